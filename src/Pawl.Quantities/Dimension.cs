@@ -1,0 +1,65 @@
+namespace Pawl.Quantities;
+
+/// <summary>What kind of physical quantity a number is: exponents of the base dimensions.</summary>
+/// <remarks>
+/// The plane angle counts as a base dimension, so that <c>5°</c> is not taken for a ratio of 0.087. A product or quotient of
+/// quantities may gain or lose an angle (torque · angular speed = power), see <see cref="EqualsUpToAngle"/>.
+/// A temperature on a scale (80 °C) and a temperature difference (60 K) have the same exponents and differ in
+/// <see cref="IsPoint"/>: a point cannot be scaled or added to a point.
+/// </remarks>
+/// <param name="Length">Exponent of length.</param>
+/// <param name="Mass">Exponent of mass.</param>
+/// <param name="Time">Exponent of time.</param>
+/// <param name="Temperature">Exponent of temperature.</param>
+/// <param name="Angle">Exponent of plane angle.</param>
+/// <param name="IsPoint">True for a temperature on a scale, false for everything else.</param>
+public readonly record struct Dimension(
+    sbyte Length = 0, sbyte Mass = 0, sbyte Time = 0, sbyte Temperature = 0, sbyte Angle = 0, bool IsPoint = false)
+{
+    /// <summary>A ratio: a number without a dimension.</summary>
+    public static readonly Dimension Ratio;
+    public static readonly Dimension OfLength = new(Length: 1);
+    public static readonly Dimension OfArea = new(Length: 2);
+    public static readonly Dimension OfVolume = new(Length: 3);
+    public static readonly Dimension OfMass = new(Mass: 1);
+    public static readonly Dimension OfTime = new(Time: 1);
+    public static readonly Dimension OfAngle = new(Angle: 1);
+    public static readonly Dimension OfTemperature = new(Temperature: 1, IsPoint: true);
+    public static readonly Dimension OfTemperatureDifference = new(Temperature: 1);
+    public static readonly Dimension OfForce = new(Length: 1, Mass: 1, Time: -2);
+    public static readonly Dimension OfTorque = new(Length: 2, Mass: 1, Time: -2);
+    public static readonly Dimension OfStress = new(Length: -1, Mass: 1, Time: -2);
+    public static readonly Dimension OfPower = new(Length: 2, Mass: 1, Time: -3);
+    public static readonly Dimension OfAngularSpeed = new(Angle: 1, Time: -1);
+    public static readonly Dimension OfFrequency = new(Time: -1);
+    public static readonly Dimension OfSpeed = new(Length: 1, Time: -1);
+    public static readonly Dimension OfKinematicViscosity = new(Length: 2, Time: -1);
+    public static readonly Dimension OfDensity = new(Length: -3, Mass: 1);
+    public static readonly Dimension OfThermalExpansion = new(Temperature: -1);
+    public static readonly Dimension OfLineLoad = new(Mass: 1, Time: -2);
+
+    /// <summary>The everyday name ("length", "torque"), or the exponents where there is none.</summary>
+    public string Name => DimensionNames.Of(this);
+
+    public static Dimension operator *(Dimension a, Dimension b) => new(
+        (sbyte)(a.Length + b.Length), (sbyte)(a.Mass + b.Mass), (sbyte)(a.Time + b.Time),
+        (sbyte)(a.Temperature + b.Temperature), (sbyte)(a.Angle + b.Angle));
+
+    public static Dimension operator /(Dimension a, Dimension b) => new(
+        (sbyte)(a.Length - b.Length), (sbyte)(a.Mass - b.Mass), (sbyte)(a.Time - b.Time),
+        (sbyte)(a.Temperature - b.Temperature), (sbyte)(a.Angle - b.Angle));
+
+    public static Dimension Multiply(Dimension left, Dimension right) => left * right;
+
+    public static Dimension Divide(Dimension left, Dimension right) => left / right;
+
+    /// <summary>This dimension to a whole power.</summary>
+    public Dimension Power(int exponent) => new(
+        (sbyte)(Length * exponent), (sbyte)(Mass * exponent), (sbyte)(Time * exponent),
+        (sbyte)(Temperature * exponent), (sbyte)(Angle * exponent));
+
+    /// <summary>Whether the two agree when angles are read as plain numbers, as in torque · angular speed = power.</summary>
+    public bool EqualsUpToAngle(Dimension other) => (this with { Angle = 0 }) == (other with { Angle = 0 });
+
+    public override string ToString() => Name;
+}
