@@ -1,0 +1,185 @@
+using System.ComponentModel.DataAnnotations;
+using Pawl.Quantities;
+using Pawl.Specs.Text;
+
+namespace Pawl.Specs.Model;
+
+/// <summary>One gearbox variant as declared, after inheritance. Nothing here is computed.</summary>
+public sealed record GearboxSpec
+{
+    /// <summary>The variant's own file, from the project root.</summary>
+    [NotAKey]
+    public required string File { get; init; }
+
+    /// <summary>Every file read for this variant: itself, what it extends, catalogues. Ordered by path.</summary>
+    [NotAKey]
+    public required ImmutableArray<FileRead> FilesRead { get; init; }
+
+    [NotAKey]
+    public required Catalogue Catalogue { get; init; }
+
+    [Display(Name = "Format version", Description = "Version of the spec format. This build reads 1.")]
+    public required Stated<int> Pawl { get; init; }
+
+    [Display(Name = "Base file", Description = "A file whose content this one starts from: maps merge key by key, later wins, null removes, lists replace unless their entries carry an id.")]
+    public Stated<string>? Extends { get; init; }
+
+    [Display(Name = "Gearbox", Description = "What the variant is called.")]
+    public required IdentitySpec Gearbox { get; init; }
+
+    [Display(Name = "Ratio", Description = "The ratio that the train must have: input speed over output speed.")]
+    public RatioSpec? Ratio { get; init; }
+
+    [Display(Name = "Duty", Description = "What the gearbox is asked to do.")]
+    public DutySpec? Duty { get; init; }
+
+    [Display(Name = "Tolerances", Description = "Tolerances of dimensions that carry none of their own.")]
+    public TolerancesSpec? Tolerances { get; init; }
+
+    [Display(Name = "Train", Description = "Bodies, gears and meshes as a graph.")]
+    public TrainSpec? Train { get; init; }
+
+    [Display(Name = "Concessions", Description = "Permissions to use what does not conform (ISO 9000).")]
+    public ImmutableArray<ConcessionSpec> Concessions { get; init; } = [];
+}
+
+/// <summary>A file that was read, with its hash.</summary>
+/// <param name="Path">From the project root, forward slashes.</param>
+/// <param name="Sha256">Lower-case hexadecimal.</param>
+public sealed record FileRead(string Path, string Sha256);
+
+/// <summary>What the variant is called.</summary>
+public sealed record IdentitySpec
+{
+    [Display(Name = "Family", Description = "Name of the housing family.")]
+    public required Stated<string> Family { get; init; }
+
+    [Display(Name = "Variant", Description = "Name of the variant. A file without one is a base for others and is not judged.")]
+    public required Stated<string> Variant { get; init; }
+
+    [Display(Name = "Revision", Description = "Revision letter or number of the variant.")]
+    public Stated<string>? Revision { get; init; }
+
+    [Display(Name = "Description", Description = "A sentence for the report.")]
+    public Stated<string>? Description { get; init; }
+}
+
+/// <summary>The ratio that the train must have.</summary>
+public sealed record RatioSpec
+{
+    [Display(Name = "Target ratio", Description = "Input speed over output speed, without sign: 1.8, or exactly as a fraction: 9/5.")]
+    public required Stated<double> Target { get; init; }
+
+    [Display(Name = "Tolerance", Description = "Permitted deviation of the ratio from its target, as a share: 0.2 %. Absent: exact.")]
+    [Measures(nameof(Dimension.Ratio), Example = "0.2 %")]
+    public Stated<Amount>? Tolerance { get; init; }
+
+    [Display(Name = "Sense of rotation", Description = "Output turns as the input (same) or against it (reversed).")]
+    [OneOf("same", "reversed")]
+    public Stated<string>? Sense { get; init; }
+}
+
+/// <summary>What the gearbox is asked to do.</summary>
+public sealed record DutySpec
+{
+    [Display(Name = "Input", Description = "Speed and torque at the input.")]
+    public InputDutySpec? Input { get; init; }
+
+    [Display(Name = "Service life", Description = "Hours under load that the gearbox must last.")]
+    [Measures(nameof(Dimension.OfTime), Example = "4000 h")]
+    public Stated<Amount>? ServiceLife { get; init; }
+
+    [Display(Name = "Application factor", Description = "K_A: external dynamic overload, 1 for a smooth drive and a smooth load.")]
+    public Stated<double>? ApplicationFactor { get; init; }
+
+    [Display(Name = "Oil", Description = "Lubricant and its temperatures.")]
+    public OilSpec? Oil { get; init; }
+
+    [Display(Name = "Load spectrum", Description = "Shares of the service life with their torque and speed; the shares add up to 100 %.")]
+    public ImmutableArray<SpectrumBinSpec> Spectrum { get; init; } = [];
+}
+
+/// <summary>Speed and torque at the input.</summary>
+public sealed record InputDutySpec
+{
+    [Display(Name = "Speed", Description = "Greatest continuous speed of the input.")]
+    [Measures(nameof(Dimension.OfAngularSpeed), Example = "8200 rpm")]
+    public Stated<Amount>? Speed { get; init; }
+
+    [Display(Name = "Torque", Description = "Greatest continuous torque at the input.")]
+    [Measures(nameof(Dimension.OfTorque), Example = "190 N·m")]
+    public Stated<Amount>? Torque { get; init; }
+
+    [Display(Name = "Direction", Description = "Whether the drive turns one way or both.")]
+    [OneOf("one", "both")]
+    public Stated<string>? Direction { get; init; }
+}
+
+/// <summary>Lubricant and its temperatures.</summary>
+public sealed record OilSpec
+{
+    [Display(Name = "Lubricant", Description = "Id of a lubricant in the catalogue.")]
+    public Stated<string>? Lubricant { get; init; }
+
+    [Display(Name = "Running temperature", Description = "Oil temperature in continuous service.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "80 °C")]
+    public Stated<Amount>? Running { get; init; }
+
+    [Display(Name = "Coldest", Description = "Oil temperature at the coldest start.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "-15 °C")]
+    public Stated<Amount>? Coldest { get; init; }
+
+    [Display(Name = "Hottest", Description = "Highest oil temperature that may last.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "110 °C")]
+    public Stated<Amount>? Hottest { get; init; }
+}
+
+/// <summary>One share of the service life.</summary>
+public sealed record SpectrumBinSpec
+{
+    [Display(Name = "Share", Description = "Share of the service life.")]
+    [Measures(nameof(Dimension.Ratio), Example = "20 %")]
+    public required Stated<Amount> Share { get; init; }
+
+    [Display(Name = "Torque", Description = "Torque at the input during this share.")]
+    [Measures(nameof(Dimension.OfTorque), Example = "190 N·m")]
+    public required Stated<Amount> Torque { get; init; }
+
+    [Display(Name = "Speed", Description = "Speed of the input during this share.")]
+    [Measures(nameof(Dimension.OfAngularSpeed), Example = "5200 rpm")]
+    public required Stated<Amount> Speed { get; init; }
+}
+
+/// <summary>Tolerances of dimensions that carry none of their own.</summary>
+public sealed record TolerancesSpec
+{
+    [Display(Name = "General tolerance", Description = "Class of ISO 2768-1 for lengths and angles without a tolerance: f fine, m medium, c coarse, v very coarse.")]
+    [OneOf("f", "m", "c", "v")]
+    public Stated<string>? General { get; init; }
+}
+
+/// <summary>Permission to use what does not conform (ISO 9000).</summary>
+public sealed record ConcessionSpec
+{
+    [NotAKey]
+    public required SourceSpan Span { get; init; }
+
+    [Display(Name = "Rule", Description = "Id of the rule that is conceded.")]
+    public required Stated<string> Rule { get; init; }
+
+    [Display(Name = "Subject", Description = "Path of the subject that it is conceded for, as findings print it: meshes.input_sun~long.")]
+    public required Stated<string> Subject { get; init; }
+
+    [Display(Name = "Reason", Description = "Why the deviation may be used.")]
+    public required Stated<string> Reason { get; init; }
+
+    [Display(Name = "Approved by", Description = "Who permits it.")]
+    public required Stated<string> ApprovedBy { get; init; }
+
+    [Display(Name = "Expires", Description = "Last day on which it holds, year-month-day.")]
+    public required Stated<DateOnly> Expires { get; init; }
+
+    [Display(Name = "Worst margin", Description = "The worst margin that is accepted, as a share (negative fails the rule): -5 %.")]
+    [Measures(nameof(Dimension.Ratio), Example = "-5 %")]
+    public Stated<Amount>? WorstMargin { get; init; }
+}

@@ -1,0 +1,212 @@
+using System.ComponentModel.DataAnnotations;
+using Pawl.Quantities;
+using Pawl.Specs.Text;
+
+namespace Pawl.Specs.Model;
+
+/// <summary>Bodies, gears and meshes as a graph. The topology is recognised, never declared.</summary>
+public sealed record TrainSpec
+{
+    [NotAKey]
+    public required SourceSpan Span { get; init; }
+
+    [Display(Name = "Input body", Description = "The body that is driven.")]
+    public required Stated<string> Input { get; init; }
+
+    [Display(Name = "Output body", Description = "The body that drives the load.")]
+    public required Stated<string> Output { get; init; }
+
+    [Display(Name = "Fixed bodies", Description = "The bodies that are held still.")]
+    public required ImmutableArray<Stated<string>> Fixed { get; init; }
+
+    [Display(Name = "Bodies", Description = "Bodies that need saying more of, and those that are neither input, output, fixed, carrier nor planet.")]
+    public Named<BodySpec> Bodies { get; init; } = Named<BodySpec>.Empty;
+
+    [Display(Name = "Planet sets", Description = "Bodies that a carrier carries several times.")]
+    public Named<PlanetSetSpec> Planets { get; init; } = Named<PlanetSetSpec>.Empty;
+
+    [Display(Name = "Gears", Description = "Toothed gears, each on a body or a planet set.")]
+    public required Named<GearSpec> Gears { get; init; }
+
+    [Display(Name = "Meshes", Description = "Pairs of gears that mesh.")]
+    public required ImmutableArray<MeshSpec> Meshes { get; init; }
+
+    [Display(Name = "Profile shift of internal gears", Description = "Sign convention: iso (positive shift thickens the tooth) or outward (positive shift moves the profile away from the axis).")]
+    [OneOf("iso", "outward")]
+    public Stated<string>? InternalProfileShift { get; init; }
+}
+
+/// <summary>A shaft, carrier or housing.</summary>
+public sealed record BodySpec
+{
+    [NotAKey]
+    public required Stated<string> Name { get; init; }
+
+    [Display(Name = "Material", Description = "Id of a material in the catalogue. The material of a carrier or housing sets how its centre distances grow with temperature.")]
+    public Stated<string>? Material { get; init; }
+
+    [Display(Name = "Floating", Description = "Whether the body may settle radially between its meshes, so that they share the load.")]
+    public Stated<bool>? Floating { get; init; }
+
+    [Display(Name = "Running temperature", Description = "Temperature of this body in continuous service; absent: that of the oil.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "75 °C")]
+    public Stated<Amount>? Running { get; init; }
+}
+
+/// <summary>A body that a carrier carries several times.</summary>
+public sealed record PlanetSetSpec
+{
+    [NotAKey]
+    public required Stated<string> Name { get; init; }
+
+    [Display(Name = "Carrier", Description = "The body that carries the planets.")]
+    public required Stated<string> Carrier { get; init; }
+
+    [Display(Name = "Count", Description = "Number of planets.")]
+    public required Stated<int> Count { get; init; }
+
+    [Display(Name = "Positions", Description = "Angle of each planet on its carrier; absent: equally spaced.")]
+    [Measures(nameof(Dimension.OfAngle), Example = "120°")]
+    public ImmutableArray<Stated<Amount>> Positions { get; init; } = [];
+
+    [Display(Name = "Steps", Description = "How the steps of a stepped planet are set to each other: identical (same in all planets), marked (identical, with timing marks), individual (each planet clamped in its own place).")]
+    [OneOf("identical", "marked", "individual")]
+    public Stated<string>? Steps { get; init; }
+
+    [Display(Name = "Marks outward", Description = "Whether the assembly instruction is to point the same mark of every planet away from the axis.")]
+    public Stated<bool>? MarksOutward { get; init; }
+
+    [Display(Name = "Insertion", Description = "How the planet enters an internal gear: axially or radially.")]
+    [OneOf("axial", "radial")]
+    public Stated<string>? Insertion { get; init; }
+
+    [Display(Name = "Mass", Description = "Mass of one planet with its bearing.")]
+    [Measures(nameof(Dimension.OfMass), Example = "0.35 kg")]
+    public Stated<Amount>? Mass { get; init; }
+}
+
+/// <summary>One toothed gear.</summary>
+public sealed record GearSpec
+{
+    [NotAKey]
+    public required Stated<string> Name { get; init; }
+
+    [Display(Name = "Body", Description = "The body or planet set that the gear sits on.")]
+    public required Stated<string> On { get; init; }
+
+    [Display(Name = "Number of teeth", Description = "z, a whole number, positive also for an internal gear.")]
+    public required Stated<int> Teeth { get; init; }
+
+    [Display(Name = "Internal", Description = "true for a ring with internal teeth.")]
+    public Stated<bool>? Internal { get; init; }
+
+    [Display(Name = "Normal module", Description = "m_n. An inch gear states diametral_pitch instead.")]
+    [Measures(nameof(Dimension.OfLength), Example = "2.5 mm")]
+    public Stated<Amount>? Module { get; init; }
+
+    [Display(Name = "Normal diametral pitch", Description = "Teeth per inch of reference diameter, P_nd = 25.4 mm / m_n. Instead of module.")]
+    public Stated<double>? DiametralPitch { get; init; }
+
+    [Display(Name = "Normal pressure angle", Description = "α_n of the basic rack; absent: 20° (ISO 53).")]
+    [Measures(nameof(Dimension.OfAngle), Example = "20°")]
+    public Stated<Amount>? PressureAngle { get; init; }
+
+    [Display(Name = "Helix angle", Description = "β at the reference diameter; absent: 0° (spur).")]
+    [Measures(nameof(Dimension.OfAngle), Example = "15°")]
+    public Stated<Amount>? HelixAngle { get; init; }
+
+    [Display(Name = "Hand of helix", Description = "left or right.")]
+    [OneOf("left", "right")]
+    public Stated<string>? Hand { get; init; }
+
+    [Display(Name = "Profile shift coefficient", Description = "x in normal modules. Absent means unknown, never zero.")]
+    public Stated<double>? ProfileShift { get; init; }
+
+    [Display(Name = "Addendum coefficient", Description = "h_aP* of the basic rack; absent: 1 (ISO 53).")]
+    public Stated<double>? Addendum { get; init; }
+
+    [Display(Name = "Dedendum coefficient", Description = "h_fP* of the basic rack; absent: 1.25 (ISO 53).")]
+    public Stated<double>? Dedendum { get; init; }
+
+    [Display(Name = "Root fillet coefficient", Description = "ρ_fP* of the basic rack; absent: 0.38 (ISO 53).")]
+    public Stated<double>? RootFillet { get; init; }
+
+    [Display(Name = "Face width", Description = "b.")]
+    [Measures(nameof(Dimension.OfLength), Example = "24 mm ±0.1")]
+    public Stated<Toleranced>? FaceWidth { get; init; }
+
+    [Display(Name = "Axial place", Description = "Place of the middle of the face width along the common axis, from any one datum of the gearbox towards the output.")]
+    [Measures(nameof(Dimension.OfLength), Example = "35 mm")]
+    public Stated<Toleranced>? AxialPlace { get; init; }
+
+    [Display(Name = "Tip diameter", Description = "d_a as turned, with its tolerance; absent: from the basic rack and the profile shift.")]
+    [Measures(nameof(Dimension.OfLength), Example = "80.6 mm h8")]
+    public Stated<Toleranced>? TipDiameter { get; init; }
+
+    [Display(Name = "Root diameter", Description = "d_f; absent: from the basic rack and the profile shift.")]
+    [Measures(nameof(Dimension.OfLength), Example = "69.3 mm")]
+    public Stated<Toleranced>? RootDiameter { get; init; }
+
+    [Display(Name = "Tip chamfer", Description = "Radial height of the tip chamfer; absent: none.")]
+    [Measures(nameof(Dimension.OfLength), Example = "0.2 mm")]
+    public Stated<Amount>? TipChamfer { get; init; }
+
+    [Display(Name = "Tooth thickness allowance", Description = "Upper and lower deviation of the normal tooth thickness, both zero or negative: backlash comes from them.")]
+    public ThicknessAllowanceSpec? ThicknessAllowance { get; init; }
+
+    [Display(Name = "Ball diameter", Description = "Diameter of the measuring balls; absent: the least preferred one that suits.")]
+    [Measures(nameof(Dimension.OfLength), Example = "4.5 mm")]
+    public Stated<Amount>? BallDiameter { get; init; }
+
+    [Display(Name = "Rim thickness", Description = "s_R, from the root of the tooth to the bore, keyway or outside diameter of the ring.")]
+    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    public Stated<Amount>? RimThickness { get; init; }
+
+    [Display(Name = "Material", Description = "Id of a material in the catalogue.")]
+    public Stated<string>? Material { get; init; }
+
+    [Display(Name = "Surface", Description = "Whether the flanks are hardened: sets the least tip thickness.")]
+    [OneOf("through-hardened", "case-hardened", "nitrided", "induction-hardened", "unhardened")]
+    public Stated<string>? Surface { get; init; }
+}
+
+/// <summary>Deviations of the normal tooth thickness.</summary>
+public sealed record ThicknessAllowanceSpec
+{
+    [Display(Name = "Upper", Description = "E_sns: upper deviation of the normal tooth thickness, zero or negative.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-0.060 mm")]
+    public required Stated<Amount> Upper { get; init; }
+
+    [Display(Name = "Lower", Description = "E_sni: lower deviation of the normal tooth thickness, below the upper.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-0.100 mm")]
+    public required Stated<Amount> Lower { get; init; }
+}
+
+/// <summary>A pair of gears that mesh.</summary>
+public sealed record MeshSpec
+{
+    [NotAKey]
+    public required SourceSpan Span { get; init; }
+
+    [Display(Name = "Gears", Description = "The names of the two gears.")]
+    public required ImmutableArray<Stated<string>> Gears { get; init; }
+
+    [Display(Name = "Centre distance", Description = "a_w as bored, positive also for an internal pair, with its tolerance; absent: from the profile shifts, without play.")]
+    [Measures(nameof(Dimension.OfLength), Example = "60 mm js6")]
+    public Stated<Toleranced>? CentreDistance { get; init; }
+
+    [Display(Name = "Friction coefficient", Description = "Mean friction coefficient of the flanks μ_m; absent: 0.06, common for oil.")]
+    public Stated<double>? Friction { get; init; }
+
+    [Display(Name = "Efficiency", Description = "Efficiency of this mesh where measured; absent: from friction and geometry.")]
+    [Measures(nameof(Dimension.Ratio), Example = "99.2 %")]
+    public Stated<Amount>? Efficiency { get; init; }
+
+    [Display(Name = "Least backlash", Description = "The least normal backlash wanted at any temperature of service.")]
+    [Measures(nameof(Dimension.OfLength), Example = "0.03 mm")]
+    public Stated<Amount>? LeastBacklash { get; init; }
+
+    [Display(Name = "Greatest backlash", Description = "The greatest normal backlash wanted at any temperature of service.")]
+    [Measures(nameof(Dimension.OfLength), Example = "0.20 mm")]
+    public Stated<Amount>? GreatestBacklash { get; init; }
+}
