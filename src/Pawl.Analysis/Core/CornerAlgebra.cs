@@ -108,8 +108,8 @@ internal static class CornerAlgebra
                 j++;
         }
 
-        merged.AddRange(a.AsSpan(i));
-        merged.AddRange(b.AsSpan(j));
+        merged.AddRange(a.AsSpan()[i..]);
+        merged.AddRange(b.AsSpan()[j..]);
         return merged.ToImmutable();
     }
 
