@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using Pawl.Mechanics.Assembly;
 

@@ -113,18 +113,18 @@ public sealed class StepTimingTests
         Assert.True(StepTiming.NeedsMarks(Groups.PairSteppedLong(48, 21, 20, 18, 30)));
     }
 
-    // Worked by hand: 21·u = 25/3 + n and 14·u = −85/3 + m, turns; u = 25/63 + n/21 with 14·u + 85/3 whole needs
-    // n = 1 (mod 3): u = 28/63 = 4/9, and less multiples of 1/7: u = 1/63.
+    // Worked by hand, in turns, planet 1 at 1/3: 20·u = 25/3 + n and 10·u = −85/3 + m. So u = (25 + 3·n)/60, and 10·u ends in
+    // 2/3 for odd n only: u = 28/60 = 7/15, less 4/10 is 1/15. Planet 2: twice as much, 2/15, less 1/10 is 1/30.
     [Fact]
     public void Mark_angle_of_a_stepped_planet_matches_hand_calculation()
     {
-        var group = Groups.SteppedSunRing(25, 21, 14, 85);
+        var group = Groups.SteppedSunRing(25, 20, 10, 85);
         Assert.Equal(0, LeastMeshAngle.Of(group).Remainder(3));
 
         var marks = StepTiming.Marks(group, PlanetPositions.Equal(3));
 
-        Assert.Equal(1.0 / 63, marks[1].MarkAngles[0] / Math.Tau, 12);
-        Assert.Equal(2.0 / 63, marks[2].MarkAngles[0] / Math.Tau, 12);
+        Assert.Equal(1.0 / 15, marks[1].MarkAngles[0] / Math.Tau, 12);
+        Assert.Equal(1.0 / 30, marks[2].MarkAngles[0] / Math.Tau, 12);
     }
 
     [Fact]
