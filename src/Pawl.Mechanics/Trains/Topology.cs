@@ -77,15 +77,22 @@ public static class Topology
     private static ImmutableArray<StageMember> Members(TrainIndex train, StageDraft draft)
     {
         var members = new List<StageMember>();
-        foreach (var gear in draft.CentralGears)
+        if (draft.Carrier < 0)
         {
-            var body = train.GearBody[gear];
-            var kind = draft.Carrier < 0 ? MemberKind.Shaft : train.Graph.Gears[gear].IsInternal ? MemberKind.Ring : MemberKind.Sun;
-            members.Add(new StageMember(kind, train.NameOf(body), train.Graph.Gears[gear].Name, Duty(body)));
+            foreach (var body in draft.Bodies)
+                members.Add(new StageMember(MemberKind.Shaft, train.NameOf(body), null, Duty(body)));
         }
+        else
+        {
+            foreach (var gear in draft.CentralGears)
+            {
+                var body = train.GearBody[gear];
+                var kind = train.Graph.Gears[gear].IsInternal ? MemberKind.Ring : MemberKind.Sun;
+                members.Add(new StageMember(kind, train.NameOf(body), train.Graph.Gears[gear].Name, Duty(body)));
+            }
 
-        if (draft.Carrier >= 0)
             members.Add(new StageMember(MemberKind.Carrier, train.NameOf(draft.Carrier), null, Duty(draft.Carrier)));
+        }
 
         return [.. members.OrderBy(m => m.Kind).ThenBy(m => DutyOrder(m.Duty)).ThenBy(m => m.Name, StringComparer.Ordinal)];
 
