@@ -4,6 +4,7 @@ using System.Text;
 using Pawl.Cli.Commands;
 using Pawl.Cli.Output;
 using Pawl.Rules;
+using Pawl.Specs;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -19,6 +20,7 @@ internal sealed class CheckRun
     private readonly Tally _tally = new();
     private readonly HashSet<string> _bases = new(StringComparer.Ordinal);
     private readonly HashSet<string> _read = new(StringComparer.Ordinal);
+    private readonly HashSet<Diagnostic> _told = [];
     private readonly Sequence _out;
     private readonly StringWriter _fileText = new() { NewLine = "\n" };
     private readonly Sequence? _file;
@@ -113,7 +115,7 @@ internal sealed class CheckRun
         return load.Rules is { Rules.IsEmpty: false } && !load.Diagnostics.Any(d => d.Severity == Severity.Error) ? load.Rules : null;
     }
 
-    private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, LoadedSpec> load, LoadedSpec first, SpecChecker checker)
+    private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, SpecLoad> load, SpecLoad first, SpecChecker checker)
     {
         _desk.Cancelled.ThrowIfCancellationRequested();
         Print(checker.Check(specs[0], first));
@@ -178,6 +180,10 @@ internal sealed class CheckRun
         if (diagnostic.Severity == Severity.Error)
             _refused = true;
         else if (_settings.Quiet)
+            return;
+
+        // A fault in a base file or a catalogue is met again by every spec that reads it.
+        if (!_told.Add(diagnostic))
             return;
 
         // Both streams may be one terminal or one log: what came first stands first.

@@ -1,5 +1,6 @@
 using Pawl.Analysis;
 using Pawl.Rules;
+using Pawl.Specs;
 
 namespace Pawl.Cli.Checking;
 
@@ -9,7 +10,11 @@ internal sealed partial record Engine
     public static Engine Shipped { get; } = new()
     {
         FindProject = (folder, root) => new ProjectView { Root = root ?? folder },
-        OpenSpecs = (_, _) => _ => throw new NotSupportedException("Reading of specs is not yet joined."),
+        OpenSpecs = (root, catalogue) =>
+        {
+            var loader = new SpecLoader(root, catalogue);
+            return input => input.Bytes is { } bytes ? loader.Load(input.Display, bytes) : loader.Load(input.Display);
+        },
         LoadRules = RulePacks.Load,
         Judge = (spec, rules, asOf) => Rules.Judge.Of(GearboxAnalyser.Analyse(spec), rules, asOf),
         Schemas = () => throw new NotSupportedException("Schemas are not yet joined."),

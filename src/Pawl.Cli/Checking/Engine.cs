@@ -1,4 +1,5 @@
 using Pawl.Rules;
+using Pawl.Specs;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 
@@ -9,9 +10,6 @@ namespace Pawl.Cli.Checking;
 /// <param name="Bytes">The content where it does not come from a file; null otherwise.</param>
 /// <param name="Named">Whether the user named this very file, rather than a folder or pattern that holds it.</param>
 internal sealed record SpecInput(string Display, byte[]? Bytes, bool Named);
-
-/// <summary>A spec as read: the typed model, or the reasons why there is none.</summary>
-internal sealed record LoadedSpec(GearboxSpec? Spec, ImmutableArray<Diagnostic> Diagnostics, bool IsBase);
 
 /// <summary>pawl.yaml as the command line needs it; null where it is silent.</summary>
 internal sealed record ProjectView
@@ -52,7 +50,7 @@ internal sealed partial record Engine
     public required Func<string, string?, ProjectView> FindProject { get; init; }
 
     /// <summary>Opens a reader of specs: project root, catalogue files; the catalogues are read once.</summary>
-    public required Func<string, ImmutableArray<string>, Func<SpecInput, LoadedSpec>> OpenSpecs { get; init; }
+    public required Func<string, ImmutableArray<string>, Func<SpecInput, SpecLoad>> OpenSpecs { get; init; }
 
     /// <summary>Loads the rules in force: project root, house folders.</summary>
     public required Func<string, ImmutableArray<string>, RuleSetLoad> LoadRules { get; init; }

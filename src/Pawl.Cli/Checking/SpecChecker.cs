@@ -1,6 +1,7 @@
 using System.Text;
 using Pawl.Cli.Output;
 using Pawl.Rules;
+using Pawl.Specs;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -8,7 +9,7 @@ namespace Pawl.Cli.Checking;
 /// <summary>Reads, computes, judges and renders one spec. Thread-safe; keeps nothing of a spec when it is done.</summary>
 internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rules)
 {
-    public SpecResult Check(SpecInput input, LoadedSpec loaded)
+    public SpecResult Check(SpecInput input, SpecLoad loaded)
     {
         if (loaded.IsBase)
         {
@@ -20,7 +21,7 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
         }
 
         if (loaded.Spec is not { } spec || loaded.Diagnostics.Any(d => d.Severity == Severity.Error))
-            return new SpecResult { Input = input, State = SpecState.Refused, Diagnostics = loaded.Diagnostics };
+            return new SpecResult { Input = input, State = SpecState.Refused, Diagnostics = loaded.Diagnostics, FilesRead = [.. loaded.FilesRead.Select(f => f.Path)] };
 
         var judgement = engine.Judge(spec, rules, settings.AsOf.Value);
         var render = engine.Record(judgement);
@@ -35,7 +36,7 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
             ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Rendered(render, settings.ReportFormats.Value[0], color: false) : null,
             Coverage = judgement.Coverage,
             Fails = Fails(judgement),
-            FilesRead = [.. spec.FilesRead.Select(f => f.Path)],
+            FilesRead = [.. loaded.FilesRead.Select(f => f.Path)],
         };
         return judgement.Coverage.Evaluated > 0
             ? result
