@@ -61,7 +61,7 @@ internal sealed class MeshEquations
         return positions;
     }
 
-    /// <summary>Number of ways to turn the bodies by less than a turn each so that all teeth meet again; 0 if one is free.</summary>
+    /// <summary>Ways to turn the bodies by less than a turn each so that all teeth meet again; 0 if one is free.</summary>
     public BigInteger Seatings()
     {
         if (_rows.Length < _bodies)

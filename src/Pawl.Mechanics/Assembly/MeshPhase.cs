@@ -125,7 +125,7 @@ public static class MeshPhase
     public static double TorsionalShare(int centralTeeth, PlanetPositions positions, int harmonic) =>
         Share(positions, (Int128)harmonic * centralTeeth);
 
-    /// <summary>Share of a harmonic's force that adds up at the central gear, of both senses the greater; for any positions.</summary>
+    /// <summary>Share of a harmonic's force that adds up at the central gear, 1 all, 0 none; for any positions.</summary>
     /// <remarks>
     /// <code>max( |Σ e^(i(hz+1)θ_k)|, |Σ e^(i(hz−1)θ_k)| )/N</code>
     /// Symbols and source as <see cref="Effect"/>.<br/>

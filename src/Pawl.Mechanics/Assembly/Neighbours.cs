@@ -94,7 +94,7 @@ public static class Neighbours
         return tightest;
     }
 
-    /// <summary>Greatest number of equally spaced groups with at least a required clearance; 0 when one does not clear itself.</summary>
+    /// <summary>Greatest number of equally spaced groups with a required clearance; 0 when one does not clear itself.</summary>
     public static int GreatestNumber(
         ReadOnlySpan<PlanetDisc> discs, double leastClearance, ReadOnlySpan<(int First, int Second)> meshing = default)
     {

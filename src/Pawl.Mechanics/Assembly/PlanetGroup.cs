@@ -10,7 +10,7 @@ public readonly record struct GroupMesh(int PlanetBody, int PlanetTeeth, int Cen
 /// <summary>Two planet bodies of one group mesh each other, externally.</summary>
 public readonly record struct GroupPairMesh(int FirstBody, int FirstTeeth, int SecondBody, int SecondTeeth);
 
-/// <summary>The planet bodies that a carrier carries N times: a planet, plain or stepped, a meshed pair, a longer chain.</summary>
+/// <summary>The planet bodies that a carrier carries N times: a planet, perhaps stepped, a meshed pair, a longer chain.</summary>
 /// <remarks>
 /// All groups of a carrier are alike, so the place of each body within its group cancels from the spacing conditions
 /// and is not asked for. A body is what turns as one piece; its steps appear only as the teeth of its meshes.

@@ -1,6 +1,6 @@
 namespace Pawl.Mechanics.Assembly;
 
-/// <summary>Where the planets of one carrier stand, in whole steps of a divided turn: exact, so that coincidences are too.</summary>
+/// <summary>Where the planets of one carrier stand, in whole steps of a divided turn, so exactly.</summary>
 public sealed record PlanetPositions
 {
     /// <exception cref="ArgumentOutOfRangeException">No planets, or no steps.</exception>
