@@ -47,15 +47,15 @@ internal sealed class Draft(GearboxSpec spec)
     public Quantity Assumed(QuantityKind kind, double value, string basis) =>
         Leaf(kind, new Origin.Assumed(basis), Extent.Exactly(value));
 
-    public Quantity Missing(QuantityKind kind, string key) => Quantity.NotEvaluated(kind, [], $"{key} is not stated");
+    public static Quantity Missing(QuantityKind kind, string key) => Quantity.NotEvaluated(kind, [], $"{key} is not stated");
 
-    public Quantity Text(QuantityKind kind, Stated<string>? stated, string key) =>
+    public static Quantity Text(QuantityKind kind, Stated<string>? stated, string key) =>
         stated is null ? Missing(kind, key) : Quantity.OfText(kind, Declared(stated), stated.Value, []);
 
-    public Quantity Text(QuantityKind kind, Stated<string>? stated, string otherwise, string basis) =>
+    public static Quantity Text(QuantityKind kind, Stated<string>? stated, string otherwise, string basis) =>
         stated is null ? Quantity.OfText(kind, new Origin.Assumed(basis), otherwise, []) : Text(kind, stated, "");
 
-    public Quantity Truth(QuantityKind kind, Stated<bool>? stated, bool otherwise, string basis) => stated is null
+    public static Quantity Truth(QuantityKind kind, Stated<bool>? stated, bool otherwise, string basis) => stated is null
         ? Quantity.OfTruth(kind, new Origin.Assumed(basis), otherwise, [])
         : Quantity.OfTruth(kind, Declared(stated), stated.Value, []);
 

@@ -1,12 +1,9 @@
 using Pawl.Analysis.Core;
 using Pawl.Mechanics.Gears;
-using Pawl.Quantities;
 using Pawl.Specs.Model;
-using Pawl.Specs.Text;
+using K = Pawl.Analysis.Gears.GearQuantities;
 
 namespace Pawl.Analysis.Gears;
-
-using K = GearQuantities;
 
 /// <summary>One gear with its computed quantities, as meshes and planet sets need it.</summary>
 internal sealed class GearDraft
@@ -50,7 +47,7 @@ internal sealed class GearDraft
     {
         var s = Subject;
         s.Add(draft.Number(K.Teeth, Spec.Teeth));
-        s.Add(draft.Text(K.Kind, null, IsInternal ? "internal" : "external", "`internal: true` marks a ring"));
+        s.Add(Draft.Text(K.Kind, null, IsInternal ? "internal" : "external", "`internal: true` marks a ring"));
         s.Add(Quantity.OfTruth(K.OnPlanet, Draft.Declared(Spec.On), onPlanet, []));
         s.Add(Module(draft));
         s.Add(draft.Amount(K.PressureAngle, Spec.PressureAngle, 20 * Math.PI / 180, "20°, basic rack of ISO 53"));
@@ -62,7 +59,7 @@ internal sealed class GearDraft
         s.Add(draft.Dimension(K.FaceWidth, Spec.FaceWidth, Key("face_width")));
         s.Add(draft.Dimension(K.AxialPlace, Spec.AxialPlace, Key("axial_place")));
         s.Add(draft.Amount(K.TipChamfer, Spec.TipChamfer, 0, "no tip chamfer"));
-        s.Add(draft.Text(K.Surface, Spec.Surface, Key("surface")));
+        s.Add(Draft.Text(K.Surface, Spec.Surface, Key("surface")));
         s.Add(Allowance(draft));
         s.Add(Expansion(draft));
     }
@@ -72,7 +69,7 @@ internal sealed class GearDraft
         { Module: { } module } => draft.Amount(K.Module, module, ""),
         { DiametralPitch: { } pitch } => draft.Between(
             K.Module, Draft.Declared(pitch), 25.4 / pitch.Value, 25.4 / pitch.Value, 25.4 / pitch.Value),
-        _ => draft.Missing(K.Module, Key("module")),
+        _ => Draft.Missing(K.Module, Key("module")),
     };
 
     private Quantity ProfileShift(Draft draft, bool outwardShift)
@@ -86,7 +83,7 @@ internal sealed class GearDraft
     private Quantity Allowance(Draft draft)
     {
         if (Spec.ThicknessAllowance is not { } stated)
-            return draft.Missing(K.ThicknessAllowance, Key("thickness_allowance"));
+            return Draft.Missing(K.ThicknessAllowance, Key("thickness_allowance"));
 
         var (lower, upper) = (stated.Lower.Value.Coherent, stated.Upper.Value.Coherent);
         return draft.Between(
@@ -98,7 +95,7 @@ internal sealed class GearDraft
     private Quantity Expansion(Draft draft)
     {
         if (Spec.Material is not { } material)
-            return draft.Missing(K.ThermalExpansion, Key("material"));
+            return Draft.Missing(K.ThermalExpansion, Key("material"));
         return draft.Amount(
             K.ThermalExpansion,
             draft.Spec.Catalogue.Materials.Find(material.Value)?.ThermalExpansion,

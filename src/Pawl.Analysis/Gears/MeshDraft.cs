@@ -1,13 +1,11 @@
 using Pawl.Analysis.Core;
 using Pawl.Mechanics.Assembly;
 using Pawl.Mechanics.Gears;
-using Pawl.Quantities;
 using Pawl.Specs.Model;
+using G = Pawl.Analysis.Gears.GearQuantities;
+using K = Pawl.Analysis.Gears.MeshQuantities;
 
 namespace Pawl.Analysis.Gears;
-
-using G = GearQuantities;
-using K = MeshQuantities;
 
 /// <summary>One mesh with its computed quantities. In an internal pair the ring is the second gear.</summary>
 internal sealed class MeshDraft
@@ -80,7 +78,7 @@ internal sealed class MeshDraft
         s.Add(Equal(K.SameRack, G.Module, G.PressureAngle, G.HelixAngle));
         if (First[G.HelixAngle] is { IsEvaluated: true, Value.Nominal: not 0 })
             s.Add(Hands());
-        s.Add(Quantity.Compute(K.CommonFactor, [First[G.Teeth], Second[G.Teeth]], v => ToothHunting.CommonFactor((int)v[0], (int)v[1])));
+        s.Add(Quantity.Compute(K.CommonFactor, [First[G.Teeth], Second[G.Teeth]], v => new ToothHunting((int)v[0], (int)v[1]).Factor));
     }
 
     private Quantity Equal(QuantityKind kind, params ReadOnlySpan<QuantityKind> compared)
@@ -240,7 +238,7 @@ internal sealed class MeshDraft
             K.TipInterferenceSlack, tips, v => Slack(InternalInterference.Tip(z1, z2, v[2], v[3], -v[4], -v[5], -v[6], v[7]))));
         s.Add(Quantity.Compute(
             K.TrimmingSlack, tips, v => Slack(InternalInterference.Trimming(z1, z2, v[2], v[3], -v[4], -v[5], -v[6], v[7]))));
-        s.Add(draft.Text(K.Insertion, planetSet?.Insertion, "axial", "axial insertion"));
+        s.Add(Draft.Text(K.Insertion, planetSet?.Insertion, "axial", "axial insertion"));
     }
 
     /// <summary>Slack in rad; tips whose circles do not cross are as free as a full turn.</summary>
@@ -304,7 +302,7 @@ internal sealed record BodyCentres(string? Body, BodySpec? Spec, OilSpec? Oil)
         if (Body is null)
             return Quantity.NotEvaluated(kind, [], "the body that holds the shafts is not clear: several bodies are fixed and none is named housing");
         return Spec?.Material is not { } material
-            ? draft.Missing(kind, $"train.bodies.{Body}.material")
+            ? Draft.Missing(kind, $"train.bodies.{Body}.material")
             : draft.Amount(
                 kind,
                 draft.Spec.Catalogue.Materials.Find(material.Value)?.ThermalExpansion,

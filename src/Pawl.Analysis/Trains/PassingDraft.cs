@@ -1,11 +1,10 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Mechanics.Assembly;
+using G = Pawl.Analysis.Gears.GearQuantities;
+using K = Pawl.Analysis.Trains.PassingQuantities;
 
 namespace Pawl.Analysis.Trains;
-
-using G = GearQuantities;
-using K = PassingQuantities;
 
 /// <summary>Pinions on planets beside central gears that they do not mesh with.</summary>
 internal static class PassingDraft

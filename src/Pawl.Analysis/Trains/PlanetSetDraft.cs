@@ -4,11 +4,10 @@ using Pawl.Analysis.Gears;
 using Pawl.Mechanics.Assembly;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
+using G = Pawl.Analysis.Gears.GearQuantities;
+using K = Pawl.Analysis.Trains.PlanetSetQuantities;
 
 namespace Pawl.Analysis.Trains;
-
-using G = GearQuantities;
-using K = PlanetSetQuantities;
 
 /// <summary>Planet sets that one carrier carries together: one set, or sets that mesh with each other.</summary>
 internal sealed class PlanetSetDraft
@@ -132,11 +131,11 @@ internal sealed class PlanetSetDraft
             : Quantity.OfTruth(K.EquallySpaced, Draft.Declared(stated[0]), AreEqual(stated), []));
         s.Add(Quantity.OfTruth(K.Stepped, Origin.Computed.Instance, IsStepped, []));
         s.Add(IsStepped
-            ? _draft.Text(K.Steps, _sets.Select(set => set.Steps).FirstOrDefault(steps => steps is not null), "identical", "identical in all planets, without timing marks")
+            ? Draft.Text(K.Steps, _sets.Select(set => set.Steps).FirstOrDefault(steps => steps is not null), "identical", "identical in all planets, without timing marks")
             : Quantity.ComputedText(K.Steps, "single"));
         if (IsStepped)
         {
-            s.Add(_draft.Truth(
+            s.Add(Draft.Truth(
                 K.MarksOutward, _sets.Select(set => set.MarksOutward).FirstOrDefault(marks => marks is not null), false,
                 "the assembly instruction does not point marks outward"));
         }

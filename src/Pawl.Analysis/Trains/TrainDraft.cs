@@ -2,10 +2,9 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Mechanics.Trains;
 using Pawl.Specs.Model;
+using K = Pawl.Analysis.Trains.TrainQuantities;
 
 namespace Pawl.Analysis.Trains;
-
-using K = TrainQuantities;
 
 /// <summary>The train as a whole: its bodies, its graph and its solution.</summary>
 internal sealed class TrainDraft

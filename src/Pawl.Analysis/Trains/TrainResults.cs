@@ -2,10 +2,9 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Mechanics.Trains;
 using Pawl.Specs.Model;
+using K = Pawl.Analysis.Trains.TrainQuantities;
 
 namespace Pawl.Analysis.Trains;
-
-using K = TrainQuantities;
 
 /// <summary>Speeds, torques and powers of the solved train, as quantities.</summary>
 internal sealed class TrainResults
@@ -98,7 +97,7 @@ internal sealed class TrainResults
         var ratio = _draft.Spec.Ratio;
         s.Add(_draft.Number(K.TargetRatio, ratio?.Target, "ratio.target"));
         s.Add(_draft.Amount(K.RatioTolerance, ratio?.Tolerance, 0, "0: the ratio must be exact, for no tolerance is stated"));
-        s.Add(_draft.Text(K.TargetSense, ratio?.Sense, "ratio.sense"));
+        s.Add(Draft.Text(K.TargetSense, ratio?.Sense, "ratio.sense"));
         if (Solution.Speeds is not { Ratio: { } exact })
         {
             var reasons = _speedReasons.IsEmpty ? _torqueReasons : _speedReasons;
@@ -157,7 +156,7 @@ internal sealed class TrainResults
         var s = _draft.Begin(SubjectKinds.Body, $"bodies.{name}", span).Relate("train", _subject);
         s.Add(Quantity.OfText(BodyQuantities.Role, Origin.Computed.Instance, Role(name, set), []));
         if (_spec.Bodies.Find(name)?.Floating is { } floating)
-            s.Add(_draft.Truth(BodyQuantities.Floating, floating, false, ""));
+            s.Add(Draft.Truth(BodyQuantities.Floating, floating, false, ""));
 
         if (Solution.Speeds is null)
         {
