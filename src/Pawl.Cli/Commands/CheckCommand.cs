@@ -13,6 +13,15 @@ internal static class CheckCommand
             Description = "Specs to judge: files, folders, patterns such as 'specs/**/*.yaml', or - for standard input. None: the `specs:` of pawl.yaml.",
             Arity = ArgumentArity.ZeroOrMore,
         };
+        paths.Validators.Add(result =>
+        {
+            // What looks like an option and is none would be taken for a path.
+            foreach (var token in result.Tokens)
+            {
+                if (token.Value.Length > 1 && token.Value[0] == '-')
+                    result.AddError($"There is no option `{token.Value}`.");
+            }
+        });
         var format = new Option<string[]>("--format", "-f")
         {
             Description = "text, markdown, html or json. Once for standard output; several with --output. Default: text.",

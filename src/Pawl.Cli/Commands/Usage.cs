@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Pawl.Cli.Output;
 using Pawl.Quantities;
 
@@ -13,14 +14,14 @@ internal static class Usage
         var command = parsed.CommandResult.Command;
         foreach (var error in parsed.Errors)
         {
-            // The parser explains a missing subcommand in its own words; ours say which there are.
-            desk.Error.WriteLine($"pawl: error {CliCodes.Usage}: {Plain.Line(error.Message)}");
+            var words = error.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+            desk.Error.WriteLine($"pawl: error {CliCodes.Usage}: {Plain.Line(string.Join(' ', words))}");
         }
 
-        foreach (var token in parsed.UnmatchedTokens)
+        string[] known = [.. command.Options.Select(o => o.Name), .. command.Subcommands.Select(c => c.Name)];
+        foreach (var token in parsed.Tokens)
         {
-            var known = command.Options.Select(o => o.Name).Concat(command.Subcommands.Select(c => c.Name));
-            if (Nearest.To(token, known) is { } near)
+            if (!known.Contains(token.Value) && token.Type == TokenType.Argument && Nearest.To(token.Value, known) is { } near)
                 desk.Error.WriteLine($"  hint: Did you mean `{near}`?");
         }
 
