@@ -27,6 +27,6 @@ public readonly record struct Amount(double Value, Unit Unit)
     public static bool TryParse(ReadOnlySpan<char> text, out Amount amount, [NotNullWhen(false)] out NotationError? error) =>
         Notation.TryParseAmount(text, out amount, out error);
 
-    /// <summary>The amount as text, invariant: <c>2.5 mm</c>.</summary>
-    public override string ToString() => Formatting.WithUnit(Value, Unit);
+    /// <summary>The amount as text, invariant: <c>2.5 mm</c>. Nothing for the default value, which has no unit.</summary>
+    public override string ToString() => Unit is null ? "" : Formatting.WithUnit(Value, Unit);
 }

@@ -83,9 +83,8 @@ internal static class Notation
             return false;
         }
 
-        if (ViscosityGrade.TryRead(text, at, out amount, out error))
+        if (ViscosityGrade.TryRead(text, ref at, out amount, out error))
         {
-            at = text.Length;
             complete = true;
             return true;
         }
@@ -150,7 +149,7 @@ internal static class Notation
             if (next == text.Length) return end;
 
             if (IsOperator(text[next])) next = SkipBlanks(text, next + 1);
-            else if (!IsOperator(text[end - 1]) && !text[start..end].SequenceEqual("fl")) return end;
+            else if (!IsOperator(text[end - 1]) && text[end - 1] != '(' && text[next] != ')' && !text[start..end].SequenceEqual("fl")) return end;
             end = next;
         }
     }

@@ -208,12 +208,14 @@ internal static class UnitRows
     ];
 
     /// <summary>
-    /// Parts of compounds that mislead when alone: a torque given in joules is a mistake, and no reducer has a length in km.
+    /// Parts of compounds that mislead when alone: a torque given in joules is a mistake, mPa one for MPa, and no reducer
+    /// has a length in km.
     /// </summary>
     public static readonly UnitRow[] OnlyInCompounds =
     [
         Row("J", Dimension.OfTorque, 1e3),
         Row("kJ", Dimension.OfTorque, 1e6),
+        Row("mPa", Dimension.OfStress, 1e-9),
         Row("km", Dimension.OfLength, 1e6),
         Row("dm", Dimension.OfLength, 100),
     ];

@@ -77,20 +77,20 @@ internal static partial class SpecDiagnostics
 
     public static Diagnostic MissingUnit(SourceSpan span, string path, string found, Dimension dimension) =>
         Error(
-            DiagnosticCodes.MissingUnit, span, $"{path} is {WithArticle(dimension.Name)}, but `{Short(found)}` has no unit.",
+            DiagnosticCodes.MissingUnit, span, $"{path} is {dimension.NameWithArticle}, but `{Short(found)}` has no unit.",
             $"Which fit: {Examples(found.Trim(), dimension)}.");
 
     public static Diagnostic UnitMismatch(SourceSpan span, string path, string found, Dimension expected, Dimension measured) =>
         Error(
-            DiagnosticCodes.UnitMismatch, span, $"{path} is {WithArticle(expected.Name)}, but `{Short(found)}` is {WithArticle(measured.Name)}.",
-            $"Give {WithArticle(expected.Name)} in {Symbols(expected)}.");
+            DiagnosticCodes.UnitMismatch, span, $"{path} is {expected.NameWithArticle}, but `{Short(found)}` is {measured.NameWithArticle}.",
+            $"Give {expected.NameWithArticle} in {Symbols(expected)}.");
 
     public static Diagnostic Notation(SourceSpan span, string path, NotationError error, Dimension dimension) => error.Kind switch
     {
         NotationErrorKind.NotFinite => Error(DiagnosticCodes.NotFinite, span, $"{path}: {error.Message}", error.Hint),
         NotationErrorKind.UnknownUnit => Error(
             DiagnosticCodes.UnknownUnit, span, $"{path}: {error.Message}",
-            Join(error.Hint, dimension == Dimension.Ratio ? null : $"Units of {WithArticle(dimension.Name)}: {Symbols(dimension)}.")),
+            Join(error.Hint, dimension == Dimension.Ratio ? null : $"Units of {dimension.NameWithArticle}: {Symbols(dimension)}.")),
         NotationErrorKind.MalformedTolerance => Error(DiagnosticCodes.MalformedTolerance, span, $"{path}: {error.Message}", error.Hint),
         NotationErrorKind.ToleranceNotAllowed => Error(DiagnosticCodes.ToleranceNotAllowed, span, $"{path}: {error.Message}", error.Hint),
         _ => Error(
@@ -119,8 +119,6 @@ internal static partial class SpecDiagnostics
 
     private static string? Join(string? first, string? second) =>
         first is null ? second : second is null ? first : $"{first} {second}";
-
-    private static string WithArticle(string noun) => noun.Length > 0 && "aeiou".Contains(noun[0], StringComparison.Ordinal) ? $"an {noun}" : $"a {noun}";
 
     private static string Symbols(Dimension dimension)
     {
