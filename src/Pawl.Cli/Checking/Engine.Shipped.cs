@@ -1,6 +1,7 @@
 using Pawl.Analysis;
 using Pawl.Rules;
 using Pawl.Specs;
+using Pawl.Specs.Schema;
 
 namespace Pawl.Cli.Checking;
 
@@ -9,7 +10,7 @@ internal sealed partial record Engine
     /// <summary>The layers as they are shipped.</summary>
     public static Engine Shipped { get; } = new()
     {
-        FindProject = (folder, root) => new ProjectView { Root = root ?? folder },
+        FindProject = ProjectViews.Find,
         OpenSpecs = (root, catalogue) =>
         {
             var loader = new SpecLoader(root, catalogue);
@@ -17,7 +18,8 @@ internal sealed partial record Engine
         },
         LoadRules = RulePacks.Load,
         Judge = (spec, rules, asOf) => Rules.Judge.Of(GearboxAnalyser.Analyse(spec), rules, asOf),
-        Schemas = () => throw new NotSupportedException("Schemas are not yet joined."),
+        Schemas = () => SchemaFiles.Specs.ToImmutableSortedDictionary(
+            f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
         Diagnostics = () => [],
         Record = _ => throw new NotSupportedException("Records are not yet joined."),
     };

@@ -22,7 +22,9 @@ internal sealed record ProjectView
 
     public Setting<ImmutableArray<string>>? Specs { get; init; }
 
-    public Setting<ImmutableArray<string>>? Catalogue { get; init; }
+    public Setting<ImmutableArray<string>>? Exclude { get; init; }
+
+    public Setting<ImmutableArray<string>>? Catalogues { get; init; }
 
     public Setting<ImmutableArray<string>>? Rules { get; init; }
 

@@ -27,6 +27,10 @@ internal sealed record Settings
     /// <summary>Whether the specs come from pawl.yaml, so that its reports apply.</summary>
     public required bool FromProject { get; init; }
 
+    /// <summary>Patterns of what <see cref="Specs"/> is not to match, when they are those of pawl.yaml.</summary>
+    public required Setting<ImmutableArray<string>> Exclude { get; init; }
+
+    /// <summary>Catalogue files, from the root.</summary>
     public required Setting<ImmutableArray<string>> Catalogue { get; init; }
 
     public required Setting<ImmutableArray<string>> Rules { get; init; }

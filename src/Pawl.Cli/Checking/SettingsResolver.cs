@@ -34,7 +34,8 @@ internal static class SettingsResolver
             ProjectFile = project.File,
             Specs = fromProject ? project.Specs ?? new([], Origins.Default) : new(request.Paths, Origins.CommandLine),
             FromProject = fromProject,
-            Catalogue = project.Catalogue ?? new([], Origins.Default),
+            Exclude = project.Exclude ?? new([], Origins.Default),
+            Catalogue = Catalogue(project),
             Rules = HouseRules(request, project, desk),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
@@ -56,19 +57,10 @@ internal static class SettingsResolver
         if (first == "-")
             first = request.StdinPath is { } standIn ? Path.GetDirectoryName(standIn) is { Length: > 0 } folder ? folder : "." : ".";
 
-        var absolute = desk.Absolute(FixedPart(first));
+        var absolute = desk.Absolute(FilePatterns.FixedPart(first));
         while (!Directory.Exists(absolute) && Path.GetDirectoryName(absolute) is { } parent)
             absolute = parent;
         return absolute;
-    }
-
-    private static string FixedPart(string pattern)
-    {
-        var star = pattern.AsSpan().IndexOfAny('*', '?');
-        if (star < 0)
-            return pattern;
-        var slash = pattern.AsSpan(0, star).LastIndexOfAny('/', '\\');
-        return slash < 0 ? "." : pattern[..(slash + 1)];
     }
 
     private static Setting<Format>? StandardOutput(CheckRequest request, out string? error)
@@ -151,6 +143,21 @@ internal static class SettingsResolver
                 _ => null,
             },
             word.Origin);
+    }
+
+    private static Setting<ImmutableArray<string>> Catalogue(ProjectView project)
+    {
+        if (project.Catalogues is not { } patterns)
+            return new([], Origins.Default);
+
+        var files = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (var pattern in patterns.Value)
+        {
+            foreach (var file in FilePatterns.Files(project.Root, pattern, []))
+                files.Add(RelativeTo(project.Root, file));
+        }
+
+        return new([.. files], patterns.Origin);
     }
 
     private static Setting<bool> Color(CheckRequest request, Desk desk) => request.Color switch

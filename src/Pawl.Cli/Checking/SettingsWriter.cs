@@ -11,7 +11,8 @@ internal static class SettingsWriter
         Line(to, "root", settings.Root.Value, settings.Root.Origin);
         Line(to, "project_file", settings.ProjectFile ?? "null", settings.ProjectFile is null ? "none found upwards" : "found upwards from the specs or the working folder");
         Line(to, "specs", List(settings.Specs.Value), settings.Specs.Origin);
-        Line(to, "catalogue", List(settings.Catalogue.Value), settings.Catalogue.Origin);
+        Line(to, "exclude", List(settings.Exclude.Value), settings.Exclude.Origin);
+        Line(to, "catalogues", List(settings.Catalogue.Value), settings.Catalogue.Origin);
         Line(to, "rules", List(settings.Rules.Value), settings.Rules.Origin);
         Line(to, "fail_on", settings.FailOn.Value is { } severity ? DiagnosticWriter.Word(severity) : "never", settings.FailOn.Origin);
         Line(to, "require_complete", settings.RequireComplete.Value ? "true" : "false", settings.RequireComplete.Origin);

@@ -1,4 +1,4 @@
-using Microsoft.Extensions.FileSystemGlobbing;
+using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -11,7 +11,8 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         var finder = new Finder(settings.Root.Value, desk);
         if (settings.FromProject)
         {
-            finder.Patterns(settings.Specs.Value, settings.Root.Value);
+            foreach (var pattern in settings.Specs.Value)
+                finder.Pattern(pattern, settings.Root.Value, settings.Exclude.Value);
         }
         else
         {
@@ -31,8 +32,8 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         {
             if (path == "-")
                 StandardInput(stdinPath);
-            else if (path.AsSpan().ContainsAny('*', '?') && !File.Exists(desk.Absolute(path)))
-                Patterns([path], desk.Folder);
+            else if (FilePatterns.IsPattern(path) && !File.Exists(desk.Absolute(path)))
+                Pattern(path, desk.Folder, []);
             else if (Directory.Exists(desk.Absolute(path)))
                 Folder(path);
             else if (File.Exists(desk.Absolute(path)))
@@ -41,42 +42,19 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
                 Problem(CliCodes.NoSpec, path, "There is no such file or folder.");
         }
 
-        public void Patterns(ImmutableArray<string> patterns, string from)
+        public void Pattern(string pattern, string from, ImmutableArray<string> exclude)
         {
-            foreach (var group in Grouped(patterns))
+            try
             {
-                // Hidden folders hold what tools keep there, never specs.
-                var matcher = new Matcher(StringComparison.Ordinal);
-                matcher.AddInclude(group[0].StartsWith("./", StringComparison.Ordinal) ? group[0][2..] : group[0]);
-                matcher.AddExclude("**/.*/**");
-                foreach (var excluded in group.Skip(1))
-                    matcher.AddExclude(excluded[1..]);
-
-                var start = from;
-                if (Path.IsPathRooted(group[0]))
-                {
-                    var star = group[0].AsSpan().IndexOfAny('*', '?');
-                    start = star < 0 ? Path.GetDirectoryName(group[0])! : group[0][..(group[0].AsSpan(0, star).LastIndexOf('/') + 1)];
-                    matcher = new Matcher(StringComparison.Ordinal).AddInclude(group[0][(Path.EndsInDirectorySeparator(start) ? start.Length : start.Length + 1)..]);
-                }
-
-                var any = false;
-                try
-                {
-                    foreach (var file in matcher.GetResultsInFullPath(start))
-                    {
-                        any = true;
-                        Add(Path.GetFullPath(file), named: false);
-                    }
-                }
-                catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-                {
-                    Problem(CliCodes.CannotRead, group[0], problem.Message);
-                    continue;
-                }
-
-                if (!any)
-                    Problem(CliCodes.NoSpec, group[0], "The pattern matches no file.");
+                var files = FilePatterns.Files(from, pattern, exclude);
+                foreach (var file in files)
+                    Add(file, named: false);
+                if (files.Length == 0)
+                    Problem(CliCodes.NoSpec, pattern, "The pattern matches no file.");
+            }
+            catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+            {
+                Problem(CliCodes.CannotRead, pattern, problem.Message);
             }
         }
 
@@ -85,7 +63,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
             // Catalogues and rule packs are YAML too and often lie beside the specs.
             foreach (var catalogue in settings.Catalogue.Value)
                 Drop(catalogue);
-            Drop("pawl.yaml");
+            Drop(ProjectFile.FileName);
 
             if (_found.Count == 0 && _problems.Count == 0)
             {
@@ -104,17 +82,6 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         {
             if (_found.TryGetValue(path, out var spec) && !spec.Named)
                 _found.Remove(path);
-        }
-
-        // An exclusion, with an exclamation mark in front, thins every pattern before it.
-        private static IEnumerable<ImmutableArray<string>> Grouped(ImmutableArray<string> patterns)
-        {
-            for (var i = 0; i < patterns.Length; i++)
-            {
-                if (patterns[i].StartsWith('!'))
-                    continue;
-                yield return [patterns[i], .. patterns.Skip(i + 1).Where(p => p.StartsWith('!'))];
-            }
         }
 
         private void StandardInput(string? standIn)
