@@ -41,13 +41,16 @@ public readonly record struct Dimension(
     /// <summary>The everyday name ("length", "torque"), or the exponents where there is none.</summary>
     public string Name => DimensionNames.Of(this);
 
+    /// <summary>The name after its article, for a sentence: "a length", "an angle".</summary>
+    public string NameWithArticle => "aeiou".Contains(Name[0], StringComparison.Ordinal) ? $"an {Name}" : $"a {Name}";
+
     public static Dimension operator *(Dimension a, Dimension b) => new(
-        (sbyte)(a.Length + b.Length), (sbyte)(a.Mass + b.Mass), (sbyte)(a.Time + b.Time),
-        (sbyte)(a.Temperature + b.Temperature), (sbyte)(a.Angle + b.Angle));
+        Narrow(a.Length + b.Length), Narrow(a.Mass + b.Mass), Narrow(a.Time + b.Time),
+        Narrow(a.Temperature + b.Temperature), Narrow(a.Angle + b.Angle));
 
     public static Dimension operator /(Dimension a, Dimension b) => new(
-        (sbyte)(a.Length - b.Length), (sbyte)(a.Mass - b.Mass), (sbyte)(a.Time - b.Time),
-        (sbyte)(a.Temperature - b.Temperature), (sbyte)(a.Angle - b.Angle));
+        Narrow(a.Length - b.Length), Narrow(a.Mass - b.Mass), Narrow(a.Time - b.Time),
+        Narrow(a.Temperature - b.Temperature), Narrow(a.Angle - b.Angle));
 
     public static Dimension Multiply(Dimension left, Dimension right) => left * right;
 
@@ -55,11 +58,14 @@ public readonly record struct Dimension(
 
     /// <summary>This dimension to a whole power.</summary>
     public Dimension Power(int exponent) => new(
-        (sbyte)(Length * exponent), (sbyte)(Mass * exponent), (sbyte)(Time * exponent),
-        (sbyte)(Temperature * exponent), (sbyte)(Angle * exponent));
+        Narrow((long)Length * exponent), Narrow((long)Mass * exponent), Narrow((long)Time * exponent),
+        Narrow((long)Temperature * exponent), Narrow((long)Angle * exponent));
 
     /// <summary>Whether the two agree when angles are read as plain numbers, as in torque · angular speed = power.</summary>
     public bool EqualsUpToAngle(Dimension other) => (this with { Angle = 0 }) == (other with { Angle = 0 });
 
     public override string ToString() => Name;
+
+    // An absurd exponent stays absurd instead of wrapping round into an everyday one.
+    private static sbyte Narrow(long exponent) => (sbyte)Math.Clamp(exponent, -sbyte.MaxValue, sbyte.MaxValue);
 }

@@ -2,32 +2,22 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace Pawl.Quantities;
 
-internal static class DimensionNames
-{
-    public static string Of(Dimension dimension) => throw new NotImplementedException();
-}
-
-internal static class Notation
-{
-    public static bool TryParseAmount(ReadOnlySpan<char> text, out Amount amount, [NotNullWhen(false)] out NotationError? error) =>
-        throw new NotImplementedException();
-
-    public static bool TryParseToleranced(
-        ReadOnlySpan<char> text, [NotNullWhen(true)] out Toleranced? dimension, [NotNullWhen(false)] out NotationError? error) =>
-        throw new NotImplementedException();
-}
-
 /// <summary>Every unit that a builder writes on a drawing or a bench sheet.</summary>
+/// <remarks>Factors lead to the coherent set N, mm, MPa, N·mm, rad, s, °C (mass: tonne).</remarks>
 public static class Units
 {
     public static readonly Unit One = new("", Dimension.Ratio, 1);
     public static readonly Unit Percent = new("%", Dimension.Ratio, 0.01);
     public static readonly Unit Millimetre = new("mm", Dimension.OfLength, 1);
     public static readonly Unit Micrometre = new("µm", Dimension.OfLength, 1e-3);
+    public static readonly Unit Inch = new("in", Dimension.OfLength, 25.4);
+    public static readonly Unit Foot = new("ft", Dimension.OfLength, 304.8);
     public static readonly Unit Radian = new("rad", Dimension.OfAngle, 1);
     public static readonly Unit Degree = new("°", Dimension.OfAngle, Math.PI / 180);
     public static readonly Unit Arcminute = new("′", Dimension.OfAngle, Math.PI / 10_800);
+    public static readonly Unit Arcsecond = new("″", Dimension.OfAngle, Math.PI / 648_000);
     public static readonly Unit Celsius = new("°C", Dimension.OfTemperature, 1);
+    public static readonly Unit Fahrenheit = new("°F", Dimension.OfTemperature, 5 / 9d, -160 / 9d);
     public static readonly Unit Kelvin = new("K", Dimension.OfTemperatureDifference, 1);
     public static readonly Unit Newton = new("N", Dimension.OfForce, 1);
     public static readonly Unit NewtonMetre = new("N·m", Dimension.OfTorque, 1000);
@@ -43,29 +33,36 @@ public static class Units
     public static readonly Unit KilogramPerCubicMetre = new("kg/m³", Dimension.OfDensity, 1e-12);
     public static readonly Unit PerKelvin = new("1/K", Dimension.OfThermalExpansion, 1);
 
+    /// <summary>Every unit with a name of its own, the usual ones of a dimension first. Compounds of them are units too.</summary>
+    public static ImmutableArray<Unit> All => UnitTable.All;
+
     /// <summary>Reads a unit, simple or compound: <c>mm</c>, <c>lbf*ft</c>, <c>W/(m·K)</c>.</summary>
-    public static bool TryParse(ReadOnlySpan<char> text, [NotNullWhen(true)] out Unit? unit) => throw new NotImplementedException();
+    /// <remarks>
+    /// Case counts: mN is not MN. After a solidus a product needs parentheses (ISO 80000-1): <c>W/m·K</c> is no unit.
+    /// A temperature inside a compound is a difference. <c>1/min</c> is a speed of rotation, <c>1/s</c> a frequency.
+    /// No text is the unit of a bare number.
+    /// </remarks>
+    public static bool TryParse(ReadOnlySpan<char> text, [NotNullWhen(true)] out Unit? unit)
+    {
+        if (!text.IsWhiteSpace()) return UnitText.TryParse(text, out unit, out _);
+        unit = One;
+        return true;
+    }
 
     /// <summary>A few units that measure this, for a hint: <c>mm, µm, in</c>.</summary>
-    public static ImmutableArray<Unit> Fitting(Dimension dimension) => throw new NotImplementedException();
+    public static ImmutableArray<Unit> Fitting(Dimension dimension)
+    {
+        const int Few = 4;
+        var fitting = ImmutableArray.CreateBuilder<Unit>(Few);
+        foreach (var unit in UnitTable.All)
+        {
+            if (unit.Dimension == dimension && unit.Symbol.Length > 0) fitting.Add(unit);
+            if (fitting.Count == Few) break;
+        }
+
+        return fitting.ToImmutable();
+    }
 
     /// <summary>The known unit symbol nearest to a misspelt one, or null when none is near.</summary>
-    public static string? Nearest(ReadOnlySpan<char> text) => throw new NotImplementedException();
-}
-
-/// <summary>Numbers as text, the same on every desk.</summary>
-public static class Formatting
-{
-    /// <summary>Up to this many significant digits, no exponent between 1e-5 and 1e9, no trailing zeros after the point.</summary>
-    public static string Significant(double value, int digits) => throw new NotImplementedException();
-
-    /// <summary>A number and its unit, in full: <c>2.5 mm</c>, <c>20°</c>, <c>15 %</c>.</summary>
-    public static string WithUnit(double value, Unit unit) => throw new NotImplementedException();
-}
-
-/// <summary>The known word nearest to a misspelt one.</summary>
-public static class Nearest
-{
-    /// <summary>The best candidate within a third of the word's length in edits, or null. Ties go to the first.</summary>
-    public static string? To(string word, IEnumerable<string> candidates) => throw new NotImplementedException();
+    public static string? Nearest(ReadOnlySpan<char> text) => UnitTable.NearestSymbol(text);
 }
