@@ -1,6 +1,5 @@
 using Pawl.Analysis;
 using Pawl.Analysis.Core;
-using Pawl.Quantities;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 
