@@ -150,7 +150,7 @@ internal static class NumberNotation
         }
         else
         {
-            while (numerator < text.Length && char.IsWhiteSpace(text[numerator])) numerator++;
+            numerator = Blanks.Skip(text, numerator);
         }
 
         var slash = numerator;

@@ -55,7 +55,7 @@ internal static class ToleranceClassNotation
         [NotNullWhen(true)] out Tolerance.ToleranceClass? toleranceClass, [NotNullWhen(false)] out NotationError? error)
     {
         toleranceClass = null;
-        while (start < text.Length && char.IsWhiteSpace(text[start])) start++;
+        start = Blanks.Skip(text, start);
         var end = text.TrimEnd().Length;
         if (start >= end)
         {
@@ -94,8 +94,7 @@ internal static class ToleranceClassNotation
 
         if (digitsEnd < end)
         {
-            var rest = digitsEnd;
-            while (char.IsWhiteSpace(text[rest])) rest++;
+            var rest = Blanks.Skip(text, digitsEnd);
             error = NotationErrors.Tolerance(text, rest, end - rest, $"End the dimension after {text[start..digitsEnd]}.");
             return false;
         }
