@@ -12,10 +12,14 @@ internal static class Notation
 
         var unitText = text[at..].Trim();
         UnitFailure failure = default;
-        if (!complete && TryReadUnit(unitText, out var unit, out failure)) return TryMake(text, number, unit, out amount, out error);
+        if (!complete && TryReadUnit(unitText, out var unit, out failure))
+        {
+            return TryMake(text, number, unit, out amount, out error);
+        }
 
         amount = default;
-        if (TryParseToleranced(text, out var dimension, out _, out var toleranceAt) && dimension.Tolerance is not Tolerance.General)
+        if (TryParseToleranced(text, out var dimension, out _, out var toleranceAt)
+            && dimension.Tolerance is not Tolerance.General)
         {
             error = NotationErrors.ToleranceHere(text, toleranceAt);
             return false;
@@ -186,7 +190,8 @@ internal static class Notation
     }
 
     private static bool TryMake(
-        ReadOnlySpan<char> text, WrittenNumber number, Unit unit, out Amount amount, [NotNullWhen(false)] out NotationError? error)
+        ReadOnlySpan<char> text, WrittenNumber number, Unit unit,
+        out Amount amount, [NotNullWhen(false)] out NotationError? error)
     {
         amount = new(number.Value, unit);
         error = number.IsFraction && unit != Units.Inch && unit != Units.Foot && unit.Symbol != "yd"

@@ -6,6 +6,7 @@ namespace Pawl.Quantities;
 internal static class NotationErrors
 {
     private const int LongestQuote = 40;
+    private const string NumberHint = "Write digits and, at need, a point, as in 2.5.";
     private const string UnitHint = "Write the unit after the number, as in 2.5 mm.";
     private const string ToleranceHint = "Write H7, ±0.1, +0.1/0 or (2.85..2.95).";
 
@@ -18,10 +19,10 @@ internal static class NotationErrors
         var end = start;
         while (end < text.Length && !char.IsWhiteSpace(text[end])) end++;
         return end == start
-            ? new(NotationErrorKind.NotANumber, start, 0, "A number is missing.", "Write digits and, at need, a point, as in 2.5.")
+            ? new(NotationErrorKind.NotANumber, start, 0, "A number is missing.", NumberHint)
             : new(
                 NotationErrorKind.NotANumber, start, end - start, $"{Quote(text[start..end])} does not begin with a number.",
-                "Write digits and, at need, a point, as in 2.5.");
+                NumberHint);
     }
 
     public static NotationError NotFinite(ReadOnlySpan<char> text, int start, int length) =>
@@ -40,7 +41,7 @@ internal static class NotationErrors
     {
         var (before, _) = Around(text, at);
         return new(
-            NotationErrorKind.NotANumber, at, 1, "A digit stands on both sides of the one point of a number.", $"Write {before}.");
+            NotationErrorKind.NotANumber, at, 1, "A number has one point, with a digit on both sides.", $"Write {before}.");
     }
 
     public static NotationError Thousands(ReadOnlySpan<char> text, int at)

@@ -24,7 +24,8 @@ internal static class ToleranceClassNotation
     }
 
     public static bool TryRead(
-        ReadOnlySpan<char> text, int start, [NotNullWhen(true)] out Tolerance? tolerance, [NotNullWhen(false)] out NotationError? error)
+        ReadOnlySpan<char> text, int start,
+        [NotNullWhen(true)] out Tolerance? tolerance, [NotNullWhen(false)] out NotationError? error)
     {
         tolerance = null;
         var slash = text[start..].IndexOf('/');

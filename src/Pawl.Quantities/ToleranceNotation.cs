@@ -180,7 +180,7 @@ internal static class ToleranceNotation
         return false;
     }
 
-    /// <summary>The unit that a tolerance lends to a nominal without one. A percentage is of the nominal and lends nothing.</summary>
+    /// <summary>The unit that a tolerance lends to a nominal without one. A percentage lends nothing.</summary>
     private static Unit NominalUnit(Unit? unit) => unit is null || unit.Dimension == Dimension.Ratio ? Units.One : unit;
 
     /// <summary>A deviation in coherent units.</summary>

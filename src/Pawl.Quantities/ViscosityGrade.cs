@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Pawl.Quantities;
 
 /// <summary>Reads a viscosity grade of an industrial oil: <c>VG 100</c> is 100 mm²/s at 40 °C.</summary>
-/// <remarks>Source: ISO 3448, viscosity classes; the number is the midpoint of the class, whose limits are 10 % apart from it.</remarks>
+/// <remarks>Source: ISO 3448; the number is the midpoint of the class, whose limits are 10 % apart from it.</remarks>
 internal static class ViscosityGrade
 {
     // ISO 3448, from memory.
