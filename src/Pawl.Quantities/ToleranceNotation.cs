@@ -283,12 +283,13 @@ internal static class ToleranceNotation
         next = end;
         return false;
 
-        static int MarkLength(ReadOnlySpan<char> text) =>
-            text.StartsWith("...", StringComparison.Ordinal) ? 3
-            : text.StartsWith("..", StringComparison.Ordinal) ? 2
-            : text[0] == '…' ? 1
-            : text.StartsWith(" to ", StringComparison.Ordinal) ? 4
-            : 0;
+        static int MarkLength(ReadOnlySpan<char> text) => text[0] switch
+        {
+            '.' => text.StartsWith("...", StringComparison.Ordinal) ? 3 : text.StartsWith("..", StringComparison.Ordinal) ? 2 : 0,
+            '…' => 1,
+            't' => text.StartsWith("to ", StringComparison.Ordinal) ? 3 : 0,
+            _ => 0,
+        };
     }
 
     /// <summary>A deviation or a limit as written.</summary>
