@@ -49,8 +49,7 @@ public sealed class PowerFlowTests
         Assert.Equal(299 / 9.0, solution.Lossless.GreatestBranchPower, tolerance: 1e-9);
     }
 
-    // The clutch of a direct drive: sun and carrier joined leave no relative speed, so no mesh loses anything. Here by two equal stages
-    // back to back: sun s drives carrier c through ring r held to nothing, r geared to s by equal gears over an idler in the housing.
+    // Sun and ring are geared one to one over an idler in the housing, so sun, ring, planet and carrier turn as one.
     [Fact]
     public void A_mesh_that_does_not_roll_loses_nothing()
     {

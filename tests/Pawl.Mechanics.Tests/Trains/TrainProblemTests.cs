@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using CsCheck;
 using Pawl.Mechanics.Trains;
 
 namespace Pawl.Mechanics.Tests.Trains;
@@ -218,6 +220,30 @@ public sealed class TrainProblemTests
     public void A_planet_may_be_the_output() =>
         Assert.Equal(-40, new TrainBuilder().Planet("planet", "crank").Inner("ring", 41, "planet", 40)
             .Solve("crank", "planet", "ring").Speeds!.Ratio!.Value);
+
+    // Graphs thrown together at random: carriers, teeth and names may all be wrong.
+    [Fact]
+    public void No_graph_however_odd_throws()
+    {
+        string[] names = ["a", "b", "c", "d", "e", "nobody"];
+        Gen.Int.Sample(seed =>
+        {
+            var random = new Random(seed);
+            var bodies = Some(n => new TrainBody(names[n], random.Next(3) == 0 ? Any() : null, random.Next(8) == 0 ? random.Next(-1, 4) : 1));
+            var gears = Some(n => new TrainGear(names[n], Any(), random.Next(8) == 0 ? random.Next(-2, 2) : random.Next(12, 60), random.Next(4) == 0));
+            var meshes = Some(n => new TrainMesh(names[n], Any(), Any(), random.Next(8) == 0 ? 2 : 0.98));
+            TrainGraph graph = new(bodies, gears, meshes, Any(), Any(), Some(_ => Any()));
+
+            var solution = TrainSolver.Solve(graph);
+
+            Assert.True(solution.Speeds is not null || solution.Problems.Any(p => p.Blocks == TrainStep.Speeds));
+            Assert.True(solution.Torques is not null || solution.Problems.Any(p => p.Blocks >= TrainStep.Torques));
+            Assert.NotEqual("", Topology.Describe(graph));
+
+            string Any() => names[random.Next(12) == 0 ? 5 : random.Next(5)];
+            ImmutableArray<T> Some<T>(Func<int, T> make) => [.. Enumerable.Range(0, random.Next(1, 6)).Select(make)];
+        }, iter: 20_000);
+    }
 
     private static TrainSolution With(Func<TrainGraph, TrainGraph> change) =>
         TrainSolver.Solve(change(TrainBuilder.Simple().Graph("sun", "carrier", "ring")));
