@@ -39,6 +39,7 @@ public static class TrainSolver
 
         var bodies = new int[train.Fixed.Length + 1];
         var givenSpeeds = new Fraction[bodies.Length];
+        Array.Fill(givenSpeeds, Fraction.Zero);
         train.Fixed.CopyTo(bodies, 0);
         bodies[^1] = train.Input;
         givenSpeeds[^1] = Fraction.One;
