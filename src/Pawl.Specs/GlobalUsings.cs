@@ -1,1 +1,2 @@
+global using static Pawl.Specs.Text.Cultures;
 global using System.Collections.Immutable;

@@ -13,7 +13,8 @@ public abstract record Origin
     /// <summary>The spec or its catalogue states it.</summary>
     /// <param name="Span">Where.</param>
     /// <param name="Text">As written.</param>
-    public sealed record Declared(SourceSpan Span, string Text) : Origin;
+    /// <param name="Tolerance">Where its limits come from: the class of ISO 286, the general tolerance, "none stated".</param>
+    public sealed record Declared(SourceSpan Span, string Text, string Tolerance = "") : Origin;
 
     /// <summary>The spec is silent; a default stands in. Every one is listed in the report.</summary>
     /// <param name="Basis">Which default, and its source.</param>
@@ -130,6 +131,16 @@ public sealed class Quantity
             return NotEvaluated(kind, inputs, [FirstLine(outside.Message)]);
         }
     }
+
+    /// <summary>A number that another part of the mechanics computed at nominal, such as the solution of a linear system.</summary>
+    public static Quantity Computed(QuantityKind kind, double value, ImmutableArray<Quantity> inputs) =>
+        MissingReasons(inputs) is { IsEmpty: false } reasons
+            ? NotEvaluated(kind, inputs, reasons)
+            : new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) };
+
+    /// <summary>A text that is computed.</summary>
+    public static Quantity ComputedText(QuantityKind kind, string text, ImmutableArray<Quantity> inputs = default) =>
+        OfText(kind, Origin.Computed.Instance, text, inputs.IsDefault ? [] : inputs);
 
     /// <summary>The reasons of all inputs that are not evaluated, each once, in order.</summary>
     public static ImmutableArray<string> MissingReasons(ImmutableArray<Quantity> inputs)

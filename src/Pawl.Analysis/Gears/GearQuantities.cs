@@ -94,7 +94,7 @@ public static class GearQuantities
     public static readonly QuantityKind TipDiameter = new()
     {
         Name = "tip_diameter", Symbol = "d_a", Title = "Tip diameter", Unit = Units.Millimetre,
-        Formula = "d_a = |d + 2·m_n·(x + h_aP*)|, or as declared", Symbols = ["z", "m_n", "β", "x", "h_aP*"], Source = Iso,
+        Formula = "d_a = |d + 2·m_n·(x + h_aP*)|, or as declared", Symbols = ["z", "d", "m_n", "x", "h_aP*"], Source = Iso,
     };
 
     public static readonly QuantityKind ActiveTipDiameter = new()
@@ -112,7 +112,7 @@ public static class GearQuantities
     public static readonly QuantityKind RootDiameter = new()
     {
         Name = "root_diameter", Symbol = "d_f", Title = "Root diameter", Unit = Units.Millimetre,
-        Formula = "d_f = |d + 2·m_n·(x − h_fP*)|, or as declared", Symbols = ["z", "m_n", "β", "x", "h_fP*"], Source = Iso,
+        Formula = "d_f = |d + 2·m_n·(x − h_fP*)|, or as declared", Symbols = ["z", "d", "m_n", "x", "h_fP*"], Source = Iso,
     };
 
     public static readonly QuantityKind ToothDepth = new()
@@ -125,8 +125,8 @@ public static class GearQuantities
     {
         Name = "tip_thickness", Symbol = "s_an", Title = "Normal tooth thickness at the tip", Unit = Units.Millimetre,
         Formula = "s_an = d_a · ((π/2 + 2·x·tan α_n)/z + inv α_t − inv α_at) · cos β_a, cos α_at = d_b/d_a",
-        Symbols = ["z", "m_n", "α_n", "β", "x", "d_a", "E_sn"], Source = Iso,
-        Note = "with the thickness allowance taken off",
+        Symbols = ["z", "d_a", "d", "d_b", "x", "β", "α_n", "α_t"], Source = Iso,
+        Note = "nominal tooth, the thickness allowance not taken off; no tip relief",
     };
 
     public static readonly QuantityKind TipThicknessFactor = new()
@@ -139,7 +139,7 @@ public static class GearQuantities
     {
         Name = "least_profile_shift", Symbol = "x_min", Title = "Least profile shift without undercut",
         Formula = "x_min = h_fP* − ρ_fP*·(1 − sin α_n) − z·sin²α_t/(2·cos β)",
-        Symbols = ["z", "h_fP*", "ρ_fP*", "α_n", "β"], Source = Iso,
+        Symbols = ["z", "β", "α_n", "α_t", "h_fP*", "ρ_fP*"], Source = Iso,
         Note = "generation by a rack whose tip is the basic rack's root",
     };
 
@@ -153,7 +153,7 @@ public static class GearQuantities
     {
         Name = "root_form_diameter", Symbol = "d_Ff", Title = "Root form diameter", Unit = Units.Millimetre,
         Formula = "d_Ff = √( (d·sin α_t − 2·m_n·(h_fP* − x − ρ_fP*·(1 − sin α_n))/sin α_t)² + d_b² )",
-        Symbols = ["z", "m_n", "α_n", "β", "x", "h_fP*", "ρ_fP*"], Source = Iso,
+        Symbols = ["d", "d_b", "α_t", "α_n", "m_n", "x", "h_fP*", "ρ_fP*"], Source = Iso,
         Note = "generation by a rack; for a ring only where its tool is known",
     };
 
@@ -166,14 +166,15 @@ public static class GearQuantities
     public static readonly QuantityKind SpanTeeth = new()
     {
         Name = "span_teeth", Symbol = "k", Title = "Number of teeth spanned",
-        Formula = "k nearest to contact at the V-circle", Symbols = ["z", "m_n", "α_n", "β", "x"], Source = Iso,
+        Formula = "k nearest to contact at the V-circle", Symbols = ["z", "m_n", "α_n", "α_t", "β_b", "x"], Source = Iso,
     };
 
     public static readonly QuantityKind BaseTangentLength = new()
     {
         Name = "base_tangent_length", Symbol = "W_k", Title = "Base tangent length", Unit = Units.Millimetre,
         Formula = "W_k = m_n·cos α_n·((k − ½)·π + z·inv α_t) + 2·x·m_n·sin α_n + E_sn·cos α_n",
-        Symbols = ["z", "m_n", "α_n", "β", "x", "E_sn", "k"], Source = Iso,
+        Symbols = ["k", "z", "m_n", "α_n", "α_t", "x", "E_sn"], Source = Iso,
+        Note = "nominal at the middle of the thickness allowance",
     };
 
     public static readonly QuantityKind SpanMeasurable = new()
@@ -191,14 +192,26 @@ public static class GearQuantities
     public static readonly QuantityKind DimensionOverBalls = new()
     {
         Name = "dimension_over_balls", Symbol = "M_dK", Title = "Dimension over balls (internal: between balls)", Unit = Units.Millimetre,
-        Formula = "inv α_Kt = inv α_t + (D_M + E_sn)/(z·m_n·cos α_n) − (π/2 − 2·x·tan α_n)/z; M = d_K·cos(π/2z if odd) ± D_M, d_K = d_b/cos α_Kt",
-        Symbols = ["z", "m_n", "α_n", "β", "x", "D_M", "E_sn"], Source = Iso,
+        Formula = "inv α_Kt = inv α_t + D_M/(z·m_n·cos α_n) − (π/2 − 2·x·tan α_n)/z + E_sn/(z·m_n); M = d_K·cos(π/2z if odd) ± D_M, d_K = d_b/cos α_Kt",
+        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn"], Source = Iso,
+        Note = "nominal at the middle of the thickness allowance",
+    };
+
+    public static readonly QuantityKind RimThickness = new()
+    {
+        Name = "rim_thickness", Symbol = "s_R", Title = "Rim thickness", Unit = Units.Millimetre, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind ThermalExpansion = new()
+    {
+        Name = "thermal_expansion", Symbol = "α_g", Title = "Thermal expansion of the gear's material",
+        Unit = Units.PerKelvin, Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind RimRatio = new()
     {
         Name = "rim_ratio", Symbol = "s_R/h", Title = "Rim thickness per tooth depth (internal: per module)",
-        Formula = "s_R / h (internal: s_R / m_n)", Symbols = ["s_R", "h"], Source = "ISO 6336-3",
+        Formula = "s_R / h (internal: s_R / m_n)", Symbols = ["s_R", "h or m_n"], Source = "ISO 6336-3, rim thickness factor",
         Certainty = Certainty.Memory,
     };
 
@@ -212,6 +225,6 @@ public static class GearQuantities
         Teeth, Kind, OnPlanet, Module, PressureAngle, HelixAngle, ProfileShift, Addendum, Dedendum, RootFillet, FaceWidth, AxialPlace,
         ThicknessAllowance, TipChamfer, Surface, TransversePressureAngle, BaseHelixAngle, ReferenceDiameter, BaseDiameter, TipDiameter,
         ActiveTipDiameter, RootDiameter, ToothDepth, TipThickness, TipThicknessFactor, LeastProfileShift, UndercutMargin,
-        RootFormDiameter, SpanTeeth, BaseTangentLength, SpanMeasurable, BallDiameter, DimensionOverBalls, RimRatio,
+        RootFormDiameter, SpanTeeth, BaseTangentLength, SpanMeasurable, BallDiameter, DimensionOverBalls, RimThickness, RimRatio, ThermalExpansion,
     ];
 }

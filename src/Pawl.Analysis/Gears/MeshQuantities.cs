@@ -48,7 +48,7 @@ public static class MeshQuantities
     {
         Name = "shift_centre_distance", Symbol = "a_w(x)", Title = "Centre distance without play, from the profile shifts", Unit = Units.Millimetre,
         Formula = "a_w = a·cos α_t/cos α_wt, inv α_wt = inv α_t + 2·tan α_n·(x_1 + x_2)/(z_1 + z_2)",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "x_1", "x_2"], Source = Iso,
+        Symbols = ["a", "α_t", "α_n", "x_1", "x_2", "z_1", "z_2"], Source = Iso,
     };
 
     public static readonly QuantityKind CentreDistanceDifference = new()
@@ -61,14 +61,15 @@ public static class MeshQuantities
     public static readonly QuantityKind WorkingPressureAngle = new()
     {
         Name = "working_pressure_angle", Symbol = "α_wt", Title = "Working transverse pressure angle", Unit = Units.Degree,
-        Formula = "α_wt = acos(a·cos α_t/a_w)", Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w"], Source = Iso,
+        Formula = "α_wt = acos(a·cos α_t/a_w)", Symbols = ["a", "α_t", "a_w"], Source = Iso,
     };
 
     public static readonly QuantityKind TransverseContactRatio = new()
     {
         Name = "transverse_contact_ratio", Symbol = "ε_α", Title = "Transverse contact ratio",
         Formula = "ε_α = g_α / (π·m_t·cos α_t), g_α = ±½√(d_Na1² − d_b1²) ± ½√(d_Na2² − d_b2²) − a_w·sin α_wt",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w", "d_Na1", "d_Na2"], Source = Iso,
+        Symbols = ["a_w", "α_wt", "d_Na1", "d_b1", "d_Na2", "d_b2", "m_n", "β", "α_t"], Source = Iso,
+        Note = "full involute down to the start of active profile",
     };
 
     public static readonly QuantityKind OverlapRatio = new()
@@ -94,7 +95,7 @@ public static class MeshQuantities
     {
         Name = "loss_factor", Symbol = "H_v", Title = "Tooth loss factor",
         Formula = "H_v = π·(1/z_1 + 1/z_2)/cos β_b · (1 − ε_α + ε_1² + ε_2²)",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w", "d_Na1", "d_Na2"], Source = "ISO/TR 14179-2", Certainty = Certainty.Memory,
+        Symbols = ["z_1", "z_2", "β_b", "d_Na1", "d_b1", "d_Na2", "d_b2", "α_wt"], Source = "ISO/TR 14179-2", Certainty = Certainty.Memory,
         Note = "for ε_α up to 2",
     };
 
@@ -145,7 +146,7 @@ public static class MeshQuantities
     {
         Name = "assembly_backlash", Symbol = "j_bn", Title = "Normal backlash at 20 °C", Unit = Units.Millimetre,
         Formula = "j_bn = −(E_sn1 + E_sn2)·cos α_n + 2·Δa_w·sin α_wt·cos β_b",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "x_1", "x_2", "a_w", "E_sn1", "E_sn2"], Source = "ISO 21771, ISO/TR 10064-2",
+        Symbols = ["E_sn1", "E_sn2", "a_w", "a_w(x)", "α_n", "α_wt", "β_b"], Source = "ISO 21771, ISO/TR 10064-2",
         Scale = 0.05, Note = "without run-out and shaft bending",
     };
 
@@ -153,7 +154,7 @@ public static class MeshQuantities
     {
         Name = "operating_backlash", Symbol = "j_bn", Title = "Normal backlash from coldest to hottest", Unit = Units.Millimetre,
         Formula = "j_bn(T) = j_bn ± 2·a_w·(α_c·(T_c − 20 °C) − α_g·(T − 20 °C))·sin α_wt·cos β_b (external +, internal −)",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "x_1", "x_2", "a_w", "E_sn1", "E_sn2", "α_c", "α_g", "T_c", "T"],
+        Symbols = ["j_bn", "a_w", "α_c", "α_g", "T_c", "T", "α_wt", "β_b"],
         Source = "ISO 21771; linear thermal expansion", Scale = 0.05,
         Note = "gears and carrier at the temperature of the oil unless stated; both gears of one expansion",
     };
@@ -162,6 +163,26 @@ public static class MeshQuantities
     {
         Name = "circumferential_backlash", Symbol = "j_wt", Title = "Circumferential backlash from coldest to hottest", Unit = Units.Millimetre,
         Formula = "j_wt = j_bn / (cos α_wt · cos β_b)", Symbols = ["j_bn", "α_wt", "β_b"], Source = Iso, Scale = 0.05,
+    };
+
+    public static readonly QuantityKind ExpansionOfCentres = new()
+    {
+        Name = "expansion_of_centres", Symbol = "α_c", Title = "Thermal expansion of the body that holds the centres",
+        Unit = Units.PerKelvin, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind ExpansionOfGears = new()
+    {
+        Name = "expansion_of_gears", Symbol = "α_g", Title = "Thermal expansion of the gears", Unit = Units.PerKelvin,
+        Formula = "mean of both gears, weighted by their reference radii", Symbols = ["α_g1", "α_g2", "d_1", "d_2"],
+        Source = "linear thermal expansion",
+    };
+
+    public static readonly QuantityKind TemperatureOfCentres = new()
+    {
+        Name = "temperature_of_centres", Symbol = "T_c", Title = "Temperature of the body that holds the centres", Unit = Units.Celsius,
+        Formula = "T_c = T + (T_body − T_oil) as far as the oil has warmed from its coldest to its running temperature",
+        Symbols = ["T"], Source = "the spec",
     };
 
     public static readonly QuantityKind LeastBacklashWanted = new()
@@ -178,14 +199,14 @@ public static class MeshQuantities
     public static readonly QuantityKind InvoluteSlack = new()
     {
         Name = "involute_slack", Title = "Ring tip outside the base-circle limit of its mate", Unit = Units.Millimetre,
-        Formula = "√(r_a2² − r_b2²) − a_w·sin α_wt", Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w", "d_a2"], Source = Iso, Scale = 1,
+        Formula = "√(r_a2² − r_b2²) − a_w·sin α_wt", Symbols = ["a_w", "α_wt", "d_a2", "d_b2"], Source = Iso, Scale = 1,
     };
 
     public static readonly QuantityKind TipInterferenceSlack = new()
     {
         Name = "tip_interference_slack", Title = "Slack of the tips as they enter and leave an internal mesh", Unit = Units.Degree,
         Formula = "θ_1·z_1/z_2 + inv α_wt − inv α_a2 − θ_2 (θ from the crossing of the tip circles)",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w", "d_a1", "d_a2"],
+        Symbols = ["z_1", "z_2", "d_a1", "d_b1", "d_a2", "d_b2", "a_w", "α_wt"],
         Source = "handbook formula, confirmed by rolling simulation", Scale = 0.01,
     };
 
@@ -193,7 +214,7 @@ public static class MeshQuantities
     {
         Name = "trimming_slack", Title = "Slack of the tips as a pinion enters a ring radially", Unit = Units.Degree,
         Formula = "θ_1 + inv α_a1 − inv α_wt − (z_2/z_1)·(θ_2 + inv α_a2 − inv α_wt)",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w", "d_a1", "d_a2"],
+        Symbols = ["z_1", "z_2", "d_a1", "d_b1", "d_a2", "d_b2", "a_w", "α_wt"],
         Source = "handbook formula, confirmed by insertion simulation", Scale = 0.01,
     };
 
@@ -206,8 +227,8 @@ public static class MeshQuantities
     [
         Kind, SameRack, HandsFit, Module, ReferenceCentreDistance, CentreDistance, ShiftCentreDistance, CentreDistanceDifference,
         WorkingPressureAngle, CommonFaceWidth, TransverseContactRatio, OverlapRatio, TotalContactRatio, LossFactor, Friction, Efficiency,
-        RollingPower, MeshFrequency, PitchLineSpeed, TangentialForce, CommonFactor, AssemblyBacklash, OperatingBacklash,
-        CircumferentialBacklash, LeastBacklashWanted, GreatestBacklashWanted, InvoluteSlack, TipInterferenceSlack, TrimmingSlack, Insertion,
+        RollingPower, MeshFrequency, PitchLineSpeed, TangentialForce, CommonFactor, AssemblyBacklash, ExpansionOfCentres, ExpansionOfGears,
+        TemperatureOfCentres, OperatingBacklash, CircumferentialBacklash, LeastBacklashWanted, GreatestBacklashWanted, InvoluteSlack, TipInterferenceSlack, TrimmingSlack, Insertion,
     ];
 }
 
@@ -219,7 +240,7 @@ public static class MeshGearQuantities
     public static readonly QuantityKind WorkingPitchDiameter = new()
     {
         Name = "working_pitch_diameter", Symbol = "d_w", Title = "Working pitch diameter", Unit = Units.Millimetre,
-        Formula = "d_w = d_b / cos α_wt", Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w"], Source = Iso,
+        Formula = "d_w = d_b / cos α_wt", Symbols = ["d_b", "α_wt"], Source = Iso,
     };
 
     public static readonly QuantityKind TipClearance = new()
@@ -239,7 +260,7 @@ public static class MeshGearQuantities
     {
         Name = "start_of_active_profile", Symbol = "d_Nf", Title = "Start of active profile", Unit = Units.Millimetre,
         Formula = "d_Nf = √(4·(a_w·sin α_wt − ½√(d_Na2² − d_b2²))² + d_b1²)",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w", "d_Na2"], Source = Iso,
+        Symbols = ["d_b1", "a_w", "α_wt", "d_Na2", "d_b2"], Source = Iso,
     };
 
     public static readonly QuantityKind FormMargin = new()
@@ -248,11 +269,11 @@ public static class MeshGearQuantities
         Formula = "d_Nf − d_Ff (internal: d_Ff − d_Nf)", Symbols = ["d_Nf", "d_Ff"], Source = Iso, Scale = 0.1,
     };
 
-    public static readonly QuantityKind SlidingAtRoot = new()
+    public static readonly QuantityKind SpecificSliding = new()
     {
         Name = "specific_sliding", Symbol = "ζ", Title = "Greatest specific sliding", Unit = Units.One,
         Formula = "ζ_1 = 1 − (ρ_2/ρ_1)·(z_1/z_2) at the start of active profile, magnitude",
-        Symbols = ["z_1", "z_2", "m_n", "α_n", "β", "a_w", "d_Na2"], Source = Iso,
+        Symbols = ["z_1", "z_2", "a_w", "α_wt", "d_Na2", "d_b2"], Source = Iso,
     };
 
     public static readonly QuantityKind FaceWidthRatio = new()
@@ -263,6 +284,6 @@ public static class MeshGearQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        WorkingPitchDiameter, TipClearance, TipClearanceFactor, StartOfActiveProfile, FormMargin, SlidingAtRoot, FaceWidthRatio,
+        WorkingPitchDiameter, TipClearance, TipClearanceFactor, StartOfActiveProfile, FormMargin, SpecificSliding, FaceWidthRatio,
     ];
 }

@@ -141,7 +141,7 @@ public static class PlanetSetQuantities
         Formula = "F_u = |Σ e^{iθ_k}| · m · a · ω_c²", Symbols = ["m", "a", "ω_c"], Source = "closed form", Scale = 1,
     };
 
-    public static readonly QuantityKind StepsMatter = new()
+    public static readonly QuantityKind Stepped = new()
     {
         Name = "stepped", Title = "A planet has steps of different tooth counts in its meshes", ValueKind = ValueKind.Truth,
         Formula = "a body of the set meshes with more than one tooth count", Source = "the spec",
@@ -149,7 +149,7 @@ public static class PlanetSetQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Count, EquallySpaced, Steps, StepsMatter, SpacingDivisor, LeastMeshAngle, SpacingRemainder, PermittedPositions,
+        Count, EquallySpaced, Steps, Stepped, SpacingDivisor, LeastMeshAngle, SpacingRemainder, PermittedPositions,
         PositionMisfit, LeastBacklash, CoaxialSpread, TriangleSlack, PairAngle, NeighbourClearance, LargestModule, MostPlanets,
         Phasing, FactoringMeshes, InsertionTrials, MarksOutward, MarksOutwardWork, UnbalanceForce,
     ];

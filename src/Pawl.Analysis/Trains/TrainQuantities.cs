@@ -21,10 +21,40 @@ public static class TrainQuantities
         Formula = "F = bodies − independent meshes − fixed bodies − 1", Source = Willis, Scale = 1,
     };
 
-    public static readonly QuantityKind Solvable = new()
+    public static readonly QuantityKind GraphFaults = new()
     {
-        Name = "solvable", Title = "Every speed follows from the input speed", ValueKind = ValueKind.Truth,
-        Formula = "rank of the system equals the number of bodies and no mesh contradicts", Source = Willis,
+        Name = "graph_faults", Title = "Faults of the graph of bodies and meshes", ValueKind = ValueKind.Text,
+        Formula = "none, or what cannot be: a planet that meshes with its own carrier, two rings in mesh", Source = "closed form",
+    };
+
+    public static readonly QuantityKind FreeBodies = new()
+    {
+        Name = "free_bodies", Title = "Bodies whose speed nothing determines", ValueKind = ValueKind.Text,
+        Formula = "none, or the null space of the system of Willis relations", Source = Willis,
+    };
+
+    public static readonly QuantityKind Contradiction = new()
+    {
+        Name = "contradiction", Title = "Meshes that contradict each other", ValueKind = ValueKind.Text,
+        Formula = "none, or the least set of meshes and held bodies that stop the input", Source = Willis,
+    };
+
+    public static readonly QuantityKind StandingOutput = new()
+    {
+        Name = "standing_output", Title = "Output stands still while the input turns", ValueKind = ValueKind.Truth,
+        Formula = "ω_out = 0", Source = Willis,
+    };
+
+    public static readonly QuantityKind IdleBodies = new()
+    {
+        Name = "idle_bodies", Title = "Bodies that nothing touches", ValueKind = ValueKind.Text,
+        Formula = "none, or the bodies without a mesh or a meshing planet", Source = "closed form",
+    };
+
+    public static readonly QuantityKind ClosedLoops = new()
+    {
+        Name = "closed_loops", Title = "Closed loops of meshes that share the load by stiffness", ValueKind = ValueKind.Text,
+        Formula = "none, or meshes that agree with the rest but are not needed", Source = Willis,
     };
 
     public static readonly QuantityKind TargetRatio = new()
@@ -77,8 +107,8 @@ public static class TrainQuantities
 
     public static readonly QuantityKind SelfLocking = new()
     {
-        Name = "self_locking", Title = "The losses stop the drive", ValueKind = ValueKind.Truth,
-        Formula = "no direction of mesh losses gives a positive efficiency", Source = PowerBalance,
+        Name = "self_locking", Title = "The losses stop the drive", ValueKind = ValueKind.Text,
+        Formula = "none, or why no direction of mesh losses gives a positive efficiency", Source = PowerBalance,
     };
 
     public static readonly QuantityKind TorqueBalance = new()
@@ -127,6 +157,12 @@ public static class TrainQuantities
         Formula = "P_v = P_in · (1 − η)", Symbols = ["P_in", "η"], Source = PowerBalance,
     };
 
+    public static readonly QuantityKind OilTemperature = new()
+    {
+        Name = "oil_temperature", Symbol = "T", Title = "Oil temperature: running, coldest, hottest", Unit = Units.Celsius,
+        Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind OutputLash = new()
     {
         Name = "output_lash", Symbol = "φ", Title = "Angular play at the output, input held", Unit = Units.Arcminute,
@@ -137,8 +173,8 @@ public static class TrainQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Topology, Mobility, Solvable, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
+        Topology, GraphFaults, FreeBodies, Mobility, Contradiction, StandingOutput, IdleBodies, ClosedLoops, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
         Efficiency, SelfLocking, TorqueBalance, CirculatingPower, InputSpeed, InputTorque, OutputSpeed, OutputTorque,
-        InputPower, LostPower, OutputLash,
+        InputPower, LostPower, OilTemperature, OutputLash,
     ];
 }

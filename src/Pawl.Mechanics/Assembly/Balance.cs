@@ -28,7 +28,8 @@ public static class Balance
         return sum < Rounding * positions.Length ? 0 : sum;
     }
 
-    /// <summary>Centrifugal force of the unbalance, N, from the planet mass, t, its centre distance, mm, and the carrier speed, rad/s.</summary>
+    /// <summary>Resulting centrifugal force F, N, of equal planets with a given unbalance factor.</summary>
+    /// <inheritdoc cref="Unbalance" path="/remarks"/>
     public static double UnbalanceForce(double unbalance, double planetMass, double centreDistance, double carrierSpeed) =>
         unbalance * planetMass * centreDistance * carrierSpeed * carrierSpeed;
 }

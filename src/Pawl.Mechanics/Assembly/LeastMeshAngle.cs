@@ -75,7 +75,7 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
         return new PlanetPositions(PositionsPerTurn, steps.MoveToImmutable());
     }
 
-    /// <summary>Misfit of a position: angle from the nearest permitted one to it, rad, positive when the position is too far on.</summary>
+    /// <summary>Misfit of a position: angle from the nearest permitted one to it, rad, positive when it is too far on.</summary>
     /// <param name="position">Position against the reference group, rad.</param>
     public double Misfit(double position)
     {

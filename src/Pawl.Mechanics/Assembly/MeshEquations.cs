@@ -61,7 +61,7 @@ internal sealed class MeshEquations
         return positions;
     }
 
-    /// <summary>Number of ways to turn the bodies by less than a turn each so that all teeth meet again; 0 when a body is free.</summary>
+    /// <summary>Ways to turn the bodies by less than a turn each so that all teeth meet again; 0 if one is free.</summary>
     public BigInteger Seatings()
     {
         if (_rows.Length < _bodies)
@@ -78,7 +78,7 @@ internal sealed class MeshEquations
         return seatings;
     }
 
-    /// <summary>Rotation of each body at θ = step/steps turn as a fraction of a turn, the least that is not negative, last body first.</summary>
+    /// <summary>Rotation of each body at θ = step/steps turn, turns: the least that is not negative, last body first.</summary>
     public double[] Rotations(long step, long steps)
     {
         // Over the denominator steps·∏H every rotation is an integer, so a rotation of nothing comes out as nothing.

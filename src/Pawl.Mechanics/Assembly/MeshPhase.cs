@@ -36,8 +36,8 @@ public static class MeshPhase
     /// <summary>Phase of each planet's mesh with a central gear, as a fraction of a tooth mesh.</summary>
     /// <remarks>
     /// <code>γ_k = frac( z·θ_k/2π );  equally spaced: frac( z·k/N )</code>
-    /// Symbols: z teeth of the central gear, positive also for a ring; θ_k position of planet k from the first, rad; γ_k in 1, 0 ≤ γ &lt; 1.
-    /// The sense in which the phases pass in time is opposite at a sun and at a ring.<br/>
+    /// Symbols: z teeth of the central gear, positive also for a ring; θ_k position of planet k from the first, rad;
+    /// γ_k phase, 1, 0 ≤ γ &lt; 1. The sense in which the phases pass in time is opposite at a sun and at a ring.<br/>
     /// Source: derived from the tooth pitch of the central gear.<br/>
     /// Valid for: alike planets, phases against the first planet in the same mesh.
     /// </remarks>
@@ -125,7 +125,7 @@ public static class MeshPhase
     public static double TorsionalShare(int centralTeeth, PlanetPositions positions, int harmonic) =>
         Share(positions, (Int128)harmonic * centralTeeth);
 
-    /// <summary>Share of a harmonic's force that adds up at the central gear, the greater of both senses of rotation; for any positions.</summary>
+    /// <summary>Share of a harmonic's force that adds up at the central gear, 1 all, 0 none; for any positions.</summary>
     /// <remarks>
     /// <code>max( |Σ e^(i(hz+1)θ_k)|, |Σ e^(i(hz−1)θ_k)| )/N</code>
     /// Symbols and source as <see cref="Effect"/>.<br/>

@@ -27,7 +27,7 @@ public static class Neighbours
     /// <summary>Clearance between the tips of two equal planets on one circle.</summary>
     /// <remarks>
     /// <code>c = 2·a·sin(Δθ/2) − d_a</code>
-    /// Symbols: a centre distance from the carrier axis, mm; Δθ angle between the planets, rad; d_a tip diameter, mm; c in mm.<br/>
+    /// Symbols: a distance from the carrier axis, mm; Δθ angle between the planets, rad; d_a tip diameter, mm; c in mm.<br/>
     /// Source: geometry, chord of a circle.<br/>
     /// Valid for: 0 ≤ Δθ ≤ 2π; take the smallest gap of the set.
     /// </remarks>
@@ -94,7 +94,7 @@ public static class Neighbours
         return tightest;
     }
 
-    /// <summary>Greatest number of equally spaced groups that keep a required clearance; 0 when one group does not clear itself.</summary>
+    /// <summary>Greatest number of equally spaced groups with a required clearance; 0 when one does not clear itself.</summary>
     public static int GreatestNumber(
         ReadOnlySpan<PlanetDisc> discs, double leastClearance, ReadOnlySpan<(int First, int Second)> meshing = default)
     {

@@ -56,7 +56,7 @@ public sealed record PairTriangle
     /// <summary>Distance from a short pinion to the long pinion of the next pair, mm.</summary>
     /// <remarks>
     /// <code>√( a_L² + a_S² − 2·a_L·a_S·cos(Δθ − δ) )</code>
-    /// Symbols: Δθ angle between the pairs, rad, towards the side on which the short pinion lies; else as <see cref="Angle"/>.<br/>
+    /// Symbols: Δθ angle between the pairs, rad, to the side where the short pinion lies; else as <see cref="Angle"/>.<br/>
     /// Source: cosine rule.<br/>
     /// Valid for: any gap.
     /// </remarks>

@@ -23,7 +23,7 @@ public static class PassingClearance
     public static double Ring(double centreDistance, double pinionTipRadius, double ringTipRadius) =>
         Math.Abs(ringTipRadius) - centreDistance - pinionTipRadius;
 
-    /// <summary>Clearance of the wide pinion of an unshifted meshed pair in two planes, past the sun that it does not mesh.</summary>
+    /// <summary>Past the sun that it does not mesh: the wide pinion of an unshifted meshed pair in two planes.</summary>
     /// <remarks>
     /// <code>c = m_n·(z_own − z_passed)/(2·cos β) − 2·h_a*·m_n;  spur, full addendum: m·(z_own − z_passed − 4)/2</code>
     /// Symbols: m_n normal module, mm; z_own teeth of the sun that the wide pinion meshes; z_passed teeth of the sun that it

@@ -10,7 +10,7 @@ public readonly record struct GroupMesh(int PlanetBody, int PlanetTeeth, int Cen
 /// <summary>Two planet bodies of one group mesh each other, externally.</summary>
 public readonly record struct GroupPairMesh(int FirstBody, int FirstTeeth, int SecondBody, int SecondTeeth);
 
-/// <summary>The planet bodies that a carrier carries N times: one planet, plain or stepped, a meshed pair, or a longer chain.</summary>
+/// <summary>The planet bodies that a carrier carries N times: a planet, perhaps stepped, a meshed pair, a longer chain.</summary>
 /// <remarks>
 /// All groups of a carrier are alike, so the place of each body within its group cancels from the spacing conditions
 /// and is not asked for. A body is what turns as one piece; its steps appear only as the teeth of its meshes.
@@ -58,7 +58,7 @@ public sealed record PlanetGroup
     /// <summary>Number of meshes, central and pair.</summary>
     public int Meshes => CentralMeshes.Length + PairMeshes.Length;
 
-    /// <summary>Greatest common factor of all tooth counts of a body: it looks the same to all its mates after 1/factor of a turn.</summary>
+    /// <summary>Common factor of all tooth counts of a body: to its mates it looks the same after 1/factor of a turn.</summary>
     public int CommonFactor(int body)
     {
         RequireBody(body);

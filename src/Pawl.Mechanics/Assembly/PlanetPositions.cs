@@ -1,6 +1,6 @@
 namespace Pawl.Mechanics.Assembly;
 
-/// <summary>Where the planets of one carrier stand, as whole steps of a division of the turn. Exact, so that coincidences are too.</summary>
+/// <summary>Where the planets of one carrier stand, in whole steps of a divided turn, so exactly.</summary>
 public sealed record PlanetPositions
 {
     /// <exception cref="ArgumentOutOfRangeException">No planets, or no steps.</exception>
@@ -90,7 +90,7 @@ public sealed record PlanetPositions
         }
     }
 
-    /// <summary>Whether every planet has another exactly opposite, so that the set balances whatever the pairs' positions.</summary>
+    /// <summary>Whether every planet has another exactly opposite, so that the set balances wherever the pairs stand.</summary>
     public bool StandsInOppositePairs
     {
         get

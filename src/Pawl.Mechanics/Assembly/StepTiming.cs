@@ -26,7 +26,9 @@ public static class StepTiming
     /// Valid for: groups at a permitted position; 1 means that every seating fits.
     /// </remarks>
     /// <param name="group">The planet group.</param>
-    /// <param name="seatedFirst">Meshes seated first, central ones numbered before pairs; one for each body, tying every body.</param>
+    /// <param name="seatedFirst">
+    /// Meshes seated first, central ones numbered before pairs; as many as bodies, tying every body.
+    /// </param>
     public static long InsertionTrials(PlanetGroup group, params ReadOnlySpan<int> seatedFirst)
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(seatedFirst.Length, group.Bodies, nameof(seatedFirst));
@@ -75,7 +77,7 @@ public static class StepTiming
     /// <summary>Whether some seatings fail whatever mesh is seated first, so that the group needs timing marks.</summary>
     public static bool NeedsMarks(PlanetGroup group) => FewestInsertionTrials(group) > 1;
 
-    /// <summary>Whether N equally spaced planets can all go in with the same mark pointing radially outward: N | z of every central gear.</summary>
+    /// <summary>Whether N equally spaced planets can all go in with the same mark outward: N | z of every central gear.</summary>
     public static bool SameMarkOutward(PlanetGroup group, int planets) =>
         SameMarkOutward(group, PlanetPositions.Equal(planets));
 
@@ -83,7 +85,7 @@ public static class StepTiming
     /// <remarks>
     /// <code>z_c·θ_k/2π whole, for every central gear c and planet k</code>
     /// Symbols: z_c teeth of the central gear; θ_k position of planet k from the first, rad.<br/>
-    /// Source: derived: a body that has not turned on its radius meets a central gear again after whole teeth of that gear only.<br/>
+    /// Source: derived: a body not turned on its radius meets a central gear again after whole teeth of that gear only.<br/>
     /// Valid for: alike groups.
     /// </remarks>
     public static bool SameMarkOutward(PlanetGroup group, PlanetPositions positions)
@@ -135,7 +137,7 @@ public static class StepTiming
     /// <summary>Tooth position error that an error of the angle between two steps makes in the mesh seated last.</summary>
     /// <remarks>
     /// <code>f = δ·r</code>
-    /// Symbols: δ error of the angle between the steps, rad; r pitch radius of the step in the mesh seated last, mm; f in mm.<br/>
+    /// Symbols: δ error of the angle between the steps, rad; r pitch radius of the step seated last, mm; f in mm.<br/>
     /// Source: geometry.<br/>
     /// Valid for: small δ.
     /// </remarks>

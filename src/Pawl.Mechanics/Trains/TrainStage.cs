@@ -92,7 +92,7 @@ public enum MemberKind
 /// <summary>A central body as one stage sees it.</summary>
 /// <param name="Kind">Sun, ring, carrier or shaft.</param>
 /// <param name="Body">The body.</param>
-/// <param name="Gear">The gear on it that meshes in this stage; null for the carrier.</param>
+/// <param name="Gear">The gear on it that meshes in this stage; null for the carrier and for shafts.</param>
 /// <param name="Duty">What it does here.</param>
 public sealed record StageMember(MemberKind Kind, string Body, string? Gear, MemberDuty Duty)
 {
@@ -106,7 +106,7 @@ public sealed record StageMember(MemberKind Kind, string Body, string? Gear, Mem
 /// <param name="Arrangement">What is held.</param>
 /// <param name="Carrier">The carrier; null for parallel shafts.</param>
 /// <param name="Planets">Planet bodies, by name.</param>
-/// <param name="Members">Central members: suns, rings, then the carrier; shafts in the order of the drive.</param>
+/// <param name="Members">Central members: suns, rings, then the carrier; or the shafts.</param>
 public sealed record TrainStage(
     StageLayout Layout,
     bool Stepped,

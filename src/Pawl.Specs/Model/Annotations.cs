@@ -18,6 +18,18 @@ public sealed class OneOfAttribute(params string[] words) : Attribute
     public IReadOnlyList<string> Words { get; } = words;
 }
 
+/// <summary>A name that the spec itself or a catalogue declares: starts with a letter; letters, digits, underscores, hyphens.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class RefersAttribute : Attribute;
+
+/// <summary>A list that may also be written as its only entry.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class OneOrMoreAttribute : Attribute;
+
+/// <summary>A number that may also be written as a fraction of two whole numbers: <c>9/5</c>.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class FractionAttribute : Attribute;
+
 /// <summary>Not a key in the YAML: the name under which an entry stands, or its place.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class NotAKeyAttribute : Attribute;

@@ -16,6 +16,23 @@ public sealed record Catalogue
     public Named<LubricantSpec> Lubricants { get; init; } = Named<LubricantSpec>.Empty;
 }
 
+/// <summary>One catalogue file: its keys, for the schema.</summary>
+public sealed record CatalogueFile
+{
+    [Display(Name = "Format version", Description = "Version of the catalogue format. This build reads 1.")]
+    [Range(Limits.Format, Limits.Format)]
+    public required Stated<int> Pawl { get; init; }
+
+    [Display(Name = "Catalogue", Description = "Name of the catalogue.")]
+    public required Stated<string> Catalogue { get; init; }
+
+    [Display(Name = "Materials", Description = "Materials by id; a later file overrides an earlier one.")]
+    public Named<MaterialSpec> Materials { get; init; } = Named<MaterialSpec>.Empty;
+
+    [Display(Name = "Lubricants", Description = "Lubricants by id; a later file overrides an earlier one.")]
+    public Named<LubricantSpec> Lubricants { get; init; } = Named<LubricantSpec>.Empty;
+}
+
 /// <summary>A material as a catalogue states it.</summary>
 public sealed record MaterialSpec
 {
@@ -30,6 +47,7 @@ public sealed record MaterialSpec
     public Stated<Amount>? ElasticModulus { get; init; }
 
     [Display(Name = "Poisson's ratio", Description = "ν.")]
+    [Range(Limits.LeastPoisson, Limits.GreatestPoisson)]
     public Stated<double>? PoissonRatio { get; init; }
 
     [Display(Name = "Thermal expansion", Description = "Coefficient of linear thermal expansion.")]

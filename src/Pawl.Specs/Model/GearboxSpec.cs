@@ -19,10 +19,12 @@ public sealed record GearboxSpec
     public required Catalogue Catalogue { get; init; }
 
     [Display(Name = "Format version", Description = "Version of the spec format. This build reads 1.")]
+    [Range(Limits.Format, Limits.Format)]
     public required Stated<int> Pawl { get; init; }
 
-    [Display(Name = "Base file", Description = "A file whose content this one starts from: maps merge key by key, later wins, null removes, lists replace unless their entries carry an id.")]
-    public Stated<string>? Extends { get; init; }
+    [Display(Name = "Base files", Description = "A file whose content this one starts from, or several in order: maps merge key by key, later wins, null removes, lists replace unless their entries carry an id.")]
+    [OneOrMore]
+    public ImmutableArray<Stated<string>> Extends { get; init; } = [];
 
     [Display(Name = "Gearbox", Description = "What the variant is called.")]
     public required IdentitySpec Gearbox { get; init; }
@@ -68,6 +70,8 @@ public sealed record IdentitySpec
 public sealed record RatioSpec
 {
     [Display(Name = "Target ratio", Description = "Input speed over output speed, without sign: 1.8, or exactly as a fraction: 9/5.")]
+    [Range(Limits.LeastRatio, Limits.GreatestRatio)]
+    [Fraction]
     public required Stated<double> Target { get; init; }
 
     [Display(Name = "Tolerance", Description = "Permitted deviation of the ratio from its target, as a share: 0.2 %. Absent: exact.")]
@@ -90,6 +94,7 @@ public sealed record DutySpec
     public Stated<Amount>? ServiceLife { get; init; }
 
     [Display(Name = "Application factor", Description = "K_A: external dynamic overload, 1 for a smooth drive and a smooth load.")]
+    [Range(Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor)]
     public Stated<double>? ApplicationFactor { get; init; }
 
     [Display(Name = "Oil", Description = "Lubricant and its temperatures.")]
@@ -119,6 +124,7 @@ public sealed record InputDutySpec
 public sealed record OilSpec
 {
     [Display(Name = "Lubricant", Description = "Id of a lubricant in the catalogue.")]
+    [Refers]
     public Stated<string>? Lubricant { get; init; }
 
     [Display(Name = "Running temperature", Description = "Oil temperature in continuous service.")]

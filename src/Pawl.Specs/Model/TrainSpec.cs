@@ -11,12 +11,15 @@ public sealed record TrainSpec
     public required SourceSpan Span { get; init; }
 
     [Display(Name = "Input body", Description = "The body that is driven.")]
+    [Refers]
     public required Stated<string> Input { get; init; }
 
     [Display(Name = "Output body", Description = "The body that drives the load.")]
+    [Refers]
     public required Stated<string> Output { get; init; }
 
     [Display(Name = "Fixed bodies", Description = "The bodies that are held still.")]
+    [Refers]
     public required ImmutableArray<Stated<string>> Fixed { get; init; }
 
     [Display(Name = "Bodies", Description = "Bodies that need saying more of, and those that are neither input, output, fixed, carrier nor planet.")]
@@ -43,6 +46,7 @@ public sealed record BodySpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue. The material of a carrier or housing sets how its centre distances grow with temperature.")]
+    [Refers]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Floating", Description = "Whether the body may settle radially between its meshes, so that they share the load.")]
@@ -60,9 +64,11 @@ public sealed record PlanetSetSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Carrier", Description = "The body that carries the planets.")]
+    [Refers]
     public required Stated<string> Carrier { get; init; }
 
     [Display(Name = "Count", Description = "Number of planets.")]
+    [Range(Limits.FewestPlanets, Limits.MostPlanets)]
     public required Stated<int> Count { get; init; }
 
     [Display(Name = "Positions", Description = "Angle of each planet on its carrier; absent: equally spaced.")]
@@ -92,9 +98,11 @@ public sealed record GearSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Body", Description = "The body or planet set that the gear sits on.")]
+    [Refers]
     public required Stated<string> On { get; init; }
 
     [Display(Name = "Number of teeth", Description = "z, a whole number, positive also for an internal gear.")]
+    [Range(Limits.FewestTeeth, Limits.MostTeeth)]
     public required Stated<int> Teeth { get; init; }
 
     [Display(Name = "Internal", Description = "true for a ring with internal teeth.")]
@@ -105,6 +113,7 @@ public sealed record GearSpec
     public Stated<Amount>? Module { get; init; }
 
     [Display(Name = "Normal diametral pitch", Description = "Teeth per inch of reference diameter, P_nd = 25.4 mm / m_n. Instead of module.")]
+    [Range(Limits.LeastDiametralPitch, Limits.GreatestDiametralPitch)]
     public Stated<double>? DiametralPitch { get; init; }
 
     [Display(Name = "Normal pressure angle", Description = "α_n of the basic rack; absent: 20° (ISO 53).")]
@@ -120,15 +129,19 @@ public sealed record GearSpec
     public Stated<string>? Hand { get; init; }
 
     [Display(Name = "Profile shift coefficient", Description = "x in normal modules. Absent means unknown, never zero.")]
+    [Range(Limits.LeastProfileShift, Limits.GreatestProfileShift)]
     public Stated<double>? ProfileShift { get; init; }
 
     [Display(Name = "Addendum coefficient", Description = "h_aP* of the basic rack; absent: 1 (ISO 53).")]
+    [Range(Limits.LeastToothHeight, Limits.GreatestToothHeight)]
     public Stated<double>? Addendum { get; init; }
 
     [Display(Name = "Dedendum coefficient", Description = "h_fP* of the basic rack; absent: 1.25 (ISO 53).")]
+    [Range(Limits.LeastToothHeight, Limits.GreatestToothHeight)]
     public Stated<double>? Dedendum { get; init; }
 
     [Display(Name = "Root fillet coefficient", Description = "ρ_fP* of the basic rack; absent: 0.38 (ISO 53).")]
+    [Range(Limits.LeastRootFillet, Limits.GreatestRootFillet)]
     public Stated<double>? RootFillet { get; init; }
 
     [Display(Name = "Face width", Description = "b.")]
@@ -163,6 +176,7 @@ public sealed record GearSpec
     public Stated<Amount>? RimThickness { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue.")]
+    [Refers]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Surface", Description = "Whether the flanks are hardened: sets the least tip thickness.")]
@@ -189,6 +203,8 @@ public sealed record MeshSpec
     public required SourceSpan Span { get; init; }
 
     [Display(Name = "Gears", Description = "The names of the two gears.")]
+    [Refers]
+    [Length(2, 2)]
     public required ImmutableArray<Stated<string>> Gears { get; init; }
 
     [Display(Name = "Centre distance", Description = "a_w as bored, positive also for an internal pair, with its tolerance; absent: from the profile shifts, without play.")]
@@ -196,6 +212,7 @@ public sealed record MeshSpec
     public Stated<Toleranced>? CentreDistance { get; init; }
 
     [Display(Name = "Friction coefficient", Description = "Mean friction coefficient of the flanks μ_m; absent: 0.06, common for oil.")]
+    [Range(Limits.LeastFriction, Limits.GreatestFriction)]
     public Stated<double>? Friction { get; init; }
 
     [Display(Name = "Efficiency", Description = "Efficiency of this mesh where measured; absent: from friction and geometry.")]

@@ -14,6 +14,24 @@ public sealed record YamlScalar(SourceSpan Span, string Value, bool IsQuoted) : 
 {
     /// <summary>Whether this is the YAML 1.2 null of the core schema: <c>null</c>, <c>~</c> or nothing.</summary>
     public bool IsNull => !IsQuoted && Value is "" or "~" or "null" or "Null" or "NULL";
+
+    /// <summary>Whether this null was written out, rather than left blank after a colon.</summary>
+    public bool IsWrittenNull => IsNull && Value.Length > 0;
+
+    /// <summary>The place of a part of the text where it can be told, else of the whole.</summary>
+    public SourceSpan Part(int start, int length)
+    {
+        if (Span.Start.Line != Span.End.Line || start < 0 || length < 0 || start + length > Value.Length)
+            return Span;
+
+        // Written as it reads, or so within quotes; anything else holds escapes or folds.
+        var before = Span.End.Column - Span.Start.Column - Value.Length;
+        if (before is not 0 and not 2)
+            return Span;
+
+        var from = Span.Start.Column + (before / 2) + start;
+        return Span with { Start = Span.Start with { Column = from }, End = Span.Start with { Column = from + Math.Max(1, length) } };
+    }
 }
 
 /// <summary>A mapping, in the order of the file. Keys are unique: a second one is a diagnostic and is left out.</summary>

@@ -22,6 +22,15 @@ public sealed class BalanceTests
             Assert.Equal(
                 Balance.Unbalance(positions), Balance.Unbalance(Array.ConvertAll(positions, angle => angle + turned)), 9));
 
+    // By hand: 10 and 350 of 360 steps are 20 apart across the start of the turn.
+    [Fact]
+    public void The_smallest_gap_may_lie_across_the_start_of_the_turn()
+    {
+        Assert.Equal(Math.Tau * 20 / 360, new PlanetPositions(360, [350, 120, 10]).SmallestGap, 12);
+        Assert.Equal(Math.Tau, PlanetPositions.Equal(1).SmallestGap, 12);
+        Assert.Equal(0, new PlanetPositions(360, [10, 120, 10]).SmallestGap);
+    }
+
     // Units by hand: 0.07 · 0.5 kg · 45 mm · (10/s)² = 0.07 · 0.5 · 0.045 · 100 N = 0.1575 N; 0.5 kg = 0.0005 t.
     [Fact]
     public void Unbalance_force_is_in_newtons() =>

@@ -42,7 +42,7 @@ internal static class Groups
 
     public static readonly Gen<int> Teeth = Gen.Int[8, 150];
 
-    /// <summary>Any group of one to three bodies: each is tied to a central gear or to the body before; more central meshes as they come.</summary>
+    /// <summary>One to three bodies, each tied to a central gear or to the body before, with more central meshes.</summary>
     public static readonly Gen<PlanetGroup> Any =
         from bodies in Gen.Int[1, 3]
         from tiedToBodyBefore in Gen.Bool.Array[3]

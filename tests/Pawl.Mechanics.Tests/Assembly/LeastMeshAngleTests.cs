@@ -43,7 +43,10 @@ public sealed class LeastMeshAngleTests
             {
                 var group = new PlanetGroup(
                     1,
-                    [new(0, test.teeth[0], test.teeth[1], test.internals[0]), new(0, test.teeth[2], test.teeth[3], test.internals[1])]);
+                    [
+                        new(0, test.teeth[0], test.teeth[1], test.internals[0]),
+                        new(0, test.teeth[2], test.teeth[3], test.internals[1]),
+                    ]);
                 var toothing = new Toothing(group, test.seed);
                 var finest = 289;
                 while (finest > 0 && toothing.Fitting(Math.Tau / finest) == 0)

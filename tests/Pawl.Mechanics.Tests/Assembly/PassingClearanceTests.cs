@@ -9,7 +9,8 @@ public sealed class PassingClearanceTests
     [Theory]
     [InlineData(34.5, 11.5, 16, 7)]
     [InlineData(24, 10, 25, -11)]
-    public void A_pinion_clears_a_sun_by_what_the_tip_radii_leave(double centreDistance, double pinion, double sun, double clearance) =>
+    public void A_pinion_clears_a_sun_by_what_the_tip_radii_leave(
+        double centreDistance, double pinion, double sun, double clearance) =>
         Assert.Equal(clearance, PassingClearance.Sun(centreDistance, pinion, sun), 12);
 
     // Closed form; a ring's radius counts the same when its sign is negative.

@@ -79,6 +79,16 @@ public sealed class StepTimingTests
             },
             iter: 1000);
 
+    // Closed form: 24 and 84 teeth pass whole in 2/12, 5/12 and 9/12 of a turn from the first planet; 84 do not in 1/24.
+    [Fact]
+    public void The_same_mark_may_point_outward_at_unequal_positions_too()
+    {
+        var group = Groups.SteppedSunRing(24, 40, 20, 84);
+
+        Assert.True(StepTiming.SameMarkOutward(group, new PlanetPositions(24, [1, 5, 11, 19])));
+        Assert.False(StepTiming.SameMarkOutward(group, new PlanetPositions(24, [1, 2])));
+    }
+
     // Closed form: trials = z_p1/g and z_p2/g with g = 20; 3 divides 24 and 84.
     [Fact]
     public void One_step_count_that_divides_the_other_makes_marks_needless()

@@ -1,0 +1,69 @@
+using Pawl.Specs.Model;
+using Pawl.Specs.Reading;
+using Pawl.Specs.Text;
+
+namespace Pawl.Specs.Files;
+
+/// <summary>The catalogue files of a project, merged by id.</summary>
+/// <param name="Catalogue">What they declare.</param>
+/// <param name="IsWhole">Whether all of them could be read: only then is a missing id a fault of the spec.</param>
+/// <param name="FilesRead">The files, with their hashes.</param>
+/// <param name="Diagnostics">What is wrong with them.</param>
+internal sealed record CatalogueFiles(
+    Catalogue Catalogue, bool IsWhole, ImmutableArray<FileRead> FilesRead, ImmutableArray<Diagnostic> Diagnostics)
+{
+    public static CatalogueFiles Read(ProjectRoot root, FileStore files, ImmutableArray<string> paths)
+    {
+        List<Diagnostic> diagnostics = [];
+        var sources = new SortedDictionary<string, SourcePath>(StringComparer.Ordinal);
+        foreach (var path in paths)
+        {
+            if (root.Find(path, out var complaint) is { } source)
+                sources[source.Shown] = source;
+            else
+                diagnostics.Add(complaint!);
+        }
+
+        List<FileRead> read = [];
+        List<MaterialSpec> materials = [];
+        List<LubricantSpec> lubricants = [];
+        foreach (var source in sources.Values)
+        {
+            var file = files.Shared(source);
+            if (file.Unreadable is { } unreadable)
+                diagnostics.Add(unreadable(SourceSpan.Whole(source.Shown), source.Shown));
+            diagnostics.AddRange(file.Diagnostics);
+            if (file.Read is not null)
+                read.Add(file.Read);
+            if (file.Tree is null || CatalogueReader.Read(file.Tree, diagnostics) is not { } catalogue)
+                continue;
+
+            foreach (var material in catalogue.Materials.Entries)
+                Put(materials, material, entry => entry.Name, "material", diagnostics);
+            foreach (var lubricant in catalogue.Lubricants.Entries)
+                Put(lubricants, lubricant, entry => entry.Name, "lubricant", diagnostics);
+        }
+
+        return new(
+            new()
+            {
+                Materials = new([.. materials], entry => entry.Name.Value),
+                Lubricants = new([.. lubricants], entry => entry.Name.Value),
+            },
+            !diagnostics.Exists(diagnostic => diagnostic.Severity == Severity.Error), [.. read], [.. diagnostics]);
+    }
+
+    private static void Put<T>(List<T> entries, T entry, Func<T, Stated<string>> nameOf, string kind, List<Diagnostic> diagnostics)
+    {
+        var name = nameOf(entry);
+        var place = entries.FindIndex(earlier => nameOf(earlier).Value == name.Value);
+        if (place < 0)
+        {
+            entries.Add(entry);
+            return;
+        }
+
+        diagnostics.Add(SpecDiagnostics.CatalogueOverride(name.Span, kind, name.Value, nameOf(entries[place]).Span));
+        entries[place] = entry;
+    }
+}

@@ -1,0 +1,54 @@
+namespace Pawl.Specs.Model;
+
+/// <summary>Ranges outside which a value is a slip of the pen, whatever the design. Rules judge what lies within.</summary>
+/// <remarks>Source: common practice, no source; set wide on purpose.</remarks>
+public static class Limits
+{
+    /// <summary>The version of the spec format that this build reads.</summary>
+    public const int Format = 1;
+
+    public const int FewestTeeth = 1;
+    public const int MostTeeth = 2000;
+    public const int FewestPlanets = 1;
+    public const int MostPlanets = 24;
+
+    public const double LeastRatio = 0.001;
+    public const double GreatestRatio = 10_000;
+    public const double LeastApplicationFactor = 0.1;
+    public const double GreatestApplicationFactor = 10;
+
+    /// <summary>Normal module, mm.</summary>
+    public const double LeastModule = 0.05;
+
+    /// <summary>Normal module, mm.</summary>
+    public const double GreatestModule = 50;
+
+    /// <summary>Normal diametral pitch, 1/in: 25.4 mm over the module.</summary>
+    public const double LeastDiametralPitch = 25.4 / GreatestModule;
+
+    /// <summary>Normal diametral pitch, 1/in: 25.4 mm over the module.</summary>
+    public const double GreatestDiametralPitch = 25.4 / LeastModule;
+
+    public const double LeastProfileShift = -3;
+    public const double GreatestProfileShift = 3;
+    public const double LeastToothHeight = 0.1;
+    public const double GreatestToothHeight = 3;
+    public const double LeastRootFillet = 0;
+    public const double GreatestRootFillet = 1;
+    public const double LeastFriction = 0;
+    public const double GreatestFriction = 1;
+    public const double LeastPoisson = 0;
+    public const double GreatestPoisson = 0.5;
+
+    /// <summary>Normal pressure angle, degrees.</summary>
+    public const double LeastPressureAngle = 10;
+
+    /// <summary>Normal pressure angle, degrees.</summary>
+    public const double GreatestPressureAngle = 35;
+
+    /// <summary>Helix angle, degrees; this value itself is out.</summary>
+    public const double HelixAngleBelow = 60;
+
+    /// <summary>How far the shares of a spectrum may add up beside 1: rounding to a tenth of a percent passes.</summary>
+    public const double SpectrumSlack = 0.0005;
+}

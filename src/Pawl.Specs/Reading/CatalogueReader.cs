@@ -1,0 +1,83 @@
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Specs.Reading;
+
+/// <summary>One catalogue file as typed entries.</summary>
+internal static class CatalogueReader
+{
+    private static readonly string[] Certainties = ["published", "memory", "invented"];
+    private static readonly string[] Kinds = ["oil", "grease"];
+
+    public static CatalogueFile? Read(YamlNode tree, ICollection<Diagnostic> diagnostics)
+    {
+        var reader = new MapReader(tree, "", diagnostics);
+        var pawl = reader.Whole("pawl", Limits.Format, Limits.Format, required: true);
+        var name = reader.Text("catalogue", required: true);
+        var materials = reader.Named("materials", Material);
+        var lubricants = reader.Named("lubricants", Lubricant);
+        reader.Finish();
+
+        return pawl is null || name is null
+            ? null
+            : new()
+            {
+                Pawl = pawl,
+                Catalogue = name,
+                Materials = new(materials, material => material.Name.Value),
+                Lubricants = new(lubricants, lubricant => lubricant.Name.Value),
+            };
+    }
+
+    private static MaterialSpec? Material(Stated<string> name, MapReader reader)
+    {
+        var title = reader.Text("title", required: true);
+        var modulus = reader.Amount("elastic_modulus", Dimension.OfStress, AmountRange.Positive);
+        var poisson = reader.Number("poisson_ratio", Limits.LeastPoisson, Limits.GreatestPoisson);
+        var expansion = reader.Amount("thermal_expansion", Dimension.OfThermalExpansion);
+        var density = reader.Amount("density", Dimension.OfDensity, AmountRange.Positive);
+        var source = reader.Text("source", required: true);
+        var certainty = reader.Word("certainty", Certainties, required: true);
+        reader.Finish();
+
+        return title is null || source is null || certainty is null
+            ? null
+            : new()
+            {
+                Name = name,
+                Title = title,
+                ElasticModulus = modulus,
+                PoissonRatio = poisson,
+                ThermalExpansion = expansion,
+                Density = density,
+                Source = source,
+                Certainty = certainty,
+            };
+    }
+
+    private static LubricantSpec? Lubricant(Stated<string> name, MapReader reader)
+    {
+        var title = reader.Text("title", required: true);
+        var kind = reader.Word("kind", Kinds);
+        var viscosity40 = reader.Amount("viscosity_40", Dimension.OfKinematicViscosity, AmountRange.Positive);
+        var viscosity100 = reader.Amount("viscosity_100", Dimension.OfKinematicViscosity, AmountRange.Positive);
+        var source = reader.Text("source", required: true);
+        var certainty = reader.Word("certainty", Certainties, required: true);
+        reader.Finish();
+
+        return title is null || source is null || certainty is null
+            ? null
+            : new()
+            {
+                Name = name,
+                Title = title,
+                Kind = kind,
+                Viscosity40 = viscosity40,
+                Viscosity100 = viscosity100,
+                Source = source,
+                Certainty = certainty,
+            };
+    }
+}

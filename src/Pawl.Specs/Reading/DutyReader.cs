@@ -1,0 +1,77 @@
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Specs.Reading;
+
+/// <summary>What the gearbox is asked to do.</summary>
+internal static class DutyReader
+{
+    private static readonly string[] Directions = ["one", "both"];
+
+    public static DutySpec Read(MapReader reader, Catalogue? catalogue)
+    {
+        var input = reader.Map("input") is { } inputMap ? Input(inputMap) : null;
+        var life = reader.Amount("service_life", Dimension.OfTime, AmountRange.Positive);
+        var factor = reader.Number("application_factor", Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor);
+        var oil = reader.Map("oil") is { } oilMap ? Oil(oilMap, catalogue) : null;
+        var stated = reader.Has("spectrum");
+        var spectrum = reader.Items("spectrum", Bin);
+        reader.Finish();
+
+        if (stated && !reader.HasErrors)
+            CheckShares(reader, spectrum);
+
+        return new() { Input = input, ServiceLife = life, ApplicationFactor = factor, Oil = oil, Spectrum = spectrum };
+    }
+
+    private static InputDutySpec Input(MapReader reader)
+    {
+        var speed = reader.Amount("speed", Dimension.OfAngularSpeed, AmountRange.Positive);
+        var torque = reader.Amount("torque", Dimension.OfTorque, AmountRange.Positive);
+        var direction = reader.Word("direction", Directions);
+        reader.Finish();
+        return new() { Speed = speed, Torque = torque, Direction = direction };
+    }
+
+    private static OilSpec Oil(MapReader reader, Catalogue? catalogue)
+    {
+        var lubricant = reader.Name("lubricant");
+        var running = reader.Amount("running", Dimension.OfTemperature);
+        var coldest = reader.Amount("coldest", Dimension.OfTemperature);
+        var hottest = reader.Amount("hottest", Dimension.OfTemperature);
+        reader.Finish();
+
+        References.CheckLubricant(reader, "lubricant", lubricant, catalogue);
+        CheckOrder(reader, "coldest", coldest, "running", running);
+        CheckOrder(reader, "running", running, "hottest", hottest);
+        if (running is null)
+            CheckOrder(reader, "coldest", coldest, "hottest", hottest);
+        return new() { Lubricant = lubricant, Running = running, Coldest = coldest, Hottest = hottest };
+    }
+
+    private static void CheckOrder(MapReader reader, string lower, Stated<Amount>? low, string upper, Stated<Amount>? high)
+    {
+        if (low is not null && high is not null && low.Value.Coherent > high.Value.Coherent)
+            reader.Report(SpecDiagnostics.TemperatureOrder(high.Span, reader.PathOf(upper), high.Text, lower, low.Text));
+    }
+
+    private static SpectrumBinSpec? Bin(MapReader reader)
+    {
+        var share = reader.Amount("share", Dimension.Ratio, AmountRange.Positive, required: true);
+        var torque = reader.Amount("torque", Dimension.OfTorque, AmountRange.NotNegative, required: true);
+        var speed = reader.Amount("speed", Dimension.OfAngularSpeed, AmountRange.NotNegative, required: true);
+        reader.Finish();
+        return share is null || torque is null || speed is null ? null : new() { Share = share, Torque = torque, Speed = speed };
+    }
+
+    private static void CheckShares(MapReader reader, ImmutableArray<SpectrumBinSpec> spectrum)
+    {
+        var sum = 0.0;
+        foreach (var bin in spectrum)
+            sum += bin.Share.Value.Coherent;
+        if (!(Math.Abs(sum - 1) <= Limits.SpectrumSlack))
+            reader.Report(SpecDiagnostics.SpectrumSum(reader.KeySpan("spectrum"), reader.PathOf("spectrum"), sum));
+    }
+}

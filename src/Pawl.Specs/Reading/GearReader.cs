@@ -1,0 +1,120 @@
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Specs.Reading;
+
+/// <summary>One toothed gear.</summary>
+internal static class GearReader
+{
+    private static readonly string[] Hands = ["left", "right"];
+    private static readonly string[] Surfaces = ["through-hardened", "case-hardened", "nitrided", "induction-hardened", "unhardened"];
+    private static readonly Amount LeastModule = new(Limits.LeastModule, Units.Millimetre);
+    private static readonly Amount GreatestModule = new(Limits.GreatestModule, Units.Millimetre);
+    private static readonly Amount LeastPressureAngle = new(Limits.LeastPressureAngle, Units.Degree);
+    private static readonly Amount GreatestPressureAngle = new(Limits.GreatestPressureAngle, Units.Degree);
+
+    public static GearSpec? Read(Stated<string> name, MapReader reader, Catalogue? catalogue)
+    {
+        var on = reader.Name("on", required: true);
+        var teeth = reader.Whole("teeth", Limits.FewestTeeth, Limits.MostTeeth, required: true);
+        var @internal = reader.Truth("internal");
+        var module = reader.Amount("module", Dimension.OfLength, LeastModule, GreatestModule);
+        var pitch = reader.Number("diametral_pitch", Limits.LeastDiametralPitch, Limits.GreatestDiametralPitch);
+        var pressureAngle = reader.Amount("pressure_angle", Dimension.OfAngle, LeastPressureAngle, GreatestPressureAngle);
+        var helixAngle = reader.Amount("helix_angle", Dimension.OfAngle);
+        var hand = reader.Word("hand", Hands);
+        var profileShift = reader.Number("profile_shift", Limits.LeastProfileShift, Limits.GreatestProfileShift);
+        var addendum = reader.Number("addendum", Limits.LeastToothHeight, Limits.GreatestToothHeight);
+        var dedendum = reader.Number("dedendum", Limits.LeastToothHeight, Limits.GreatestToothHeight);
+        var rootFillet = reader.Number("root_fillet", Limits.LeastRootFillet, Limits.GreatestRootFillet);
+        var faceWidth = reader.Toleranced("face_width", Dimension.OfLength, AmountRange.Positive);
+        var axialPlace = reader.Toleranced("axial_place", Dimension.OfLength);
+        var tipDiameter = reader.Toleranced("tip_diameter", Dimension.OfLength, AmountRange.Positive);
+        var rootDiameter = reader.Toleranced("root_diameter", Dimension.OfLength, AmountRange.Positive);
+        var tipChamfer = reader.Amount("tip_chamfer", Dimension.OfLength, AmountRange.NotNegative);
+        var allowance = reader.Map("thickness_allowance") is { } allowanceMap ? Allowance(allowanceMap) : null;
+        var ballDiameter = reader.Amount("ball_diameter", Dimension.OfLength, AmountRange.Positive);
+        var rimThickness = reader.Amount("rim_thickness", Dimension.OfLength, AmountRange.Positive);
+        var material = reader.Name("material");
+        var surface = reader.Word("surface", Surfaces);
+        reader.Finish();
+
+        CheckPitch(reader);
+        CheckHelix(reader, helixAngle);
+        References.CheckMaterial(reader, "material", material, catalogue);
+
+        return on is null || teeth is null
+            ? null
+            : new()
+            {
+                Name = name,
+                On = on,
+                Teeth = teeth,
+                Internal = @internal,
+                Module = module,
+                DiametralPitch = pitch,
+                PressureAngle = pressureAngle,
+                HelixAngle = helixAngle,
+                Hand = hand,
+                ProfileShift = profileShift,
+                Addendum = addendum,
+                Dedendum = dedendum,
+                RootFillet = rootFillet,
+                FaceWidth = faceWidth,
+                AxialPlace = axialPlace,
+                TipDiameter = tipDiameter,
+                RootDiameter = rootDiameter,
+                TipChamfer = tipChamfer,
+                ThicknessAllowance = allowance,
+                BallDiameter = ballDiameter,
+                RimThickness = rimThickness,
+                Material = material,
+                Surface = surface,
+            };
+    }
+
+    private static void CheckPitch(MapReader reader)
+    {
+        var (hasModule, hasPitch) = (reader.Has("module"), reader.Has("diametral_pitch"));
+        if (!hasModule && !hasPitch)
+            reader.Report(SpecDiagnostics.MissingPitch(reader.NameSpan, reader.ObjectPath));
+        else if (hasModule && hasPitch)
+            reader.Report(SpecDiagnostics.ExclusiveKeys(reader.KeySpan("diametral_pitch"), reader.ObjectPath, "module", "diametral_pitch"));
+    }
+
+    private static void CheckHelix(MapReader reader, Stated<Amount>? angle)
+    {
+        if (angle is null)
+            return;
+
+        var degrees = Units.Degree.FromCoherent(angle.Value.Coherent);
+        if (degrees < 0)
+        {
+            reader.Report(SpecDiagnostics.OutOfRange(
+                angle.Span, reader.PathOf("helix_angle"), angle.Text, "zero or more", "Write the angle without a sign and state `hand: left` or `hand: right`."));
+        }
+        else if (degrees >= Limits.HelixAngleBelow)
+        {
+            reader.Report(SpecDiagnostics.OutOfRange(angle.Span, reader.PathOf("helix_angle"), angle.Text, "less than 60°"));
+        }
+        else if (degrees > 0 && !reader.Has("hand"))
+        {
+            reader.Report(SpecDiagnostics.MissingHand(reader.KeySpan("helix_angle"), reader.ObjectPath));
+        }
+    }
+
+    private static ThicknessAllowanceSpec? Allowance(MapReader reader)
+    {
+        var upper = reader.Amount("upper", Dimension.OfLength, AmountRange.NotPositive, required: true);
+        var lower = reader.Amount("lower", Dimension.OfLength, AmountRange.NotPositive, required: true);
+        reader.Finish();
+        if (upper is null || lower is null)
+            return null;
+
+        if (lower.Value.Coherent > upper.Value.Coherent)
+            reader.Report(SpecDiagnostics.AllowanceOrder(lower.Span, reader.PathOf("lower"), lower.Text, upper.Text));
+        return new() { Upper = upper, Lower = lower };
+    }
+}

@@ -1,0 +1,100 @@
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Specs.Reading;
+
+/// <summary>The merged tree of a variant as the typed model.</summary>
+internal static class GearboxReader
+{
+    private static readonly string[] Senses = ["same", "reversed"];
+    private static readonly string[] GeneralClasses = ["f", "m", "c", "v"];
+
+    /// <summary>The spec, or null when a required part is missing; complaints go into <paramref name="diagnostics"/>.</summary>
+    public static GearboxSpec? Read(
+        YamlNode tree, string file, ImmutableArray<FileRead> filesRead, Catalogue? catalogue, ICollection<Diagnostic> diagnostics)
+    {
+        var reader = new MapReader(tree, "", diagnostics);
+        var pawl = reader.Whole("pawl", Limits.Format, Limits.Format, required: true);
+        var extends = reader.Texts("extends", orOne: true);
+        var identity = reader.Map("gearbox", required: true) is { } gearbox ? Identity(gearbox) : null;
+        var ratio = reader.Map("ratio") is { } ratioMap ? Ratio(ratioMap) : null;
+        var duty = reader.Map("duty") is { } dutyMap ? DutyReader.Read(dutyMap, catalogue) : null;
+        var tolerances = reader.Map("tolerances") is { } tolerancesMap ? Tolerances(tolerancesMap) : null;
+        var train = reader.Map("train") is { } trainMap ? TrainReader.Read(trainMap, catalogue) : null;
+        var concessions = reader.Items("concessions", Concession);
+        reader.Finish();
+
+        return pawl is null || identity is null || !reader.IsMap
+            ? null
+            : new()
+            {
+                File = file,
+                FilesRead = filesRead,
+                Catalogue = catalogue ?? Catalogue.Empty,
+                Pawl = pawl,
+                Extends = extends,
+                Gearbox = identity,
+                Ratio = ratio,
+                Duty = duty,
+                Tolerances = tolerances,
+                Train = train,
+                Concessions = concessions,
+            };
+    }
+
+    private static IdentitySpec? Identity(MapReader reader)
+    {
+        var family = reader.Text("family", required: true);
+        var variant = reader.Text("variant", required: true);
+        var revision = reader.Text("revision");
+        var description = reader.Text("description");
+        reader.Finish();
+
+        return family is null || variant is null
+            ? null
+            : new() { Family = family, Variant = variant, Revision = revision, Description = description };
+    }
+
+    private static RatioSpec? Ratio(MapReader reader)
+    {
+        var target = reader.Fraction("target", Limits.LeastRatio, Limits.GreatestRatio, required: true);
+        var tolerance = reader.Amount("tolerance", Dimension.Ratio, AmountRange.NotNegative);
+        var sense = reader.Word("sense", Senses);
+        reader.Finish();
+
+        return target is null ? null : new() { Target = target, Tolerance = tolerance, Sense = sense };
+    }
+
+    private static TolerancesSpec Tolerances(MapReader reader)
+    {
+        var general = reader.Word("general", GeneralClasses);
+        reader.Finish();
+        return new() { General = general };
+    }
+
+    private static ConcessionSpec? Concession(MapReader reader)
+    {
+        var rule = reader.Text("rule", required: true);
+        var subject = reader.Text("subject", required: true);
+        var reason = reader.Text("reason", required: true);
+        var approvedBy = reader.Text("approved_by", required: true);
+        var expires = reader.Date("expires", required: true);
+        var worstMargin = reader.Amount("worst_margin", Dimension.Ratio);
+        reader.Finish();
+
+        return rule is null || subject is null || reason is null || approvedBy is null || expires is null
+            ? null
+            : new()
+            {
+                Span = reader.Span,
+                Rule = rule,
+                Subject = subject,
+                Reason = reason,
+                ApprovedBy = approvedBy,
+                Expires = expires,
+                WorstMargin = worstMargin,
+            };
+    }
+}

@@ -1,0 +1,125 @@
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Specs.Reading;
+
+/// <summary>Names that must have been declared: bodies, gears, materials, lubricants.</summary>
+/// <remarks>A catalogue of null could not be read; nothing is looked up in it, since its own faults are reported.</remarks>
+internal static class References
+{
+    public static void CheckMaterial(MapReader reader, string key, Stated<string>? id, Catalogue? catalogue)
+    {
+        if (id is null || catalogue is null || catalogue.Materials.Find(id.Value) is not null)
+            return;
+        reader.Report(SpecDiagnostics.NotInCatalogue(
+            id.Span, reader.PathOf(key), "material", id.Value, Nearest.To(id.Value, NamesOf(catalogue.Materials.Entries, entry => entry.Name))));
+    }
+
+    public static void CheckLubricant(MapReader reader, string key, Stated<string>? id, Catalogue? catalogue)
+    {
+        if (id is null || catalogue is null || catalogue.Lubricants.Find(id.Value) is not null)
+            return;
+        reader.Report(SpecDiagnostics.NotInCatalogue(
+            id.Span, reader.PathOf(key), "lubricant", id.Value, Nearest.To(id.Value, NamesOf(catalogue.Lubricants.Entries, entry => entry.Name))));
+    }
+
+    /// <summary>A name is a body or a planet set, not both.</summary>
+    public static void CheckNames(MapReader train, ImmutableArray<BodySpec> bodies, ImmutableArray<PlanetSetSpec> planets)
+    {
+        foreach (var body in bodies)
+        {
+            foreach (var set in planets)
+            {
+                if (set.Name.Value == body.Name.Value)
+                    train.Report(SpecDiagnostics.DuplicateName(body.Name.Span, body.Name.Value, set.Name.Span));
+            }
+        }
+    }
+
+    /// <summary>Every gear sits on a body or a planet set that the train speaks of.</summary>
+    public static void CheckBodies(
+        MapReader train, Stated<string> input, Stated<string> output, ImmutableArray<Stated<string>> @fixed,
+        ImmutableArray<BodySpec> bodies, ImmutableArray<PlanetSetSpec> planets, ImmutableArray<GearSpec> gears)
+    {
+        List<string> known = [];
+        Add(input);
+        Add(output);
+        foreach (var body in @fixed)
+            Add(body);
+        foreach (var set in planets)
+        {
+            Add(set.Name);
+            Add(set.Carrier);
+        }
+
+        foreach (var body in bodies)
+            Add(body.Name);
+
+        foreach (var gear in gears)
+        {
+            if (!known.Contains(gear.On.Value))
+            {
+                train.Report(SpecDiagnostics.UnknownBody(
+                    gear.On.Span, $"{train.PathOf("gears")}.{gear.Name.Value}.on", gear.On.Value, Nearest.To(gear.On.Value, known), known));
+            }
+        }
+
+        void Add(Stated<string> name)
+        {
+            if (!known.Contains(name.Value))
+                known.Add(name.Value);
+        }
+    }
+
+    /// <summary>A mesh names two different gears that exist, and not two rings.</summary>
+    public static void CheckMeshes(MapReader train, ImmutableArray<GearSpec> gears, ImmutableArray<MeshSpec> meshes)
+    {
+        // A gear with a fault of its own is dropped from the model, yet it is declared.
+        List<string> declared = [];
+        if (train.Node("gears") is YamlMap map)
+        {
+            foreach (var (name, _) in map.Entries)
+                declared.Add(name.Value);
+        }
+        else
+        {
+            return;
+        }
+
+        foreach (var mesh in meshes)
+        {
+            foreach (var name in mesh.Gears)
+            {
+                if (!declared.Contains(name.Value))
+                    train.Report(SpecDiagnostics.UnknownGear(name.Span, train.PathOf("meshes"), name.Value, Nearest.To(name.Value, declared), declared));
+            }
+
+            var (first, second) = (mesh.Gears[0], mesh.Gears[1]);
+            if (first.Value == second.Value)
+                train.Report(SpecDiagnostics.SelfMesh(second.Span, train.PathOf("meshes"), second.Value));
+            else if (IsInternal(gears, first.Value) && IsInternal(gears, second.Value))
+                train.Report(SpecDiagnostics.InternalPair(second.Span, train.PathOf("meshes"), first.Value, second.Value));
+        }
+    }
+
+    private static bool IsInternal(ImmutableArray<GearSpec> gears, string name)
+    {
+        foreach (var gear in gears)
+        {
+            if (gear.Name.Value == name)
+                return gear.Internal is { Value: true };
+        }
+
+        return false;
+    }
+
+    private static List<string> NamesOf<T>(ImmutableArray<T> entries, Func<T, Stated<string>> nameOf)
+    {
+        List<string> names = new(entries.Length);
+        foreach (var entry in entries)
+            names.Add(nameOf(entry).Value);
+        return names;
+    }
+}

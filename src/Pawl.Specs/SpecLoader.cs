@@ -1,0 +1,141 @@
+using Pawl.Specs.Files;
+using Pawl.Specs.Model;
+using Pawl.Specs.Reading;
+using Pawl.Specs.Schema;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Specs;
+
+/// <summary>Reads specs of one project. Safe for use by several threads; bases and catalogues are read once.</summary>
+public sealed class SpecLoader
+{
+    private static readonly string[] NotOfABase =
+    [
+        DiagnosticCodes.MissingKey, DiagnosticCodes.UnknownBody, DiagnosticCodes.UnknownGear,
+    ];
+
+    private readonly ProjectRoot _root;
+    private readonly FileStore _files = new();
+    private readonly Inheritance _inheritance;
+    private readonly Lazy<CatalogueFiles> _catalogues;
+
+    /// <param name="root">The project root: nothing is read from outside of it.</param>
+    /// <param name="cataloguePaths">Catalogue files, absolute or from the root; they apply in the order of their paths.</param>
+    public SpecLoader(string root, ImmutableArray<string> cataloguePaths)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(root);
+        _root = new(root);
+        _inheritance = new(_root, _files);
+        _catalogues = new(() => CatalogueFiles.Read(_root, _files, cataloguePaths.IsDefault ? [] : cataloguePaths));
+        SchemaValidator.Warm();
+    }
+
+    /// <summary>The project root, in full.</summary>
+    public string Root => _root.Folder;
+
+    /// <summary>What the catalogue files declare; entries of a faulty file may be missing.</summary>
+    public Catalogue Catalogue => _catalogues.Value.Catalogue;
+
+    /// <summary>Complaints about catalogue files; every load repeats them.</summary>
+    public ImmutableArray<Diagnostic> CatalogueDiagnostics => _catalogues.Value.Diagnostics;
+
+    /// <summary>Reads a spec from a file.</summary>
+    /// <param name="path">Absolute, or from the project root.</param>
+    public SpecLoad Load(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        if (_root.Find(path, out var complaint) is not { } source)
+            return new() { File = complaint!.Span.File, Diagnostics = [complaint] };
+
+        var file = FileStore.Read(source);
+        return file.Unreadable is { } unreadable
+            ? new() { File = source.Shown, Diagnostics = [unreadable(SourceSpan.Whole(source.Shown), source.Shown)] }
+            : Load(file, source);
+    }
+
+    /// <summary>Reads a spec from memory.</summary>
+    /// <param name="displayPath">The name that messages carry: <c>-</c>, or a path from the root, from whose folder bases are looked up.</param>
+    /// <param name="content">The text, UTF-8.</param>
+    public SpecLoad Load(string displayPath, ReadOnlyMemory<byte> content)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(displayPath);
+        var full = Path.GetFullPath(displayPath.Replace('\0', '_'), _root.Folder);
+        return Load(ParsedFile.Of(displayPath, content), new(full, displayPath));
+    }
+
+    private SpecLoad Load(ParsedFile file, SourcePath source)
+    {
+        var merged = _inheritance.Merge(file, source);
+        var catalogues = _catalogues.Value;
+        List<Diagnostic> diagnostics = [.. merged.Diagnostics, .. catalogues.Diagnostics];
+        var filesRead = Ordered([.. merged.FilesRead, .. catalogues.FilesRead]);
+        var isBase = IsBaseFile(file.Tree);
+
+        GearboxSpec? spec = null;
+        if (merged.Tree is not null)
+        {
+            List<Diagnostic> found = [];
+            spec = GearboxReader.Read(merged.Tree, source.Shown, filesRead, catalogues.IsWhole ? catalogues.Catalogue : null, found);
+            if (isBase)
+                found.RemoveAll(diagnostic => Array.IndexOf(NotOfABase, diagnostic.Code) >= 0);
+            else if (!HasErrors(found) && !HasErrors(diagnostics))
+                SchemaValidator.Gearbox.Validate(merged.Tree, found);
+            diagnostics.AddRange(found);
+        }
+
+        return new()
+        {
+            File = source.Shown,
+            Spec = isBase || HasErrors(diagnostics) ? null : spec,
+            Merged = merged.Tree,
+            Diagnostics = InFileOrder(diagnostics),
+            IsBase = isBase,
+            Extends = merged.Extends,
+            FilesRead = filesRead,
+        };
+    }
+
+    private static bool IsBaseFile(YamlNode? tree) =>
+        tree is YamlMap map && map.Find("pawl") is not null
+        && (map.Find("gearbox") is not YamlMap gearbox || gearbox.Find("variant") is null);
+
+    private static bool HasErrors(List<Diagnostic> diagnostics)
+    {
+        foreach (var diagnostic in diagnostics)
+        {
+            if (diagnostic.Severity == Severity.Error)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static ImmutableArray<FileRead> Ordered(List<FileRead> files)
+    {
+        files.Sort((a, b) => string.CompareOrdinal(a.Path, b.Path));
+        var once = ImmutableArray.CreateBuilder<FileRead>(files.Count);
+        foreach (var file in files)
+        {
+            if (once.Count == 0 || once[^1].Path != file.Path)
+                once.Add(file);
+        }
+
+        return once.DrainToImmutable();
+    }
+
+    /// <summary>By file, line and column; complaints at the same place in the order in which they were found, each once.</summary>
+    internal static ImmutableArray<Diagnostic> InFileOrder(IEnumerable<Diagnostic> diagnostics)
+    {
+        List<Diagnostic> once = [];
+        foreach (var diagnostic in diagnostics)
+        {
+            if (!once.Contains(diagnostic))
+                once.Add(diagnostic);
+        }
+
+        return once.Count < 2
+            ? [.. once]
+            : [.. once.OrderBy(d => d.Span.File, StringComparer.Ordinal).ThenBy(d => d.Span.Start.Line).ThenBy(d => d.Span.Start.Column)];
+    }
+}

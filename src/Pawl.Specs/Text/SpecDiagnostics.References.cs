@@ -1,0 +1,57 @@
+namespace Pawl.Specs.Text;
+
+/// <summary>Values that must suit each other, names that must have been declared.</summary>
+internal static partial class SpecDiagnostics
+{
+    public static Diagnostic UnknownBody(SourceSpan span, string path, string found, string? nearest, List<string> known) =>
+        Error(
+            DiagnosticCodes.UnknownBody, span, $"{path}: the train has no body or planet set `{Short(found)}`.",
+            nearest is not null ? $"Did you mean `{nearest}`?" : $"Declare it under `bodies` or `planets`. Known: {string.Join(", ", known)}.");
+
+    public static Diagnostic UnknownGear(SourceSpan span, string path, string found, string? nearest, List<string> known) =>
+        Error(
+            DiagnosticCodes.UnknownGear, span, $"{path}: the train has no gear `{Short(found)}`.",
+            nearest is not null ? $"Did you mean `{nearest}`?" : known.Count == 0 ? "Declare it under `gears`." : $"Gears: {string.Join(", ", known)}.");
+
+    public static Diagnostic SelfMesh(SourceSpan span, string path, string gear) =>
+        Error(DiagnosticCodes.SelfMesh, span, $"{path}: the gear `{gear}` cannot mesh with itself.", "Name the gear that it meshes with.");
+
+    public static Diagnostic InternalPair(SourceSpan span, string path, string first, string second) =>
+        Error(
+            DiagnosticCodes.InternalPair, span, $"{path}: `{first}` and `{second}` are both internal and cannot mesh.",
+            "An internal gear meshes with an external one. Check `internal: true`.");
+
+    public static Diagnostic SelfCarried(SourceSpan span, string path, string name) =>
+        Error(DiagnosticCodes.SelfCarried, span, $"{path}: the planet set `{name}` cannot carry itself.", "Name the body that carries it.");
+
+    public static Diagnostic DuplicateName(SourceSpan span, string name, SourceSpan first) =>
+        Error(
+            DiagnosticCodes.DuplicateName, span, $"`{name}` is a planet set as well (line {first.Start.Line}); a name stands for one of them.",
+            "Rename the body or the planet set.");
+
+    public static Diagnostic NotInCatalogue(SourceSpan span, string path, string kind, string id, string? nearest) =>
+        Error(
+            DiagnosticCodes.NotInCatalogue, span, $"{path}: no catalogue holds the {kind} `{Short(id)}`.",
+            nearest is not null ? $"Did you mean `{nearest}`?" : $"Add it to a catalogue file, and name that file in `pawl.yaml` under `catalogues`.");
+
+    public static Diagnostic ExclusiveKeys(SourceSpan span, string path, string first, string second) =>
+        Error(DiagnosticCodes.ExclusiveKeys, span, $"{path} states both `{first}` and `{second}`, which say the same.", "Keep one of them.");
+
+    public static Diagnostic MissingHand(SourceSpan span, string path) =>
+        Error(DiagnosticCodes.MissingKey, span, $"{path} is helical and lacks the key `hand`.", "Add `hand: left` or `hand: right`.");
+
+    public static Diagnostic AllowanceOrder(SourceSpan span, string path, string lower, string upper) =>
+        Error(
+            DiagnosticCodes.AllowanceOrder, span, $"{path} is `{Short(lower)}`, above the upper deviation `{Short(upper)}`.",
+            "The lower deviation makes the thinner tooth: exchange the two.");
+
+    public static Diagnostic SpectrumSum(SourceSpan span, string path, double sum) =>
+        Error(
+            DiagnosticCodes.SpectrumSum, span, string.Create(Invariant, $"{path}: the shares add up to {Math.Round(sum * 100, 3)} %, not to 100 %."),
+            "Correct the shares, or add the missing one.");
+
+    public static Diagnostic TemperatureOrder(SourceSpan span, string path, string found, string lower, string low) =>
+        Error(
+            DiagnosticCodes.TemperatureOrder, span, $"{path} is `{Short(found)}`, below `{lower}: {Short(low)}`.",
+            "coldest, running and hottest ascend.");
+}
