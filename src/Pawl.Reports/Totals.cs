@@ -25,11 +25,16 @@ public sealed class Totals
     public void Add(ConformanceRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        Specs++;
-        _verdicts[(int)record.Verdict.Word]++;
         foreach (var rule in record.Rules)
             _rules.Add(rule.Id);
-        var more = record.Coverage.Overall;
+        Add(record.Verdict, record.Coverage.Overall);
+    }
+
+    /// <summary>Counts a spec whose rules do not matter to the line.</summary>
+    internal void Add(VerdictRecord verdict, CountsRecord more)
+    {
+        Specs++;
+        _verdicts[(int)verdict.Word]++;
         _counts = new()
         {
             Conforms = _counts.Conforms + more.Conforms,
@@ -57,7 +62,8 @@ public sealed class Totals
         Say(specs, _verdicts[(int)VerdictWord.Conforms], "conforms", "conform");
         Say(specs, _verdicts[(int)VerdictWord.NotJudged] + Unreadable, "is not judged", "are not judged");
         var by = specs.Count == 0 ? "" : $" ({string.Join(", ", specs)})";
-        new Lines(to).Write($"{Phrase.Count(Specs, "spec")}{by}, {Phrase.Count(Rules, "rule")}, "
+        var rules = Rules == 0 ? "" : $"{Phrase.Count(Rules, "rule")}, ";
+        new Lines(to).Write($"{Phrase.Count(Specs, "spec")}{by}, {rules}"
             + $"{Phrase.Count(_counts.All, "evaluation")}: {Phrase.Whole(_counts.Conforms)} conform, {Phrase.Whole(_counts.Fails)} fail, "
             + $"{Phrase.Whole(_counts.UnderConcession)} under concession, {Phrase.Whole(_counts.NotEvaluated)} not evaluated, "
             + $"{Phrase.Whole(_counts.NotApplicable)} not applicable");

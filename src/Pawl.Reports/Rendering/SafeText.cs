@@ -20,7 +20,7 @@ internal static class SafeText
     {
         foreach (var c in text)
         {
-            if (c is < ' ' or (> '~' and < '\u00AE' and not ('¢' or '£' or '§' or '©')) || (c > '\u00AE' && !IsVisible(c)))
+            if (c is < ' ' or > '~' && !IsVisible(c))
                 return false;
         }
 
