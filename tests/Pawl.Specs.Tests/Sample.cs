@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text;
 using Pawl.Specs.Text;
 
@@ -47,5 +46,11 @@ internal static class Sample
     }
 
     /// <summary>The repository's root.</summary>
-    public static string Repository([CallerFilePath] string here = "") => Path.GetFullPath("../..", Path.GetDirectoryName(here)!);
+    public static string Repository()
+    {
+        var folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "Pawl.slnx")))
+            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests run outside the repository.");
+        return folder;
+    }
 }

@@ -37,8 +37,11 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
     private const string DatePattern = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
     private const string FractionPattern = @"^\s*[0-9]+\s*/\s*0*[1-9][0-9]*\s*$";
 
-    private readonly Dictionary<Type, JsonSchema> _definitions = [];
+    private readonly Dictionary<(Type, bool), JsonSchema> _definitions = [];
     private JsonSchema _root = new();
+
+    // An entry of a list is replaced as a whole, so it must be whole in a file as well.
+    private bool _isWhole = purpose == SchemaPurpose.Whole;
 
     /// <summary>The schema of a type.</summary>
     /// <param name="type">The record that the file holds.</param>
@@ -68,9 +71,9 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             schema.Properties[key] = value;
             Describe(value, property);
             Shape(value, property.PropertyType, property);
-            if (purpose == SchemaPurpose.File && !isVersion)
+            if (!_isWhole && !isVersion)
                 PermitNull(value);
-            if (property.GetCustomAttribute<RequiredMemberAttribute>() is not null && (purpose == SchemaPurpose.Whole || isVersion))
+            if (property.GetCustomAttribute<RequiredMemberAttribute>() is not null && (_isWhole || isVersion))
                 schema.RequiredProperties.Add(key);
         }
     }
@@ -97,7 +100,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             Shape(entry, type.GetGenericArguments()[0], property);
             entry.Title = null;
             entry.Description = null;
-            if (purpose == SchemaPurpose.File)
+            if (!_isWhole)
                 PermitNull(entry);
             schema.PatternProperties[NamePattern] = entry;
         }
@@ -116,7 +119,10 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
     private void List(JsonSchema schema, Type item, PropertyInfo property)
     {
         var items = new JsonSchema();
+        var outer = _isWhole;
+        _isWhole = true;
         Shape(items, item, property);
+        _isWhole = outer;
         if (property.GetCustomAttribute<OneOrMoreAttribute>() is null)
         {
             AsList(schema);
@@ -182,12 +188,13 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
 
     private JsonSchema DefinitionOf(Type type)
     {
-        if (_definitions.TryGetValue(type, out var known))
+        if (_definitions.TryGetValue((type, _isWhole), out var known))
             return known;
 
         var definition = new JsonSchema();
-        _definitions[type] = definition;
-        _root.Definitions[type.Name.EndsWith("Spec", StringComparison.Ordinal) ? type.Name[..^4] : type.Name] = definition;
+        _definitions[(type, _isWhole)] = definition;
+        var name = type.Name.EndsWith("Spec", StringComparison.Ordinal) ? type.Name[..^4] : type.Name;
+        _root.Definitions[_root.Definitions.ContainsKey(name) ? name + (_isWhole ? "Whole" : "Part") : name] = definition;
         Fill(definition, type);
         return definition;
     }

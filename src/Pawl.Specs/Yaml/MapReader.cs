@@ -261,7 +261,10 @@ public sealed class MapReader
     {
         if (Amount(key, dimension, AmountRange.Any, required) is not { } stated)
             return null;
-        if (stated.Value.Coherent >= least.Coherent && stated.Value.Coherent <= most.Coherent)
+
+        // A bound written in another unit is still that bound.
+        var slack = 1e-9 * (most.Coherent - least.Coherent);
+        if (stated.Value.Coherent >= least.Coherent - slack && stated.Value.Coherent <= most.Coherent + slack)
             return stated;
 
         Report(SpecDiagnostics.OutOfRange(stated.Span, PathOf(key), stated.Text, $"from {least} to {most}"));
