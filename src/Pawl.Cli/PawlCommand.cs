@@ -28,9 +28,10 @@ public static class PawlCommand
         {
             return Last(desk, $"pawl: error {CliCodes.CannotWrite}: {Plain.Line(problem.Message)}", ExitCode.NotJudged);
         }
-        catch (IOException problem) when (WritingFailed(desk.Out))
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return Last(desk, $"pawl: error {CliCodes.CannotWrite}: Standard output cannot be written: {Plain.Line(problem.Message)}", ExitCode.NotJudged);
+            // What is read is guarded where it is read; what is left is a stream of this process: a full disk, a closed pipe.
+            return Last(desk, $"pawl: error {CliCodes.CannotWrite}: A stream failed: {Plain.Line(problem.Message)}", ExitCode.NotJudged);
         }
 #pragma warning disable CA1031 // The last line of defence: whatever it is, it is ours, and the shell must not take it for a verdict.
         catch (Exception defect)
@@ -60,19 +61,6 @@ public static class PawlCommand
             Output = desk.Out,
             Error = desk.Error,
         });
-    }
-
-    private static bool WritingFailed(TextWriter writer)
-    {
-        try
-        {
-            writer.Flush();
-            return false;
-        }
-        catch (IOException)
-        {
-            return true;
-        }
     }
 
     private static int Last(Desk desk, string line, int code)

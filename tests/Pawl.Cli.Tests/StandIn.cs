@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
 using Pawl.Analysis;
 using Pawl.Analysis.Core;
@@ -19,11 +18,10 @@ internal static class StandIn
 {
     public static Engine Engine { get; } = new()
     {
-        FindProject = (folder, root) => new ProjectView { Root = root ?? Upwards(folder) },
+        FindProject = (folder, root) => root is not null ? new ProjectView { Root = root } : Upwards(folder),
         OpenSpecs = (root, _) => input => Load(root, input),
         LoadRules = (root, folders) => Rules(root, folders),
         Judge = Judge,
-        Record = judgement => rendering => Render(judgement, rendering),
         Schemas = () => ImmutableSortedDictionary<string, Func<string>>.Empty.Add("gearbox", () => "{}\n").Add("rules", () => "{ }\n"),
         Diagnostics = () => [("spec/bad", "The spec is bad.", "Make it good.")],
     };
@@ -43,15 +41,15 @@ internal static class StandIn
         Span = SourceSpan.Whole("rules/train.yaml"),
     };
 
-    private static string Upwards(string folder)
+    private static ProjectView Upwards(string folder)
     {
         for (var at = folder; at is not null; at = Path.GetDirectoryName(at))
         {
             if (File.Exists(Path.Combine(at, "pawl.yaml")))
-                return at;
+                return new ProjectView { Root = at, File = Path.Combine(at, "pawl.yaml") };
         }
 
-        return folder;
+        return new ProjectView { Root = folder };
     }
 
     private static SpecLoad Load(string root, SpecInput input)
@@ -128,18 +126,6 @@ internal static class StandIn
             AsOf = asOf,
             Findings = findings,
             Coverage = new(Count(Outcome.Conforms), Count(Outcome.Fails), 0, Count(Outcome.NotEvaluated), 0),
-        };
-    }
-
-    private static string Render(Judgement judgement, Rendering rendering)
-    {
-        var spec = judgement.Analysis.Spec;
-        return rendering.Format switch
-        {
-            Format.Json => $$"""{"file": "{{spec.File}}"}""" + "\n",
-            Format.Html => $"<p>{spec.File}</p>\n",
-            Format.Markdown => $"# {spec.File}\n",
-            _ => string.Create(CultureInfo.InvariantCulture, $"{spec.File}: {spec.Gearbox.Variant.Value} as of {judgement.AsOf:yyyy-MM-dd}\n"),
         };
     }
 }

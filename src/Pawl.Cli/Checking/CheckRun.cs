@@ -1,8 +1,10 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Runtime.ExceptionServices;
-using System.Text;
 using Pawl.Cli.Commands;
 using Pawl.Cli.Output;
+using Pawl.Reports;
+using Pawl.Reports.Output;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Text;
@@ -17,7 +19,9 @@ internal sealed class CheckRun
 
     private readonly Desk _desk;
     private readonly Settings _settings;
-    private readonly Tally _tally = new();
+    private readonly Totals _totals = new();
+    private readonly List<IndexEntry> _index = [];
+    private readonly bool _many;
     private readonly HashSet<string> _bases = new(StringComparer.Ordinal);
     private readonly HashSet<string> _read = new(StringComparer.Ordinal);
     private readonly HashSet<Diagnostic> _told = [];
@@ -26,11 +30,13 @@ internal sealed class CheckRun
     private readonly Sequence? _file;
     private Progress? _progress;
     private bool _refused;
+    private bool _fails;
 
     private CheckRun(Desk desk, Settings settings, bool many)
     {
         _desk = desk;
         _settings = settings;
+        _many = many;
         _out = new Sequence(desk.Out, settings.Out.Value, many);
         if (settings is { ReportIsFile: true, ReportPlace.Value: not null })
             _file = new Sequence(_fileText, settings.ReportFormats.Value[0], many);
@@ -79,7 +85,6 @@ internal sealed class CheckRun
         if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
             return ExitCode.NotJudged;
 
-        _tally.Rules = rules.Rules.Length;
         CheckAll(selection.Specs, load, first, new SpecChecker(engine, _settings, rules));
         WarnOfUnusedBases();
         return Conclude();
@@ -91,13 +96,19 @@ internal sealed class CheckRun
         if (_file is not null && _file.Count > 0)
         {
             _file.Finish();
-            AtomicFile.Write(_settings.ReportPlace.Value!, Encoding.UTF8.GetBytes(_fileText.ToString()));
+            Files.Write(_settings.ReportPlace.Value!, _fileText.ToString());
         }
 
-        // Whatever else standard output carries, the counts are said somewhere.
-        (_settings.Out.Value == Format.Text ? _desk.Out : _desk.Error).WriteLine(_tally.ToString());
-        return _refused || _tally.Evaluated == 0 ? ExitCode.NotJudged
-            : _tally.AnyFails ? ExitCode.Findings
+        if (_many && _settings is { ReportIsFile: false, ReportPlace.Value: { } folder })
+            SpecChecker.Written(ReportWriter.Write(folder, ReportFiles.Index([.. _index], Formats.FilesOf(_settings.ReportFormats.Value))));
+
+        // Whatever else standard output carries, the counts are said somewhere, and last.
+        var to = _settings.Out.Value == Format.Text ? _desk.Out : _desk.Error;
+        if (_bases.Count > 0 && !_settings.Quiet)
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{_bases.Count} base {(_bases.Count == 1 ? "file" : "files")} passed over"));
+        _totals.Write(to);
+        return _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
+            : _fails ? ExitCode.Findings
             : ExitCode.Conforms;
     }
 
@@ -117,8 +128,9 @@ internal sealed class CheckRun
 
     private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, SpecLoad> load, SpecLoad first, SpecChecker checker)
     {
+        var names = ReportNames.Of(specs.Select(s => s.Display));
         _desk.Cancelled.ThrowIfCancellationRequested();
-        Print(checker.Check(specs[0], first));
+        Print(checker.Check(specs[0], first, names[0]), names[0]);
         if (specs.Length == 1)
             return;
 
@@ -129,9 +141,9 @@ internal sealed class CheckRun
         {
             var count = Math.Min(ChunkSize, specs.Length - start);
             var from = start;
-            InParallel(count, i => results[i] = checker.Check(specs[from + i], load(specs[from + i])));
-            foreach (var result in results.AsSpan(0, count))
-                Print(result);
+            InParallel(count, i => results[i] = checker.Check(specs[from + i], load(specs[from + i]), names[from + i]));
+            for (var i = 0; i < count; i++)
+                Print(results[i], names[from + i]);
             progress.Advance(start + count);
         }
     }
@@ -148,17 +160,31 @@ internal sealed class CheckRun
         }
     }
 
-    private void Print(SpecResult result)
+    private void Print(SpecResult result, string name)
     {
         foreach (var diagnostic in result.Diagnostics)
             Complain(diagnostic);
 
-        _tally.Add(result);
-        _refused |= result.State == SpecState.Refused;
-        if (result.State == SpecState.Base)
-            _bases.Add(result.Input.Display);
         foreach (var file in result.FilesRead)
-            _read.Add(file);
+        {
+            if (file != result.Input.Display)
+                _read.Add(file);
+        }
+
+        if (result.State == SpecState.Base)
+        {
+            _bases.Add(result.Input.Display);
+            return;
+        }
+
+        _refused |= result.State == SpecState.Refused;
+        _fails |= result.Fails;
+        if (result.Record is { } record)
+            _totals.Add(record);
+        else
+            _totals.AddUnreadable();
+        if (_many)
+            _index.Add(result.Record is null ? new IndexEntry { SpecFile = result.Input.Display } : IndexEntry.Of(result.Record, name));
         if (result.Rendered is { } text)
             _out.Add(text);
         if (result.ForFile is { } forFile)

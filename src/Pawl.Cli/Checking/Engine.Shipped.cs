@@ -21,6 +21,5 @@ internal sealed partial record Engine
         Schemas = () => SchemaFiles.Specs.ToImmutableSortedDictionary(
             f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
         Diagnostics = () => [],
-        Record = _ => throw new NotSupportedException("Records are not yet joined."),
     };
 }

@@ -39,12 +39,6 @@ internal sealed record ProjectView
     public ImmutableArray<Diagnostic> Diagnostics { get; init; } = [];
 }
 
-/// <summary>How a record is shown.</summary>
-/// <param name="Format">As what.</param>
-/// <param name="Color">Text alone: with colours.</param>
-/// <param name="Verbose">Text alone: every rule, not only what needs attention.</param>
-internal readonly record struct Rendering(Format Format, bool Color = false, bool Verbose = false);
-
 /// <summary>The layers below, as the commands drive them.</summary>
 internal sealed partial record Engine
 {
@@ -59,9 +53,6 @@ internal sealed partial record Engine
 
     /// <summary>Computes a spec and puts the rules to it.</summary>
     public required Func<GearboxSpec, RuleSet, DateOnly, Judgement> Judge { get; init; }
-
-    /// <summary>Makes the record of a judgement; the result renders it, in as many formats as wanted.</summary>
-    public required Func<Judgement, Func<Rendering, string>> Record { get; init; }
 
     /// <summary>The JSON Schemas by name, each made when asked for.</summary>
     public required Func<ImmutableSortedDictionary<string, Func<string>>> Schemas { get; init; }

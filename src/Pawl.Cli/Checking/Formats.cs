@@ -1,3 +1,5 @@
+using Pawl.Reports.Output;
+
 namespace Pawl.Cli.Checking;
 
 /// <summary>What a report can be written as.</summary>
@@ -25,13 +27,23 @@ internal static class Formats
 
     public static string NameOf(Format format) => Names[(int)format];
 
-    public static string ExtensionOf(Format format) => format switch
+    /// <summary>The kinds of report files among the formats.</summary>
+    public static ReportFormats FilesOf(ImmutableArray<Format> formats)
     {
-        Format.Text => ".txt",
-        Format.Markdown => ".md",
-        Format.Html => ".html",
-        _ => ".json",
-    };
+        var files = ReportFormats.None;
+        foreach (var format in formats)
+        {
+            files |= format switch
+            {
+                Format.Json => ReportFormats.Json,
+                Format.Markdown => ReportFormats.Markdown,
+                Format.Html => ReportFormats.Html,
+                _ => ReportFormats.None,
+            };
+        }
+
+        return files;
+    }
 
     public static Format? FromExtension(string extension) => extension switch
     {

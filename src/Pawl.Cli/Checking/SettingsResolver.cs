@@ -8,7 +8,12 @@ internal static class SettingsResolver
     /// <summary>The settings, or null with the complaint about the usage; complaints about pawl.yaml are in the view.</summary>
     public static Settings? Resolve(CheckRequest request, Desk desk, out ProjectView project, out string? error)
     {
-        project = desk.Engine.FindProject(StartFolder(request, desk), request.Root is { } root ? desk.Absolute(root) : null);
+        var start = StartFolder(request, desk);
+        project = desk.Engine.FindProject(start, request.Root is { } root ? desk.Absolute(root) : null);
+
+        // Without a project file the working folder is the project, unless the specs lie elsewhere.
+        if (project.File is null && request.Root is null)
+            project = project with { Root = IsWithin(start, desk.Folder) ? desk.Folder : start };
         if (request.Root is not null && !Directory.Exists(project.Root))
         {
             error = $"--root is no folder: {request.Root}";
@@ -30,7 +35,7 @@ internal static class SettingsResolver
 
         return new Settings
         {
-            Root = new(project.Root, request.Root is not null ? Origins.CommandLine : project.File is not null ? "folder of the project file" : "working folder"),
+            Root = new(project.Root, request.Root is not null ? Origins.CommandLine : project.File is not null ? "folder of the project file" : "no project file: working folder or that of the specs"),
             ProjectFile = project.File,
             Specs = fromProject ? project.Specs ?? new([], Origins.Default) : new(request.Paths, Origins.CommandLine),
             FromProject = fromProject,
@@ -62,6 +67,9 @@ internal static class SettingsResolver
             absolute = parent;
         return absolute;
     }
+
+    private static bool IsWithin(string path, string folder) =>
+        path == folder || path.StartsWith(Path.EndsInDirectorySeparator(folder) ? folder : folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private static Setting<Format>? StandardOutput(CheckRequest request, out string? error)
     {

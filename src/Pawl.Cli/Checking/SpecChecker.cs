@@ -1,62 +1,61 @@
-using System.Text;
 using Pawl.Cli.Output;
+using Pawl.Reports;
+using Pawl.Reports.Html;
+using Pawl.Reports.Markdown;
+using Pawl.Reports.Output;
+using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
 
-/// <summary>Reads, computes, judges and renders one spec. Thread-safe; keeps nothing of a spec when it is done.</summary>
+/// <summary>Computes, judges and renders one spec, and writes its reports. Thread-safe.</summary>
 internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rules)
 {
-    public SpecResult Check(SpecInput input, SpecLoad loaded)
+    /// <param name="input">The spec.</param>
+    /// <param name="loaded">As read.</param>
+    /// <param name="reportName">Name of its report files, without an ending.</param>
+    public SpecResult Check(SpecInput input, SpecLoad loaded, string reportName)
     {
-        if (loaded.IsBase)
-        {
-            return input.Named
-                ? Refuse(input, loaded.Diagnostics, new(
-                    CliCodes.BaseNamed, Severity.Error, SourceSpan.Whole(input.Display),
-                    "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it."))
-                : new SpecResult { Input = input, State = SpecState.Base, Diagnostics = loaded.Diagnostics };
-        }
-
-        if (loaded.Spec is not { } spec || loaded.Diagnostics.Any(d => d.Severity == Severity.Error))
-            return new SpecResult { Input = input, State = SpecState.Refused, Diagnostics = loaded.Diagnostics, FilesRead = [.. loaded.FilesRead.Select(f => f.Path)] };
-
-        var judgement = engine.Judge(spec, rules, settings.AsOf.Value);
-        var render = engine.Record(judgement);
-        WriteReports(input, render);
-
         var result = new SpecResult
         {
             Input = input,
-            State = SpecState.Judged,
+            State = loaded.IsBase ? SpecState.Base : SpecState.Refused,
             Diagnostics = loaded.Diagnostics,
-            Rendered = settings.Quiet && settings.Out.Value == Format.Text ? null : Rendered(render, settings.Out.Value, settings.Color.Value),
-            ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Rendered(render, settings.ReportFormats.Value[0], color: false) : null,
-            Coverage = judgement.Coverage,
-            Fails = Fails(judgement),
             FilesRead = [.. loaded.FilesRead.Select(f => f.Path)],
+        };
+        if (loaded.IsBase && input.Named)
+        {
+            return Refused(
+                result, CliCodes.BaseNamed, "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it.");
+        }
+
+        return loaded.IsBase || loaded.Spec is null ? result : Judged(result, engine.Judge(loaded.Spec, rules, settings.AsOf.Value), reportName);
+    }
+
+    private SpecResult Judged(SpecResult result, Judgement judgement, string reportName)
+    {
+        var record = RecordBuilder.Build(judgement);
+        WriteReports(record, reportName);
+        result = result with
+        {
+            State = SpecState.Judged,
+            Record = record,
+            Rendered = Render(record, settings.Out.Value, settings.Color.Value),
+            ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Render(record, settings.ReportFormats.Value[0], color: false) : null,
+            Fails = Fails(judgement),
         };
         return judgement.Coverage.Evaluated > 0
             ? result
-            : result with
-            {
-                State = SpecState.Refused,
-                Diagnostics = loaded.Diagnostics.Add(new(
-                    CliCodes.NothingEvaluated, Severity.Error, SourceSpan.Whole(input.Display),
-                    "Not one rule could be evaluated, so the spec is not judged.", "State the inputs that the report lists as missing.")),
-            };
+            : Refused(result, CliCodes.NothingEvaluated, "Not one rule could be evaluated, so the spec is not judged.", "State the inputs that the report lists as missing.");
     }
 
-    private static SpecResult Refuse(SpecInput input, ImmutableArray<Diagnostic> diagnostics, Diagnostic reason) =>
-        new() { Input = input, State = SpecState.Refused, Diagnostics = diagnostics.Add(reason) };
-
-    private string Rendered(Func<Rendering, string> render, Format format, bool color)
+    private static SpecResult Refused(SpecResult result, string code, string message, string hint) => result with
     {
-        var text = render(new(format, color, settings.Verbose));
-        return format is Format.Text or Format.Markdown ? Plain.GuardLines(text) : text;
-    }
+        State = SpecState.Refused,
+        Diagnostics = result.Diagnostics.Add(new(code, Severity.Error, SourceSpan.Whole(result.Input.Display), message, hint)),
+    };
 
     private bool Fails(Judgement judgement)
     {
@@ -74,25 +73,36 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
         return false;
     }
 
-    private void WriteReports(SpecInput input, Func<Rendering, string> render)
+    private string Render(ConformanceRecord record, Format format, bool color) => format switch
     {
-        if (settings.ReportPlace.Value is not { } place || settings.ReportIsFile)
+        Format.Json => record.ToJson(),
+        Format.Html => HtmlReport.Render(record),
+        Format.Markdown => Plain.GuardLines(MarkdownReport.Render(record)),
+        _ => Plain.GuardLines(Text(record, settings.Quiet ? TextLevel.Quiet : settings.Verbose ? TextLevel.Verbose : TextLevel.Normal, color)),
+    };
+
+    private static string Text(ConformanceRecord record, TextLevel level, bool color)
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        new TextReport(level, color).Write(record, text);
+        return text.ToString();
+    }
+
+    private void WriteReports(ConformanceRecord record, string name)
+    {
+        if (settings.ReportPlace.Value is not { } folder || settings.ReportIsFile)
             return;
 
-        foreach (var format in settings.ReportFormats.Value)
-        {
-            var text = render(new(format, Verbose: true));
-            AtomicFile.Write(Path.Combine(place, ReportNames.Of(input.Display, format)), Encoding.UTF8.GetBytes(text));
-        }
+        var files = ReportFiles.Of(record, name, Formats.FilesOf(settings.ReportFormats.Value));
+        if (settings.ReportFormats.Value.Contains(Format.Text))
+            files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false)));
+        Written(ReportWriter.Write(folder, files));
     }
-}
 
-/// <summary>Names of report files: the path of the spec, so that two variants of one name do not meet.</summary>
-internal static class ReportNames
-{
-    public static string Of(string display, Format format)
+    /// <summary>Throws for the first file that could not be written.</summary>
+    internal static void Written(ImmutableArray<WriteFailure> failures)
     {
-        var path = display == "-" ? "stdin" : Path.ChangeExtension(display, null);
-        return path + Formats.ExtensionOf(format);
+        if (failures is [var first, ..])
+            throw new CannotWriteException($"{first.Path} cannot be written: {first.Reason}.");
     }
 }

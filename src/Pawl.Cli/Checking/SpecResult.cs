@@ -1,4 +1,4 @@
-using Pawl.Rules;
+using Pawl.Reports.Records;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -15,7 +15,7 @@ internal enum SpecState
     Refused,
 }
 
-/// <summary>One spec, done with: what is needed to print it and to count it, and no more.</summary>
+/// <summary>One spec, done with: what is needed to print it and to count it.</summary>
 internal sealed record SpecResult
 {
     public required SpecInput Input { get; init; }
@@ -24,13 +24,14 @@ internal sealed record SpecResult
 
     public ImmutableArray<Diagnostic> Diagnostics { get; init; } = [];
 
-    /// <summary>For standard output; null when nothing was asked for.</summary>
+    /// <summary>Null when there is nothing to record.</summary>
+    public ConformanceRecord? Record { get; init; }
+
+    /// <summary>For standard output.</summary>
     public string? Rendered { get; init; }
 
     /// <summary>For the one file of <c>--output</c>; null when there is none.</summary>
     public string? ForFile { get; init; }
-
-    public Coverage Coverage { get; init; } = new(0, 0, 0, 0, 0);
 
     /// <summary>Whether a finding reaches the threshold, or a gap counts as one.</summary>
     public bool Fails { get; init; }

@@ -39,7 +39,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
             else if (File.Exists(desk.Absolute(path)))
                 Add(desk.Absolute(path), named: true);
             else
-                Problem(CliCodes.NoSpec, path, "There is no such file or folder.");
+                Problem(CliCodes.NoSpec, path, "There is no such file or folder.", "Paths count from the working folder.");
         }
 
         public void Pattern(string pattern, string from, ImmutableArray<string> exclude)
@@ -50,7 +50,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
                 foreach (var file in files)
                     Add(file, named: false);
                 if (files.Length == 0)
-                    Problem(CliCodes.NoSpec, pattern, "The pattern matches no file.");
+                    Problem(CliCodes.NoSpec, pattern, "The pattern matches no file.", "A pattern that matches nothing is never a pass: mend it or take it out.");
             }
             catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
             {
@@ -109,7 +109,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
             var problems = _problems.Count;
             Walk(desk.Absolute(path));
             if (_found.Count == before && _problems.Count == problems)
-                Problem(CliCodes.NoSpec, path, "The folder holds no YAML file.");
+                Problem(CliCodes.NoSpec, path, "The folder holds no YAML file.", "Name the folder that holds the specs.");
         }
 
         private void Walk(string folder)

@@ -39,7 +39,7 @@ internal static class NewCommand
         foreach (var (file, starter) in files)
         {
             var text = Starter(starter).Replace("NAME", name, StringComparison.Ordinal);
-            AtomicFile.Write(desk.Absolute(file), Encoding.UTF8.GetBytes(text));
+            Files.Write(desk.Absolute(file), text);
             desk.Out.WriteLine(Plain.Line(file));
         }
 

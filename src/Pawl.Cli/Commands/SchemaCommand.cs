@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using Pawl.Cli.Output;
 using Pawl.Quantities;
 
@@ -52,7 +51,7 @@ internal static class SchemaCommand
     {
         foreach (var (name, text) in schemas)
         {
-            AtomicFile.Write(Path.Combine(folder, FileOf(name)), Encoding.UTF8.GetBytes(text()));
+            Files.Write(Path.Combine(folder, FileOf(name)), text());
             desk.Out.WriteLine(FileOf(name));
         }
 
