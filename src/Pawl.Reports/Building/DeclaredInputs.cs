@@ -12,7 +12,8 @@ internal static class DeclaredInputs
     {
         var list = new Lister();
         list.Add("pawl", spec.Pawl);
-        list.Add("extends", spec.Extends);
+        foreach (var extended in spec.Extends)
+            list.Add("extends", extended);
         list.Add("gearbox.family", spec.Gearbox.Family);
         list.Add("gearbox.variant", spec.Gearbox.Variant);
         list.Add("gearbox.revision", spec.Gearbox.Revision);
