@@ -12,7 +12,7 @@ internal static class DeclaredInputs
     {
         var list = new Lister();
         list.Add("pawl", spec.Pawl);
-        list.Add("extends", spec.Extends);
+        Each("extends", spec.Extends, list.Add);
         list.Add("gearbox.family", spec.Gearbox.Family);
         list.Add("gearbox.variant", spec.Gearbox.Variant);
         list.Add("gearbox.revision", spec.Gearbox.Revision);
