@@ -1,5 +1,4 @@
 using Pawl.Analysis;
-using Pawl.Analysis.Core;
 using Pawl.Rules.Judging;
 
 namespace Pawl.Rules;

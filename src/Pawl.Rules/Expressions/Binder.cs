@@ -1,7 +1,6 @@
 using Pawl.Analysis.Core;
 using Pawl.Quantities;
 using Pawl.Specs.Text;
-using Pawl.Specs.Yaml;
 
 namespace Pawl.Rules.Expressions;
 
@@ -61,6 +60,11 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
                 return new Bound.Truth(name, new Condition.Named(path));
         }
 
+        return Named(name, path, scope);
+    }
+
+    private static Bound.Number Named(Syntax syntax, QuantityPath path, List<QuantityPath> scope)
+    {
         var index = scope.FindIndex(p => p.Text == path.Text);
         if (index < 0)
         {
@@ -68,10 +72,16 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
             scope.Add(path);
         }
 
-        return new Bound.Number(name, x => x[index], path.Kind.Dimension)
-        {
-            Unit = path.Kind.Unit, Scale = path.Kind.Scale, Bare = path,
-        };
+        return new(syntax, x => x[index], path.Kind.Dimension) { Unit = path.Kind.Unit, Scale = path.Kind.Scale, Bare = path };
+    }
+
+    /// <summary>A quantity without its tolerances, for a rule on what was meant rather than on what may be made.</summary>
+    private Bound.Number? Nominal(Syntax.Call call, List<QuantityPath> scope)
+    {
+        if (call.Arguments is [Syntax.Name name])
+            return Number(name, []) is { Bare: { } path } ? Named(call, path.AtNominal(), scope) : null;
+        Report(call, "`nominal` takes the name of one quantity.", null, RuleCodes.ExpressionSyntax);
+        return null;
     }
 
     private Bound.Number? Negate(Syntax syntax, Bound.Number operand)
@@ -82,7 +92,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
         return operand with { Syntax = syntax, Formula = x => -formula(x), Constant = -operand.Constant, Bare = null };
     }
 
-    private Bound? Connect(Syntax.Binary both)
+    private Bound.Truth? Connect(Syntax.Binary both)
     {
         var (left, right) = (Truth(both.Left), Truth(both.Right));
         if (left is null || right is null)
@@ -92,7 +102,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
             : new Condition.Either(left.Condition, right.Condition));
     }
 
-    private Bound? Compare(Syntax.Binary comparison)
+    private Bound.Truth? Compare(Syntax.Binary comparison)
     {
         var scope = new List<QuantityPath>();
         var (left, right) = (Bind(comparison.Left, scope), Bind(comparison.Right, scope));
@@ -115,7 +125,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
         }
     }
 
-    private Bound? CompareNumbers(Syntax.Binary comparison, Bound.Number left, Bound.Number right, ImmutableArray<QuantityPath> inputs)
+    private Bound.Truth? CompareNumbers(Syntax.Binary comparison, Bound.Number left, Bound.Number right, ImmutableArray<QuantityPath> inputs)
     {
         if (!left.FitsWith(right))
         {
@@ -145,7 +155,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
         return Math.Abs(difference) <= Same * Math.Max(Math.Abs(a), Math.Abs(b)) ? 0 : difference;
     }
 
-    private Bound? CompareTexts(Syntax.Binary comparison, Bound.Text left, Bound.Text right)
+    private Bound.Truth? CompareTexts(Syntax.Binary comparison, Bound.Text left, Bound.Text right)
     {
         Condition? condition = (left, right) switch
         {
@@ -163,7 +173,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
     private static Bound.Truth Denied(Syntax.Binary comparison, Condition same) =>
         new(comparison, comparison.Operator == Operator.NotEqual ? new Condition.Not(same) : same);
 
-    private Bound? In(Syntax.In within)
+    private Bound.Truth? In(Syntax.In within)
     {
         if (Bind(within.Operand, []) is not { } operand)
             return null;
@@ -267,6 +277,8 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
 
     private Bound.Number? Call(Syntax.Call call, List<QuantityPath> scope)
     {
+        if (call.Function == "nominal")
+            return Nominal(call, scope);
         var arguments = new List<Bound.Number>(call.Arguments.Length);
         foreach (var argument in call.Arguments)
         {

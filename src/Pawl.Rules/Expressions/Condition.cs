@@ -170,7 +170,8 @@ internal abstract class Condition
 
     /// <summary>A difference of two numbers against zero.</summary>
     /// <param name="difference">Left less right, zero where they agree to nine digits.</param>
-    /// <param name="op">Less, less or equal, or equal; the others are these, denied.</param>
+    /// <param name="inputs">Every quantity in it.</param>
+    /// <param name="op">Less or equal to; the others are these two, turned or denied.</param>
     public sealed class Compared(NumberExpression difference, ImmutableArray<QuantityPath> inputs, Operator op) : Condition
     {
         public override void Collect(List<QuantityPath> paths) => paths.AddRange(inputs);
@@ -183,12 +184,9 @@ internal abstract class Condition
                 return Verdict.Unknown;
 
             var (least, greatest) = (quantity.Value.Least, quantity.Value.Greatest);
-            return op switch
-            {
-                Operator.Less => Of(certain: greatest < 0, possible: least < 0),
-                Operator.LessOrEqual => Of(certain: greatest <= 0, possible: least <= 0),
-                _ => Of(certain: least == 0 && greatest == 0, possible: least <= 0 && greatest >= 0),
-            };
+            return op == Operator.Less
+                ? Of(certain: greatest < 0, possible: least < 0)
+                : Of(certain: least == 0 && greatest == 0, possible: least <= 0 && greatest >= 0);
         }
 
         private static Verdict Of(bool certain, bool possible) => certain ? Verdict.Yes : possible ? Verdict.Perhaps : Verdict.No;

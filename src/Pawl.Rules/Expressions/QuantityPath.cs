@@ -3,7 +3,7 @@ using Pawl.Analysis.Core;
 namespace Pawl.Rules.Expressions;
 
 /// <summary>A quantity of a subject, or of one that it is related to: <c>module</c>, <c>gear.module</c>.</summary>
-internal sealed class QuantityPath(string text, ImmutableArray<string> roles, QuantityKind kind, SubjectKind from)
+internal sealed class QuantityPath(string text, ImmutableArray<string> roles, QuantityKind kind, SubjectKind from, bool isNominal = false)
 {
     public string Text { get; } = text;
 
@@ -21,6 +21,10 @@ internal sealed class QuantityPath(string text, ImmutableArray<string> roles, Qu
             subject = related;
         }
 
-        return subject.Find(Kind);
+        var quantity = subject.Find(Kind);
+        return isNominal && quantity is not null ? Quantity.Computed(Kind, quantity.Value.Nominal, [quantity]) : quantity;
     }
+
+    /// <summary>The same quantity with every tolerance at its nominal.</summary>
+    public QuantityPath AtNominal() => new($"nominal({Text})", roles, Kind, from, isNominal: true);
 }

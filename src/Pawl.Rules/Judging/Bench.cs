@@ -1,5 +1,5 @@
 using Pawl.Analysis.Core;
-using Pawl.Specs.Text;
+using Pawl.Rules.Expressions;
 
 namespace Pawl.Rules.Judging;
 

@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Quantities;
 
 namespace Pawl.Rules.Judging;
 

@@ -178,7 +178,7 @@ internal sealed class RuleBuilder
         }
     }
 
-    private Limit? SimpleLimit(YamlScalar scalar, Bound.Number measure, Unit unit)
+    private Limit.Simple? SimpleLimit(YamlScalar scalar, Bound.Number measure, Unit unit)
     {
         var scope = new List<QuantityPath>();
         switch (Binder.Bind(_kind, new(scalar), scope, _report))
