@@ -76,9 +76,18 @@ internal static class Figures
         if (finding.AtMost is { } most)
             limits.Add("at most " + Of(most.Value, LimitDigits(most.Value, digits)));
         if (!finding.OneOf.IsEmpty)
-            limits.Add((finding.OneOf.Length == 1 ? "" : "one of ") + string.Join(", ", finding.OneOf));
+            limits.Add((finding.OneOf.Length == 1 ? "" : "one of ") + string.Join(", ", finding.OneOf.Select(w => Word(w, finding))));
         return limits.Count == 0 ? "–" : string.Join(", ", limits);
     }
+
+    // Packs write true and false, people read yes and no.
+    private static string Word(string word, FindingRecord finding) => (word, finding.Measured?.Value.Truth) switch
+    {
+        (_, null) => word,
+        ("true", _) => "yes",
+        ("false", _) => "no",
+        _ => word,
+    };
 
     private static int LimitDigits(ValueRecord limit, int digits) => Math.Max(digits, limit.Least is null ? Usual : DigitsFor(limit));
 
