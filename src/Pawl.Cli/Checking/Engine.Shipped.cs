@@ -22,6 +22,10 @@ internal sealed partial record Engine
         Judge = (spec, rules, asOf) => Rules.Judge.Of(GearboxAnalyser.Analyse(spec), rules, asOf),
         Schemas = () => SchemaFiles.Specs.AddRange(RecordSchema.Files).ToImmutableSortedDictionary(
             f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
-        Diagnostics = () => [.. DiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend))],
+        Diagnostics = () => 
+        [
+            .. DiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
+            .. RuleDiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
+        ],
     };
 }
