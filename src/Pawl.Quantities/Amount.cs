@@ -19,7 +19,8 @@ public readonly record struct Amount(double Value, Unit Unit)
         ArgumentNullException.ThrowIfNull(unit);
         return unit.Dimension == Dimension
             ? unit.FromCoherent(Coherent)
-            : throw new ArgumentException($"{unit.Symbol} measures {unit.Dimension.NameWithArticle}, not {Dimension.NameWithArticle}.", nameof(unit));
+            : throw new ArgumentException(
+                $"{unit.Symbol} measures {unit.Dimension.NameWithArticle}, not {Dimension.NameWithArticle}.", nameof(unit));
     }
 
     /// <summary>Reads a number with a unit, as a drawing or a bench sheet writes it: <c>2.5 mm</c>, <c>150 lbf·ft</c>.</summary>
@@ -27,6 +28,6 @@ public readonly record struct Amount(double Value, Unit Unit)
     public static bool TryParse(ReadOnlySpan<char> text, out Amount amount, [NotNullWhen(false)] out NotationError? error) =>
         Notation.TryParseAmount(text, out amount, out error);
 
-    /// <summary>The amount as text, invariant: <c>2.5 mm</c>.</summary>
-    public override string ToString() => Formatting.WithUnit(Value, Unit);
+    /// <summary>The amount as text, invariant: <c>2.5 mm</c>. Nothing for the default value, which has no unit.</summary>
+    public override string ToString() => Unit is null ? "" : Formatting.WithUnit(Value, Unit);
 }

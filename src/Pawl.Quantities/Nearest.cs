@@ -9,7 +9,10 @@ public static class Nearest
     private const int LongestWord = 64;
 
     /// <summary>The best candidate within a third of the word's length in edits, or null. Ties go to the first.</summary>
-    /// <remarks>Case does not count as an edit, and two neighbouring letters swapped count as one.</remarks>
+    /// <remarks>
+    /// Case does not count as an edit, it only decides between candidates equally near. Two neighbouring letters swapped count
+    /// as one edit.
+    /// </remarks>
     public static string? To(string word, IEnumerable<string> candidates)
     {
         ArgumentNullException.ThrowIfNull(word);
@@ -25,10 +28,9 @@ public static class Nearest
             if (Math.Abs(candidate.Length - word.Length) > allowed) continue;
 
             var edits = Edits(sought, candidate.ToLowerInvariant());
-            if (edits >= least) continue;
+            if (edits > least || (edits == least && (best is null || Edits(word, candidate) >= Edits(word, best)))) continue;
             least = edits;
             best = candidate;
-            if (edits == 0) break;
         }
 
         return best;

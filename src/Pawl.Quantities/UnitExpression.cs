@@ -65,7 +65,8 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
     private bool Factor(int depth)
     {
         var first = _count;
-        if (Take('('))
+        var parentheses = Take('(');
+        if (parentheses)
         {
             if (depth == DeepestNesting) return Fail(UnitFault.Malformed, 0, _text.Length);
             if (!Quotient(depth + 1)) return false;
@@ -76,7 +77,11 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
             return false;
         }
 
-        return !Power(out var exponent, out var wellFormed) ? wellFormed : Raise(first, exponent);
+        var start = _at;
+        if (!Power(out var exponent, out var wellFormed)) return wellFormed;
+
+        // Nm² is meant as N·m² by some and as (N·m)² by none.
+        return parentheses || _count == first + 1 ? Raise(first, exponent) : Fail(UnitFault.Malformed, start, _at - start);
     }
 
     private bool Name()
@@ -87,9 +92,26 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
 
         var unit = UnitTable.FindPart(_text[start.._at]);
         if (unit is null) return Fail(UnitFault.UnknownName, start, _at - start);
-        if (_count == MostTerms) return Fail(UnitFault.Malformed, 0, _text.Length);
+        return unit.Symbol.AsSpan().ContainsAny('·', '/') ? AddParts(unit.Symbol) : Add(new(unit, 1));
+    }
 
-        _terms[_count++] = new Term(unit, 1);
+    /// <summary>Adds the parts of a compound that has a name in one piece, as Nm and fpm have.</summary>
+    private bool AddParts(string symbol)
+    {
+        var inner = new UnitExpression(symbol);
+        if (!inner.Quotient(0)) return Fail(UnitFault.Malformed, 0, _text.Length);
+        for (var i = 0; i < inner._count; i++)
+        {
+            if (!Add(inner._terms[i])) return false;
+        }
+
+        return true;
+    }
+
+    private bool Add(Term term)
+    {
+        if (_count == MostTerms) return Fail(UnitFault.Malformed, 0, _text.Length);
+        _terms[_count++] = term;
         return true;
     }
 
@@ -152,9 +174,6 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
         {
             var raised = _terms[i].Exponent * exponent;
             if (Math.Abs(raised) > GreatestExponent) return Fail(UnitFault.Malformed, 0, _text.Length);
-
-            // Nm² is meant as N·m² by some and as (N·m)² by none.
-            if (Math.Abs(raised) != 1 && _terms[i].IsCompound) return Fail(UnitFault.Malformed, 0, _text.Length);
             _terms[i] = _terms[i] with { Exponent = raised };
         }
 
@@ -175,8 +194,9 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
 
         int length = 0, mass = 0, time = 0, temperature = 0, angle = 0;
         var factor = 1.0;
-        foreach (var (unit, exponent) in _terms.AsSpan(0, _count))
+        for (var term = 0; term < _count; term++)
         {
+            var (unit, exponent) = _terms[term];
             length += unit.Dimension.Length * exponent;
             mass += unit.Dimension.Mass * exponent;
             time += unit.Dimension.Time * exponent;
@@ -198,13 +218,12 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
     {
         var text = new StringBuilder(UnitSpelling.Longest);
         var divisors = 0;
-        var bareDivisor = true;
-        foreach (var term in _terms.AsSpan(0, _count))
+        for (var i = 0; i < _count; i++)
         {
+            var term = _terms[i];
             if (term.Exponent < 0)
             {
                 divisors++;
-                bareDivisor &= !term.IsCompound;
                 continue;
             }
 
@@ -216,18 +235,18 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
 
         if (text.Length == 0) text.Append('1');
         text.Append('/');
-        bareDivisor &= divisors == 1;
-        if (!bareDivisor) text.Append('(');
+        if (divisors > 1) text.Append('(');
         var first = true;
-        foreach (var term in _terms.AsSpan(0, _count))
+        for (var i = 0; i < _count; i++)
         {
+            var term = _terms[i];
             if (term.Exponent > 0) continue;
             if (!first) text.Append('·');
             first = false;
             term.AppendTo(text, -term.Exponent);
         }
 
-        if (!bareDivisor) text.Append(')');
+        if (divisors > 1) text.Append(')');
         return text.ToString();
     }
 
@@ -248,16 +267,9 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
 
     private readonly record struct Term(Unit Unit, int Exponent)
     {
-        /// <summary>Whether the unit has an operator in its own symbol, as N·m has.</summary>
-        public bool IsCompound => Unit.Symbol.AsSpan().ContainsAny('·', '/');
-
         public void AppendTo(StringBuilder text, int exponent)
         {
-            // A quotient inside a product: (ft/min)·s.
-            var quotient = Unit.Symbol.Contains('/', StringComparison.Ordinal);
-            if (quotient) text.Append('(');
             text.Append(Unit.Symbol);
-            if (quotient) text.Append(')');
             Superscript.Append(text, exponent);
         }
     }

@@ -115,8 +115,10 @@ internal static class UnitRows
         new(Units.NewtonMetre, "Nm m·N N-m"),
         Row("N·mm", Dimension.OfTorque, 1, "Nmm N-mm"),
         Row("kN·m", Dimension.OfTorque, 1e6, "kNm kN-m"),
-        Row("lbf·ft", Dimension.OfTorque, PoundForce * Foot, "ft·lbf lb·ft ft·lb ft·lbs lbf-ft ft-lbf lb-ft ft-lb ft-lbs lbs-ft"),
-        Row("lbf·in", Dimension.OfTorque, PoundForce * Inch, "in·lbf lb·in in·lb in·lbs lbf-in in-lbf lb-in in-lb in-lbs lbs-in"),
+        Row("lbf·ft", Dimension.OfTorque, PoundForce * Foot,
+            "ft·lbf lb·ft ft·lb ft·lbs lbf-ft ft-lbf lb-ft ft-lb ft-lbs lbs-ft"),
+        Row("lbf·in", Dimension.OfTorque, PoundForce * Inch,
+            "in·lbf lb·in in·lb in·lbs lbf-in in-lbf lb-in in-lb in-lbs lbs-in"),
         Row("ozf·in", Dimension.OfTorque, OunceForce * Inch, "in·ozf oz·in in·oz ozf-in in-ozf oz-in in-oz"),
         Row("N·cm", Dimension.OfTorque, 10, "Ncm N-cm"),
         Row("mN·m", Dimension.OfTorque, 1, "mNm"),
@@ -208,12 +210,14 @@ internal static class UnitRows
     ];
 
     /// <summary>
-    /// Parts of compounds that mislead when alone: a torque given in joules is a mistake, and no reducer has a length in km.
+    /// Parts of compounds that mislead when alone: a torque given in joules is a mistake, mPa one for MPa, and no reducer
+    /// has a length in km.
     /// </summary>
     public static readonly UnitRow[] OnlyInCompounds =
     [
         Row("J", Dimension.OfTorque, 1e3),
         Row("kJ", Dimension.OfTorque, 1e6),
+        Row("mPa", Dimension.OfStress, 1e-9),
         Row("km", Dimension.OfLength, 1e6),
         Row("dm", Dimension.OfLength, 100),
     ];

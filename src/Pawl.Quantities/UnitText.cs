@@ -52,9 +52,9 @@ internal static class UnitText
             return true;
         }
 
-        var end = failure.Start + failure.Length;
-        var start = failure.Start < length ? origins[failure.Start] : text.Length;
-        failure = failure with { Start = start, Length = (end > 0 && end <= length ? origins[end - 1] + 1 : text.Length) - start };
+        var start = failure.Start < length ? origins[failure.Start] : origins[length - 1] + 1;
+        var end = failure.Length == 0 ? start : origins[failure.Start + failure.Length - 1] + 1;
+        failure = failure with { Start = start, Length = end - start };
         return false;
     }
 }

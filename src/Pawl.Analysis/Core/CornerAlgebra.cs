@@ -1,0 +1,137 @@
+using System.Runtime.InteropServices;
+using Pawl.Quantities;
+
+namespace Pawl.Analysis.Core;
+
+/// <summary>Worst-case evaluation: a formula at nominal and at every corner of the tolerances beneath its inputs.</summary>
+internal static class CornerAlgebra
+{
+    /// <summary>More leaves than this, and the inputs are taken as independent instead.</summary>
+    private const int MostLeaves = 8;
+
+    public static Result Evaluate(ImmutableArray<Quantity> inputs, Formula formula)
+    {
+        Span<double> x = stackalloc double[inputs.Length];
+        for (var i = 0; i < inputs.Length; i++)
+            x[i] = inputs[i].Value.Nominal;
+        var nominal = formula(x);
+
+        var leaves = Union(inputs);
+        if (leaves.IsEmpty)
+            return new(Extent.Exactly(nominal), [], [], false);
+        if (leaves.Length > MostLeaves)
+            return AsIndependent(inputs, formula, nominal, x);
+
+        var places = new int[inputs.Length][];
+        for (var i = 0; i < inputs.Length; i++)
+            places[i] = PlacesOf(inputs[i].Leaves, leaves);
+
+        var corners = new double[1 << leaves.Length];
+        for (var mask = 0; mask < corners.Length; mask++)
+        {
+            for (var i = 0; i < inputs.Length; i++)
+                x[i] = AtCorner(inputs[i], places[i], mask);
+            corners[mask] = formula(x);
+        }
+
+        return new(Bounds(nominal, corners), leaves, ImmutableCollectionsMarshal.AsImmutableArray(corners), false);
+    }
+
+    private static double AtCorner(Quantity input, int[] places, int mask)
+    {
+        if (places.Length == 0)
+            return input.Value.Nominal;
+
+        var index = 0;
+        for (var k = 0; k < places.Length; k++)
+            index |= ((mask >> places[k]) & 1) << k;
+        return input.Corners[index];
+    }
+
+    /// <summary>Too many leaves for all corners: each input moves the result one way; take it there. Wide, never narrow.</summary>
+    private static Result AsIndependent(ImmutableArray<Quantity> inputs, Formula formula, double nominal, Span<double> x)
+    {
+        Span<double> low = stackalloc double[x.Length];
+        Span<double> high = stackalloc double[x.Length];
+        for (var i = 0; i < x.Length; i++)
+        {
+            var value = inputs[i].Value;
+            x[i] = value.Least;
+            var atLeast = formula(x);
+            x[i] = value.Greatest;
+            var rises = formula(x) >= atLeast;
+            x[i] = value.Nominal;
+            (low[i], high[i]) = rises ? (value.Least, value.Greatest) : (value.Greatest, value.Least);
+        }
+
+        return new(Bounds(nominal, [formula(low), formula(high)]), [], [], true);
+    }
+
+    private static Extent Bounds(double nominal, ReadOnlySpan<double> corners)
+    {
+        var (least, greatest) = (nominal, nominal);
+        foreach (var corner in corners)
+        {
+            // Math.Min keeps NaN, so that a corner without a value is not lost.
+            least = Math.Min(least, corner);
+            greatest = Math.Max(greatest, corner);
+        }
+
+        return new(nominal, least, greatest);
+    }
+
+    private static ImmutableArray<Quantity> Union(ImmutableArray<Quantity> inputs)
+    {
+        ImmutableArray<Quantity> union = [];
+        foreach (var input in inputs)
+        {
+            var leaves = input.Leaves;
+            if (leaves.IsEmpty || leaves.Equals(union))
+                continue;
+            union = union.IsEmpty ? leaves : Merge(union, leaves);
+        }
+
+        return union;
+    }
+
+    private static ImmutableArray<Quantity> Merge(ImmutableArray<Quantity> a, ImmutableArray<Quantity> b)
+    {
+        var merged = ImmutableArray.CreateBuilder<Quantity>(a.Length + b.Length);
+        int i = 0, j = 0;
+        while (i < a.Length && j < b.Length)
+        {
+            var order = a[i].Serial.CompareTo(b[j].Serial);
+            merged.Add(order <= 0 ? a[i] : b[j]);
+            if (order <= 0)
+                i++;
+            if (order >= 0)
+                j++;
+        }
+
+        merged.AddRange(a.AsSpan()[i..]);
+        merged.AddRange(b.AsSpan()[j..]);
+        return merged.ToImmutable();
+    }
+
+    private static int[] PlacesOf(ImmutableArray<Quantity> some, ImmutableArray<Quantity> all)
+    {
+        if (some.IsEmpty)
+            return [];
+        var places = new int[some.Length];
+        var at = 0;
+        for (var k = 0; k < some.Length; k++)
+        {
+            while (!ReferenceEquals(all[at], some[k]))
+                at++;
+            places[k] = at;
+        }
+
+        return places;
+    }
+
+    public readonly record struct Result(
+        Extent Extent, ImmutableArray<Quantity> Leaves, ImmutableArray<double> Corners, bool IsBounded)
+    {
+        public bool IsFinite => double.IsFinite(Extent.Least) && double.IsFinite(Extent.Greatest) && double.IsFinite(Extent.Nominal);
+    }
+}

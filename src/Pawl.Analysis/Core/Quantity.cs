@@ -1,0 +1,175 @@
+using Pawl.Quantities;
+using Pawl.Specs.Text;
+
+namespace Pawl.Analysis.Core;
+
+/// <summary>Where a quantity comes from.</summary>
+public abstract record Origin
+{
+    private Origin()
+    {
+    }
+
+    /// <summary>The spec or its catalogue states it.</summary>
+    /// <param name="Span">Where.</param>
+    /// <param name="Text">As written.</param>
+    /// <param name="Tolerance">Where its limits come from: the class of ISO 286, the general tolerance, "none stated".</param>
+    public sealed record Declared(SourceSpan Span, string Text, string Tolerance = "") : Origin;
+
+    /// <summary>The spec is silent; a default stands in. Every one is listed in the report.</summary>
+    /// <param name="Basis">Which default, and its source.</param>
+    public sealed record Assumed(string Basis) : Origin;
+
+    /// <summary>Computed by the kind's formula from the inputs.</summary>
+    public sealed record Computed : Origin
+    {
+        public static readonly Computed Instance = new();
+    }
+}
+
+/// <summary>
+/// A named, dimensioned value of a subject, nominal with least and greatest over all tolerances, with its derivation; or not
+/// evaluated, with the reasons.
+/// </summary>
+/// <remarks>
+/// Quantities form a graph: each knows its inputs. A toleranced declared value is a <em>leaf</em>. A computed quantity holds its
+/// value at every corner of the leaves that it depends on, so that an input which enters twice (a centre distance that sets both
+/// the pressure angle and the clearance) is not counted as two. The worst case is exact for formulas that are monotonic in each
+/// leaf.
+/// </remarks>
+public sealed class Quantity
+{
+    private Quantity(QuantityKind kind, Origin origin, ImmutableArray<Quantity> inputs)
+    {
+        Kind = kind;
+        Origin = origin;
+        Inputs = inputs;
+    }
+
+    public QuantityKind Kind { get; }
+
+    /// <summary>Path of the subject that has it; set when the subject takes it in.</summary>
+    public string Subject { get; internal set; } = "";
+
+    public Origin Origin { get; }
+
+    /// <summary>What the formula was given, in the order of <see cref="QuantityKind.Symbols"/>.</summary>
+    public ImmutableArray<Quantity> Inputs { get; }
+
+    /// <summary>Why there is no value; empty when there is one.</summary>
+    public ImmutableArray<string> Reasons { get; private init; } = [];
+
+    public bool IsEvaluated => Reasons.IsEmpty;
+
+    /// <summary>The value in coherent units; only for numbers that are evaluated.</summary>
+    public Extent Value { get; private init; }
+
+    /// <summary>The value of a text quantity.</summary>
+    public string? Text { get; private init; }
+
+    /// <summary>The value of a truth quantity.</summary>
+    public bool Truth { get; private init; }
+
+    /// <summary>True when the leaves were too many and the inputs were taken as independent: bounds wide, never narrow.</summary>
+    public bool IsBounded { get; private init; }
+
+    /// <summary>Toleranced declared values that this depends on, by <see cref="Serial"/>; a leaf depends on itself.</summary>
+    internal ImmutableArray<Quantity> Leaves { get; private set; } = [];
+
+    /// <summary>Values at the corners of <see cref="Leaves"/>: bit k of the index set means leaf k at its greatest.</summary>
+    internal ImmutableArray<double> Corners { get; private init; } = [];
+
+    /// <summary>Order of creation within one analysis; orders leaves.</summary>
+    internal int Serial { get; private init; }
+
+    /// <summary>A number that is stated or assumed. <paramref name="serial"/> must be unique in the analysis.</summary>
+    public static Quantity Leaf(QuantityKind kind, Origin origin, Extent value, int serial)
+    {
+        if (value.IsExact)
+            return new(kind, origin, []) { Value = value, Serial = serial };
+
+        var leaf = new Quantity(kind, origin, []) { Value = value, Serial = serial, Corners = [value.Least, value.Greatest] };
+        leaf.Leaves = [leaf];
+        return leaf;
+    }
+
+    public static Quantity OfText(QuantityKind kind, Origin origin, string text, ImmutableArray<Quantity> inputs) =>
+        new(kind, origin, inputs) { Text = text };
+
+    public static Quantity OfTruth(QuantityKind kind, Origin origin, bool truth, ImmutableArray<Quantity> inputs) =>
+        new(kind, origin, inputs) { Truth = truth };
+
+    public static Quantity NotEvaluated(QuantityKind kind, ImmutableArray<Quantity> inputs, params ImmutableArray<string> reasons) =>
+        new(kind, Origin.Computed.Instance, inputs) { Reasons = reasons };
+
+    /// <summary>Applies a formula at nominal and at every corner of the leaves beneath the inputs.</summary>
+    /// <param name="kind">What is computed.</param>
+    /// <param name="inputs">Numbers, in the order that the formula wants them.</param>
+    /// <param name="formula">Pure; an <see cref="ArgumentOutOfRangeException"/> makes the result not evaluated, with its message.</param>
+    public static Quantity Compute(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        if (MissingReasons(inputs) is { IsEmpty: false } reasons)
+            return NotEvaluated(kind, inputs, reasons);
+
+        try
+        {
+            return CornerAlgebra.Evaluate(inputs, formula) switch
+            {
+                { IsFinite: true } result => new Quantity(kind, Origin.Computed.Instance, inputs)
+                {
+                    Value = result.Extent,
+                    Leaves = result.Leaves,
+                    Corners = result.Corners,
+                    IsBounded = result.IsBounded,
+                },
+                _ => NotEvaluated(kind, inputs, [$"{kind.Title.ToLowerInvariant()} has no finite value for these inputs"]),
+            };
+        }
+        catch (ArgumentOutOfRangeException outside)
+        {
+            return NotEvaluated(kind, inputs, [FirstLine(outside.Message)]);
+        }
+    }
+
+    /// <summary>A number that another part of the mechanics computed at nominal, such as the solution of a linear system.</summary>
+    public static Quantity Computed(QuantityKind kind, double value, ImmutableArray<Quantity> inputs) =>
+        MissingReasons(inputs) is { IsEmpty: false } reasons
+            ? NotEvaluated(kind, inputs, reasons)
+            : new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) };
+
+    /// <summary>A text that is computed.</summary>
+    public static Quantity ComputedText(QuantityKind kind, string text, ImmutableArray<Quantity> inputs = default) =>
+        OfText(kind, Origin.Computed.Instance, text, inputs.IsDefault ? [] : inputs);
+
+    /// <summary>The reasons of all inputs that are not evaluated, each once, in order.</summary>
+    public static ImmutableArray<string> MissingReasons(ImmutableArray<Quantity> inputs)
+    {
+        ImmutableArray<string>.Builder? reasons = null;
+        foreach (var input in inputs)
+        {
+            foreach (var reason in input.Reasons)
+            {
+                reasons ??= ImmutableArray.CreateBuilder<string>();
+                if (!reasons.Contains(reason))
+                    reasons.Add(reason);
+            }
+        }
+
+        return reasons?.ToImmutable() ?? [];
+    }
+
+    private static string FirstLine(string message)
+    {
+        // The framework appends the parameter name and the value; the sentence before them is ours.
+        var end = message.IndexOf(" (Parameter", StringComparison.Ordinal);
+        var first = end < 0 ? message : message[..end];
+        var line = first.IndexOf('\n', StringComparison.Ordinal);
+        return (line < 0 ? first : first[..line]).TrimEnd('\r', '.', ' ');
+    }
+
+    public override string ToString() => $"{Subject}.{Kind.Name}";
+}
+
+/// <summary>A pure formula over numbers in coherent units.</summary>
+public delegate double Formula(ReadOnlySpan<double> inputs);

@@ -1,0 +1,105 @@
+using Pawl.Analysis.Core;
+using Pawl.Mechanics.Fits;
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+
+namespace Pawl.Analysis;
+
+/// <summary>An analysis in the making: turns what the spec states into quantities, and notes what it leaves out.</summary>
+internal sealed class Draft(GearboxSpec spec)
+{
+    private readonly SortedSet<string> _tables = new(StringComparer.Ordinal);
+    private int _serial;
+
+    public GearboxSpec Spec { get; } = spec;
+
+    public List<Subject> Subjects { get; } = [];
+
+    public ImmutableArray<string> TablesUsed => [.. _tables];
+
+    public Subject Begin(SubjectKind kind, string path, SourceSpan span)
+    {
+        var subject = new Subject(kind, path, span);
+        Subjects.Add(subject);
+        return subject;
+    }
+
+    /// <summary>A stated amount; absent: not evaluated, with the key that is missing.</summary>
+    public Quantity Amount(QuantityKind kind, Stated<Amount>? stated, string key) =>
+        stated is null ? Missing(kind, key) : Leaf(kind, Declared(stated), Extent.Exactly(stated.Value.Coherent));
+
+    /// <summary>A stated number; absent: not evaluated, with the key that is missing.</summary>
+    public Quantity Number(QuantityKind kind, Stated<double>? stated, string key) =>
+        stated is null ? Missing(kind, key) : Leaf(kind, Declared(stated), Extent.Exactly(stated.Value));
+
+    public Quantity Number(QuantityKind kind, Stated<int> stated) => Leaf(kind, Declared(stated), Extent.Exactly(stated.Value));
+
+    /// <summary>A stated number, or a default that the report lists.</summary>
+    public Quantity Number(QuantityKind kind, Stated<double>? stated, double otherwise, string basis) =>
+        stated is null ? Assumed(kind, otherwise, basis) : Number(kind, stated, "");
+
+    /// <summary>A stated amount, or a default in coherent units that the report lists.</summary>
+    public Quantity Amount(QuantityKind kind, Stated<Amount>? stated, double otherwise, string basis) =>
+        stated is null ? Assumed(kind, otherwise, basis) : Amount(kind, stated, "");
+
+    /// <summary>A default in coherent units that the report lists.</summary>
+    public Quantity Assumed(QuantityKind kind, double value, string basis) =>
+        Leaf(kind, new Origin.Assumed(basis), Extent.Exactly(value));
+
+    public static Quantity Missing(QuantityKind kind, string key) => Quantity.NotEvaluated(kind, [], $"{key} is not stated");
+
+    public static Quantity Text(QuantityKind kind, Stated<string>? stated, string key) =>
+        stated is null ? Missing(kind, key) : Quantity.OfText(kind, Declared(stated), stated.Value, []);
+
+    public static Quantity Text(QuantityKind kind, Stated<string>? stated, string otherwise, string basis) =>
+        stated is null ? Quantity.OfText(kind, new Origin.Assumed(basis), otherwise, []) : Text(kind, stated, "");
+
+    public static Quantity Truth(QuantityKind kind, Stated<bool>? stated, bool otherwise, string basis) => stated is null
+        ? Quantity.OfTruth(kind, new Origin.Assumed(basis), otherwise, [])
+        : Quantity.OfTruth(kind, Declared(stated), stated.Value, []);
+
+    /// <summary>A value between two stated ones, nominal where given; the least and greatest move as one.</summary>
+    public Quantity Between(QuantityKind kind, Origin origin, double nominal, double least, double greatest) =>
+        Leaf(kind, origin, new(nominal, least, greatest));
+
+    /// <summary>A dimension with its limits: its own, its class of ISO 286, or the general tolerance of ISO 2768-1.</summary>
+    public Quantity Dimension(QuantityKind kind, Stated<Toleranced>? stated, string key)
+    {
+        if (stated is null)
+            return Missing(kind, key);
+
+        var nominal = stated.Value.Nominal.Coherent;
+        return stated.Value.Tolerance switch
+        {
+            Tolerance.Deviations own => Leaf(
+                kind, Declared(stated, "as written"), new(nominal, nominal + own.Lower, nominal + own.Upper)),
+            Tolerance.ToleranceClass iso => OfClass(kind, stated, iso, nominal),
+            Tolerance.Fit => Quantity.NotEvaluated(kind, [], $"{key} is `{stated.Text}`: a fit names two parts, this is one dimension"),
+            _ => Untoleranced(kind, stated, nominal),
+        };
+    }
+
+    private Quantity OfClass(QuantityKind kind, Stated<Toleranced> stated, Tolerance.ToleranceClass iso, double nominal)
+    {
+        _tables.UnionWith(Iso286.Tables);
+        return Iso286.TryLimits(iso.Letters, iso.Grade, nominal, out var limits, out var reason)
+            ? Leaf(kind, Declared(stated, $"ISO 286-1, class {iso}"), new(nominal, nominal + limits.Lower, nominal + limits.Upper))
+            : Quantity.NotEvaluated(kind, [], $"{stated.Text}: {reason}");
+    }
+
+    private Quantity Untoleranced(QuantityKind kind, Stated<Toleranced> stated, double nominal)
+    {
+        if (Spec.Tolerances?.General is not { } general)
+            return Leaf(kind, Declared(stated, "none stated: taken as exact"), Extent.Exactly(nominal));
+
+        _tables.Add(GeneralTolerance.LinearTable);
+        return GeneralTolerance.TryLinear(general.Value, Math.Abs(nominal), out var deviation, out _)
+            ? Leaf(kind, Declared(stated, $"ISO 2768-1, class {general.Value}"), new(nominal, nominal - deviation, nominal + deviation))
+            : Leaf(kind, Declared(stated, $"ISO 2768-1, class {general.Value} sets none: taken as exact"), Extent.Exactly(nominal));
+    }
+
+    private Quantity Leaf(QuantityKind kind, Origin origin, Extent value) => Quantity.Leaf(kind, origin, value, _serial++);
+
+    public static Origin.Declared Declared<T>(Stated<T> stated, string tolerance = "") => new(stated.Span, stated.Text, tolerance);
+}

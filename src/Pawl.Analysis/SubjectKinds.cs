@@ -1,0 +1,58 @@
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
+using Pawl.Analysis.Trains;
+
+namespace Pawl.Analysis;
+
+/// <summary>Every kind of subject that rules may speak of.</summary>
+public static class SubjectKinds
+{
+    public static readonly SubjectKind Train = new("train", "Train", "Train", TrainQuantities.All);
+
+    public static readonly SubjectKind Body =
+        new SubjectKind("body", "Body", "Train", BodyQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind PlanetSet =
+        new SubjectKind("planet_set", "Planet set", "Assembly", PlanetSetQuantities.All)
+            .With("train", () => Train)
+            .With("carrier", () => Body!);
+
+    public static readonly SubjectKind Gear =
+        new SubjectKind("gear", "Gear", "Gears", GearQuantities.All)
+            .With("train", () => Train)
+            .With("body", () => Body);
+
+    public static readonly SubjectKind Mesh =
+        new SubjectKind("mesh", "Mesh", "Meshes", MeshQuantities.All)
+            .With("train", () => Train)
+            .With("first", () => Gear)
+            .With("second", () => Gear);
+
+    public static readonly SubjectKind MeshGear =
+        new SubjectKind("mesh_gear", "Gear in a mesh", "Meshes", MeshGearQuantities.All)
+            .With("train", () => Train)
+            .With("mesh", () => Mesh)
+            .With("gear", () => Gear)
+            .With("mate", () => Gear);
+
+    public static readonly SubjectKind Passing =
+        new SubjectKind("passing", "Pinion that passes a gear", "Assembly", PassingQuantities.All)
+            .With("train", () => Train)
+            .With("pinion", () => Gear)
+            .With("passed", () => Gear);
+
+    /// <summary>All kinds, in the order of a report.</summary>
+    public static readonly ImmutableArray<SubjectKind> All = [Train, Body, PlanetSet, Passing, Gear, Mesh, MeshGear];
+
+    /// <summary>The kind of that name, or null.</summary>
+    public static SubjectKind? Find(string name)
+    {
+        foreach (var kind in All)
+        {
+            if (kind.Name == name)
+                return kind;
+        }
+
+        return null;
+    }
+}

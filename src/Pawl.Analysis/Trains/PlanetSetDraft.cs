@@ -1,0 +1,450 @@
+using System.Globalization;
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
+using Pawl.Mechanics.Assembly;
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using G = Pawl.Analysis.Gears.GearQuantities;
+using K = Pawl.Analysis.Trains.PlanetSetQuantities;
+
+namespace Pawl.Analysis.Trains;
+
+/// <summary>Planet sets that one carrier carries together: one set, or sets that mesh with each other.</summary>
+internal sealed class PlanetSetDraft
+{
+    private readonly Draft _draft;
+    private readonly TrainDraft _train;
+    private readonly ImmutableArray<PlanetSetSpec> _sets;
+    private readonly ImmutableArray<MeshDraft> _central;
+    private readonly ImmutableArray<MeshDraft> _pairs;
+    private readonly Subject _subject;
+    private PlanetPositions _positions = PlanetPositions.Equal(1);
+
+    private PlanetSetDraft(Draft draft, TrainDraft train, ImmutableArray<PlanetSetSpec> sets)
+    {
+        (_draft, _train, _sets) = (draft, train, sets);
+        _central = [.. train.Meshes.Where(mesh => train.PlanetOf(mesh.First, mesh.Second) is { } planet && IndexOf(planet) >= 0)];
+        _pairs =
+        [
+            .. train.Meshes.Where(mesh => IndexOf(mesh.First.Spec.On.Value) >= 0 && IndexOf(mesh.Second.Spec.On.Value) >= 0),
+        ];
+        _subject = draft.Begin(
+            SubjectKinds.PlanetSet, $"planets.{string.Join('+', sets.Select(set => set.Name.Value))}", sets[0].Name.Span);
+        _subject.Relate("train", train.Subject);
+    }
+
+    private string Name => string.Join('+', _sets.Select(set => set.Name.Value));
+
+    private int Count => _sets[0].Count.Value;
+
+    public static void AddAll(Draft draft, TrainSpec spec, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
+    {
+        foreach (var sets in Together(spec, train))
+        {
+            var group = new PlanetSetDraft(draft, train, sets);
+            if (bodies.TryGetValue(sets[0].Carrier.Value, out var carrier))
+                group._subject.Relate("carrier", carrier);
+            group.Declare();
+            group.Spacing();
+            group.Circle();
+            group.Neighbours();
+            group.Balance(carrier);
+        }
+    }
+
+    /// <summary>Planet sets joined by meshes between planets, in the order of the spec.</summary>
+    private static List<ImmutableArray<PlanetSetSpec>> Together(TrainSpec spec, TrainDraft train)
+    {
+        var groups = new List<List<PlanetSetSpec>>();
+        foreach (var set in spec.Planets.Entries)
+            groups.Add([set]);
+        foreach (var mesh in train.Meshes)
+        {
+            if (train.PlanetSet(mesh.First.Spec.On.Value) is not { } first || train.PlanetSet(mesh.Second.Spec.On.Value) is not { } second)
+                continue;
+            var (one, other) = (groups.First(group => group.Contains(first)), groups.First(group => group.Contains(second)));
+            if (one == other)
+                continue;
+            one.AddRange(other);
+            groups.Remove(other);
+        }
+
+        return [.. groups.Select(group => group.ToImmutableArray())];
+    }
+
+    private int IndexOf(string body)
+    {
+        for (var k = 0; k < _sets.Length; k++)
+        {
+            if (_sets[k].Name.Value == body)
+                return k;
+        }
+
+        return -1;
+    }
+
+    private int PlanetIndex(MeshDraft mesh) => Math.Max(IndexOf(mesh.First.Spec.On.Value), IndexOf(mesh.Second.Spec.On.Value));
+
+    private GearDraft Planet(MeshDraft mesh) => IndexOf(mesh.First.Spec.On.Value) >= 0 ? mesh.First : mesh.Second;
+
+    private static GearDraft Central(MeshDraft mesh, GearDraft planet) => mesh.MateOf(planet)!;
+
+    private bool IsStepped
+    {
+        get
+        {
+            foreach (var set in _sets)
+            {
+                var counts = TeethInMesh(set.Name.Value);
+                if (counts.Count > 1)
+                    return true;
+            }
+
+            return false;
+        }
+    }
+
+    private SortedSet<int> TeethInMesh(string body)
+    {
+        var counts = new SortedSet<int>();
+        foreach (var mesh in _train.Meshes)
+        {
+            foreach (var gear in (ReadOnlySpan<GearDraft>)[mesh.First, mesh.Second])
+            {
+                if (gear.Spec.On.Value == body)
+                    counts.Add(gear.Spec.Teeth.Value);
+            }
+        }
+
+        return counts;
+    }
+
+    private string StepsAs => _sets.Select(set => set.Steps?.Value).FirstOrDefault(steps => steps is not null) ?? "identical";
+
+    private void Declare()
+    {
+        var s = _subject;
+        var stated = _sets.Select(set => set.Positions).FirstOrDefault(positions => !positions.IsEmpty, []);
+        s.Add(_draft.Number(K.Count, _sets[0].Count));
+        s.Add(stated.IsEmpty
+            ? Quantity.OfTruth(K.EquallySpaced, new Origin.Assumed("equally spaced, for no positions are stated"), true, [])
+            : Quantity.OfTruth(K.EquallySpaced, Draft.Declared(stated[0]), AreEqual(stated), []));
+        s.Add(Quantity.OfTruth(K.Stepped, Origin.Computed.Instance, IsStepped, []));
+        s.Add(IsStepped
+            ? Draft.Text(K.Steps, _sets.Select(set => set.Steps).FirstOrDefault(steps => steps is not null), "identical", "identical in all planets, without timing marks")
+            : Quantity.ComputedText(K.Steps, "single"));
+        if (IsStepped)
+        {
+            s.Add(Draft.Truth(
+                K.MarksOutward, _sets.Select(set => set.MarksOutward).FirstOrDefault(marks => marks is not null), false,
+                "the assembly instruction does not point marks outward"));
+        }
+
+        s.Add(Quantity.Compute(
+            K.LargestModule, [.. PlanetGears().Select(gear => gear[G.Module])], modules =>
+            {
+                var largest = 0.0;
+                foreach (var module in modules)
+                    largest = Math.Max(largest, module);
+                return largest;
+            }));
+    }
+
+    private static bool AreEqual(ImmutableArray<Specs.Text.Stated<Amount>> positions)
+    {
+        for (var k = 0; k < positions.Length; k++)
+        {
+            var ideal = positions[0].Value.Coherent + (Math.Tau * k / positions.Length);
+            if (Math.Abs(Math.IEEERemainder(positions[k].Value.Coherent - ideal, Math.Tau)) > 1e-9)
+                return false;
+        }
+
+        return true;
+    }
+
+    private ImmutableArray<GearDraft> PlanetGears() => [.. _train.Gears.Where(gear => IndexOf(gear.Spec.On.Value) >= 0)];
+
+    private void Spacing()
+    {
+        var s = _subject;
+        if (Group() is not { } group)
+        {
+            foreach (var kind in (ReadOnlySpan<QuantityKind>)
+                [K.SpacingDivisor, K.LeastMeshAngle, K.SpacingRemainder, K.PermittedPositions, K.PositionMisfit, K.Phasing])
+            {
+                s.Add(Quantity.NotEvaluated(kind, [], $"a planet of {Name} meshes with no central gear"));
+            }
+
+            return;
+        }
+
+        var least = LeastMeshAngle.Of(IsStepped && StepsAs == "individual" ? Clamped(group) : group);
+        var equal = s[K.EquallySpaced].Truth;
+        _positions = equal ? PlanetPositions.Equal(Count) : Declared(least);
+        s.Add(Quantity.Computed(K.SpacingDivisor, least.PositionsPerTurn, Teeth()));
+        s.Add(least.IsAnyAngle
+            ? Quantity.Computed(K.LeastMeshAngle, 0, [s[K.SpacingDivisor]])
+            : Derive.From(K.LeastMeshAngle, s[K.SpacingDivisor], divisor => Math.Tau / divisor));
+        s.Add(Derive.From(K.SpacingRemainder, s[K.SpacingDivisor], s[K.Count], (divisor, count) => divisor % count));
+        s.Add(Quantity.ComputedText(K.PermittedPositions, Angles(least.NearestToEqual(Count)), [s[K.SpacingDivisor], s[K.Count]]));
+        s.Add(Misfit(least));
+        Phase(group);
+        if (IsStepped && StepsAs != "individual")
+        {
+            s.Add(Quantity.Computed(K.InsertionTrials, StepTiming.FewestInsertionTrials(group), []));
+            s.Add(Quantity.OfTruth(
+                K.MarksOutwardWork, Origin.Computed.Instance, StepTiming.SameMarkOutward(group, _positions), []));
+        }
+    }
+
+    private PlanetGroup? Group()
+    {
+        try
+        {
+            return new(
+                _sets.Length,
+                [
+                    .. _central.Select(mesh =>
+                    {
+                        var planet = Planet(mesh);
+                        var central = Central(mesh, planet);
+                        return new GroupMesh(PlanetIndex(mesh), planet.Spec.Teeth.Value, central.Spec.Teeth.Value, central.IsInternal);
+                    }),
+                ],
+                [
+                    .. _pairs.Select(mesh => new GroupPairMesh(
+                        IndexOf(mesh.First.Spec.On.Value), mesh.First.Spec.Teeth.Value,
+                        IndexOf(mesh.Second.Spec.On.Value), mesh.Second.Spec.Teeth.Value)),
+                ]);
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            // A planet that nothing ties to a central gear has no place to speak of.
+            return null;
+        }
+    }
+
+    /// <summary>Every further step of every stepped planet set free to turn until it is clamped.</summary>
+    private PlanetGroup Clamped(PlanetGroup group)
+    {
+        for (var body = 0; body < _sets.Length; body++)
+        {
+            foreach (var teeth in TeethInMesh(_sets[body].Name.Value).Skip(1))
+                group = group.WithStepClampedInPlace(body, teeth);
+        }
+
+        return group;
+    }
+
+    private PlanetPositions Declared(LeastMeshAngle least)
+    {
+        var stated = _sets.Select(set => set.Positions).First(positions => !positions.IsEmpty);
+        return least.NearestTo([.. stated.Select(position => position.Value.Coherent)]);
+    }
+
+    private ImmutableArray<Quantity> Teeth() =>
+        [.. _central.Concat(_pairs).SelectMany(mesh => (GearDraft[])[mesh.First, mesh.Second]).Distinct().Select(gear => gear[G.Teeth])];
+
+    private static string Angles(PlanetPositions positions) => string.Join(
+        ", ", positions.Angles.Select(angle => Formatting.Significant(angle * 180 / Math.PI, 7) + "°"));
+
+    private Quantity Misfit(LeastMeshAngle least)
+    {
+        var stated = _sets.Select(set => set.Positions).FirstOrDefault(positions => !positions.IsEmpty, []);
+        var worst = 0.0;
+        for (var k = 0; k < Count; k++)
+        {
+            var position = stated.IsEmpty
+                ? Math.Tau * k / Count
+                : stated[k].Value.Coherent - stated[0].Value.Coherent;
+            worst = Math.Max(worst, Math.Abs(least.Misfit(position)));
+        }
+
+        // A position that is right to a millionth of a tooth was meant to be right.
+        var misfit = least.IsAnyAngle || worst < 1e-6 * least.Angle ? 0 : worst;
+        return _central.IsEmpty
+            ? Quantity.NotEvaluated(K.PositionMisfit, [], $"a planet of {Name} meshes with no central gear")
+            : Derive.From(K.PositionMisfit, _central[0][MeshQuantities.CentreDistance], a => a * misfit);
+    }
+
+    private void Phase(PlanetGroup group)
+    {
+        var inPhase = 0;
+        var said = new List<string>();
+        foreach (var mesh in _central)
+        {
+            var central = Central(mesh, Planet(mesh));
+            var phasing = MeshPhase.Classify(central.Spec.Teeth.Value, _positions);
+            if (phasing == Phasing.InPhase && Count > 1)
+                inPhase++;
+            var phases = MeshPhase.Of(central.Spec.Teeth.Value, _positions);
+            said.Add($"{central.Name} {Word(phasing)} ({string.Join(", ", phases.Select(phase => Formatting.Significant(phase, 3)))})");
+        }
+
+        _subject.Add(Quantity.ComputedText(K.Phasing, said.Count == 0 ? "no central mesh" : string.Join("; ", said)));
+        _subject.Add(Quantity.Computed(K.FactoringMeshes, inPhase, []));
+    }
+
+    private static string Word(Phasing phasing) => phasing switch
+    {
+        Phasing.InPhase => "in phase",
+        Phasing.CounterPhased => "counter-phased",
+        Phasing.Sequential => "sequential",
+        _ => "irregular",
+    };
+
+    private void Circle()
+    {
+        var s = _subject;
+        s.Add(LeastOf(K.LeastBacklash, [.. _central.Concat(_pairs).Select(mesh => mesh[MeshQuantities.CircumferentialBacklash])]));
+
+        var spreads = ImmutableArray.CreateBuilder<Quantity>();
+        foreach (var set in _sets)
+        {
+            var own = _central.Where(mesh => Planet(mesh).Spec.On.Value == set.Name.Value).ToImmutableArray();
+            if (own.Length > 1)
+                spreads.AddRange(own.Select(mesh => mesh[MeshQuantities.CentreDistance]));
+        }
+
+        if (spreads.Count > 0)
+            s.Add(CoaxialSpread());
+        if (_pairs.Length == 1 && _sets.Length == 2)
+            Triangle();
+    }
+
+    /// <summary>At nominal: the meshes of one planet share its pin, so their tolerances are one and the same.</summary>
+    private Quantity CoaxialSpread()
+    {
+        var spread = 0.0;
+        var inputs = ImmutableArray.CreateBuilder<Quantity>();
+        foreach (var set in _sets)
+        {
+            var distances = _central.Where(mesh => Planet(mesh).Spec.On.Value == set.Name.Value)
+                .Select(mesh => mesh[MeshQuantities.CentreDistance]).ToImmutableArray();
+            inputs.AddRange(distances);
+            if (distances.Length > 1 && distances.All(distance => distance.IsEvaluated))
+                spread = Math.Max(spread, Coaxiality.Spread([.. distances.Select(distance => distance.Value.Nominal)]));
+        }
+
+        return Quantity.Computed(K.CoaxialSpread, spread, inputs.ToImmutable());
+    }
+
+    private static Quantity LeastOf(QuantityKind kind, ImmutableArray<Quantity> inputs) => Quantity.Compute(kind, inputs, values =>
+    {
+        var least = double.PositiveInfinity;
+        foreach (var value in values)
+            least = Math.Min(least, value);
+        return least;
+    });
+
+    private Quantity? CentreOf(int body)
+    {
+        foreach (var mesh in _central)
+        {
+            if (PlanetIndex(mesh) == body)
+                return mesh[MeshQuantities.CentreDistance];
+        }
+
+        return null;
+    }
+
+    private void Triangle()
+    {
+        if (CentreOf(0) is not { } first || CentreOf(1) is not { } second)
+            return;
+
+        var pair = _pairs[0][MeshQuantities.CentreDistance];
+        _subject.Add(Derive.From(
+            K.TriangleSlack, first, second, pair, (a, b, c) => Math.Min(a + b - c, c - Math.Abs(a - b))));
+        _subject.Add(Derive.From(K.PairAngle, first, second, pair, PairAngle));
+    }
+
+    private static double PairAngle(double first, double second, double pair) => PairTriangle.TryCreate(first, second, pair, out var triangle)
+        ? triangle.Angle
+        : throw new ArgumentOutOfRangeException(null, string.Create(
+            CultureInfo.InvariantCulture,
+            $"the triangle of centres {first:0.###}, {second:0.###} and {pair:0.###} mm cannot be drawn"));
+
+    private void Neighbours()
+    {
+        var gears = PlanetGears();
+        if (_sets.Length > 2 || (_sets.Length == 2 && _pairs.Length != 1) || CentreOf(0) is not { } first
+            || (_sets.Length == 2 && CentreOf(1) is null))
+        {
+            var reason = $"the places of the planets of {Name} do not follow from the meshes that are declared";
+            _subject.Add(Quantity.NotEvaluated(K.NeighbourClearance, [], reason));
+            _subject.Add(Quantity.NotEvaluated(K.MostPlanets, [], reason));
+            return;
+        }
+
+        var inputs = ImmutableArray.CreateBuilder<Quantity>();
+        inputs.Add(first);
+        inputs.Add(_sets.Length == 2 ? CentreOf(1)! : first);
+        inputs.Add(_sets.Length == 2 ? _pairs[0][MeshQuantities.CentreDistance] : first);
+        foreach (var gear in gears)
+            inputs.Add(gear[G.TipDiameter]);
+        var spans = gears.Select(Span).ToArray();
+        var bodies = gears.Select(gear => IndexOf(gear.Spec.On.Value)).ToArray();
+        var meshing = _pairs.Select(mesh => (gears.IndexOf(mesh.First), gears.IndexOf(mesh.Second))).ToArray();
+        var angles = Count > 1 ? _positions.Angles : [0.0];
+        var isPair = _sets.Length == 2;
+
+        _subject.Add(Quantity.Compute(K.NeighbourClearance, inputs.ToImmutable(), v =>
+            Mechanics.Assembly.Neighbours.Tightest(Discs(v), angles.AsSpan(), meshing) is { } tightest
+                ? tightest.Clearance
+                : throw new ArgumentOutOfRangeException(null, "no two planets can meet")));
+        _subject.Add(Quantity.MissingReasons(inputs.ToImmutable()) is { IsEmpty: false } reasons || Group() is not { } group
+            ? Quantity.NotEvaluated(K.MostPlanets, [], Quantity.MissingReasons(inputs.ToImmutable()))
+            : Most(group));
+
+        PlanetDisc[] Discs(ReadOnlySpan<double> v)
+        {
+            var place = isPair ? PairAngle(v[0], v[1], v[2]) : 0;
+            var discs = new PlanetDisc[bodies.Length];
+            for (var k = 0; k < discs.Length; k++)
+                discs[k] = new(bodies[k], v[bodies[k]], bodies[k] == 0 ? 0 : place, v[3 + k] / 2, spans[k]);
+            return discs;
+        }
+
+        Quantity Most(PlanetGroup group)
+        {
+            var nominal = inputs.Select(input => input.Value.Nominal).ToArray();
+            if (isPair && !PairTriangle.Exists(nominal[0], nominal[1], nominal[2]))
+                return Quantity.NotEvaluated(K.MostPlanets, [], "the triangle of centres cannot be drawn");
+            var (discs, least) = (Discs(nominal), LeastMeshAngle.Of(group));
+            var planets = Math.Min(Mechanics.Assembly.Neighbours.GreatestNumber(discs, 0, meshing), 64);
+            while (planets > 1 && !(least.CanSpaceEqually(planets) && Clear(discs, planets)))
+                planets--;
+            return Quantity.Computed(K.MostPlanets, planets, inputs.ToImmutable());
+        }
+
+        bool Clear(PlanetDisc[] discs, int planets) =>
+            Mechanics.Assembly.Neighbours.Tightest(discs, PlanetPositions.Equal(planets).Angles.AsSpan(), meshing) is not { Clearance: <= 0 };
+    }
+
+    private static AxialSpan? Span(GearDraft gear) =>
+        gear[G.AxialPlace] is { IsEvaluated: true, Value: var place } && gear[G.FaceWidth] is { IsEvaluated: true, Value: var width }
+            ? new(place.Nominal, width.Greatest + place.Greatest - place.Least)
+            : null;
+
+    private void Balance(Subject? carrier)
+    {
+        var unbalance = _positions.Unbalance;
+        if (Count > 1 && unbalance < 1e-9)
+        {
+            _subject.Add(Quantity.Computed(K.UnbalanceForce, 0, []));
+            return;
+        }
+
+        if (carrier is null || CentreOf(0) is not { } centre || _sets[0].Mass is not { } mass || carrier.Find(BodyQuantities.Speed) is not { } speed)
+        {
+            _subject.Add(Quantity.NotEvaluated(
+                K.UnbalanceForce, [], _sets[0].Mass is null ? $"train.planets.{_sets[0].Name.Value}.mass is not stated" : "the carrier's speed is not known"));
+            return;
+        }
+
+        var kilograms = mass.Value.Coherent;
+        _subject.Add(Derive.From(
+            K.UnbalanceForce, centre, speed, (a, omega) => Mechanics.Assembly.Balance.UnbalanceForce(unbalance, kilograms, a, omega)));
+    }
+}

@@ -1,0 +1,25 @@
+namespace Pawl.Mechanics.Assembly;
+
+/// <summary>Whether all meshes of planets on one pin circle ask for the same centre distance.</summary>
+public static class Coaxiality
+{
+    /// <summary>Spread of the working centre distances that one pin circle must serve, mm.</summary>
+    /// <remarks>
+    /// <code>Δa = max|a_w| − min|a_w|</code>
+    /// Symbols: a_w working centre distance of each mesh with a central gear, mm, of either sign for a ring; Δa in mm.<br/>
+    /// Source: geometry, with the sign of ISO 21771.<br/>
+    /// Valid for: meshes of planets on one circle.
+    /// </remarks>
+    public static double Spread(ReadOnlySpan<double> workingCentreDistances)
+    {
+        ArgumentOutOfRangeException.ThrowIfZero(workingCentreDistances.Length, nameof(workingCentreDistances));
+        var (least, greatest) = (double.PositiveInfinity, 0.0);
+        foreach (var distance in workingCentreDistances)
+        {
+            least = Math.Min(least, Math.Abs(distance));
+            greatest = Math.Max(greatest, Math.Abs(distance));
+        }
+
+        return greatest - least;
+    }
+}

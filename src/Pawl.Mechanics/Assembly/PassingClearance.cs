@@ -1,0 +1,41 @@
+namespace Pawl.Mechanics.Assembly;
+
+/// <summary>Clearance of a pinion that passes a central gear which it does not mesh.</summary>
+public static class PassingClearance
+{
+    /// <summary>Past a sun.</summary>
+    /// <remarks>
+    /// <code>c = a − r_a,pinion − r_a,sun</code>
+    /// Symbols: a distance of the pinion from the axis, mm; r_a tip radii, mm; c in mm, negative where they cross.<br/>
+    /// Source: geometry.<br/>
+    /// Valid for: gears that share some width of the axis.
+    /// </remarks>
+    public static double Sun(double centreDistance, double pinionTipRadius, double sunTipRadius) =>
+        centreDistance - pinionTipRadius - sunTipRadius;
+
+    /// <summary>Past a ring, inside it.</summary>
+    /// <remarks>
+    /// <code>c = r_a,ring − a − r_a,pinion</code>
+    /// Symbols: r_a,ring tip radius of the ring, mm, its amount where counted negative; else as for a sun.<br/>
+    /// Source: geometry.<br/>
+    /// Valid for: gears that share some width of the axis.
+    /// </remarks>
+    public static double Ring(double centreDistance, double pinionTipRadius, double ringTipRadius) =>
+        Math.Abs(ringTipRadius) - centreDistance - pinionTipRadius;
+
+    /// <summary>Past the sun that it does not mesh: the wide pinion of an unshifted meshed pair in two planes.</summary>
+    /// <remarks>
+    /// <code>c = m_n·(z_own − z_passed)/(2·cos β) − 2·h_a*·m_n;  spur, full addendum: m·(z_own − z_passed − 4)/2</code>
+    /// Symbols: m_n normal module, mm; z_own teeth of the sun that the wide pinion meshes; z_passed teeth of the sun that it
+    /// passes; β helix angle, rad; h_a* addendum factor, 1; c in mm. The pinion's teeth cancel.<br/>
+    /// Source: derived from a = m_t·(z_own + z_p)/2 and r_a = m_t·z/2 + h_a*·m_n.<br/>
+    /// Valid for: one module, one step, no profile shift.
+    /// </remarks>
+    public static double UnshiftedWidePinion(
+        double normalModule, int ownSunTeeth, int passedSunTeeth, double helixAngle = 0, double addendumFactor = 1)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(normalModule);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(Math.Abs(helixAngle), Math.PI / 2, nameof(helixAngle));
+        return normalModule * (ownSunTeeth - passedSunTeeth) / (2 * Math.Cos(helixAngle)) - 2 * addendumFactor * normalModule;
+    }
+}

@@ -1,0 +1,214 @@
+namespace Pawl.Mechanics.Gears;
+
+/// <summary>Dimension over balls (external) or between balls (internal): tooth thickness measured in the spaces.</summary>
+/// <remarks>
+/// On spur gears, pins of the same diameter read the same. On helical gears use balls, both in one transverse section.
+/// Angles and thicknesses carry ISO 21771 signs: z, d, d_b negative for an internal gear; M, d_K and D_M are magnitudes.
+/// </remarks>
+public static class BallInspection
+{
+    /// <summary>Pressure angle α_Kt at the circle through the ball's centre.</summary>
+    /// <remarks>
+    /// <code>inv α_Kt = inv α_t + D_M / (z·m_n·cos α_n) − (π/2 − 2·x·tan α_n) / z + E_sn / (z·m_n)</code>
+    /// Symbols: D_M ball diameter, mm; z teeth, internal negative; m_n normal module, mm; α_n normal, α_t transverse pressure angle,
+    /// rad; x nominal profile shift coefficient; E_sn thickness allowance, normal, mm (0 for the nominal value).<br/>
+    /// Source: ISO 21771, dimension over balls.<br/>
+    /// Valid for: a ball that touches both flanks and not the root.
+    /// </remarks>
+    public static double CentrePressureAngle(
+        double ballDiameter,
+        int teeth,
+        double normalModule,
+        double normalPressureAngle,
+        double transversePressureAngle,
+        double profileShift,
+        double thicknessAllowance = 0)
+    {
+        Impossible.Positive(ballDiameter, "the ball diameter");
+        var module = ToothGeometry.Module(normalModule);
+        var involute = SpaceAngle(teeth, normalPressureAngle, transversePressureAngle, profileShift)
+            + (ballDiameter / Math.Cos(normalPressureAngle) + thicknessAllowance) / (teeth * module);
+        return Involute.TryInverse(involute, out var angle)
+            ? angle
+            : throw Impossible.Because(
+                teeth > 0
+                    ? (FormattableString)$"no dimension over balls: a ball of {ballDiameter:0.####} mm is too small and drops to the bottom of the space"
+                    : $"no dimension between balls: a ball of {ballDiameter:0.####} mm is too large for the space");
+    }
+
+    /// <summary>Diameter d_K of the circle through the ball's centre, a magnitude.</summary>
+    /// <remarks>
+    /// <code>d_K = |d_b| / cos α_Kt</code>
+    /// Symbols: d_b base diameter, mm; α_Kt pressure angle at the ball's centre, rad.<br/>
+    /// Source: ISO 21771, dimension over balls.<br/>
+    /// Valid for: both kinds of gear.
+    /// </remarks>
+    public static double CentreDiameter(double baseDiameter, double centrePressureAngle) =>
+        Impossible.Positive(Math.Abs(baseDiameter), "the base diameter")
+        / Math.Cos(Impossible.Acute(centrePressureAngle, "the pressure angle at the ball's centre"));
+
+    /// <summary>Dimension over two balls (external) or between them (internal), M_dK, a magnitude.</summary>
+    /// <remarks>
+    /// <code>even z: M = d_K ± D_M;  odd z: M = d_K · cos( π / (2·|z|) ) ± D_M;  + external, − internal</code>
+    /// Symbols: d_K circle of the ball centres, D_M ball diameter, mm; z teeth, internal negative.<br/>
+    /// Source: ISO 21771, dimension over balls.<br/>
+    /// Valid for: balls in opposite, or most nearly opposite, spaces of one transverse section.
+    /// </remarks>
+    public static double Dimension(int teeth, double centreDiameter, double ballDiameter)
+    {
+        var dimension = Impossible.Positive(centreDiameter, "the circle of the ball centres") * Across(teeth)
+            + Math.Sign(teeth) * Impossible.Positive(ballDiameter, "the ball diameter");
+        return dimension > 0
+            ? dimension
+            : throw Impossible.Because(
+                $"no dimension between balls: balls of {ballDiameter:0.####} mm have no room between them");
+    }
+
+    /// <summary>Thickness allowance E_sn that a measured dimension over or between balls shows.</summary>
+    /// <remarks>
+    /// <code>
+    /// d_K = (M ∓ D_M) [/ cos( π/(2·|z|) ) for odd z],  cos α_Kt = |d_b| / d_K
+    /// E_sn = z·m_n · [ inv α_Kt − inv α_t + (π/2 − 2·x·tan α_n)/z ] − D_M / cos α_n
+    /// </code>
+    /// Symbols: as <see cref="CentrePressureAngle"/> and <see cref="Dimension"/>; d_b base diameter, mm, signed.<br/>
+    /// Source: those two turned round.<br/>
+    /// Valid for: as those two.
+    /// </remarks>
+    public static double ThicknessAllowance(
+        double measuredDimension,
+        double ballDiameter,
+        int teeth,
+        double baseDiameter,
+        double normalModule,
+        double normalPressureAngle,
+        double transversePressureAngle,
+        double profileShift)
+    {
+        Impossible.Positive(ballDiameter, "the ball diameter");
+        var centre = (measuredDimension - Math.Sign(Impossible.Teeth(teeth)) * ballDiameter) / Across(teeth);
+        if (!(centre > Math.Abs(baseDiameter)))
+        {
+            throw Impossible.Because(
+                $"no tooth thickness: a dimension of {measuredDimension:0.####} mm would put the ball centres, at {centre:0.####} mm, inside the base circle of {Math.Abs(baseDiameter):0.####} mm");
+        }
+
+        var involute = Involute.Of(ToothGeometry.PressureAngleAt(centre, Math.Abs(baseDiameter)));
+        return Impossible.Finite(
+            teeth * ToothGeometry.Module(normalModule)
+                * (involute - SpaceAngle(teeth, normalPressureAngle, transversePressureAngle, profileShift))
+                - ballDiameter / Math.Cos(normalPressureAngle),
+            "the thickness allowance");
+    }
+
+    /// <summary>Diameter d_M at which the ball touches the flanks, with the sign of d_b.</summary>
+    /// <remarks>
+    /// <code>tan α_Mt = tan α_Kt − D_M · cos β_b / d_b,  d_M = d_b / cos α_Mt</code>
+    /// Symbols: α_Kt pressure angle at the ball's centre, β_b base helix angle, rad; D_M ball diameter, d_b base diameter, mm,
+    /// signed.<br/>
+    /// Source: ISO 21771, dimension over balls: centre and contact lie on one normal of the flank.<br/>
+    /// Valid for: both kinds of gear. Must lie between the root form and the effective tip circle.
+    /// </remarks>
+    public static double ContactDiameter(
+        double ballDiameter, double centrePressureAngle, double baseDiameter, double baseHelixAngle)
+    {
+        var tangent = Math.Tan(Impossible.Acute(centrePressureAngle, "the pressure angle at the ball's centre"))
+            - Impossible.Positive(ballDiameter, "the ball diameter") * Math.Cos(Impossible.Helix(baseHelixAngle))
+            / Impossible.NotZero(baseDiameter, "the base diameter");
+        return tangent >= 0
+            ? baseDiameter * Math.Sqrt(1 + tangent * tangent)
+            : throw Impossible.Because(
+                $"no contact of the ball: a ball of {ballDiameter:0.####} mm would touch below the base circle");
+    }
+
+    /// <summary>Ball diameter D_M that touches the flanks at the V-circle, d + 2·x·m_n.</summary>
+    /// <remarks>
+    /// <code>
+    /// D_M = d_b · (tan α_K − tan α_v) / cos β_b,  cos α_v = d_b / (d + 2·x·m_n)
+    /// α_K from inv α_K = inv α_t − (π/2 − 2·x·tan α_n)/z + (tan α_K − tan α_v)/cos² β_b
+    /// </code>
+    /// Symbols: d reference, d_b base diameter, m_n normal module, mm; α_n normal, α_t transverse pressure angle, β_b base helix
+    /// angle, rad; x profile shift coefficient; z teeth, internal negative.<br/>
+    /// Source: <see cref="ContactDiameter"/> and <see cref="CentrePressureAngle"/> solved together; for spur gears α_K is explicit.
+    /// Take the next stock size (ISO 21771).<br/>
+    /// Valid for: a V-circle outside the base circle.
+    /// </remarks>
+    public static double IdealDiameter(
+        int teeth,
+        double normalModule,
+        double normalPressureAngle,
+        double transversePressureAngle,
+        double baseHelixAngle,
+        double profileShift)
+    {
+        var constant = SpaceAngle(teeth, normalPressureAngle, transversePressureAngle, profileShift);
+        var baseCosine = Math.Cos(Impossible.Helix(baseHelixAngle));
+        var baseDiameter = teeth * ToothGeometry.Module(normalModule) * Math.Cos(normalPressureAngle) / baseCosine;
+        var vDiameter = baseDiameter / Math.Cos(transversePressureAngle) + 2 * profileShift * normalModule;
+        var contact = Math.Tan(ToothGeometry.PressureAngleAt(vDiameter, baseDiameter));
+
+        // g falls all the way from 0 to π/2: g' = tan²α − (1 + tan²α)/cos²β_b < 0. Spur gears: the first step lands.
+        var square = baseCosine * baseCosine;
+        var low = 0.0;
+        var high = Math.PI / 2 - 1e-9;
+        var angle = Math.Clamp(contact - constant, low, high);
+        for (var round = 0; round < 100; round++)
+        {
+            var tangent = Math.Tan(angle);
+            var value = tangent - angle - constant - (tangent - contact) / square;
+            if (value > 0)
+            {
+                low = angle;
+            }
+            else
+            {
+                high = angle;
+            }
+
+            var next = angle - value / (tangent * tangent - (1 + tangent * tangent) / square);
+            if (!(next > low && next < high))
+            {
+                next = (low + high) / 2;
+            }
+
+            var step = Math.Abs(next - angle);
+            angle = next;
+            if (step <= 1e-15)
+            {
+                break;
+            }
+        }
+
+        return Impossible.Positive(baseDiameter * (Math.Tan(angle) - contact) / baseCosine, "the ideal ball diameter");
+    }
+
+    /// <summary>How far the ball stands proud of the tip circle, mm. Zero or less: the anvil meets the tips, not the ball.</summary>
+    /// <remarks>
+    /// <code>external: (d_K + D_M − d_a)/2;  internal: (|d_a| − d_K + D_M)/2</code>
+    /// Symbols: d_K circle of the ball centres, D_M ball diameter, d_a tip diameter (signed), mm.<br/>
+    /// Source: geometry.<br/>
+    /// Valid for: flat anvils.
+    /// </remarks>
+    public static double StandsProud(double centreDiameter, double ballDiameter, double tipDiameter) =>
+        Impossible.Finite(
+            (Math.Sign(tipDiameter) * centreDiameter + ballDiameter - tipDiameter) / 2, "how far the ball stands proud");
+
+    /// <summary>Room between ball and root circle, mm. Zero or less: the ball sits on the root.</summary>
+    /// <remarks>
+    /// <code>external: (d_K − D_M − d_f)/2;  internal: (|d_f| − d_K − D_M)/2</code>
+    /// Symbols: d_K circle of the ball centres, D_M ball diameter, d_f root diameter (signed), mm.<br/>
+    /// Source: geometry.<br/>
+    /// Valid for: both kinds of gear.
+    /// </remarks>
+    public static double RootClearance(double centreDiameter, double ballDiameter, double rootDiameter) =>
+        Impossible.Finite(
+            (Math.Sign(rootDiameter) * centreDiameter - ballDiameter - rootDiameter) / 2, "the room below the ball");
+
+    // inv α_t less half of the space's angle, with the signs of z.
+    private static double SpaceAngle(
+        int teeth, double normalPressureAngle, double transversePressureAngle, double profileShift) =>
+        Involute.Of(transversePressureAngle)
+        - (Math.PI / 2 - 2 * profileShift * Math.Tan(ToothGeometry.NormalAngle(normalPressureAngle)))
+        / Impossible.Teeth(teeth);
+
+    private static double Across(int teeth) => teeth % 2 == 0 ? 1 : Math.Cos(Math.PI / (2.0 * Math.Abs(teeth)));
+}

@@ -1,0 +1,56 @@
+namespace Pawl.Mechanics.Trains;
+
+/// <summary>Rates that follow from tooth counts and speeds. Speeds are angular, rad/s, and signed about the common axis.</summary>
+public static class MeshRates
+{
+    /// <summary>Mesh frequency f, Hz: tooth engagements a second.</summary>
+    /// <remarks>
+    /// <code>f = z·|ω − ω_c| / (2π)</code>
+    /// Symbols: z teeth of either gear, its sign ignored; ω its speed and ω_c that of the carrier (0 in the housing), rad/s.<br/>
+    /// Source: definition.<br/>
+    /// Valid for: any mesh.
+    /// </remarks>
+    public static double MeshFrequency(int teeth, double speed, double carrierSpeed) =>
+        Math.Abs((double)teeth) * Math.Abs(speed - carrierSpeed) / Math.Tau;
+
+    /// <summary>Load cycles an hour on one flank of a tooth of a sun or a ring.</summary>
+    /// <remarks>
+    /// <code>n = 3600·N·|ω − ω_c| / (2π)</code>
+    /// Symbols: N planets that mesh with it; ω, ω_c as in <see cref="MeshFrequency"/>.<br/>
+    /// Source: definition in the frame of the carrier.<br/>
+    /// Valid for: one sense of rotation, all planets loaded; every planet loads the same flank.
+    /// </remarks>
+    public static double CentralGearCyclesPerHour(int planets, double speed, double carrierSpeed) =>
+        planets * TurnsPerHour(speed, carrierSpeed);
+
+    /// <summary>Load cycles an hour on one flank of a planet's tooth.</summary>
+    /// <remarks>
+    /// <code>n = 3600·m·|ω_p − ω_c| / (2π)</code>
+    /// Symbols: m meshes that load the flank in a turn: 1 for a planet between a sun and a ring, as each loads the other flank.<br/>
+    /// Source: definition in the frame of the carrier.<br/>
+    /// Valid for: one sense of rotation. The root of a planet between two gears sees as many loads again, of opposite sign.
+    /// </remarks>
+    public static double PlanetCyclesPerHour(double speed, double carrierSpeed, int meshesOnFlank = 1) =>
+        meshesOnFlank * TurnsPerHour(speed, carrierSpeed);
+
+    /// <summary>Pitch line speed in the frame of the carrier v, mm/s.</summary>
+    /// <remarks>
+    /// <code>v = |d|/2·|ω − ω_c|</code>
+    /// Symbols: d reference or working diameter, mm, its sign ignored; ω, ω_c as in <see cref="MeshFrequency"/>.<br/>
+    /// Source: definition; the speed that counts for a mesh is the one its carrier sees.<br/>
+    /// Valid for: any mesh.
+    /// </remarks>
+    public static double PitchLineSpeed(double diameter, double speed, double carrierSpeed) =>
+        Math.Abs(diameter) / 2 * Math.Abs(speed - carrierSpeed);
+
+    /// <summary>Power P, N·mm/s (1 mW): what a torque on a turning body brings in.</summary>
+    /// <remarks>
+    /// <code>P = T·ω</code>
+    /// Symbols: T torque, N·mm; ω speed, rad/s, same sense positive.<br/>
+    /// Source: definition.<br/>
+    /// Valid for: any body.
+    /// </remarks>
+    public static double Power(double torque, double speed) => torque * speed;
+
+    private static double TurnsPerHour(double speed, double carrierSpeed) => 3600 * Math.Abs(speed - carrierSpeed) / Math.Tau;
+}

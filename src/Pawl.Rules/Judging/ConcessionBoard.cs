@@ -1,0 +1,117 @@
+using System.Globalization;
+using Pawl.Analysis.Core;
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+
+namespace Pawl.Rules.Judging;
+
+/// <summary>A concession as a subject, and what was perhaps meant by it.</summary>
+internal sealed record ConcessionCase(Subject Subject, ImmutableArray<string> Hints);
+
+/// <summary>Puts concessions to the findings that they name, and says of each whether it is true, needed and holds.</summary>
+internal sealed class ConcessionBoard(Docket docket, DateOnly asOf)
+{
+    private readonly HashSet<string> _paths = new(StringComparer.Ordinal);
+
+    public static ImmutableArray<Subject> SubjectsOf(ImmutableArray<ConcessionCase> cases)
+    {
+        if (cases.IsEmpty)
+            return [];
+        var subjects = ImmutableArray.CreateBuilder<Subject>(cases.Length);
+        foreach (var item in cases)
+            subjects.Add(item.Subject);
+        return subjects.MoveToImmutable();
+    }
+
+    public ImmutableArray<ConcessionCase> Apply(ImmutableArray<ConcessionSpec> concessions)
+    {
+        var cases = ImmutableArray.CreateBuilder<ConcessionCase>(concessions.Length);
+        foreach (var concession in concessions)
+            cases.Add(Apply(concession));
+        return cases.MoveToImmutable();
+    }
+
+    private ConcessionCase Apply(ConcessionSpec concession)
+    {
+        var subject = new Subject(ConcessionQuantities.Kind, PathOf(concession), concession.Span);
+        var ruleText = subject.Add(Stated(ConcessionQuantities.Rule, concession.Rule, concession.Rule.Value));
+        var subjectText = subject.Add(Stated(ConcessionQuantities.Subject, concession.Subject, concession.Subject.Value));
+        var expires = subject.Add(Stated(ConcessionQuantities.Expires, concession.Expires, concession.Expires.Text));
+        var daysLeft = concession.Expires.Value.DayNumber - asOf.DayNumber;
+        var days = subject.Add(Quantity.Compute(
+            ConcessionQuantities.DaysLeft,
+            [Quantity.Leaf(ConcessionQuantities.DaysLeft, expires.Origin, Extent.Exactly(daysLeft * 86_400d), 0)], x => x[0]));
+
+        var rule = IndexOfRule(concession.Rule.Value);
+        subject.Add(Quantity.OfTruth(ConcessionQuantities.KnownRule, Origin.Computed.Instance, rule >= 0, [ruleText]));
+        if (rule < 0)
+            return new(subject, Hint(concession.Rule.Value, docket.Rules.Select(r => r.Id)));
+
+        var place = IndexOfSubject(rule, concession.Subject.Value);
+        var concedable = docket.Rules[rule].Concedable && !Docket.IsOnConcessions(docket.Rules[rule]);
+        subject.Add(Quantity.OfTruth(ConcessionQuantities.Concedable, Origin.Computed.Instance, concedable, [ruleText]));
+        subject.Add(Quantity.OfTruth(ConcessionQuantities.KnownSubject, Origin.Computed.Instance, place >= 0, [subjectText]));
+        if (place < 0)
+            return new(subject, Hint(concession.Subject.Value, docket.SubjectsOf(docket.Rules[rule].AppliesTo).Select(s => s.Path)));
+
+        ref var finding = ref docket.At(rule, place);
+        subject.Add(finding.Outcome == Outcome.NotEvaluated
+            ? Quantity.NotEvaluated(ConcessionQuantities.Needed, [ruleText, subjectText], finding.Reasons)
+            : Quantity.OfTruth(ConcessionQuantities.Needed, Origin.Computed.Instance, finding.Outcome == Outcome.Fails, [ruleText, subjectText]));
+        var accepted = Excess(subject, concession, finding);
+
+        if (finding.Outcome == Outcome.Fails && concedable && daysLeft >= 0 && accepted)
+            finding = finding with { Outcome = Outcome.UnderConcession, Concession = concession };
+        return new(subject, []);
+    }
+
+    /// <summary>Whether the margin is no worse than the concession accepts; adds the quantities that show it.</summary>
+    private static bool Excess(Subject subject, ConcessionSpec concession, Finding finding)
+    {
+        if (concession.WorstMargin is not { } worst)
+            return true;
+
+        var limit = subject.Add(Quantity.Leaf(
+            ConcessionQuantities.WorstMargin, new Origin.Declared(worst.Span, worst.Text), Extent.Exactly(worst.Value.Coherent), 0));
+        if (finding.Outcome != Outcome.Fails)
+            return false;
+        if (finding.Margin is not { } margin)
+        {
+            subject.Add(Quantity.NotEvaluated(ConcessionQuantities.MarginExcess, [limit], $"{finding.Rule.Id} has no margin, so none can be accepted"));
+            return false;
+        }
+
+        var excess = subject.Add(Quantity.Compute(ConcessionQuantities.MarginExcess, [limit], x => Margins.Snap(margin - x[0])));
+        return excess.IsEvaluated && excess.Value.Least >= 0;
+    }
+
+    private int IndexOfRule(string id)
+    {
+        for (var i = 0; i < docket.Rules.Length; i++)
+        {
+            if (docket.Rules[i].Id == id)
+                return i;
+        }
+
+        return -1;
+    }
+
+    private int IndexOfSubject(int rule, string path) =>
+        docket.SubjectsOf(docket.Rules[rule].AppliesTo).FindIndex(s => s.Path == path);
+
+    private string PathOf(ConcessionSpec concession)
+    {
+        var path = $"concessions.{concession.Rule.Value}@{concession.Subject.Value}";
+        var unique = path;
+        for (var i = 2; !_paths.Add(unique); i++)
+            unique = string.Create(CultureInfo.InvariantCulture, $"{path}#{i}");
+        return unique;
+    }
+
+    private static Quantity Stated<T>(QuantityKind kind, Stated<T> stated, string text) =>
+        Quantity.OfText(kind, new Origin.Declared(stated.Span, stated.Text), text, []);
+
+    private static ImmutableArray<string> Hint(string found, IEnumerable<string> known) =>
+        Nearest.To(found, known) is { } nearest ? [$"did you mean `{nearest}`?"] : [];
+}

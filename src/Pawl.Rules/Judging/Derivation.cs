@@ -1,0 +1,58 @@
+using Pawl.Analysis.Core;
+using Pawl.Specs.Text;
+
+namespace Pawl.Rules.Judging;
+
+/// <summary>Finds what the spec declares beneath a quantity.</summary>
+internal static class Derivation
+{
+    /// <summary>As many inputs as a reader will look at.</summary>
+    private const int MostDeclared = 32;
+
+    private const int MostVisited = 512;
+
+    /// <summary>The declared value nearest to the quantity, or the fallback.</summary>
+    public static SourceSpan NearestDeclared(Quantity? quantity, SourceSpan fallback)
+    {
+        if (quantity is null)
+            return fallback;
+        if (quantity.Origin is Origin.Declared itself)
+            return itself.Span;
+
+        // Most quantities have a declared value one step down.
+        foreach (var input in quantity.Inputs)
+        {
+            if (input.Origin is Origin.Declared declared)
+                return declared.Span;
+        }
+
+        if (quantity.Inputs.IsEmpty)
+            return fallback;
+        foreach (var found in Beneath(quantity, most: 1))
+            return ((Origin.Declared)found.Origin).Span;
+        return fallback;
+    }
+
+    /// <summary>Declared values beneath a quantity, nearest first, each once.</summary>
+    public static ImmutableArray<Quantity> DeclaredBeneath(Quantity? quantity) => quantity is null ? [] : Beneath(quantity, MostDeclared);
+
+    private static ImmutableArray<Quantity> Beneath(Quantity root, int most)
+    {
+        var found = ImmutableArray.CreateBuilder<Quantity>();
+        var seen = new HashSet<Quantity>(ReferenceEqualityComparer.Instance) { root };
+        var queue = new Queue<Quantity>();
+        queue.Enqueue(root);
+        while (queue.TryDequeue(out var next) && found.Count < most)
+        {
+            if (next.Origin is Origin.Declared)
+                found.Add(next);
+            foreach (var input in next.Inputs)
+            {
+                if (seen.Count < MostVisited && seen.Add(input))
+                    queue.Enqueue(input);
+            }
+        }
+
+        return found.ToImmutable();
+    }
+}

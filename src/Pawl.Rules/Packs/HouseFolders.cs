@@ -1,0 +1,105 @@
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Rules.Packs;
+
+/// <summary>Finds the pack files of a project, inside its root.</summary>
+internal static class HouseFolders
+{
+    private const int MostPacks = 200;
+
+    /// <summary>Every <c>*.yaml</c> directly in the folders, by path from the root, in order.</summary>
+    public static List<(string Path, byte[] Bytes)> Read(string root, ImmutableArray<string> folders, List<Diagnostic> diagnostics)
+    {
+        var packs = new List<(string Path, byte[] Bytes)>();
+        var top = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var folder in folders)
+        {
+            var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(Path.Combine(top, folder)));
+            if (Path.IsPathRooted(folder) || !IsWithin(full, top))
+            {
+                diagnostics.Add(Outside(folder));
+                continue;
+            }
+
+            if (!Directory.Exists(full))
+            {
+                diagnostics.Add(RuleDiagnostics.Error(
+                    RuleCodes.MissingFolder, SourceSpan.Whole(folder), $"There is no folder `{RuleDiagnostics.Short(folder)}` with rule packs.",
+                    "Folders are named from the project root."));
+                continue;
+            }
+
+            var files = Directory.GetFiles(full, "*.yaml");
+            Array.Sort(files, StringComparer.Ordinal);
+            foreach (var file in files)
+            {
+                var shown = Path.GetRelativePath(top, file).Replace('\\', '/');
+                if (!seen.Add(shown))
+                    continue;
+                if (packs.Count == MostPacks)
+                {
+                    diagnostics.Add(Unreadable(shown, $"More than {MostPacks} packs are in the rule folders."));
+                    return packs;
+                }
+
+                if (!IsRealPathWithin(file, top))
+                    diagnostics.Add(Outside(shown));
+                else if (Bytes(file, shown, diagnostics) is { } bytes)
+                    packs.Add((shown, bytes));
+            }
+        }
+
+        return packs;
+    }
+
+    private static byte[]? Bytes(string file, string shown, List<Diagnostic> diagnostics)
+    {
+        try
+        {
+            if (new FileInfo(file).Length > YamlReader.MostBytes)
+            {
+                diagnostics.Add(Unreadable(shown, $"The file has more than {YamlReader.MostBytes / 1_000_000} MB."));
+                return null;
+            }
+
+            return File.ReadAllBytes(file);
+        }
+        catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
+        {
+            diagnostics.Add(Unreadable(shown, "The file cannot be read."));
+            return null;
+        }
+    }
+
+    /// <summary>Links are followed: a pack may not lie outside the project by one.</summary>
+    private static bool IsRealPathWithin(string file, string top)
+    {
+        try
+        {
+            var info = new FileInfo(file);
+            var real = info.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? info.FullName;
+            for (var folder = new DirectoryInfo(Path.GetDirectoryName(file)!); folder is not null && IsWithin(folder.FullName, top) && folder.FullName != top; folder = folder.Parent)
+            {
+                if (folder.ResolveLinkTarget(returnFinalTarget: true) is { } target && !IsWithin(target.FullName, top))
+                    return false;
+            }
+
+            return IsWithin(real, top);
+        }
+        catch (IOException)
+        {
+            return false;
+        }
+    }
+
+    private static bool IsWithin(string path, string top) =>
+        path == top || path.StartsWith(top.EndsWith(Path.DirectorySeparatorChar) ? top : top + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    private static Diagnostic Outside(string path) => RuleDiagnostics.Error(
+        RuleCodes.OutsideRoot, SourceSpan.Whole(path), $"`{RuleDiagnostics.Short(path)}` lies outside the project.", "Rule packs stay inside the project root.");
+
+    private static Diagnostic Unreadable(string path, string message) =>
+        RuleDiagnostics.Error(RuleCodes.UnreadableFile, SourceSpan.Whole(path), message);
+}

@@ -1,0 +1,80 @@
+using Pawl.Analysis.Core;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Rules.Packs;
+
+/// <summary>A rule as a pack states it, before its expressions are read.</summary>
+internal sealed record RuleDraft
+{
+    public required Stated<string> Id { get; init; }
+
+    public required string Title { get; init; }
+
+    public required string Pack { get; init; }
+
+    public required SubjectKind AppliesTo { get; init; }
+
+    public YamlScalar? When { get; init; }
+
+    public required YamlScalar Measure { get; init; }
+
+    public YamlNode? AtLeast { get; init; }
+
+    public YamlNode? AtMost { get; init; }
+
+    public YamlNode? EqualTo { get; init; }
+
+    public YamlNode? OneOf { get; init; }
+
+    public required Severity Severity { get; init; }
+
+    public required RuleSource Source { get; init; }
+
+    public required string Why { get; init; }
+
+    public required string Mend { get; init; }
+
+    public bool Concedable { get; init; } = true;
+
+    public ImmutableArray<RuleExample> Examples { get; init; } = [];
+
+    /// <summary>Where the rule stands: its id.</summary>
+    public SourceSpan Span => Id.Span;
+
+    public bool HasLimit => AtLeast is not null || AtMost is not null || EqualTo is not null || OneOf is not null;
+}
+
+/// <summary>What a house pack changes in a shipped rule.</summary>
+internal sealed record RuleOverride
+{
+    public required Stated<string> Id { get; init; }
+
+    public required string Pack { get; init; }
+
+    public required string Reason { get; init; }
+
+    public YamlNode? AtLeast { get; init; }
+
+    public YamlNode? AtMost { get; init; }
+
+    public YamlNode? EqualTo { get; init; }
+
+    public YamlNode? OneOf { get; init; }
+
+    public Severity? Severity { get; init; }
+
+    /// <summary>The shipped rule with the changes in it.</summary>
+    public RuleDraft On(RuleDraft shipped) => shipped with
+    {
+        Id = Id,
+        AtLeast = AtLeast ?? shipped.AtLeast,
+        AtMost = AtMost ?? shipped.AtMost,
+        EqualTo = EqualTo ?? shipped.EqualTo,
+        OneOf = OneOf ?? shipped.OneOf,
+        Severity = Severity ?? shipped.Severity,
+    };
+}
+
+/// <summary>A pack as read.</summary>
+internal sealed record PackDraft(Stated<string> Name, PackRead Read, ImmutableArray<RuleDraft> Rules, ImmutableArray<RuleOverride> Overrides);

@@ -1,0 +1,48 @@
+using CsCheck;
+using Pawl.Mechanics.Assembly;
+
+namespace Pawl.Mechanics.Tests.Assembly;
+
+public sealed class BalanceTests
+{
+    // Statics: forces at equal angles cancel; two at a right angle give √2.
+    [Fact]
+    public void Equal_spacing_balances_and_a_right_angle_does_not()
+    {
+        Assert.Equal(0, PlanetPositions.Equal(3).Unbalance);
+        Assert.Equal(0, PlanetPositions.Equal(7).Unbalance);
+        Assert.Equal(Math.Sqrt(2), Balance.Unbalance([0, Math.PI / 2]), 12);
+        Assert.Equal(1, PlanetPositions.Equal(1).Unbalance, 12);
+    }
+
+    // Law: turning the carrier leaves the unbalance.
+    [Fact]
+    public void Unbalance_does_not_depend_on_where_the_carrier_stands() =>
+        Gen.Select(Gen.Double[0, 6].Array[1, 6], Gen.Double[0, 6]).Sample((positions, turned) =>
+            Assert.Equal(
+                Balance.Unbalance(positions), Balance.Unbalance(Array.ConvertAll(positions, angle => angle + turned)), 9));
+
+    // By hand: 10 and 350 of 360 steps are 20 apart across the start of the turn.
+    [Fact]
+    public void The_smallest_gap_may_lie_across_the_start_of_the_turn()
+    {
+        Assert.Equal(Math.Tau * 20 / 360, new PlanetPositions(360, [350, 120, 10]).SmallestGap, 12);
+        Assert.Equal(Math.Tau, PlanetPositions.Equal(1).SmallestGap, 12);
+        Assert.Equal(0, new PlanetPositions(360, [10, 120, 10]).SmallestGap);
+    }
+
+    // Units by hand: 0.07 · 0.5 kg · 45 mm · (10/s)² = 0.07 · 0.5 · 0.045 · 100 N = 0.1575 N; 0.5 kg = 0.0005 t.
+    [Fact]
+    public void Unbalance_force_is_in_newtons() =>
+        Assert.Equal(0.1575, Balance.UnbalanceForce(0.07, 0.0005, 45, 10), 12);
+
+    // Brute force: every planet of a balanced pair has its opposite.
+    [Fact]
+    public void Opposite_pairs_are_found_wherever_they_stand()
+    {
+        Assert.True(new PlanetPositions(90, [3, 48, 20, 65]).StandsInOppositePairs);
+        Assert.False(new PlanetPositions(90, [3, 48, 20, 66]).StandsInOppositePairs);
+        Assert.False(PlanetPositions.Equal(3).StandsInOppositePairs);
+        Assert.True(PlanetPositions.Equal(4).StandsInOppositePairs);
+    }
+}
