@@ -57,8 +57,7 @@ internal sealed class TreeToJson
         ScalarKind.Whole when long.TryParse(scalar.Value, NumberStyles.AllowLeadingSign, Invariant, out var whole) => new(whole),
 
         // JSON numbers are decimals to the validator; what does not fit one is out of every range that a schema states.
-        ScalarKind.Whole or ScalarKind.Real when CoreSchema.TryNumber(scalar, out var number) =>
-            new(Math.Clamp(number, -1e28, 1e28)),
+        ScalarKind.Whole or ScalarKind.Real => new(CoreSchema.TryNumber(scalar, out var number) ? Math.Clamp(number, -1e28, 1e28) : 1e28),
         _ => new(scalar.Value),
     };
 }
