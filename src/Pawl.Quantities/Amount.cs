@@ -19,7 +19,8 @@ public readonly record struct Amount(double Value, Unit Unit)
         ArgumentNullException.ThrowIfNull(unit);
         return unit.Dimension == Dimension
             ? unit.FromCoherent(Coherent)
-            : throw new ArgumentException($"{unit.Symbol} measures {unit.Dimension.NameWithArticle}, not {Dimension.NameWithArticle}.", nameof(unit));
+            : throw new ArgumentException(
+                $"{unit.Symbol} measures {unit.Dimension.NameWithArticle}, not {Dimension.NameWithArticle}.", nameof(unit));
     }
 
     /// <summary>Reads a number with a unit, as a drawing or a bench sheet writes it: <c>2.5 mm</c>, <c>150 lbf·ft</c>.</summary>

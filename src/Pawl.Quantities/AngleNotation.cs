@@ -24,7 +24,7 @@ internal static class AngleNotation
         var parts = 1;
         while (level < 2)
         {
-            var next = SkipBlanks(text, end);
+            var next = Blanks.Skip(text, end);
             if (next == text.Length || !char.IsAsciiDigit(text[next])) break;
             if (!NumberNotation.TryRead(text, ref next, out var part, out _)) break;
 
@@ -66,10 +66,4 @@ internal static class AngleNotation
         '″' or '"' or '\u201D' => 2,
         _ => NoMark,
     };
-
-    private static int SkipBlanks(ReadOnlySpan<char> text, int at)
-    {
-        while (at < text.Length && char.IsWhiteSpace(text[at])) at++;
-        return at;
-    }
 }

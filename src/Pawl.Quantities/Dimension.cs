@@ -64,6 +64,14 @@ public readonly record struct Dimension(
     /// <summary>Whether the two agree when angles are read as plain numbers, as in torque · angular speed = power.</summary>
     public bool EqualsUpToAngle(Dimension other) => (this with { Angle = 0 }) == (other with { Angle = 0 });
 
+    // Written out: the generated comparison goes through a generic comparer that must be compiled at start-up.
+    public bool Equals(Dimension other) =>
+        Length == other.Length && Mass == other.Mass && Time == other.Time
+        && Temperature == other.Temperature && Angle == other.Angle && IsPoint == other.IsPoint;
+
+    public override int GetHashCode() => unchecked(
+        (((((((((Length * 31) + Mass) * 31) + Time) * 31) + Temperature) * 31) + Angle) * 31) + (IsPoint ? 1 : 0));
+
     public override string ToString() => Name;
 
     // An absurd exponent stays absurd instead of wrapping round into an everyday one.

@@ -12,16 +12,20 @@ internal static class Notation
 
         var unitText = text[at..].Trim();
         UnitFailure failure = default;
-        if (!complete && TryReadUnit(unitText, out var unit, out failure)) return TryMake(text, number, unit, out amount, out error);
+        if (!complete && TryReadUnit(unitText, out var unit, out failure))
+        {
+            return TryMake(text, number, unit, out amount, out error);
+        }
 
         amount = default;
-        if (TryParseToleranced(text, out var dimension, out _, out var toleranceAt) && dimension.Tolerance is not Tolerance.General)
+        if (TryParseToleranced(text, out var dimension, out _, out var toleranceAt)
+            && dimension.Tolerance is not Tolerance.General)
         {
             error = NotationErrors.ToleranceHere(text, toleranceAt);
             return false;
         }
 
-        at = SkipBlanks(text, at);
+        at = Blanks.Skip(text, at);
         error = complete
             ? NotationErrors.SecondNumber(text, at, text.TrimEnd().Length - at)
             : NotationErrors.Unit(text, at, unitText.Length, failure);
@@ -53,7 +57,7 @@ internal static class Notation
             return false;
         }
 
-        toleranceAt = SkipBlanks(text, at);
+        toleranceAt = Blanks.Skip(text, at);
         var body = text[..Math.Max(toleranceAt, text.TrimEnd().Length)];
         Tolerance tolerance = Tolerance.General.Instance;
         if (toleranceAt < body.Length)
@@ -76,7 +80,7 @@ internal static class Notation
         number = default;
         amount = default;
         complete = false;
-        at = SkipBlanks(text, 0);
+        at = Blanks.Skip(text, 0);
         if (at == text.Length)
         {
             error = NotationErrors.Nothing(text);
@@ -101,7 +105,7 @@ internal static class Notation
     {
         unit = null;
         error = null;
-        var start = SkipBlanks(text, at);
+        var start = Blanks.Skip(text, at);
         if (BeginsTolerance(text, start)) return true;
 
         var end = EndOfUnit(text, start);
@@ -145,11 +149,11 @@ internal static class Notation
         while (true)
         {
             while (end < text.Length && !char.IsWhiteSpace(text[end])) end++;
-            var next = SkipBlanks(text, end);
+            var next = Blanks.Skip(text, end);
             if (next == text.Length) return end;
 
-            if (IsOperator(text[next])) next = SkipBlanks(text, next + 1);
-            else if (!IsOperator(text[end - 1]) && text[end - 1] != '(' && text[next] != ')' && !text[start..end].SequenceEqual("fl")) return end;
+            if (IsOperator(text[next])) next = Blanks.Skip(text, next + 1);
+            else if (!IsOpen(text[end - 1]) && text[next] != ')' && !text[start..end].SequenceEqual("fl")) return end;
             end = next;
         }
     }
@@ -164,7 +168,8 @@ internal static class Notation
                 '±' => true,
                 '+' => word[i - 1] != '^',
                 '(' => !IsOperator(word[i - 1]),
-                '-' or '\u2212' => word[i - 1] != '^' && i + 1 < word.Length && (char.IsAsciiDigit(word[i + 1]) || word[i + 1] == '.'),
+                '-' or '\u2212' => word[i - 1] != '^' && i + 1 < word.Length
+                    && (char.IsAsciiDigit(word[i + 1]) || word[i + 1] == '.'),
                 _ => false,
             };
             if (begins) return i;
@@ -172,6 +177,8 @@ internal static class Notation
 
         return word.Length;
     }
+
+    private static bool IsOpen(char written) => written == '(' || IsOperator(written);
 
     private static bool IsOperator(char written) => UnitSpelling.IsOperator(UnitSpelling.Sign(written));
 
@@ -183,7 +190,8 @@ internal static class Notation
     }
 
     private static bool TryMake(
-        ReadOnlySpan<char> text, WrittenNumber number, Unit unit, out Amount amount, [NotNullWhen(false)] out NotationError? error)
+        ReadOnlySpan<char> text, WrittenNumber number, Unit unit,
+        out Amount amount, [NotNullWhen(false)] out NotationError? error)
     {
         amount = new(number.Value, unit);
         error = number.IsFraction && unit != Units.Inch && unit != Units.Foot && unit.Symbol != "yd"
@@ -193,11 +201,5 @@ internal static class Notation
         return error is null;
     }
 
-    private static bool IsBlank(ReadOnlySpan<char> text, int at) => SkipBlanks(text, at) == text.Length;
-
-    private static int SkipBlanks(ReadOnlySpan<char> text, int at)
-    {
-        while (at < text.Length && char.IsWhiteSpace(text[at])) at++;
-        return at;
-    }
+    private static bool IsBlank(ReadOnlySpan<char> text, int at) => Blanks.Skip(text, at) == text.Length;
 }

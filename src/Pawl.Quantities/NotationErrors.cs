@@ -6,20 +6,23 @@ namespace Pawl.Quantities;
 internal static class NotationErrors
 {
     private const int LongestQuote = 40;
+    private const string NumberHint = "Write digits and, at need, a point, as in 2.5.";
     private const string UnitHint = "Write the unit after the number, as in 2.5 mm.";
     private const string ToleranceHint = "Write H7, ±0.1, +0.1/0 or (2.85..2.95).";
 
     public static NotationError Nothing(ReadOnlySpan<char> text) =>
-        new(NotationErrorKind.NotANumber, 0, text.Length, "Nothing is written here.", "Write a number with its unit, as in 2.5 mm.");
+        new(
+        NotationErrorKind.NotANumber, 0, text.Length, "Nothing is written here.", "Write a number with its unit, as in 2.5 mm.");
 
     public static NotationError NotANumber(ReadOnlySpan<char> text, int start)
     {
         var end = start;
         while (end < text.Length && !char.IsWhiteSpace(text[end])) end++;
         return end == start
-            ? new(NotationErrorKind.NotANumber, start, 0, "A number is missing.", "Write digits and, at need, a point, as in 2.5.")
-            : new(NotationErrorKind.NotANumber, start, end - start, $"{Quote(text[start..end])} does not begin with a number.",
-                "Write digits and, at need, a point, as in 2.5.");
+            ? new(NotationErrorKind.NotANumber, start, 0, "A number is missing.", NumberHint)
+            : new(
+                NotationErrorKind.NotANumber, start, end - start, $"{Quote(text[start..end])} does not begin with a number.",
+                NumberHint);
     }
 
     public static NotationError NotFinite(ReadOnlySpan<char> text, int start, int length) =>
@@ -37,7 +40,8 @@ internal static class NotationErrors
     public static NotationError Point(ReadOnlySpan<char> text, int at)
     {
         var (before, _) = Around(text, at);
-        return new(NotationErrorKind.NotANumber, at, 1, "A digit stands on both sides of the one point of a number.", $"Write {before}.");
+        return new(
+            NotationErrorKind.NotANumber, at, 1, "A number has one point, with a digit on both sides.", $"Write {before}.");
     }
 
     public static NotationError Thousands(ReadOnlySpan<char> text, int at)
@@ -66,7 +70,8 @@ internal static class NotationErrors
         $"{Quote(text.Slice(start, length))} is too many: minutes and seconds of an angle stay below 60.");
 
     public static NotationError SecondNumber(ReadOnlySpan<char> text, int start, int length) => new(
-        NotationErrorKind.NotANumber, start, length, $"A second number, {Quote(text.Slice(start, length))}, follows the first.", UnitHint);
+        NotationErrorKind.NotANumber, start, length,
+        $"A second number, {Quote(text.Slice(start, length))}, follows the first.", UnitHint);
 
     public static NotationError UnknownGrade(ReadOnlySpan<char> text, int start, int length, int nearest) => new(
         NotationErrorKind.NotANumber, start, length, $"{Quote(text.Slice(start, length))} is no viscosity grade of ISO 3448.",
@@ -115,11 +120,14 @@ internal static class NotationErrors
 
     public static NotationError Tolerance(ReadOnlySpan<char> text, int start, int length, string? hint = null) => new(
         NotationErrorKind.MalformedTolerance, start, length,
-        length == 0 ? "A tolerance is cut short here." : $"{Quote(text.Slice(start, length))} is no tolerance.", hint ?? ToleranceHint);
+        length == 0 ? "A tolerance is cut short here." : $"{Quote(text.Slice(start, length))} is no tolerance.",
+        hint ?? ToleranceHint);
 
     public static NotationError OneSided(ReadOnlySpan<char> text, int start, int length) => Tolerance(
         text, start, length,
-        text[start] == '+' ? $"Write both deviations: {Clip(text.Slice(start, length))}/0." : $"Write both deviations: 0/{Clip(text.Slice(start, length))}.");
+        text[start] == '+'
+            ? $"Write both deviations: {Clip(text.Slice(start, length))}/0."
+            : $"Write both deviations: 0/{Clip(text.Slice(start, length))}.");
 
     public static NotationError SignMissing(ReadOnlySpan<char> text, WrittenNumber number)
     {

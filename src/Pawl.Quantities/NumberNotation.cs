@@ -18,6 +18,9 @@ internal static class NumberNotation
 {
     private const char MinusSign = '\u2212';
 
+    // As people, YAML and other programs write them.
+    private static readonly string[] s_notFinite = ["infinity", "nan", "inf", ".nan", ".inf", "∞"];
+
     public static bool IsSign(char c) => c is '+' or '-' or MinusSign;
 
     public static bool TryRead(
@@ -131,7 +134,7 @@ internal static class NumberNotation
         return end - at == 3 && (end == text.Length || text[end] is not ('/' or '"' or '″'));
     }
 
-    /// <summary>Reads 1/2, 1-1/2 or 1 1/2; the digits from <paramref name="magnitude"/> to <paramref name="at"/> are read.</summary>
+    /// <summary>Reads on in 1/2, 1-1/2 or 1 1/2 after the digits that began at <paramref name="magnitude"/>.</summary>
     private static bool TryReadFraction(
         ReadOnlySpan<char> text, int magnitude, ref int at, out double value, out NotationError? error)
     {
@@ -150,7 +153,7 @@ internal static class NumberNotation
         }
         else
         {
-            while (numerator < text.Length && char.IsWhiteSpace(text[numerator])) numerator++;
+            numerator = Blanks.Skip(text, numerator);
         }
 
         var slash = numerator;
@@ -191,7 +194,7 @@ internal static class NumberNotation
 
     private static bool IsNotFiniteWord(ReadOnlySpan<char> text, out int length)
     {
-        foreach (var word in (ReadOnlySpan<string>)["infinity", "nan", "inf", ".nan", ".inf", "∞"])
+        foreach (var word in s_notFinite)
         {
             length = word.Length;
             if (text.StartsWith(word, StringComparison.OrdinalIgnoreCase)

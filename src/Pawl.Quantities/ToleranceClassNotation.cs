@@ -24,7 +24,8 @@ internal static class ToleranceClassNotation
     }
 
     public static bool TryRead(
-        ReadOnlySpan<char> text, int start, [NotNullWhen(true)] out Tolerance? tolerance, [NotNullWhen(false)] out NotationError? error)
+        ReadOnlySpan<char> text, int start,
+        [NotNullWhen(true)] out Tolerance? tolerance, [NotNullWhen(false)] out NotationError? error)
     {
         tolerance = null;
         var slash = text[start..].IndexOf('/');
@@ -55,7 +56,7 @@ internal static class ToleranceClassNotation
         [NotNullWhen(true)] out Tolerance.ToleranceClass? toleranceClass, [NotNullWhen(false)] out NotationError? error)
     {
         toleranceClass = null;
-        while (start < text.Length && char.IsWhiteSpace(text[start])) start++;
+        start = Blanks.Skip(text, start);
         var end = text.TrimEnd().Length;
         if (start >= end)
         {
@@ -94,8 +95,7 @@ internal static class ToleranceClassNotation
 
         if (digitsEnd < end)
         {
-            var rest = digitsEnd;
-            while (char.IsWhiteSpace(text[rest])) rest++;
+            var rest = Blanks.Skip(text, digitsEnd);
             error = NotationErrors.Tolerance(text, rest, end - rest, $"End the dimension after {text[start..digitsEnd]}.");
             return false;
         }

@@ -111,15 +111,13 @@ internal static class ToleranceNotation
         var close = text[start..].IndexOf(')') + start;
         if (text[^1] != ')' && close > start)
         {
-            var rest = close + 1;
-            while (char.IsWhiteSpace(text[rest])) rest++;
+            var rest = Blanks.Skip(text, close + 1);
             error = NotationErrors.Tolerance(text, rest, text.Length - rest, "End the dimension after the limits.");
             return false;
         }
 
         var inside = text[..(text[^1] == ')' ? text.Length - 1 : text.Length)];
-        var at = start + 1;
-        while (at < inside.Length && char.IsWhiteSpace(inside[at])) at++;
+        var at = Blanks.Skip(inside, start + 1);
         if (!NumberNotation.TryRead(inside, ref at, out _, out error)) return false;
         if (inside.Length == text.Length || !FindRange(inside, at, out var end, out var next))
         {
@@ -148,7 +146,7 @@ internal static class ToleranceNotation
         ReadOnlySpan<char> text, int start, int end, out Bound bound, [NotNullWhen(false)] out NotationError? error)
     {
         bound = default;
-        while (start < end && char.IsWhiteSpace(text[start])) start++;
+        start = Blanks.Skip(text[..end], start);
         end = Math.Max(start, text[..end].TrimEnd().Length);
         if (start == end)
         {
@@ -168,7 +166,7 @@ internal static class ToleranceNotation
         }
 
         if (error is not null) return false;
-        while (at < end && char.IsWhiteSpace(text[at])) at++;
+        at = Blanks.Skip(part, at);
         Unit? unit = null;
         if (at < end && !UnitText.TryParse(text[at..end], out unit, out var failure))
         {
@@ -182,7 +180,7 @@ internal static class ToleranceNotation
         return false;
     }
 
-    /// <summary>The unit that a tolerance lends to a nominal without one. A percentage is of the nominal and lends nothing.</summary>
+    /// <summary>The unit that a tolerance lends to a nominal without one. A percentage lends nothing.</summary>
     private static Unit NominalUnit(Unit? unit) => unit is null || unit.Dimension == Dimension.Ratio ? Units.One : unit;
 
     /// <summary>A deviation in coherent units.</summary>
@@ -264,8 +262,7 @@ internal static class ToleranceNotation
         for (; at < text.Length; at++)
         {
             if (text[at] != '/') continue;
-            var next = at + 1;
-            while (next < text.Length && char.IsWhiteSpace(text[next])) next++;
+            var next = Blanks.Skip(text, at + 1);
             if (next == text.Length || NumberNotation.IsSign(text[next]) || char.IsAsciiDigit(text[next]) || text[next] == '.')
             {
                 return at;
@@ -286,12 +283,13 @@ internal static class ToleranceNotation
         next = end;
         return false;
 
-        static int MarkLength(ReadOnlySpan<char> text) =>
-            text.StartsWith("...", StringComparison.Ordinal) ? 3
-            : text.StartsWith("..", StringComparison.Ordinal) ? 2
-            : text[0] == '…' ? 1
-            : text.StartsWith(" to ", StringComparison.Ordinal) ? 4
-            : 0;
+        static int MarkLength(ReadOnlySpan<char> text) => text[0] switch
+        {
+            '.' => text.StartsWith("...", StringComparison.Ordinal) ? 3 : text.StartsWith("..", StringComparison.Ordinal) ? 2 : 0,
+            '…' => 1,
+            't' => text.StartsWith("to ", StringComparison.Ordinal) ? 3 : 0,
+            _ => 0,
+        };
     }
 
     /// <summary>A deviation or a limit as written.</summary>

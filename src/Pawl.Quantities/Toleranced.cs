@@ -41,6 +41,11 @@ public sealed record Toleranced(Amount Nominal, Tolerance Tolerance)
     /// Reads a dimension as on a drawing: <c>60 mm H7</c>, <c>3.53 mm ±0.10</c>, <c>25 mm +0.021/0</c>,
     /// <c>2.90 mm (2.85..2.95)</c>, <c>25 mm H7/g6</c>, <c>60 mm</c>. Deviations without a unit take that of the nominal.
     /// </summary>
+    /// <remarks>
+    /// Of two deviations the upper comes first, of two limits the lower; both signs may be the same and the nominal may lie
+    /// outside its limits. A nominal without a unit takes that of its tolerance: <c>3.53 ±0.10 mm</c>. A deviation in per cent is
+    /// of the nominal, <c>60 kN ±5 %</c>, unless the nominal itself is a percentage. Deviations of a temperature are differences.
+    /// </remarks>
     public static bool TryParse(
         ReadOnlySpan<char> text, [NotNullWhen(true)] out Toleranced? dimension, [NotNullWhen(false)] out NotationError? error) =>
         Notation.TryParseToleranced(text, out dimension, out error);

@@ -100,9 +100,9 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
     {
         var inner = new UnitExpression(symbol);
         if (!inner.Quotient(0)) return Fail(UnitFault.Malformed, 0, _text.Length);
-        foreach (var term in inner._terms.AsSpan(0, inner._count))
+        for (var i = 0; i < inner._count; i++)
         {
-            if (!Add(term)) return false;
+            if (!Add(inner._terms[i])) return false;
         }
 
         return true;
@@ -194,8 +194,9 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
 
         int length = 0, mass = 0, time = 0, temperature = 0, angle = 0;
         var factor = 1.0;
-        foreach (var (unit, exponent) in _terms.AsSpan(0, _count))
+        for (var term = 0; term < _count; term++)
         {
+            var (unit, exponent) = _terms[term];
             length += unit.Dimension.Length * exponent;
             mass += unit.Dimension.Mass * exponent;
             time += unit.Dimension.Time * exponent;
@@ -217,8 +218,9 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
     {
         var text = new StringBuilder(UnitSpelling.Longest);
         var divisors = 0;
-        foreach (var term in _terms.AsSpan(0, _count))
+        for (var i = 0; i < _count; i++)
         {
+            var term = _terms[i];
             if (term.Exponent < 0)
             {
                 divisors++;
@@ -235,8 +237,9 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
         text.Append('/');
         if (divisors > 1) text.Append('(');
         var first = true;
-        foreach (var term in _terms.AsSpan(0, _count))
+        for (var i = 0; i < _count; i++)
         {
+            var term = _terms[i];
             if (term.Exponent > 0) continue;
             if (!first) text.Append('·');
             first = false;

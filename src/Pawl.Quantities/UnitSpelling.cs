@@ -7,7 +7,8 @@ internal static class UnitSpelling
     public const int Longest = 64;
 
     /// <summary>
-    /// One character for micro, delta, degree, minute, minus, product and solidus; no blanks around operators or inside parentheses.
+    /// One character for micro, delta, degree, minute, minus, product and solidus; no blanks around operators or inside
+    /// parentheses.
     /// </summary>
     /// <remarks><paramref name="origins"/> takes, for each character written, its index in <paramref name="text"/>.</remarks>
     public static bool TryNormalise(ReadOnlySpan<char> text, Span<char> spelling, Span<byte> origins, out int length)

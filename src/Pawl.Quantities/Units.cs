@@ -33,7 +33,7 @@ public static class Units
     public static readonly Unit KilogramPerCubicMetre = new("kg/m³", Dimension.OfDensity, 1e-12);
     public static readonly Unit PerKelvin = new("1/K", Dimension.OfThermalExpansion, 1);
 
-    /// <summary>Every unit with a name of its own, the usual ones of a dimension first. Compounds of them are units too.</summary>
+    /// <summary>Every unit with a name of its own, the usual ones first. Compounds of them are units too.</summary>
     public static ImmutableArray<Unit> All => UnitTable.All;
 
     /// <summary>Reads a unit, simple or compound: <c>mm</c>, <c>lbf*ft</c>, <c>W/(m·K)</c>.</summary>

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Pawl.Quantities;
 
 /// <summary>Reads a viscosity grade of an industrial oil: <c>VG 100</c> is 100 mm²/s at 40 °C.</summary>
-/// <remarks>Source: ISO 3448, viscosity classes; the number is the midpoint of the class, whose limits are 10 % apart from it.</remarks>
+/// <remarks>Source: ISO 3448; the number is the midpoint of the class, whose limits are 10 % apart from it.</remarks>
 internal static class ViscosityGrade
 {
     // ISO 3448, from memory.
@@ -16,10 +16,10 @@ internal static class ViscosityGrade
         viscosity = default;
         error = null;
         var digits = at;
-        if (text[digits..].StartsWith("ISO ", StringComparison.Ordinal)) digits = SkipBlanks(text, digits + 3);
+        if (text[digits..].StartsWith("ISO ", StringComparison.Ordinal)) digits = Blanks.Skip(text, digits + 3);
         if (!text[digits..].StartsWith("VG", StringComparison.Ordinal)) return false;
 
-        digits = SkipBlanks(text, digits + 2);
+        digits = Blanks.Skip(text, digits + 2);
         var end = digits;
         while (end < text.Length && char.IsAsciiDigit(text[end])) end++;
         if (end == digits) return false;
@@ -40,11 +40,5 @@ internal static class ViscosityGrade
         viscosity = new(number, Units.SquareMillimetrePerSecond);
         at = end;
         return true;
-    }
-
-    private static int SkipBlanks(ReadOnlySpan<char> text, int at)
-    {
-        while (at < text.Length && char.IsWhiteSpace(text[at])) at++;
-        return at;
     }
 }

@@ -23,7 +23,7 @@ public class HostileInputTests
                     && (!amount || double.IsFinite(read.Coherent))
                     && (!amount || (toleranced && dimension!.Nominal == read));
             },
-            iter: 20_000);
+            iter: 5_000);
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public class HostileInputTests
                 return IsWithin(amount, amountError, text) && IsWithin(toleranced, tolerancedError, text)
                     && (dimension?.Tolerance is not Tolerance.Deviations deviations || deviations.Lower <= deviations.Upper);
             },
-            iter: 50_000);
+            iter: 20_000);
     }
 
     [Fact]
@@ -54,7 +54,8 @@ public class HostileInputTests
             $"1 {new string('(', Million)}", $"1 {new string('(', Million)}m{new string(')', Million)}",
             $"1 {new string('x', Million)}", $"1{new string(' ', Million)}x", $"1 mm {new string('(', Million)}",
             $"1 mm ±{new string('9', Million)}", $"1 mm (1{new string('.', Million)}2)", $"1 mm (1{new string(' ', Million)}2)",
-            $"1 mm {string.Concat(Enumerable.Repeat("+1/", Million / 3))}", $"1 {string.Concat(Enumerable.Repeat("m·", Million / 2))}",
+            $"1 mm {string.Concat(Enumerable.Repeat("+1/", Million / 3))}",
+            $"1 {string.Concat(Enumerable.Repeat("m·", Million / 2))}",
             $"1 {string.Concat(Enumerable.Repeat("m · ", Million / 4))}", $"1 mm H{new string('7', Million)}",
             $"1 mm {string.Concat(Enumerable.Repeat("H7/", Million / 3))}", $"VG {new string('9', Million)}",
             $"0.{new string('0', Million)}1 mm", $"1e{new string('9', Million)}", $"1/{new string('9', Million)} in",
@@ -69,7 +70,8 @@ public class HostileInputTests
             Assert.Equal(Toleranced.TryParse(text, out _, out var tolerancedError), tolerancedError is null);
             Assert.Equal(Units.TryParse(text, out _), string.IsNullOrWhiteSpace(text));
 
-            Assert.True(clock.ElapsedMilliseconds < 1000, $"{text[..10]}… took {clock.ElapsedMilliseconds} ms");
+            // Takes milliseconds; anything worse than linear would take minutes. Room for a busy machine.
+            Assert.True(clock.ElapsedMilliseconds < 10_000, $"{text[..10]}… took {clock.ElapsedMilliseconds} ms");
             Assert.True((amountError?.Message.Length ?? 0) < 400 && (amountError?.Hint?.Length ?? 0) < 400);
             Assert.True((tolerancedError?.Message.Length ?? 0) < 400 && (tolerancedError?.Hint?.Length ?? 0) < 400);
         }
@@ -84,5 +86,6 @@ public class HostileInputTests
 
     private static bool IsWithin(bool read, NotationError? error, string text) =>
         read == (error is null)
-        && (error is null || (error.Start >= 0 && error.Length >= 0 && error.Start + error.Length <= text.Length && error.Message.Length > 0));
+        && (error is null || (error.Start >= 0 && error.Length >= 0 && error.Start + error.Length <= text.Length
+            && error.Message.Length > 0));
 }

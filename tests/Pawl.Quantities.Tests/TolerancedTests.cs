@@ -68,6 +68,14 @@ public class TolerancedTests
     public void Limits_give_the_deviations_of_the_paper_not_of_binary_numbers() =>
         Assert.Equal(new Tolerance.Deviations(-0.05, 0.05), Parse.Toleranced("2.90 mm (2.85..2.95)").Tolerance);
 
+    [Fact]
+    public void A_deviation_of_minus_zero_is_zero()
+    {
+        var deviations = Assert.IsType<Tolerance.Deviations>(Parse.Toleranced("25 mm +0.021/-0.000").Tolerance);
+
+        Assert.False(double.IsNegative(deviations.Lower));
+    }
+
     [Theory]
     [InlineData("60 mm H7", "H", 7, "H7")]
     [InlineData("60 mm js6", "js", 6, "js6")]

@@ -141,7 +141,8 @@ public class UnitNotationTests
     {
         for (var i = 0; i < 4000; i++)
         {
-            var text = $"mm^{1 + (i % 4)}·N^{1 + (i / 4 % 4)}·K^{1 + (i / 16 % 4)}·s^{1 + (i / 64 % 4)}·rad^{1 + (i / 256 % 4)}·g^{1 + (i / 1024)}";
+            var text = $"mm^{1 + (i % 4)}·N^{1 + (i / 4 % 4)}·K^{1 + (i / 16 % 4)}·s^{1 + (i / 64 % 4)}"
+                + $"·rad^{1 + (i / 256 % 4)}·g^{1 + (i / 1024)}";
             var unit = Parse.Unit(text);
             Assert.Equal(1 + (i / 4 % 4) + (i / 1024) + 1, unit.Dimension.Mass);
         }

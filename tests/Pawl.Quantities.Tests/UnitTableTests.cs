@@ -3,7 +3,7 @@ using UnitsNet.Units;
 
 namespace Pawl.Quantities.Tests;
 
-/// <summary>Every factor of the unit table against the package UnitsNet, the inch-pound ones also against their definitions.</summary>
+/// <summary>Every factor of the unit table against the package UnitsNet, many also against NIST SP 811.</summary>
 public class UnitTableTests
 {
     private static readonly Dictionary<string, (Enum Unit, Enum Coherent)> s_oracle = new()

@@ -164,7 +164,7 @@ internal sealed class MeshDraft
 
     private Quantity CommonFaceWidth() => Derive.From(
         K.CommonFaceWidth, First[G.FaceWidth], First[G.AxialPlace], Second[G.FaceWidth], Second[G.AxialPlace],
-        (b1, place1, b2, place2) => Math.Min(Math.Min(b1, b2), new AxialSpan(place1, b1).OverlapWith(new(place2, b2))));
+        (b1, place1, b2, place2) => Math.Min(Math.Min(b1, b2), -new AxialSpan(place1, b1).GapTo(new(place2, b2))));
 
     private void Efficiency(Draft draft)
     {

@@ -43,7 +43,7 @@ internal static class PassingDraft
     {
         var overlap = Derive.From(
             K.AxialOverlap, pinion[G.FaceWidth], pinion[G.AxialPlace], passed[G.FaceWidth], passed[G.AxialPlace],
-            (b1, place1, b2, place2) => new AxialSpan(place1, b1).OverlapWith(new(place2, b2)));
+            (b1, place1, b2, place2) => -new AxialSpan(place1, b1).GapTo(new(place2, b2)));
         if (overlap is { IsEvaluated: true, Value.Greatest: <= 0 } && !SameStage(train, pinion, passed))
             return;
 

@@ -6,8 +6,14 @@ namespace Pawl.Mechanics.Trains;
 /// <summary>Speeds from one Willis relation a mesh and one row a given speed.</summary>
 internal static class SpeedSolver
 {
+    /// <summary>Bodies whose speeds are given, and the speeds.</summary>
+    public readonly record struct Given(int[] Bodies, Fraction[] Speeds)
+    {
+        public int Length => Bodies.Length;
+    }
+
     public static TrainSpeeds? Solve(
-        TrainIndex train, ReadOnlySpan<(int Body, Fraction Speed)> given, ImmutableArray<TrainProblem>.Builder problems)
+        TrainIndex train, Given given, ImmutableArray<TrainProblem>.Builder problems)
     {
         // Rows and unknowns are taken in the order of the names, so that a diagnosis does not depend on the order of the lists.
         var order = PivotPreference(train);
@@ -17,16 +23,8 @@ internal static class SpeedSolver
         foreach (var row in rows) consistent &= system.Add(Row(train, given, row, tags: 0, tag: 0)) == RowOutcome.Independent;
 
         if (!consistent) Diagnose(train, given, order, rows, problems);
-        if (!Determined(train, system, order, problems) || Blocked(problems)) return null;
+        if (!Determined(train, system, order, problems) || TrainSolver.Blocked(problems, TrainStep.Speeds)) return null;
         return Speeds(train, system, problems);
-    }
-
-    private static bool Blocked(ImmutableArray<TrainProblem>.Builder problems)
-    {
-        foreach (var problem in problems)
-            if (problem.Blocks == TrainStep.Speeds) return true;
-
-        return false;
     }
 
     /// <summary>Planets first, so that what stays free and is offered for holding is a central body where possible.</summary>
@@ -43,14 +41,14 @@ internal static class SpeedSolver
     }
 
     /// <summary>Row numbers: given speeds from 0, then meshes.</summary>
-    private static int[] SortedRows(TrainIndex train, ReadOnlySpan<(int Body, Fraction Speed)> given)
+    private static int[] SortedRows(TrainIndex train, Given given)
     {
         var names = new string[given.Length + train.Meshes.Length];
         var rows = new int[names.Length];
         for (var i = 0; i < rows.Length; i++)
         {
             rows[i] = i;
-            names[i] = i < given.Length ? train.NameOf(given[i].Body) : train.Graph.Meshes[i - given.Length].Name;
+            names[i] = i < given.Length ? train.NameOf(given.Bodies[i]) : train.Graph.Meshes[i - given.Length].Name;
         }
 
         Array.Sort(names, rows, 0, given.Length, StringComparer.Ordinal);
@@ -60,15 +58,14 @@ internal static class SpeedSolver
 
     /// <summary>z_a·ω_a + s·z_b·ω_b − (z_a + s·z_b)·ω_c = 0, with ω_c = 0 in the housing; or ω = given.</summary>
     private static BigInteger[] Row(
-        TrainIndex train, ReadOnlySpan<(int Body, Fraction Speed)> given, int number, int tags, int tag)
+        TrainIndex train, Given given, int number, int tags, int tag)
     {
         var n = train.BodyCount;
         var row = new BigInteger[n + 1 + tags];
         if (number < given.Length)
         {
-            var (body, speed) = given[number];
-            row[body] = speed.Denominator;
-            row[n] = speed.Numerator;
+            row[given.Bodies[number]] = given.Speeds[number].Denominator;
+            row[n] = given.Speeds[number].Numerator;
         }
         else
         {
@@ -84,7 +81,7 @@ internal static class SpeedSolver
 
     /// <summary>Does the elimination again with tags, to name the smallest set of rows behind every dependent row.</summary>
     private static void Diagnose(
-        TrainIndex train, ReadOnlySpan<(int Body, Fraction Speed)> given, int[] order, int[] rows,
+        TrainIndex train, Given given, int[] order, int[] rows,
         ImmutableArray<TrainProblem>.Builder problems)
     {
         var system = new IntegerElimination(train.BodyCount, order);
@@ -99,7 +96,7 @@ internal static class SpeedSolver
             for (var k = 0; k < rows.Length; k++)
             {
                 if (row[train.BodyCount + 1 + k].IsZero) continue;
-                if (rows[k] < given.Length) bodies.Add(train.NameOf(given[rows[k]].Body));
+                if (rows[k] < given.Length) bodies.Add(train.NameOf(given.Bodies[rows[k]]));
                 else meshes.Add(train.Graph.Meshes[rows[k] - given.Length].Name);
             }
 

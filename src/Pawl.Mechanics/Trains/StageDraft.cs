@@ -3,30 +3,32 @@ namespace Pawl.Mechanics.Trains;
 /// <summary>A stage while it is being recognised, by positions.</summary>
 internal sealed class StageDraft
 {
+    private int _root;
+
     public int Carrier { get; private init; }
 
-    public SortedSet<int> Planets { get; } = [];
+    public List<int> Planets { get; } = [];
 
     /// <summary>Gears on central bodies that mesh here.</summary>
-    public SortedSet<int> CentralGears { get; } = [];
+    public List<int> CentralGears { get; } = [];
 
     /// <summary>Central bodies with such a gear, and the carrier.</summary>
-    public SortedSet<int> Bodies { get; } = [];
+    public List<int> Bodies { get; } = [];
 
     public List<int> Meshes { get; } = [];
 
     public int PlanetMeshes { get; private set; }
 
-    public HashSet<int> Inputs { get; } = [];
+    public List<int> Inputs { get; } = [];
 
-    public HashSet<int> Outputs { get; } = [];
+    public List<int> Outputs { get; } = [];
 
-    public bool Touches(HashSet<int> bodies)
+    public bool Touches(bool[] reached)
     {
         foreach (var body in Bodies)
-            if (bodies.Contains(body)) return true;
+            if (reached[body]) return true;
         foreach (var planet in Planets)
-            if (bodies.Contains(planet)) return true;
+            if (reached[planet]) return true;
 
         return false;
     }
@@ -44,16 +46,15 @@ internal sealed class StageDraft
         }
 
         var drafts = new List<StageDraft>();
-        var byGroup = new Dictionary<(int Carrier, int Root), StageDraft>();
         for (var k = 0; k < train.Meshes.Length; k++)
         {
             var mesh = train.Meshes[k];
             var anchor = train.Carrier[mesh.First] >= 0 ? mesh.First : train.Carrier[mesh.Second] >= 0 ? mesh.Second : mesh.First;
-            var key = (mesh.Carrier, Root(group, anchor));
-            if (!byGroup.TryGetValue(key, out var draft))
+            var root = Root(group, anchor);
+            var draft = Find(drafts, mesh.Carrier, root);
+            if (draft is null)
             {
-                draft = new StageDraft { Carrier = mesh.Carrier };
-                byGroup.Add(key, draft);
+                draft = new StageDraft { Carrier = mesh.Carrier, _root = root };
                 drafts.Add(draft);
                 if (mesh.Carrier >= 0) draft.Bodies.Add(mesh.Carrier);
             }
@@ -65,6 +66,19 @@ internal sealed class StageDraft
 
         drafts.Sort((a, b) => string.CompareOrdinal(a.FirstName(train), b.FirstName(train)));
         return drafts;
+    }
+
+    private static StageDraft? Find(List<StageDraft> drafts, int carrier, int root)
+    {
+        foreach (var draft in drafts)
+            if (draft.Carrier == carrier && draft._root == root) return draft;
+
+        return null;
+    }
+
+    private static void AddOnce(List<int> list, int value)
+    {
+        if (!list.Contains(value)) list.Add(value);
     }
 
     private string FirstName(TrainIndex train)
@@ -80,12 +94,12 @@ internal sealed class StageDraft
     {
         if (train.Carrier[body] >= 0)
         {
-            Planets.Add(body);
+            AddOnce(Planets, body);
             return 1;
         }
 
-        CentralGears.Add(gear);
-        Bodies.Add(body);
+        AddOnce(CentralGears, gear);
+        AddOnce(Bodies, body);
         return 0;
     }
 

@@ -30,7 +30,12 @@ internal static class Text
 
     public static string Number(int value) => value switch
     {
-        1 => "one", 2 => "two", 3 => "three", 4 => "four", 5 => "five", 6 => "six",
+        1 => "one",
+        2 => "two",
+        3 => "three",
+        4 => "four",
+        5 => "five",
+        6 => "six",
         _ => Of(value),
     };
 }

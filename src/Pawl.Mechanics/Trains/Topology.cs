@@ -23,11 +23,12 @@ public static class Topology
     /// <summary>Sorts the stages from the input on, gives every member its duty, and sees how the stages are joined.</summary>
     private static StageCoupling Order(TrainIndex train, List<StageDraft> drafts)
     {
-        var reached = new HashSet<int> { train.Input };
+        var reached = new bool[train.BodyCount];
+        reached[train.Input] = true;
         var series = true;
         for (var done = 0; done < drafts.Count; done++)
         {
-            var next = drafts.FindIndex(done, draft => draft.Touches(reached));
+            var next = Next(drafts, done, reached);
             if (next < 0)
             {
                 next = done;
@@ -40,27 +41,43 @@ public static class Topology
             foreach (var body in stage.Bodies)
             {
                 if (train.IsFixed(body)) continue;
-                if (reached.Contains(body)) stage.Inputs.Add(body);
+                if (reached[body]) stage.Inputs.Add(body);
+                reached[body] = true;
             }
-
-            reached.UnionWith(stage.Bodies.Where(body => !train.IsFixed(body)));
         }
 
         for (var k = 0; k < drafts.Count; k++)
         {
-            foreach (var body in drafts[k].Bodies)
+            var stage = drafts[k];
+            foreach (var body in stage.Bodies)
             {
-                if (train.IsFixed(body) || drafts[k].Inputs.Contains(body)) continue;
-                var sharedLater = drafts.FindIndex(k + 1, later => later.Bodies.Contains(body)) >= 0;
-                if (body == train.Output || sharedLater) drafts[k].Outputs.Add(body);
+                if (train.IsFixed(body) || stage.Inputs.Contains(body)) continue;
+                if (body == train.Output || IsShared(drafts, k + 1, body)) stage.Outputs.Add(body);
             }
 
-            series &= drafts[k].Inputs.Count == 1 && drafts[k].Outputs.Count == 1
-                && (k == 0 ? drafts[k].Inputs.Contains(train.Input) : drafts[k].Inputs.SetEquals(drafts[k - 1].Outputs))
-                && (k < drafts.Count - 1 || drafts[k].Outputs.Contains(train.Output));
+            var comesFrom = k == 0 ? train.Input : drafts[k - 1].Outputs is [var driver] ? driver : -1;
+            var goesTo = k < drafts.Count - 1 ? -1 : train.Output;
+            series &= stage.Inputs is [var driven] && driven == comesFrom
+                && stage.Outputs is [var driving] && (goesTo < 0 || driving == goesTo);
         }
 
         return drafts.Count <= 1 ? StageCoupling.Single : series ? StageCoupling.Series : StageCoupling.Coupled;
+    }
+
+    private static int Next(List<StageDraft> drafts, int from, bool[] reached)
+    {
+        for (var k = from; k < drafts.Count; k++)
+            if (drafts[k].Touches(reached)) return k;
+
+        return -1;
+    }
+
+    private static bool IsShared(List<StageDraft> drafts, int from, int body)
+    {
+        for (var k = from; k < drafts.Count; k++)
+            if (drafts[k].Bodies.Contains(body)) return true;
+
+        return false;
     }
 
     private static TrainStage Stage(TrainIndex train, StageDraft draft)
@@ -69,9 +86,11 @@ public static class Topology
         if (draft.Carrier < 0)
             return new TrainStage(StageLayout.ParallelShafts, false, StageArrangement.InHousing, null, [], members);
 
-        var planets = draft.Planets.Select(train.NameOf).Order(StringComparer.Ordinal).ToImmutableArray();
+        var planets = new string[draft.Planets.Count];
+        for (var i = 0; i < planets.Length; i++) planets[i] = train.NameOf(draft.Planets[i]);
+        Array.Sort(planets, StringComparer.Ordinal);
         return new TrainStage(
-            Layout(draft, members), IsStepped(train, draft), Arrangement(members), train.NameOf(draft.Carrier), planets, members);
+            Layout(draft, members), IsStepped(train, draft), Arrangement(members), train.NameOf(draft.Carrier), [.. planets], members);
     }
 
     private static ImmutableArray<StageMember> Members(TrainIndex train, StageDraft draft)
@@ -94,7 +113,14 @@ public static class Topology
             members.Add(new StageMember(MemberKind.Carrier, train.NameOf(draft.Carrier), null, Duty(draft.Carrier)));
         }
 
-        return [.. members.OrderBy(m => m.Kind).ThenBy(m => DutyOrder(m.Duty)).ThenBy(m => m.Name, StringComparer.Ordinal)];
+        members.Sort(static (a, b) =>
+        {
+            var kind = (int)a.Kind - (int)b.Kind;
+            if (kind != 0) return kind;
+            var duty = DutyOrder(a.Duty) - DutyOrder(b.Duty);
+            return duty != 0 ? duty : string.CompareOrdinal(a.Name, b.Name);
+        });
+        return [.. members];
 
         MemberDuty Duty(int body) =>
             train.IsFixed(body) ? MemberDuty.Held
@@ -113,22 +139,32 @@ public static class Topology
 
     private static bool IsStepped(TrainIndex train, StageDraft draft)
     {
-        var teeth = new Dictionary<int, int>();
-        foreach (var mesh in draft.Meshes.Select(k => train.Meshes[k]))
+        var teeth = new int[train.BodyCount];
+        foreach (var k in draft.Meshes)
         {
+            var mesh = train.Meshes[k];
             if (Differs(mesh.First, mesh.FirstTeeth) || Differs(mesh.Second, mesh.SecondTeeth)) return true;
         }
 
         return false;
 
-        bool Differs(int body, int count) =>
-            train.Carrier[body] >= 0 && !teeth.TryAdd(body, count) && teeth[body] != count;
+        bool Differs(int body, int count)
+        {
+            if (train.Carrier[body] < 0) return false;
+            if (teeth[body] == 0) teeth[body] = count;
+            return teeth[body] != count;
+        }
     }
 
     private static StageLayout Layout(StageDraft draft, ImmutableArray<StageMember> members)
     {
-        var suns = members.Count(m => m.Kind == MemberKind.Sun);
-        var rings = members.Count(m => m.Kind == MemberKind.Ring);
+        var (suns, rings) = (0, 0);
+        foreach (var member in members)
+        {
+            if (member.Kind == MemberKind.Sun) suns++;
+            if (member.Kind == MemberKind.Ring) rings++;
+        }
+
         return (draft.Planets.Count, draft.PlanetMeshes, suns, rings) switch
         {
             (1, 0, 1, 0) or (1, 0, 0, 1) => StageLayout.OneCentralGear,

@@ -59,10 +59,11 @@ internal static class TopologyText
 
     private static string Duties(TrainStage stage)
     {
-        var ordered = stage.Members.Sort((a, b) =>
+        // The members are in order of kind and name; what they do comes first here.
+        var ordered = stage.Members.Sort(static (a, b) =>
         {
-            var duty = Topology.DutyOrder(a.Duty).CompareTo(Topology.DutyOrder(b.Duty));
-            var kind = a.Kind.CompareTo(b.Kind);
+            var duty = Topology.DutyOrder(a.Duty) - Topology.DutyOrder(b.Duty);
+            var kind = (int)a.Kind - (int)b.Kind;
             return duty != 0 ? duty : kind != 0 ? kind : string.CompareOrdinal(a.Name, b.Name);
         });
         var parts = new string[ordered.Length];

@@ -184,7 +184,7 @@ internal sealed class TorqueSolver
         var bodies = ImmutableArray.CreateBuilder<BodyTorque>(_train.Fixed.Length + 2);
         for (var i = 0; i < _train.BodyCount; i++)
         {
-            var held = Array.IndexOf(_train.Fixed, i);
+            var held = TrainIndex.IndexIn(_train.Fixed, i);
             var name = _train.NameOf(i);
             if (i == _train.Input) bodies.Add(new BodyTorque(name, BodyRole.Input, 1, 1));
             else if (i == _train.Output) bodies.Add(Outside(name, BodyRole.Output, meshes.Length, i));

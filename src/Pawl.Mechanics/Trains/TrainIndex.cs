@@ -29,7 +29,16 @@ internal sealed class TrainIndex
 
     public string NameOf(int body) => Graph.Bodies[body].Name;
 
-    public bool IsFixed(int body) => Array.IndexOf(Fixed, body) >= 0;
+    public bool IsFixed(int body) => IndexIn(Fixed, body) >= 0;
+
+    /// <summary>Position of a value; −1 when absent.</summary>
+    public static int IndexIn(int[] values, int value)
+    {
+        for (var i = 0; i < values.Length; i++)
+            if (values[i] == value) return i;
+
+        return -1;
+    }
 
     public int PositionOf(string body)
     {
@@ -58,8 +67,7 @@ internal sealed class TrainIndex
         var output = Shaft("output", graph.Output, bodies, held, problems);
         if (input >= 0 && input == output) problems.Add(new TrainProblem.InputIsOutput(graph.Input));
 
-        foreach (var problem in problems)
-            if (problem.Blocks == TrainStep.Speeds) return null;
+        if (TrainSolver.Blocked(problems, TrainStep.Speeds)) return null;
 
         return new TrainIndex(graph)
         {
@@ -183,14 +191,17 @@ internal sealed class TrainIndex
 
     private static int[] FixedBodies(TrainGraph graph, Dictionary<string, int> bodies, ImmutableArray<TrainProblem>.Builder problems)
     {
-        var held = new SortedSet<int>();
+        var held = new List<int>(graph.Fixed.Length);
         foreach (var name in graph.Fixed)
         {
-            if (bodies.TryGetValue(name, out var position)) held.Add(position);
-            else problems.Add(new TrainProblem.UnknownName("The list of fixed bodies", name, "body"));
+            if (!bodies.TryGetValue(name, out var position))
+                problems.Add(new TrainProblem.UnknownName("The list of fixed bodies", name, "body"));
+            else if (!held.Contains(position))
+                held.Add(position);
         }
 
-        return [.. held];
+        held.Sort();
+        return held.ToArray();
     }
 
     private static int Shaft(
@@ -202,24 +213,27 @@ internal sealed class TrainIndex
             return -1;
         }
 
-        if (Array.IndexOf(held, position) >= 0) problems.Add(new TrainProblem.ShaftFixed(role, name));
+        if (IndexIn(held, position) >= 0) problems.Add(new TrainProblem.ShaftFixed(role, name));
         return position;
     }
 
     private static bool[] IdleBodies(
         TrainGraph graph, int[] carrier, Mesh[] meshes, int[] held, ImmutableArray<TrainProblem>.Builder problems)
     {
-        var idle = new bool[carrier.Length];
-        Array.Fill(idle, true);
+        var busy = new bool[carrier.Length];
         foreach (var mesh in meshes)
         {
-            idle[mesh.First] = idle[mesh.Second] = false;
-            if (mesh.Carrier >= 0) idle[mesh.Carrier] = false;
+            busy[mesh.First] = busy[mesh.Second] = true;
+            if (mesh.Carrier >= 0) busy[mesh.Carrier] = true;
         }
 
-        foreach (var body in held) idle[body] = false;
+        foreach (var body in held) busy[body] = true;
+        var idle = new bool[carrier.Length];
         for (var i = 0; i < idle.Length; i++)
+        {
+            idle[i] = !busy[i];
             if (idle[i]) problems.Add(new TrainProblem.IdleBody(graph.Bodies[i].Name));
+        }
 
         return idle;
     }

@@ -20,20 +20,15 @@ public static class TrainSolver
         var problems = ImmutableArray.CreateBuilder<TrainProblem>();
         if (TrainIndex.Build(graph, problems) is not { } train) return new TrainSolution(problems.ToImmutable(), null);
 
-        var rows = new (int, Fraction)[given.Length];
-        for (var i = 0; i < rows.Length; i++)
+        var rows = new SpeedSolver.Given(new int[given.Length], new Fraction[given.Length]);
+        for (var i = 0; i < given.Length; i++)
         {
-            var body = train.PositionOf(given[i].Body);
-            if (body < 0)
-            {
-                problems.Add(new TrainProblem.UnknownName("A given speed", given[i].Body, "body"));
-                return new TrainSolution(problems.ToImmutable(), null);
-            }
-
-            rows[i] = (body, given[i].Speed);
+            rows.Bodies[i] = train.PositionOf(given[i].Body);
+            rows.Speeds[i] = given[i].Speed;
+            if (rows.Bodies[i] < 0) problems.Add(new TrainProblem.UnknownName("A given speed", given[i].Body, "body"));
         }
 
-        var speeds = SpeedSolver.Solve(train, rows, problems);
+        var speeds = Blocked(problems, TrainStep.Speeds) ? null : SpeedSolver.Solve(train, rows, problems);
         return new TrainSolution(problems.ToImmutable(), speeds);
     }
 
@@ -42,22 +37,26 @@ public static class TrainSolver
         var problems = ImmutableArray.CreateBuilder<TrainProblem>();
         if (TrainIndex.Build(graph, problems) is not { } train) return new TrainSolution(problems.ToImmutable(), null);
 
-        var given = new (int, Fraction)[train.Fixed.Length + 1];
-        for (var i = 0; i < train.Fixed.Length; i++) given[i] = (train.Fixed[i], Fraction.Zero);
-        given[^1] = (train.Input, Fraction.One);
+        var bodies = new int[train.Fixed.Length + 1];
+        var givenSpeeds = new Fraction[bodies.Length];
+        Array.Fill(givenSpeeds, Fraction.Zero);
+        train.Fixed.CopyTo(bodies, 0);
+        bodies[^1] = train.Input;
+        givenSpeeds[^1] = Fraction.One;
 
-        var speeds = SpeedSolver.Solve(train, given, problems);
-        if (speeds is null || !withTorques || Blocked(problems)) return new TrainSolution(problems.ToImmutable(), speeds);
+        var speeds = SpeedSolver.Solve(train, new SpeedSolver.Given(bodies, givenSpeeds), problems);
+        if (speeds is null || !withTorques || Blocked(problems, TrainStep.Torques)) return new TrainSolution(problems.ToImmutable(), speeds);
 
         var lossless = TorqueSolver.Solve(train, speeds, lossless: true, problems);
         var torques = TorqueSolver.Solve(train, speeds, lossless: false, problems);
         return new TrainSolution(problems.ToImmutable(), speeds, torques, lossless);
     }
 
-    private static bool Blocked(ImmutableArray<TrainProblem>.Builder problems)
+    /// <summary>Whether a problem keeps the step from being taken.</summary>
+    internal static bool Blocked(ImmutableArray<TrainProblem>.Builder problems, TrainStep step)
     {
-        foreach (var problem in problems)
-            if (problem.Blocks != TrainStep.None) return true;
+        for (var i = 0; i < problems.Count; i++)
+            if (problems[i].Blocks >= step) return true;
 
         return false;
     }

@@ -95,7 +95,7 @@ internal static class GearReader
             reader.Report(SpecDiagnostics.OutOfRange(
                 angle.Span, reader.PathOf("helix_angle"), angle.Text, "zero or more", "Write the angle without a sign and state `hand: left` or `hand: right`."));
         }
-        else if (degrees >= Limits.HelixAngleBelow)
+        else if (degrees >= Limits.HelixAngleBelow - 1e-9)
         {
             reader.Report(SpecDiagnostics.OutOfRange(angle.Span, reader.PathOf("helix_angle"), angle.Text, "less than 60°"));
         }

@@ -87,7 +87,8 @@ internal static partial class SpecDiagnostics
 
     public static Diagnostic Notation(SourceSpan span, string path, NotationError error, Dimension dimension) => error.Kind switch
     {
-        NotationErrorKind.NotFinite => Error(DiagnosticCodes.NotFinite, span, $"{path}: {error.Message}", error.Hint),
+        NotationErrorKind.NotFinite => Error(
+            DiagnosticCodes.NotFinite, span, $"{path}: {error.Message}", error.Hint ?? "Delete the line when the value is not known."),
         NotationErrorKind.UnknownUnit => Error(
             DiagnosticCodes.UnknownUnit, span, $"{path}: {error.Message}",
             Join(error.Hint, dimension == Dimension.Ratio ? null : $"Units of {dimension.NameWithArticle}: {Symbols(dimension)}.")),

@@ -96,17 +96,24 @@ public sealed class MapReader
     /// <summary>One of a few words. A truth value or a number is never one.</summary>
     public Stated<string>? Word(string key, ReadOnlySpan<string> words, bool required = false)
     {
-        if (Scalar(key, required, DiagnosticCodes.UnknownWord, "one word") is not { } scalar)
-            return null;
+        return Scalar(key, required, DiagnosticCodes.UnknownWord, "one word") is { } scalar ? AsWord(scalar, PathOf(key), words) : null;
+    }
 
-        foreach (var word in words)
+    /// <summary>A list of words.</summary>
+    public ImmutableArray<Stated<string>> Words(string key, ReadOnlySpan<string> words, bool required = false)
+    {
+        var items = List(key, required);
+        var found = ImmutableArray.CreateBuilder<Stated<string>>(items.Length);
+        for (var i = 0; i < items.Length; i++)
         {
-            if (word == scalar.Value)
-                return new(word, scalar.Span, scalar.Value);
+            var path = $"{PathOf(key)}[{i}]";
+            if (items[i] is not YamlScalar { IsNull: false } scalar)
+                Report(SpecDiagnostics.NotA(DiagnosticCodes.UnknownWord, items[i], path, "one word"));
+            else if (AsWord(scalar, path, words) is { } word)
+                found.Add(word);
         }
 
-        Report(SpecDiagnostics.UnknownWord(scalar.Span, PathOf(key), scalar.Value, Nearest.To(scalar.Value, words.ToArray()), words));
-        return null;
+        return found.DrainToImmutable();
     }
 
     /// <summary>A name that other parts of the spec refer to: letters, digits, underscore, hyphen; starts with a letter.</summary>
@@ -254,7 +261,10 @@ public sealed class MapReader
     {
         if (Amount(key, dimension, AmountRange.Any, required) is not { } stated)
             return null;
-        if (stated.Value.Coherent >= least.Coherent && stated.Value.Coherent <= most.Coherent)
+
+        // A bound written in another unit is still that bound.
+        var slack = 1e-9 * (most.Coherent - least.Coherent);
+        if (stated.Value.Coherent >= least.Coherent - slack && stated.Value.Coherent <= most.Coherent + slack)
             return stated;
 
         Report(SpecDiagnostics.OutOfRange(stated.Span, PathOf(key), stated.Text, $"from {least} to {most}"));
@@ -463,6 +473,18 @@ public sealed class MapReader
         }
 
         return new(scalar.Value, scalar.Span, scalar.Value);
+    }
+
+    private Stated<string>? AsWord(YamlScalar scalar, string path, ReadOnlySpan<string> words)
+    {
+        foreach (var word in words)
+        {
+            if (word == scalar.Value)
+                return new(word, scalar.Span, scalar.Value);
+        }
+
+        Report(SpecDiagnostics.UnknownWord(scalar.Span, path, scalar.Value, Nearest.To(scalar.Value, words.ToArray()), words));
+        return null;
     }
 
     private Stated<string>? AsName(YamlNode node, string path)

@@ -8,7 +8,7 @@ namespace Pawl.Specs.Yaml;
 internal static class Tabs
 {
     /// <summary>The first tab that indents a line outside literal and folded scalars, or null.</summary>
-    public static SourceSpan? InIndentation(string file, string text)
+    public static SourceSpan? InIndentation(string file, string text, bool alsoBlankLines)
     {
         ImmutableArray<(long From, long To)>? blocks = null;
         var (at, line, counted) = (0, 1, 0);
@@ -24,7 +24,8 @@ internal static class Tabs
             line += text.AsSpan(counted, start - counted).Count('\n');
             counted = start;
 
-            var indents = (start == 0 || text[start - 1] is '\n' or '\r') && at < text.Length && text[at] is not ('\n' or '\r' or '#');
+            var isBlank = at == text.Length || text[at] is '\n' or '\r' or '#';
+            var indents = (start == 0 || text[start - 1] is '\n' or '\r') && (alsoBlankLines || !isBlank);
             if (indents && !Holds(blocks ??= BlockScalars(text), line))
                 return new(file, new(line, tab - start + 1), new(line, at - start + 1));
         }
@@ -52,7 +53,7 @@ internal static class Tabs
             for (var events = 0; events < 3 * YamlReader.MostNodes && parser.MoveNext(); events++)
             {
                 if (parser.Current is Scalar { Style: ScalarStyle.Literal or ScalarStyle.Folded } block)
-                    blocks.Add((block.Start.Line, block.End.Line));
+                    blocks.Add((block.Start.Line, block.End.Column > 1 ? block.End.Line : block.End.Line - 1));
             }
         }
         catch (Exception exception) when (TreeBuilder.IsParserFailure(exception))

@@ -25,7 +25,7 @@ internal sealed class TreeBuilder(string file, string text, ICollection<Diagnost
     /// <summary>The root, or null.</summary>
     public YamlNode? Build()
     {
-        if (Tabs.InIndentation(file, text) is { } tab)
+        if (Tabs.InIndentation(file, text, alsoBlankLines: false) is { } tab)
         {
             diagnostics.Add(SpecDiagnostics.Tab(tab));
             return null;
@@ -34,6 +34,11 @@ internal sealed class TreeBuilder(string file, string text, ICollection<Diagnost
         try
         {
             return Document();
+        }
+        catch (YamlException exception) when (exception.Message.Contains(" tab ", StringComparison.Ordinal)
+            && Tabs.InIndentation(file, text, alsoBlankLines: true) is { } blank)
+        {
+            diagnostics.Add(SpecDiagnostics.Tab(blank));
         }
         catch (YamlException exception)
         {
@@ -232,7 +237,7 @@ internal sealed class TreeBuilder(string file, string text, ICollection<Diagnost
             count += key.Count + value.Count;
             height = Math.Max(height, Math.Max(key.Height, value.Height));
             end = value.Node.Span.End;
-            if (AcceptKey(key.Node, isAlias) is not { } name)
+            if (AcceptKey(key.Node, isAlias, value.Node) is not { } name)
                 continue;
 
             if (keys.FirstOf(entries, name) is { } first)
@@ -250,7 +255,7 @@ internal sealed class TreeBuilder(string file, string text, ICollection<Diagnost
         return new(new YamlMap(span with { End = Later(span.Start, end) }, entries.DrainToImmutable()), count, height + 1);
     }
 
-    private YamlScalar? AcceptKey(YamlNode key, bool isAlias)
+    private YamlScalar? AcceptKey(YamlNode key, bool isAlias, YamlNode value)
     {
         if (key is not YamlScalar name || isAlias)
         {
@@ -267,7 +272,8 @@ internal sealed class TreeBuilder(string file, string text, ICollection<Diagnost
 
         if (string.IsNullOrWhiteSpace(name.Value))
         {
-            diagnostics.Add(SpecDiagnostics.ComplexKey(name.Span, "nothing"));
+            // The parser does not say where a key is that is not there.
+            diagnostics.Add(SpecDiagnostics.ComplexKey(value.Span, "nothing"));
             return null;
         }
 

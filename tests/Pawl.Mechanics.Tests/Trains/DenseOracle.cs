@@ -57,7 +57,8 @@ internal sealed class DenseOracle
             for (var k = 0; k < m; k++)
             {
                 var (bodyA, bodyB, carrier, za, zb) = _meshes[k];
-                var eta = _graph.Meshes[k].Efficiency;
+                // A mesh that does not roll loses nothing.
+                var eta = Math.Abs(speeds[bodyA] - (carrier < 0 ? 0 : speeds[carrier])) < 1e-12 ? 1 : _graph.Meshes[k].Efficiency;
                 var second = zb * ((pattern & (1 << k)) == 0 ? eta : 1 / eta);
                 a[bodyA, k] += za;
                 a[bodyB, k] += second;

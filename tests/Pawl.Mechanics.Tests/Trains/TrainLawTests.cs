@@ -36,20 +36,33 @@ public sealed class TrainLawTests
 
     // Brute force: every choice of which gear drives each mesh, by Math.NET Numerics.
     [Fact]
-    public void The_direction_of_the_losses_is_the_only_one_that_agrees_with_itself() => Any.Sample(graph =>
+    public void The_direction_of_the_losses_is_the_only_one_that_agrees_with_itself()
     {
-        var solution = TrainSolver.Solve(graph);
-        if (solution.Lossless is null || graph.Meshes.Length > 7 || solution.Problems.Any(p => p is TrainProblem.IdleBody)) return;
+        var (driving, locking) = (0, 0);
+        Any.Sample(Compare, iter: 2000);
+        Assert.True(driving > 300 && locking > 0, $"{driving} trains that drive and {locking} that lock are too few");
 
-        var speeds = graph.Bodies.Select(b => solution.Speeds!.Of(b.Name)!.Speed.ToDouble()).ToArray();
-        if (Math.Abs(1 / solution.Speeds!.Ratio!.Value.ToDouble()) < 1e-5) return;
-        var found = new DenseOracle(graph).ConsistentEfficiencies(speeds);
-        var working = found.Where(e => e > 1e-9).ToList();
-        if (solution.Torques is { } torques)
-            Assert.Equal(torques.Efficiency, Assert.Single(working), tolerance: 1e-6);
-        else
-            Assert.Empty(working);
-    }, iter: 2000);
+        void Compare(TrainGraph graph)
+        {
+            var solution = TrainSolver.Solve(graph);
+            if (solution.Lossless is null || graph.Meshes.Length > 7 || solution.Problems.Any(p => p is TrainProblem.IdleBody)) return;
+
+            var speeds = graph.Bodies.Select(b => solution.Speeds!.Of(b.Name)!.Speed.ToDouble()).ToArray();
+            if (Math.Abs(1 / solution.Speeds!.Ratio!.Value.ToDouble()) < 1e-5) return;
+            var found = new DenseOracle(graph).ConsistentEfficiencies(speeds);
+            var working = found.Where(e => e > 1e-9).ToList();
+            if (solution.Torques is { } torques)
+            {
+                Assert.Equal(torques.Efficiency, Assert.Single(working), tolerance: 1e-6);
+                Interlocked.Increment(ref driving);
+            }
+            else
+            {
+                Assert.Empty(working);
+                Interlocked.Increment(ref locking);
+            }
+        }
+    }
 
     [Fact]
     public void External_torques_with_that_on_the_housing_add_up_to_zero() => Solved(Any, needTorques: true, (_, solution) =>
@@ -132,8 +145,8 @@ public sealed class TrainLawTests
         if (one.Torques is { } torques)
         {
             Assert.Equal(torques.Efficiency, two.Torques!.Efficiency, tolerance: 1e-8);
-            Assert.Equal(torques.GreatestRollingPower, two.Torques.GreatestRollingPower, tolerance: 1e-7 * torques.GreatestRollingPower);
-            Assert.Equal(torques.GreatestBranchPower, two.Torques.GreatestBranchPower, tolerance: 1e-7 * torques.GreatestBranchPower);
+            Assert.Equal(torques.GreatestRollingPower, two.Torques.GreatestRollingPower, tolerance: 1e-7 * Math.Max(1, torques.GreatestRollingPower));
+            Assert.Equal(torques.GreatestBranchPower, two.Torques.GreatestBranchPower, tolerance: 1e-7 * Math.Max(1, torques.GreatestBranchPower));
             Assert.Equal(torques.Branches.Length, two.Torques.Branches.Length);
             Assert.All(torques.Meshes, m => Assert.Equal(m.Driver, two.Torques.Meshes.Single(x => x.Mesh == m.Mesh).Driver));
         }

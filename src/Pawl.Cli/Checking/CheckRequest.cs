@@ -1,0 +1,33 @@
+namespace Pawl.Cli.Checking;
+
+/// <summary>What the command line of <c>pawl check</c> asked for; null and empty where it was silent.</summary>
+internal sealed record CheckRequest
+{
+    public ImmutableArray<string> Paths { get; init; } = [];
+
+    public ImmutableArray<string> Formats { get; init; } = [];
+
+    public string? Output { get; init; }
+
+    public string? FailOn { get; init; }
+
+    public bool RequireComplete { get; init; }
+
+    public string? AsOf { get; init; }
+
+    public ImmutableArray<string> Rules { get; init; } = [];
+
+    public string? Root { get; init; }
+
+    public string? StdinPath { get; init; }
+
+    public bool Quiet { get; init; }
+
+    public bool Verbose { get; init; }
+
+    public bool NoReports { get; init; }
+
+    public string? Color { get; init; }
+
+    public bool ShowConfig { get; init; }
+}

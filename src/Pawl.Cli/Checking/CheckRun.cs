@@ -1,0 +1,220 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Runtime.ExceptionServices;
+using Pawl.Cli.Commands;
+using Pawl.Cli.Output;
+using Pawl.Reports;
+using Pawl.Reports.Output;
+using Pawl.Rules;
+using Pawl.Specs;
+using Pawl.Specs.Text;
+
+namespace Pawl.Cli.Checking;
+
+/// <summary>One run of <c>pawl check</c>.</summary>
+internal sealed class CheckRun
+{
+    // Enough to keep the cores busy between two printings, few enough to keep the memory flat.
+    private const int ChunkSize = 64;
+
+    private readonly Desk _desk;
+    private readonly Settings _settings;
+    private readonly Totals _totals = new();
+    private readonly List<IndexEntry> _index = [];
+    private readonly bool _many;
+    private readonly HashSet<string> _bases = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _read = new(StringComparer.Ordinal);
+    private readonly HashSet<Diagnostic> _told = [];
+    private readonly Sequence _out;
+    private readonly StringWriter _fileText = new() { NewLine = "\n" };
+    private readonly Sequence? _file;
+    private Progress? _progress;
+    private bool _refused;
+    private bool _fails;
+
+    private CheckRun(Desk desk, Settings settings, bool many)
+    {
+        _desk = desk;
+        _settings = settings;
+        _many = many;
+        _out = new Sequence(desk.Out, settings.Out.Value, many);
+        if (settings is { ReportIsFile: true, ReportPlace.Value: not null })
+            _file = new Sequence(_fileText, settings.ReportFormats.Value[0], many);
+    }
+
+    /// <summary>Settles the settings and runs; returns the exit code.</summary>
+    public static int Start(Desk desk, Command command, CheckRequest request)
+    {
+        if (SettingsResolver.Resolve(request, desk, out var project, out var usage) is not { } settings)
+            return Usage.Report(desk, command, usage!);
+
+        foreach (var diagnostic in project.Diagnostics)
+            DiagnosticWriter.Write(desk.Error, diagnostic);
+        if (project.Diagnostics.Any(d => d.Severity == Severity.Error))
+            return ExitCode.NotJudged;
+
+        if (request.ShowConfig)
+        {
+            SettingsWriter.Write(desk.Out, settings);
+            return ExitCode.Conforms;
+        }
+
+        // Asked of the request, not of what it happens to match, so that the shape of the output can be relied on.
+        var many = request.Paths is not [var only] || !(only == "-" || File.Exists(desk.Absolute(only)));
+        if (many && (settings.Out.Value == Format.Html || (settings.ReportIsFile && settings.ReportFormats.Value is [Format.Html])))
+            return Usage.Report(desk, command, "A page holds one spec. Give --output DIR for a page each, or name one spec.");
+
+        return new CheckRun(desk, settings, many).Go(request);
+    }
+
+    private int Go(CheckRequest request)
+    {
+        var engine = _desk.Engine;
+        var root = _settings.Root.Value;
+
+        // The rules are read and compiled while the first spec is.
+        var loading = Task.Run(() => engine.LoadRules(root, _settings.Rules.Value));
+        var selection = SpecSelection.Of(_settings, request, _desk);
+        foreach (var problem in selection.Problems)
+            Complain(problem);
+        if (selection.Specs.IsEmpty)
+            return ExitCode.NotJudged;
+
+        var load = engine.OpenSpecs(root, _settings.Catalogue.Value);
+        var first = load(selection.Specs[0]);
+        if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
+            return ExitCode.NotJudged;
+
+        CheckAll(selection.Specs, load, first, new SpecChecker(engine, _settings, rules));
+        WarnOfUnusedBases();
+        return Conclude();
+    }
+
+    private int Conclude()
+    {
+        _out.Finish();
+        if (_file is not null && _file.Count > 0)
+        {
+            _file.Finish();
+            Files.Write(_settings.ReportPlace.Value!, _fileText.ToString());
+        }
+
+        if (_many && _settings is { ReportIsFile: false, ReportPlace.Value: { } folder })
+            SpecChecker.Written(ReportWriter.Write(folder, ReportFiles.Index([.. _index], Formats.FilesOf(_settings.ReportFormats.Value))));
+
+        // Whatever else standard output carries, the counts are said somewhere, and last.
+        var to = _settings.Out.Value == Format.Text ? _desk.Out : _desk.Error;
+        if (_bases.Count > 0 && !_settings.Quiet)
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{_bases.Count} base {(_bases.Count == 1 ? "file" : "files")} passed over"));
+        _totals.Write(to);
+        return _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
+            : _fails ? ExitCode.Findings
+            : ExitCode.Conforms;
+    }
+
+    private RuleSet? InForce(RuleSetLoad load)
+    {
+        foreach (var diagnostic in load.Diagnostics)
+            Complain(diagnostic);
+        if (load.Rules is { Rules.IsEmpty: true })
+        {
+            Complain(new(
+                CliCodes.NoRules, Severity.Error, new("pawl", default, default), "No rule is in force, so nothing can be judged.",
+                "Check --rules, and `rules:` in pawl.yaml."));
+        }
+
+        return load.Rules is { Rules.IsEmpty: false } && !load.Diagnostics.Any(d => d.Severity == Severity.Error) ? load.Rules : null;
+    }
+
+    private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, SpecLoad> load, SpecLoad first, SpecChecker checker)
+    {
+        var names = ReportNames.Of(specs.Select(s => s.Display));
+        _desk.Cancelled.ThrowIfCancellationRequested();
+        Print(checker.Check(specs[0], first, names[0]), names[0]);
+        if (specs.Length == 1)
+            return;
+
+        using var progress = Progress.For(_desk, _settings, specs.Length);
+        _progress = progress;
+        var results = new SpecResult[Math.Min(ChunkSize, specs.Length - 1)];
+        for (var start = 1; start < specs.Length; start += ChunkSize)
+        {
+            var count = Math.Min(ChunkSize, specs.Length - start);
+            var from = start;
+            InParallel(count, i => results[i] = checker.Check(specs[from + i], load(specs[from + i]), names[from + i]));
+            for (var i = 0; i < count; i++)
+                Print(results[i], names[from + i]);
+            progress.Advance(start + count);
+        }
+    }
+
+    private void InParallel(int count, Action<int> action)
+    {
+        try
+        {
+            Parallel.For(0, count, new ParallelOptions { CancellationToken = _desk.Cancelled }, action);
+        }
+        catch (AggregateException several)
+        {
+            ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
+        }
+    }
+
+    private void Print(SpecResult result, string name)
+    {
+        foreach (var diagnostic in result.Diagnostics)
+            Complain(diagnostic);
+
+        foreach (var file in result.FilesRead)
+        {
+            if (file != result.Input.Display)
+                _read.Add(file);
+        }
+
+        if (result.State == SpecState.Base)
+        {
+            _bases.Add(result.Input.Display);
+            return;
+        }
+
+        _refused |= result.State == SpecState.Refused;
+        _fails |= result.Fails;
+        if (result.Record is { } record)
+            _totals.Add(record);
+        else
+            _totals.AddUnreadable();
+        if (_many)
+            _index.Add(result.Record is null ? new IndexEntry { SpecFile = result.Input.Display } : IndexEntry.Of(result.Record, name));
+        if (result.Rendered is { } text)
+            _out.Add(text);
+        if (result.ForFile is { } forFile)
+            _file!.Add(forFile);
+    }
+
+    private void WarnOfUnusedBases()
+    {
+        foreach (var unused in _bases.Where(b => !_read.Contains(b)).Order(StringComparer.Ordinal))
+        {
+            Complain(new(
+                CliCodes.UnusedBase, Severity.Warning, SourceSpan.Whole(unused), "No spec of this run extends this base file.",
+                "Remove it, or check the `extends:` of its variants."));
+        }
+    }
+
+    private void Complain(Diagnostic diagnostic)
+    {
+        if (diagnostic.Severity == Severity.Error)
+            _refused = true;
+        else if (_settings.Quiet)
+            return;
+
+        // A fault in a base file or a catalogue is met again by every spec that reads it.
+        if (!_told.Add(diagnostic))
+            return;
+
+        // Both streams may be one terminal or one log: what came first stands first.
+        _desk.Out.Flush();
+        _progress?.Clear();
+        DiagnosticWriter.Write(_desk.Error, diagnostic);
+    }
+}

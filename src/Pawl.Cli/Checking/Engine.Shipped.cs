@@ -1,0 +1,25 @@
+using Pawl.Analysis;
+using Pawl.Rules;
+using Pawl.Specs;
+using Pawl.Specs.Schema;
+
+namespace Pawl.Cli.Checking;
+
+internal sealed partial record Engine
+{
+    /// <summary>The layers as they are shipped.</summary>
+    public static Engine Shipped { get; } = new()
+    {
+        FindProject = ProjectViews.Find,
+        OpenSpecs = (root, catalogue) =>
+        {
+            var loader = new SpecLoader(root, catalogue);
+            return input => input.Bytes is { } bytes ? loader.Load(input.Display, bytes) : loader.Load(input.Display);
+        },
+        LoadRules = RulePacks.Load,
+        Judge = (spec, rules, asOf) => Rules.Judge.Of(GearboxAnalyser.Analyse(spec), rules, asOf),
+        Schemas = () => SchemaFiles.Specs.ToImmutableSortedDictionary(
+            f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
+        Diagnostics = () => [],
+    };
+}

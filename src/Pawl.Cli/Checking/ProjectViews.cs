@@ -1,0 +1,44 @@
+using Pawl.Specs.Model;
+using Pawl.Specs.Reading;
+using Pawl.Specs.Text;
+
+namespace Pawl.Cli.Checking;
+
+/// <summary>Finds pawl.yaml and says where each of its values stands.</summary>
+internal static class ProjectViews
+{
+    public static ProjectView Find(string folder, string? root)
+    {
+        var file = root is null ? ProjectReader.Find(folder) : Path.Combine(root, ProjectFile.FileName);
+        if (file is null || !File.Exists(file))
+            return new ProjectView { Root = root ?? folder };
+
+        var load = ProjectReader.Read(file, ProjectFile.FileName);
+        var view = new ProjectView { Root = root ?? Path.GetDirectoryName(file)!, File = file, Diagnostics = load.Diagnostics };
+        return load.Project is { } project ? Filled(view, project) : view;
+    }
+
+    private static ProjectView Filled(ProjectView view, ProjectFile project) => view with
+    {
+        Specs = List(project.Specs),
+        Exclude = List(project.Exclude),
+        Catalogues = List(project.Catalogues),
+        Rules = List(project.Rules),
+        ReportFolder = One(project.Reports?.Folder),
+        ReportFormats = project.Reports is { } reports ? List(reports.Formats) : null,
+        FailOn = One(project.FailOn),
+        RequireComplete = One(project.RequireComplete),
+        Diagnostics = [.. view.Diagnostics, .. UnknownFormats(project)],
+    };
+
+    private static IEnumerable<Diagnostic> UnknownFormats(ProjectFile project) =>
+        from format in project.Reports?.Formats ?? []
+        where Formats.Find(format.Value) is null
+        select new Diagnostic(
+            CliCodes.Usage, Severity.Error, format.Span, $"This build writes no `{format.Value}`.", $"It writes {string.Join(", ", Formats.Names)}.");
+
+    private static Setting<T>? One<T>(Stated<T>? stated) => stated is null ? null : new(stated.Value, stated.Span.ToString());
+
+    private static Setting<ImmutableArray<string>>? List(ImmutableArray<Stated<string>> stated) =>
+        stated.IsEmpty ? null : new([.. stated.Select(s => s.Value)], stated[0].Span.ToString());
+}

@@ -1,0 +1,108 @@
+using Pawl.Cli.Output;
+using Pawl.Reports;
+using Pawl.Reports.Html;
+using Pawl.Reports.Markdown;
+using Pawl.Reports.Output;
+using Pawl.Reports.Records;
+using Pawl.Rules;
+using Pawl.Specs;
+using Pawl.Specs.Text;
+
+namespace Pawl.Cli.Checking;
+
+/// <summary>Computes, judges and renders one spec, and writes its reports. Thread-safe.</summary>
+internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rules)
+{
+    /// <param name="input">The spec.</param>
+    /// <param name="loaded">As read.</param>
+    /// <param name="reportName">Name of its report files, without an ending.</param>
+    public SpecResult Check(SpecInput input, SpecLoad loaded, string reportName)
+    {
+        var result = new SpecResult
+        {
+            Input = input,
+            State = loaded.IsBase ? SpecState.Base : SpecState.Refused,
+            Diagnostics = loaded.Diagnostics,
+            FilesRead = [.. loaded.FilesRead.Select(f => f.Path)],
+        };
+        if (loaded.IsBase && input.Named)
+        {
+            return Refused(
+                result, CliCodes.BaseNamed, "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it.");
+        }
+
+        return loaded.IsBase || loaded.Spec is null ? result : Judged(result, engine.Judge(loaded.Spec, rules, settings.AsOf.Value), reportName);
+    }
+
+    private SpecResult Judged(SpecResult result, Judgement judgement, string reportName)
+    {
+        var record = RecordBuilder.Build(judgement);
+        WriteReports(record, reportName);
+        result = result with
+        {
+            State = SpecState.Judged,
+            Record = record,
+            Rendered = Render(record, settings.Out.Value, settings.Color.Value),
+            ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Render(record, settings.ReportFormats.Value[0], color: false) : null,
+            Fails = Fails(judgement),
+        };
+        return judgement.Coverage.Evaluated > 0
+            ? result
+            : Refused(result, CliCodes.NothingEvaluated, "Not one rule could be evaluated, so the spec is not judged.", "State the inputs that the report lists as missing.");
+    }
+
+    private static SpecResult Refused(SpecResult result, string code, string message, string hint) => result with
+    {
+        State = SpecState.Refused,
+        Diagnostics = result.Diagnostics.Add(new(code, Severity.Error, SourceSpan.Whole(result.Input.Display), message, hint)),
+    };
+
+    private bool Fails(Judgement judgement)
+    {
+        if (settings.RequireComplete.Value && judgement.Coverage.NotEvaluated > 0)
+            return true;
+        if (settings.FailOn.Value is not { } least)
+            return false;
+
+        foreach (var finding in judgement.Findings)
+        {
+            if (finding.Outcome == Outcome.Fails && finding.Rule.Severity >= least)
+                return true;
+        }
+
+        return false;
+    }
+
+    private string Render(ConformanceRecord record, Format format, bool color) => format switch
+    {
+        Format.Json => record.ToJson(),
+        Format.Html => HtmlReport.Render(record),
+        Format.Markdown => Plain.GuardLines(MarkdownReport.Render(record)),
+        _ => Plain.GuardLines(Text(record, settings.Quiet ? TextLevel.Quiet : settings.Verbose ? TextLevel.Verbose : TextLevel.Normal, color)),
+    };
+
+    private static string Text(ConformanceRecord record, TextLevel level, bool color)
+    {
+        using var text = new StringWriter { NewLine = "\n" };
+        new TextReport(level, color).Write(record, text);
+        return text.ToString();
+    }
+
+    private void WriteReports(ConformanceRecord record, string name)
+    {
+        if (settings.ReportPlace.Value is not { } folder || settings.ReportIsFile)
+            return;
+
+        var files = ReportFiles.Of(record, name, Formats.FilesOf(settings.ReportFormats.Value));
+        if (settings.ReportFormats.Value.Contains(Format.Text))
+            files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false)));
+        Written(ReportWriter.Write(folder, files));
+    }
+
+    /// <summary>Throws for the first file that could not be written.</summary>
+    internal static void Written(ImmutableArray<WriteFailure> failures)
+    {
+        if (failures is [var first, ..])
+            throw new CannotWriteException($"{first.Path} cannot be written: {first.Reason}.");
+    }
+}

@@ -1,0 +1,41 @@
+using Pawl.Reports.Records;
+using Pawl.Specs.Text;
+
+namespace Pawl.Cli.Checking;
+
+/// <summary>What became of a spec.</summary>
+internal enum SpecState
+{
+    Judged,
+
+    /// <summary>A base for others; nothing to judge.</summary>
+    Base,
+
+    /// <summary>Not judged, for the reasons in its diagnostics.</summary>
+    Refused,
+}
+
+/// <summary>One spec, done with: what is needed to print it and to count it.</summary>
+internal sealed record SpecResult
+{
+    public required SpecInput Input { get; init; }
+
+    public required SpecState State { get; init; }
+
+    public ImmutableArray<Diagnostic> Diagnostics { get; init; } = [];
+
+    /// <summary>Null when there is nothing to record.</summary>
+    public ConformanceRecord? Record { get; init; }
+
+    /// <summary>For standard output.</summary>
+    public string? Rendered { get; init; }
+
+    /// <summary>For the one file of <c>--output</c>; null when there is none.</summary>
+    public string? ForFile { get; init; }
+
+    /// <summary>Whether a finding reaches the threshold, or a gap counts as one.</summary>
+    public bool Fails { get; init; }
+
+    /// <summary>The files that it was read from, to tell which bases are of use.</summary>
+    public ImmutableArray<string> FilesRead { get; init; } = [];
+}

@@ -1,0 +1,156 @@
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+
+namespace Pawl.Cli.Checking;
+
+/// <summary>The specs that the arguments or pawl.yaml mean, in ordinal order of their paths, each once.</summary>
+internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableArray<Diagnostic> Problems)
+{
+    public static SpecSelection Of(Settings settings, CheckRequest request, Desk desk)
+    {
+        var finder = new Finder(settings.Root.Value, desk);
+        if (settings.FromProject)
+        {
+            foreach (var pattern in settings.Specs.Value)
+                finder.Pattern(pattern, settings.Root.Value, settings.Exclude.Value);
+        }
+        else
+        {
+            foreach (var path in settings.Specs.Value)
+                finder.Argument(path, request.StdinPath);
+        }
+
+        return finder.Finish(settings);
+    }
+
+    private sealed class Finder(string root, Desk desk)
+    {
+        private readonly Dictionary<string, SpecInput> _found = new(StringComparer.Ordinal);
+        private readonly List<Diagnostic> _problems = [];
+
+        public void Argument(string path, string? stdinPath)
+        {
+            if (path == "-")
+                StandardInput(stdinPath);
+            else if (FilePatterns.IsPattern(path) && !File.Exists(desk.Absolute(path)))
+                Pattern(path, desk.Folder, []);
+            else if (Directory.Exists(desk.Absolute(path)))
+                Folder(path);
+            else if (File.Exists(desk.Absolute(path)))
+                Add(desk.Absolute(path), named: true);
+            else
+                Problem(CliCodes.NoSpec, path, "There is no such file or folder.", "Paths count from the working folder.");
+        }
+
+        public void Pattern(string pattern, string from, ImmutableArray<string> exclude)
+        {
+            try
+            {
+                var files = FilePatterns.Files(from, pattern, exclude);
+                foreach (var file in files)
+                    Add(file, named: false);
+                if (files.Length == 0)
+                    Problem(CliCodes.NoSpec, pattern, "The pattern matches no file.", "A pattern that matches nothing is never a pass: mend it or take it out.");
+            }
+            catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+            {
+                Problem(CliCodes.CannotRead, pattern, problem.Message);
+            }
+        }
+
+        public SpecSelection Finish(Settings settings)
+        {
+            // Catalogues and rule packs are YAML too and often lie beside the specs.
+            foreach (var catalogue in settings.Catalogue.Value)
+                Drop(catalogue);
+            Drop(ProjectFile.FileName);
+
+            if (_found.Count == 0 && _problems.Count == 0)
+            {
+                var where = settings.FromProject ? settings.ProjectFile is null ? "no pawl.yaml was found" : "pawl.yaml names none" : "none of the arguments holds one";
+                _problems.Add(new(
+                    CliCodes.NoSpec, Severity.Error, new("pawl", default, default), $"There is no spec to judge: {where}.",
+                    "Name a spec or a folder, or list them under `specs:` in pawl.yaml."));
+            }
+
+            return new(
+                [.. _found.Values.OrderBy(s => s.Display, StringComparer.Ordinal)],
+                [.. _problems]);
+        }
+
+        private void Drop(string path)
+        {
+            if (_found.TryGetValue(path, out var spec) && !spec.Named)
+                _found.Remove(path);
+        }
+
+        private void StandardInput(string? standIn)
+        {
+            using var input = desk.Input();
+            using var bytes = new MemoryStream();
+            input.CopyTo(bytes);
+            var display = "-";
+            if (standIn is not null)
+            {
+                display = SettingsResolver.RelativeTo(root, desk.Absolute(standIn));
+                if (IsOutside(display))
+                {
+                    Problem(CliCodes.OutsideProject, standIn, $"It lies outside the project root {root}.");
+                    return;
+                }
+            }
+
+            _found[display] = new SpecInput(display, bytes.ToArray(), Named: true);
+        }
+
+        private void Folder(string path)
+        {
+            var before = _found.Count;
+            var problems = _problems.Count;
+            Walk(desk.Absolute(path));
+            if (_found.Count == before && _problems.Count == problems)
+                Problem(CliCodes.NoSpec, path, "The folder holds no YAML file.", "Name the folder that holds the specs.");
+        }
+
+        private void Walk(string folder)
+        {
+            try
+            {
+                foreach (var entry in new DirectoryInfo(folder).EnumerateFileSystemInfos())
+                {
+                    if (entry.Name.StartsWith('.'))
+                        continue;
+                    if (entry is DirectoryInfo)
+                    {
+                        // A link to a folder may lead in a circle or out of the project.
+                        if (!entry.Attributes.HasFlag(FileAttributes.ReparsePoint))
+                            Walk(entry.FullName);
+                    }
+                    else if (entry.Extension is ".yaml" or ".yml")
+                    {
+                        Add(entry.FullName, named: false);
+                    }
+                }
+            }
+            catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+            {
+                Problem(CliCodes.CannotRead, SettingsResolver.RelativeTo(root, folder), problem.Message);
+            }
+        }
+
+        private void Add(string absolute, bool named)
+        {
+            var display = SettingsResolver.RelativeTo(root, absolute);
+            if (IsOutside(display))
+                Problem(CliCodes.OutsideProject, absolute, $"It lies outside the project root {root}.", "Give the root with --root.");
+            else if (named || !_found.ContainsKey(display))
+                _found[display] = new SpecInput(display, Bytes: null, named);
+        }
+
+        private static bool IsOutside(string relative) =>
+            relative == ".." || relative.StartsWith("../", StringComparison.Ordinal) || Path.IsPathRooted(relative);
+
+        private void Problem(string code, string path, string message, string? hint = null) =>
+            _problems.Add(new(code, Severity.Error, new(path, default, default), message, hint));
+    }
+}

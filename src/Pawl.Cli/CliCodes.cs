@@ -1,0 +1,31 @@
+namespace Pawl.Cli;
+
+/// <summary>Diagnostics of the command line itself, with what each means and how to mend it.</summary>
+internal static class CliCodes
+{
+    public const string BaseNamed = "cli/base-named";
+    public const string CannotRead = "cli/cannot-read";
+    public const string CannotWrite = "cli/cannot-write";
+    public const string NoRules = "cli/no-rules";
+    public const string NoSpec = "cli/no-spec";
+    public const string NothingEvaluated = "cli/nothing-evaluated";
+    public const string OutsideProject = "cli/outside-project";
+    public const string UnknownName = "cli/unknown-name";
+    public const string UnusedBase = "spec/unused-base";
+    public const string Usage = "cli/usage";
+
+    /// <summary>Code, meaning, remedy; ordered by code.</summary>
+    public static readonly ImmutableArray<(string Code, string Meaning, string Mend)> All =
+    [
+        (BaseNamed, "A file without a variant was named to be judged. It is a base for others.", "Name a variant that extends it."),
+        (CannotRead, "A file or folder cannot be read.", "Check that it exists and that you may read it."),
+        (CannotWrite, "A report or the standard output cannot be written.", "Check the folder, its permissions and the space on the disk."),
+        (NoRules, "No rule is in force, so nothing can be judged.", "Check --rules and `rules:` in pawl.yaml."),
+        (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
+        (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),
+        (OutsideProject, "A file lies outside the project root.", "Move it into the project, or give the root with --root."),
+        (UnknownName, "No rule, quantity, subject or diagnostic has that name.", "Run `pawl explain` for the list."),
+        (Usage, "The command line cannot be understood.", "Run the command with --help."),
+        (UnusedBase, "A base file is extended by no spec of this run.", "Remove it, or check the `extends:` of its variants."),
+    ];
+}

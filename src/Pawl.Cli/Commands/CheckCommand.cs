@@ -1,0 +1,84 @@
+using System.CommandLine;
+using Pawl.Cli.Checking;
+
+namespace Pawl.Cli.Commands;
+
+/// <summary><c>pawl check</c>: its options, and what they ask for.</summary>
+internal static class CheckCommand
+{
+    public static Command Build(Desk? desk)
+    {
+        var paths = new Argument<string[]>("PATH")
+        {
+            Description = "Specs to judge: files, folders, patterns such as 'specs/**/*.yaml', or - for standard input. None: the `specs:` of pawl.yaml.",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        paths.Validators.Add(result =>
+        {
+            // What looks like an option and is none would be taken for a path.
+            foreach (var token in result.Tokens)
+            {
+                if (token.Value.Length > 1 && token.Value[0] == '-')
+                    result.AddError($"There is no option `{token.Value}`.");
+            }
+        });
+        var format = new Option<string[]>("--format", "-f")
+        {
+            Description = "text, markdown, html or json. Once for standard output; several with --output. Default: text.",
+            HelpName = "FORMAT",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        format.AcceptOnlyFromAmong(Formats.Names);
+        var output = Text("--output", "DIR|FILE", "Write reports in the given formats there; a name with an extension is a file. Standard output then carries text.", "-o");
+        var failOn = Text("--fail-on", "SEVERITY", "Least severity of a finding that makes the exit code 1: error, warning, note or never. Default: error.");
+        failOn.AcceptOnlyFromAmong("error", "warning", "note", "never");
+        var requireComplete = Flag("--require-complete", "A rule that could not be evaluated fails too.");
+        var asOf = Text("--as-of", "YYYY-MM-DD", "The day on which concessions are judged. Default: SOURCE_DATE_EPOCH, else today.");
+        var rules = new Option<string[]>("--rules")
+        {
+            Description = "A folder with house rule packs, besides those of pawl.yaml. Repeatable.",
+            HelpName = "DIR",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        var root = Text("--root", "DIR", "The project root. Default: the folder of the nearest pawl.yaml upwards, else the working folder.");
+        var stdinPath = Text("--stdin-path", "PATH", "The path that standard input stands for: in messages, and for `extends:`.");
+        var quiet = Flag("--quiet", "Only the last line and what kept a spec from being judged.", "-q");
+        var verbose = Flag("--verbose", "Every rule put to every subject, not only what needs attention.", "-v");
+        var noReports = Flag("--no-reports", "Write no reports, whatever pawl.yaml asks for.");
+        var color = Text("--color", "WHEN", "auto, always or never. auto: colours on a terminal unless NO_COLOR is set.");
+        color.AcceptOnlyFromAmong("auto", "always", "never");
+        var showConfig = Flag("--show-config", "Print the settings in force with the origin of each, and judge nothing.");
+
+        var command = new Command("check", "Judge specs: print findings, write records and reports.")
+        {
+            paths, format, output, failOn, requireComplete, asOf, rules, root, stdinPath, quiet, verbose, noReports, color, showConfig,
+        };
+        if (desk is null)
+            return command;
+
+        command.SetAction(parsed => CheckRun.Start(desk, command, new CheckRequest
+        {
+            Paths = [.. parsed.GetValue(paths) ?? []],
+            Formats = [.. parsed.GetValue(format) ?? []],
+            Output = parsed.GetValue(output),
+            FailOn = parsed.GetValue(failOn),
+            RequireComplete = parsed.GetValue(requireComplete),
+            AsOf = parsed.GetValue(asOf),
+            Rules = [.. parsed.GetValue(rules) ?? []],
+            Root = parsed.GetValue(root),
+            StdinPath = parsed.GetValue(stdinPath),
+            Quiet = parsed.GetValue(quiet),
+            Verbose = parsed.GetValue(verbose),
+            NoReports = parsed.GetValue(noReports),
+            Color = parsed.GetValue(color),
+            ShowConfig = parsed.GetValue(showConfig),
+        }));
+        return command;
+    }
+
+    internal static Option<string> Text(string name, string value, string description, params string[] aliases) =>
+        new(name, aliases) { Description = description, HelpName = value };
+
+    internal static Option<bool> Flag(string name, string description, params string[] aliases) =>
+        new(name, aliases) { Description = description };
+}

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
+namespace Pawl.Cli.Commands;
+
+/// <summary>Every command and option, put together.</summary>
+internal static class CommandTree
+{
+    /// <param name="desk">Where the commands run; null for a tree that is looked at and never run.</param>
+    public static RootCommand Build(Desk? desk)
+    {
+        var root = new RootCommand("Judges YAML specifications of planetary speed reducers by rules that are data, and reports.")
+        {
+            CheckCommand.Build(desk),
+            ExplainCommand.Build(desk),
+            SchemaCommand.Build(desk),
+            NewCommand.Build(desk),
+        };
+
+        // Without a command there is nothing to do; say what could be done instead of an error that says only that.
+        root.SetAction(parsed =>
+        {
+            new HelpAction().Invoke(parsed);
+            return ExitCode.NotJudged;
+        });
+
+        foreach (var option in root.Options)
+        {
+            if (option is VersionOption version)
+                version.Action = new VersionAction();
+            else if (option is HelpOption { Action: HelpAction help } helpOption)
+                helpOption.Action = new HelpWithExamples(help);
+        }
+
+        return root;
+    }
+}

@@ -1,0 +1,45 @@
+namespace Pawl.Cli.Commands;
+
+/// <summary>Command lines that help prints, by command.</summary>
+internal static class Examples
+{
+    public static ImmutableArray<(string Line, string Meaning)> Of(string command) => command switch
+    {
+        "check" =>
+        [
+            ("pawl check", "all specs that pawl.yaml names"),
+            ("pawl check specs/tarn-180/r180.yaml", "one spec"),
+            ("pawl check 'specs/**/*.yaml' --fail-on warning", "a pattern; warnings fail too"),
+            ("pawl check specs --format html --output reports/out", "text here, pages there"),
+            ("pawl check - --stdin-path specs/draft.yaml < draft.yaml", "from standard input, as an editor does"),
+            ("pawl check --show-config", "what is in force, and where it was set"),
+        ],
+        "explain" =>
+        [
+            ("pawl explain", "all names"),
+            ("pawl explain mesh/tip-clearance", "a rule"),
+            ("pawl explain mesh.tip_clearance", "a quantity"),
+            ("pawl explain spec/unknown-unit", "a diagnostic"),
+        ],
+        "schema" =>
+        [
+            ("pawl schema", "the names of the schemas"),
+            ("pawl schema gearbox", "print one"),
+            ("pawl schema --output schema", "write all"),
+            ("pawl schema --output schema --check", "fail when the files there are stale"),
+        ],
+        "new" =>
+        [
+            ("pawl new r450", "specs/r450.yaml, a simple planetary stage"),
+            ("pawl new r760 --kind stepped", "stepped planets"),
+            ("pawl new r180 --kind pair --output specs/tarn/r180.yaml", "meshed planet pairs"),
+            ("pawl new workshop --project", "pawl.yaml and a catalogue to start from"),
+        ],
+        _ =>
+        [
+            ("pawl new workshop --project && pawl new r450", "start a project with one spec"),
+            ("pawl check", "judge it"),
+            ("pawl explain mesh/tip-clearance", "what a finding means"),
+        ],
+    };
+}

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using Pawl.Cli.Explaining;
+
+namespace Pawl.Cli.Commands;
+
+/// <summary><c>pawl explain</c>: what a name means.</summary>
+internal static class ExplainCommand
+{
+    public static Command Build(Desk? desk)
+    {
+        var name = new Argument<string>("NAME")
+        {
+            Description = "A rule (mesh/tip-clearance), a quantity (mesh.tip_clearance or tip_clearance), a kind of subject (mesh) or a diagnostic (spec/unknown-unit). None: the list of all.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var format = CheckCommand.Text("--format", "FORMAT", "text or json. Default: text.", "-f");
+        format.AcceptOnlyFromAmong("text", "json");
+        var rules = new Option<string[]>("--rules")
+        {
+            Description = "A folder with house rule packs, besides those of pawl.yaml. Repeatable.",
+            HelpName = "DIR",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        var root = CheckCommand.Text("--root", "DIR", "The project root. Default: the folder of the nearest pawl.yaml upwards, else the working folder.");
+        var command = new Command("explain", "Explain a rule, a quantity, a kind of subject or a diagnostic.") { name, format, rules, root };
+        if (desk is not null)
+        {
+            command.SetAction(parsed => ExplainRun.Start(
+                desk, parsed.GetValue(name), parsed.GetValue(format) == "json", [.. parsed.GetValue(rules) ?? []], parsed.GetValue(root)));
+        }
+
+        return command;
+    }
+}

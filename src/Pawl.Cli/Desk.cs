@@ -1,0 +1,51 @@
+using System.Text;
+
+namespace Pawl.Cli;
+
+/// <summary>Everything that a run touches outside itself, so that a test can put its own in place.</summary>
+public sealed record Desk
+{
+    public required TextWriter Out { get; init; }
+
+    public required TextWriter Error { get; init; }
+
+    /// <summary>Opens standard input; called at most once.</summary>
+    public required Func<Stream> Input { get; init; }
+
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>The working folder, absolute.</summary>
+    public required string Folder { get; init; }
+
+    /// <summary>The environment.</summary>
+    public required Func<string, string?> Variable { get; init; }
+
+    public bool OutIsTerminal { get; init; }
+
+    public bool ErrorIsTerminal { get; init; }
+
+    public CancellationToken Cancelled { get; init; }
+
+    /// <summary>The layers below.</summary>
+    internal Checking.Engine Engine { get; init; } = Checking.Engine.Shipped;
+
+    /// <summary>The desk of this process: UTF-8 without a byte order mark, line feeds, invariant numbers.</summary>
+    public static Desk OfProcess(CancellationToken cancelled) => new()
+    {
+        Out = Writer(Console.OpenStandardOutput(), buffer: 16 * 1024),
+        Error = Writer(Console.OpenStandardError(), buffer: 1024),
+        Input = Console.OpenStandardInput,
+        Clock = TimeProvider.System,
+        Folder = Environment.CurrentDirectory,
+        Variable = Environment.GetEnvironmentVariable,
+        OutIsTerminal = !Console.IsOutputRedirected,
+        ErrorIsTerminal = !Console.IsErrorRedirected,
+        Cancelled = cancelled,
+    };
+
+    /// <summary>A path as the user wrote it, absolute.</summary>
+    public string Absolute(string path) => Path.GetFullPath(path, Folder);
+
+    private static StreamWriter Writer(Stream stream, int buffer) =>
+        new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), buffer) { NewLine = "\n" };
+}

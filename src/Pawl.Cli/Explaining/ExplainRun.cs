@@ -1,0 +1,82 @@
+using Pawl.Analysis;
+using Pawl.Cli.Checking;
+using Pawl.Cli.Output;
+using Pawl.Quantities;
+using Pawl.Rules;
+using Pawl.Specs.Text;
+
+namespace Pawl.Cli.Explaining;
+
+/// <summary>One run of <c>pawl explain</c>.</summary>
+internal static class ExplainRun
+{
+    public static int Start(Desk desk, string? name, bool json, ImmutableArray<string> houseFolders, string? root)
+    {
+        var project = desk.Engine.FindProject(desk.Folder, root is null ? null : desk.Absolute(root));
+        var folders = (project.Rules?.Value ?? []).AddRange(houseFolders.Select(f => SettingsResolver.RelativeTo(project.Root, desk.Absolute(f))));
+        var load = desk.Engine.LoadRules(project.Root, folders);
+        foreach (var diagnostic in project.Diagnostics.AddRange(load.Diagnostics))
+            DiagnosticWriter.Write(desk.Error, diagnostic);
+        if (load.Rules is null || project.Diagnostics.Any(d => d.Severity == Severity.Error))
+            return ExitCode.NotJudged;
+
+        var all = Everything(desk.Engine, load.Rules);
+        if (name is null)
+        {
+            if (json)
+                ExplanationWriter.Json(desk.Out, all);
+            else
+                all.ForEach(e => ExplanationWriter.Line(desk.Out, e));
+            return ExitCode.Conforms;
+        }
+
+        var meant = all.FindAll(e => e.Name == name || (e.Kind == "quantity" && e.Name.EndsWith($".{name}", StringComparison.Ordinal)));
+        if (meant.Count == 0)
+            return Unknown(desk, name, all);
+
+        if (json)
+            ExplanationWriter.Json(desk.Out, meant);
+        else
+            Show(desk.Out, meant);
+        return ExitCode.Conforms;
+    }
+
+    private static List<Explanation> Everything(Engine engine, RuleSet rules) =>
+    [
+        .. rules.Rules.Select(Explanations.Of),
+        .. SubjectKinds.All.Select(k => Explanations.Of(k, rules)),
+        .. SubjectKinds.All.SelectMany(k => k.Quantities).Select(q => Explanations.Of(q, rules)),
+        .. engine.Diagnostics().AddRange(CliCodes.All)
+            .OrderBy(d => d.Code, StringComparer.Ordinal)
+            .Select(d => Explanations.OfDiagnostic(d.Code, d.Meaning, d.Mend)),
+    ];
+
+    private static void Show(TextWriter to, List<Explanation> meant)
+    {
+        for (var i = 0; i < meant.Count; i++)
+        {
+            if (i > 0)
+                to.WriteLine();
+            ExplanationWriter.Text(to, meant[i]);
+        }
+    }
+
+    private static int Unknown(Desk desk, string name, List<Explanation> all)
+    {
+        DiagnosticWriter.Write(desk.Error, new(
+            CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject or diagnostic is called `{name}`.",
+            NearMatches(name, all) is { Length: > 0 } near ? $"Did you mean {near}?" : "Run `pawl explain` for the list."));
+        return ExitCode.NotJudged;
+    }
+
+    // The nearest by spelling first, then names that hold the word as a part.
+    private static string NearMatches(string name, List<Explanation> all)
+    {
+        var near = new List<string>();
+        var shortNames = all.Select(e => e.Name).Concat(all.Where(e => e.Kind is "quantity").Select(e => e.Name[(e.Name.IndexOf('.', StringComparison.Ordinal) + 1)..]));
+        if (Nearest.To(name, shortNames) is { } nearest)
+            near.Add(nearest);
+        near.AddRange(all.Select(e => e.Name).Where(n => n.Contains(name, StringComparison.OrdinalIgnoreCase) && !near.Contains(n)).Take(4));
+        return string.Join(", ", near.Select(n => $"`{n}`"));
+    }
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using Pawl.Analysis;
+using Pawl.Analysis.Core;
+using Pawl.Cli.Output;
+using Pawl.Quantities;
+using Pawl.Rules;
+
+namespace Pawl.Cli.Explaining;
+
+/// <summary>Words for rules, quantities, subjects and diagnostics, from what the layers know of themselves.</summary>
+internal static class Explanations
+{
+    public static Explanation Of(Rule rule)
+    {
+        var facts = new List<Fact>
+        {
+            new("severity", DiagnosticWriter.Word(rule.Severity)),
+            new("applies_to", rule.When is null ? $"every {rule.AppliesTo.Name}" : $"every {rule.AppliesTo.Name} when {rule.When}"),
+            new("measures", rule.Measure),
+            new("limit", rule.LimitText),
+        };
+        if (rule.Shipped is { } shipped)
+            facts.Add(new("shipped_limit", $"{shipped.LimitText} ({DiagnosticWriter.Word(shipped.Severity)}); a house pack overrides it"));
+        facts.Add(new("source_of_method", rule.Source.Method));
+        facts.Add(new("source_of_limit", $"{rule.Source.Limit} ({Word(rule.Source.Certainty)})"));
+        facts.Add(new("why", rule.Why));
+        facts.Add(new("mend", rule.Mend));
+        facts.Add(new("concession", rule.Concedable ? "A concession may cover it." : "It cannot be conceded."));
+        facts.Add(new("declared_in", rule.Span.ToString()));
+        return new("rule", rule.Id, rule.Title, [.. facts]);
+    }
+
+    public static Explanation Of(QuantityKind quantity, RuleSet? rules)
+    {
+        var facts = new List<Fact> { new("subject", quantity.Of.Name) };
+        if (quantity.Symbol.Length > 0)
+            facts.Add(new("symbol", quantity.Symbol));
+        facts.Add(new("value", quantity.ValueKind switch
+        {
+            ValueKind.Text => "a word",
+            ValueKind.Truth => "true or false",
+            _ when quantity.Dimension == Dimension.Ratio => "a number without a unit",
+            _ => $"a {quantity.Dimension.Name}, reported in {quantity.Unit.Symbol}",
+        }));
+        if (quantity.Formula.Length > 0)
+            facts.Add(new("formula", quantity.Formula));
+        if (quantity.Source.Length > 0)
+            facts.Add(new("source", $"{quantity.Source} ({Word(quantity.Certainty)})"));
+        if (quantity.Note.Length > 0)
+            facts.Add(new("note", quantity.Note));
+        if (rules is not null && RulesThatMeasure(quantity, rules) is { Length: > 0 } measuring)
+            facts.Add(new("rules", measuring));
+        return new("quantity", quantity.ToString(), quantity.Title, [.. facts]);
+    }
+
+    public static Explanation Of(SubjectKind kind, RuleSet? rules)
+    {
+        var facts = new List<Fact>
+        {
+            new("domain", kind.Domain),
+            new("quantities", string.Join(", ", kind.Quantities.Select(q => q.Name))),
+        };
+        var relations = string.Join(", ", kind.Relations.Select(r => $"{r.Key} ({r.Value.Name})"));
+        if (relations.Length > 0)
+            facts.Add(new("related", relations));
+        if (rules is not null)
+            facts.Add(new("rules", string.Join(", ", rules.Rules.Where(r => r.AppliesTo == kind).Select(r => r.Id))));
+        return new("subject", kind.Name, kind.Title, [.. facts.Where(f => f.Text.Length > 0)]);
+    }
+
+    public static Explanation OfDiagnostic(string code, string meaning, string mend) =>
+        new("diagnostic", code, meaning, [new("mend", mend)]);
+
+    private static string RulesThatMeasure(QuantityKind quantity, RuleSet rules) =>
+        string.Join(", ", rules.Rules.Where(r => r.AppliesTo == quantity.Of && r.Measure == quantity.Name).Select(r => r.Id));
+
+    private static string Word(Certainty certainty) => certainty switch
+    {
+        Certainty.ClosedForm => "closed form",
+        Certainty.Published => "published, read in the source",
+        Certainty.Memory => "from memory of the source",
+        Certainty.CommonPractice => "common practice, no source",
+        _ => certainty.ToString().ToLower(CultureInfo.InvariantCulture),
+    };
+}

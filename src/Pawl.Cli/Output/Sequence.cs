@@ -1,0 +1,31 @@
+using Pawl.Cli.Checking;
+
+namespace Pawl.Cli.Output;
+
+/// <summary>Records one after the other in one stream: a JSON list when several were asked for, else end to end.</summary>
+internal sealed class Sequence(TextWriter to, Format format, bool many)
+{
+    private readonly bool _list = many && format == Format.Json;
+
+    /// <summary>Records so far.</summary>
+    public int Count { get; private set; }
+
+    public void Add(string text)
+    {
+        if (_list)
+            to.Write(Count == 0 ? "[\n" : ",\n");
+        else if (Count > 0)
+            to.Write('\n');
+
+        to.Write(text.AsSpan().TrimEnd('\n'));
+        if (!_list)
+            to.Write('\n');
+        Count++;
+    }
+
+    public void Finish()
+    {
+        if (_list)
+            to.Write(Count == 0 ? "[]\n" : "\n]\n");
+    }
+}

@@ -1,0 +1,93 @@
+using System.CommandLine;
+using Pawl.Cli.Commands;
+using Pawl.Cli.Output;
+
+namespace Pawl.Cli;
+
+/// <summary>The command line: reads the arguments, runs the command, says how it ended.</summary>
+public static class PawlCommand
+{
+    /// <summary>Runs one command and returns the exit code. Never throws.</summary>
+    public static int Run(string[] args, Desk desk)
+    {
+        ArgumentNullException.ThrowIfNull(args);
+        ArgumentNullException.ThrowIfNull(desk);
+        var verbose = args.Contains("--verbose", StringComparer.Ordinal);
+        try
+        {
+            var code = Invoke(args, desk);
+            desk.Out.Flush();
+            desk.Error.Flush();
+            return code;
+        }
+        catch (OperationCanceledException) when (desk.Cancelled.IsCancellationRequested)
+        {
+            return Last(desk, "pawl: interrupted; what was written so far is whole.", ExitCode.Interrupted);
+        }
+        catch (CannotWriteException problem)
+        {
+            return Last(desk, $"pawl: error {CliCodes.CannotWrite}: {Plain.Line(problem.Message)}", ExitCode.NotJudged);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // What is read is guarded where it is read; what is left is a stream of this process: a full disk, a closed pipe.
+            return Last(desk, $"pawl: error {CliCodes.CannotWrite}: A stream failed: {Plain.Line(problem.Message)}", ExitCode.NotJudged);
+        }
+#pragma warning disable CA1031 // The last line of defence: whatever it is, it is ours, and the shell must not take it for a verdict.
+        catch (Exception defect)
+#pragma warning restore CA1031
+        {
+            var text = $"pawl: defect in pawl: {defect.GetType().Name}: {Plain.Line(defect.Message)}\n"
+                + "  hint: This is no fault of the spec. Please report it with the command line and the files that were read.";
+            return Last(desk, verbose ? $"{text}\n{defect}" : text, ExitCode.Defect);
+        }
+    }
+
+    /// <summary>The tree of commands, for help, completion and tests.</summary>
+    public static RootCommand Tree() => CommandTree.Build(desk: null);
+
+    private static int Invoke(string[] args, Desk desk)
+    {
+        var root = CommandTree.Build(desk);
+
+        // No @file expansion: a spec may be called @something, and arguments come from where the user typed them.
+        var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count > 0)
+            return Usage.Report(parsed, desk);
+
+        return parsed.Invoke(new InvocationConfiguration
+        {
+            EnableDefaultExceptionHandler = false,
+            Output = desk.Out,
+            Error = desk.Error,
+        });
+    }
+
+    private static int Last(Desk desk, string line, int code)
+    {
+        try
+        {
+            desk.Out.Flush();
+        }
+        catch (IOException)
+        {
+            // Said by the line that follows.
+        }
+        catch (InvalidOperationException)
+        {
+            // A writer that is itself the defect.
+        }
+
+        try
+        {
+            desk.Error.WriteLine(line);
+            desk.Error.Flush();
+        }
+        catch (IOException)
+        {
+            // Nowhere left to say it; the exit code does.
+        }
+
+        return code;
+    }
+}

@@ -1,0 +1,52 @@
+using Pawl.Reports.Records;
+using Pawl.Rules;
+using Pawl.Specs.Model;
+
+namespace Pawl.Reports.Building;
+
+/// <summary>Writes findings down, in the order of the judgement.</summary>
+internal static class FindingWriter
+{
+    public static ImmutableArray<FindingRecord> Write(ImmutableArray<Finding> findings, QuantityWriter quantities)
+    {
+        var records = ImmutableArray.CreateBuilder<FindingRecord>(findings.Length);
+        foreach (var finding in findings)
+            records.Add(Write(finding, quantities));
+        return records.MoveToImmutable();
+    }
+
+    private static FindingRecord Write(Finding finding, QuantityWriter quantities) => new()
+    {
+        Rule = finding.Rule.Id,
+        Subject = finding.Subject.Path,
+        Domain = finding.Subject.Kind.Domain,
+        Title = finding.Rule.Title,
+        Outcome = Words.Of(finding.Outcome),
+        Severity = Words.Of(finding.Rule.Severity),
+        Measured = quantities.Measure(finding.Measured),
+        AtLeast = quantities.Measure(finding.AtLeast),
+        AtMost = quantities.Measure(finding.AtMost),
+        OneOf = finding.OneOf,
+        Margin = Margin(finding),
+        Place = quantities.Place(finding.Span),
+        Reasons = finding.Reasons,
+        Concession = finding.Concession is { } concession ? Write(concession, quantities) : null,
+        Governing = [.. finding.Governing.Select(quantities.Term)],
+    };
+
+    private static ConcessionRecord Write(ConcessionSpec concession, QuantityWriter quantities) => new()
+    {
+        Reason = concession.Reason.Value,
+        ApprovedBy = concession.ApprovedBy.Value,
+        Expires = concession.Expires.Value,
+        WorstMargin = concession.WorstMargin?.Value.Coherent,
+        Place = quantities.Place(concession.Span),
+    };
+
+    private static double? Margin(Finding finding) => finding.Margin switch
+    {
+        null => null,
+        { } margin when double.IsFinite(margin) => margin + 0.0,
+        _ => throw new InvalidOperationException($"{finding.Rule.Id} on {finding.Subject.Path} has no finite margin."),
+    };
+}

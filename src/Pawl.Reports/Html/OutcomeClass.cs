@@ -1,0 +1,34 @@
+using Pawl.Reports.Records;
+using Pawl.Reports.Rendering;
+
+namespace Pawl.Reports.Html;
+
+/// <summary>The style class of an outcome; beside its word and symbol, never in their place.</summary>
+internal static class OutcomeClass
+{
+    private static readonly (string Label, string Css)[] s_classes =
+    [
+        .. Enum.GetValues<OutcomeWord>().Select(o => ($"{Labels.Symbol(o)} {Labels.Of(o)}", Of(o))),
+    ];
+
+    public static string Of(OutcomeWord outcome) => outcome switch
+    {
+        OutcomeWord.Conforms => "conforms",
+        OutcomeWord.Fails => "fails",
+        OutcomeWord.UnderConcession => "conceded",
+        OutcomeWord.NotEvaluated => "open",
+        _ => "aside",
+    };
+
+    /// <summary>The class of a cell that holds just an outcome, or nothing.</summary>
+    public static string Of(string cell)
+    {
+        foreach (var (label, css) in s_classes)
+        {
+            if (cell == label)
+                return css;
+        }
+
+        return "";
+    }
+}

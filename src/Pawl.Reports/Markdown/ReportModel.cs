@@ -1,0 +1,388 @@
+using System.Globalization;
+using Pawl.Reports.Records;
+using Pawl.Reports.Rendering;
+using Scriban.Runtime;
+using static Pawl.Reports.Markdown.MarkdownText;
+
+namespace Pawl.Reports.Markdown;
+
+/// <summary>A record as the template wants it: texts in Markdown, numbers rounded, in the order of the report.</summary>
+internal sealed class ReportModel(ConformanceRecord record)
+{
+    private readonly Anchors _anchors = new();
+    private readonly Dictionary<string, RuleRecord> _rules = record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
+    private readonly HashSet<string> _quantities =
+        [.. record.Subjects.SelectMany(s => s.Quantities.Select(q => $"{s.Path}.{q.Name}"))];
+
+    public ScriptObject Build() => new()
+    {
+        ["id"] = Code(record.Id),
+        ["identity"] = Identity(),
+        ["as_of"] = Day(record.AsOf),
+        ["tool"] = Escape($"{record.Tool.Name} {record.Tool.Version}"),
+        ["verdict"] = new ScriptObject
+        {
+            ["symbol"] = Labels.Symbol(record.Verdict),
+            ["word"] = Capital(Labels.Of(record.Verdict)),
+            ["statement"] = Escape(record.Verdict.Statement),
+        },
+        ["counts"] = Counts(record.Coverage.Overall, "all", Worst(record.Coverage.Domains)),
+        ["domains"] = List(record.Coverage.Domains, d => Counts(d.Counts, d.Domain, d.WorstMargin)),
+        ["files"] = List(record.Files, f => Row(("path", Code(f.Path)), ("sha256", Code(f.Sha256)))),
+        ["packs"] = List(record.Packs, p => Row(
+            ("name", Escape(p.Name)), ("path", Code(p.Path)), ("version", Escape(p.Version)), ("sha256", Code(p.Sha256)))),
+        ["tables"] = string.Join(", ", record.Tables.Select(Code)),
+        ["failures"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.Fails), Finding),
+        ["conceded"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession), Finding),
+        ["waiting"] = List(record.Waiting, Wait),
+        ["not_evaluated"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.NotEvaluated), Finding),
+        ["not_applicable"] = NotApplicable(),
+        ["results"] = List(record.Coverage.Domains, Results),
+        ["topology"] = Escape(record.Topology),
+        ["bodies"] = List(Subjects("body"), s => Columns(s, "role", "speed", "torque", "power")),
+        ["mesh_powers"] = List(Subjects("mesh"), s => Columns(
+            s, "rolling_power", "efficiency", "tangential_force", "pitch_line_speed", "mesh_frequency")),
+        ["inspection"] = List(Subjects("gear"), Inspection),
+        ["sheets"] = Sheets(),
+        ["inputs"] = Inputs(),
+        ["assumptions"] = List(record.Assumptions, Assumption),
+        ["derivations"] = List(record.Subjects, Derivations),
+        ["rules"] = List(record.Rules, Rule),
+        ["deviations"] = List(record.Rules.Where(r => r.Shipped is not null), Deviation),
+        ["unchecked"] = Unchecked(),
+        ["simplifications"] = Simplifications(),
+        ["cautions"] = List(record.Cautions, Escape),
+    };
+
+    private ScriptObject Identity() => Row(
+        ("family", Escape(record.Identity.Family)),
+        ("variant", Escape(record.Identity.Variant)),
+        ("revision", Escape(record.Identity.Revision)),
+        ("description", Escape(record.Identity.Description)),
+        ("file", Code(record.Identity.File)));
+
+    private static ScriptObject Counts(CountsRecord counts, string domain, double? worst) => new()
+    {
+        ["domain"] = Escape(domain),
+        ["conforms"] = Phrase.Whole(counts.Conforms),
+        ["fails"] = Phrase.Whole(counts.Fails),
+        ["under_concession"] = Phrase.Whole(counts.UnderConcession),
+        ["not_evaluated"] = Phrase.Whole(counts.NotEvaluated),
+        ["not_applicable"] = Phrase.Whole(counts.NotApplicable),
+        ["evaluated"] = Phrase.Whole(counts.Evaluated),
+        ["applicable"] = Phrase.Whole(counts.Applicable),
+        ["worst_margin"] = worst is { } margin ? Figures.Margin(margin) : "–",
+    };
+
+    private static double? Worst(ImmutableArray<DomainRecord> domains) => domains.Min(d => d.WorstMargin);
+
+    private ScriptObject Finding(FindingRecord finding)
+    {
+        var (value, limit) = Figures.Apart(finding);
+        var rule = _rules.GetValueOrDefault(finding.Rule);
+        return new()
+        {
+            ["rule"] = RuleLink(finding.Rule),
+            ["subject"] = Code(finding.Subject),
+            ["title"] = Escape(finding.Title),
+            ["severity"] = Labels.Of(finding.Severity),
+            ["value"] = Escape(value),
+            ["linked_value"] = Linked(value, finding.Measured),
+            ["limit"] = Escape(limit),
+            ["margin"] = finding.Margin is { } margin ? Figures.Margin(margin) : "–",
+            ["outcome"] = $"{Labels.Symbol(finding.Outcome)} {Labels.Of(finding.Outcome)}",
+            ["place"] = Code(finding.Place.ToString()),
+            ["reasons"] = string.Join("; ", finding.Reasons.Select(Escape)),
+            ["source"] = rule is null ? "–" : Escape(rule.Source.Method),
+            ["why"] = Escape(rule?.Why ?? ""),
+            ["mend"] = Escape(rule?.Mend ?? ""),
+            ["expression"] = Expression(finding.Measured),
+            ["governing"] = List(finding.Governing, Governing),
+            ["concession"] = finding.Concession is { } c ? Concession(c) : null,
+        };
+    }
+
+    private static ScriptObject Concession(ConcessionRecord concession) => Row(
+        ("reason", Escape(concession.Reason)),
+        ("approved_by", Escape(concession.ApprovedBy)),
+        ("expires", Day(concession.Expires)),
+        ("worst_margin", concession.WorstMargin is { } worst ? Figures.Margin(worst) : ""),
+        ("place", Code(concession.Place.ToString())));
+
+    private string Governing(TermRecord term)
+    {
+        var name = term.Quantity is { } quantity ? QuantityLink(quantity) : Escape(term.Symbol);
+        var place = term.Place is { } p ? $" at {Code(p.ToString())}" : "";
+        return $"{name} = {Escape(Figures.Of(term.Value))}{place}";
+    }
+
+    /// <summary>How a measure that is no plain quantity comes about.</summary>
+    private string Expression(MeasureRecord? measure) => measure?.Expression is not { } expression ? ""
+        : measure.Terms.IsEmpty ? Escape(expression)
+        : $"{Escape(expression)} with {Terms(measure.Terms)}";
+
+    private string Linked(string value, MeasureRecord? measure) =>
+        measure?.Quantity is { } quantity && _quantities.Contains(quantity)
+            ? Link(Escape(value), _anchors.Quantity(quantity))
+            : Escape(value);
+
+    private string RuleLink(string id) => _rules.ContainsKey(id) ? Link(Code(id), _anchors.Rule(id)) : Code(id);
+
+    private string QuantityLink(string reference) =>
+        _quantities.Contains(reference) ? Link(Code(reference), _anchors.Quantity(reference)) : Code(reference);
+
+    private ScriptObject Wait(WaitRecord wait) => Row(
+        ("reason", Escape(wait.Reason)),
+        ("checks", Phrase.Whole(wait.Checks)),
+        ("alone", Phrase.Whole(wait.Alone)),
+        ("rules", string.Join(", ", wait.Rules.Select(RuleLink))));
+
+    private ScriptArray NotApplicable()
+    {
+        var rows = new ScriptArray();
+        foreach (var group in record.Findings.Where(f => f.Outcome == OutcomeWord.NotApplicable).GroupBy(f => f.Rule))
+        {
+            rows.Add(Row(
+                ("rule", RuleLink(group.Key)),
+                ("when", _rules.GetValueOrDefault(group.Key)?.When is { } when ? Escape(when) : "the subject has no such quantity"),
+                ("subjects", string.Join(", ", group.Select(f => Code(f.Subject))))));
+        }
+
+        return rows;
+    }
+
+    private ScriptObject Results(DomainRecord domain) => new()
+    {
+        ["domain"] = Escape(domain.Domain),
+        ["findings"] = List(
+            record.Findings.Where(f => f.Domain == domain.Domain && f.Outcome != OutcomeWord.NotApplicable), Finding),
+    };
+
+    private List<SubjectRecord> Subjects(string kind) => [.. record.Subjects.Where(s => s.Kind == kind)];
+
+    private ScriptObject Columns(SubjectRecord subject, params ReadOnlySpan<string> names)
+    {
+        var row = new ScriptObject { ["subject"] = Code(subject.Path) };
+        foreach (var name in names)
+            row[name] = Shown(subject, name, Figures.Of);
+        return row;
+    }
+
+    private ScriptObject Inspection(SubjectRecord gear) => Row(
+        ("subject", Code(gear.Path)),
+        ("span_teeth", Shown(gear, "span_teeth", Figures.Of)),
+        ("base_tangent_length", Shown(gear, "base_tangent_length", Figures.Limits)),
+        ("ball_diameter", Shown(gear, "ball_diameter", Figures.Nominal)),
+        ("dimension_over_balls", Shown(gear, "dimension_over_balls", Figures.Limits)));
+
+    private string Shown(SubjectRecord subject, string name, Func<ValueRecord, string> show)
+    {
+        foreach (var quantity in subject.Quantities)
+        {
+            if (quantity.Name == name)
+                return Link(Escape(show(quantity.Value)), _anchors.Quantity($"{subject.Path}.{name}"));
+        }
+
+        return "–";
+    }
+
+    /// <summary>All quantities of all subjects, a part of the report for each domain, a table for each kind.</summary>
+    private ScriptArray Sheets()
+    {
+        var parts = new ScriptArray();
+        foreach (var domain in record.Subjects.GroupBy(s => s.Domain))
+        {
+            var kinds = new ScriptArray();
+            foreach (var kind in domain.GroupBy(s => s.Kind))
+            {
+                kinds.Add(new ScriptObject
+                {
+                    ["title"] = Escape(kind.First().Title),
+                    ["tables"] = Sheet.Of([.. kind], _anchors),
+                });
+            }
+
+            parts.Add(new ScriptObject { ["domain"] = Escape(domain.Key), ["kinds"] = kinds });
+        }
+
+        return parts;
+    }
+
+    private ScriptArray Inputs()
+    {
+        var files = new ScriptArray();
+        foreach (var file in record.Inputs.GroupBy(i => i.Place.File))
+        {
+            files.Add(new ScriptObject
+            {
+                ["file"] = Code(file.Key),
+                ["rows"] = List(file, i => Row(
+                    ("path", Code(i.Path)), ("written", Escape(i.Written)), ("line", Phrase.Whole(i.Place.Line)))),
+            });
+        }
+
+        return files;
+    }
+
+    private ScriptObject Assumption(AssumptionRecord assumption) => Row(
+        ("quantity", QuantityLink(assumption.Quantity)),
+        ("title", Escape(assumption.Title)),
+        ("value", Escape(Figures.Of(assumption.Value))),
+        ("basis", Escape(assumption.Basis)),
+        ("rules", assumption.Rules.IsEmpty ? "none" : string.Join(", ", assumption.Rules.Select(RuleLink))));
+
+    private ScriptObject Derivations(SubjectRecord subject) => new()
+    {
+        ["subject"] = Code(subject.Path),
+        ["title"] = Escape(subject.Title),
+        ["place"] = Code(subject.Place.ToString()),
+        ["quantities"] = List(subject.Quantities, q => Derivation(subject, q)),
+    };
+
+    private ScriptObject Derivation(SubjectRecord subject, QuantityRecord quantity)
+    {
+        var value = quantity.Value.Reasons.IsEmpty
+            ? Escape(Figures.Of(quantity.Value))
+            : "not evaluated: " + string.Join("; ", quantity.Value.Reasons.Select(Escape));
+        return Row(
+            ("anchor", _anchors.Quantity($"{subject.Path}.{quantity.Name}")),
+            ("title", Escape(Sheet.Titled(quantity))),
+            ("value", value),
+            ("origin", Origin(quantity)),
+            ("formula", quantity.Origin == OriginWord.Computed ? Escape(quantity.Formula) : ""),
+            ("terms", Terms(quantity.Terms)),
+            ("source", Source(quantity)),
+            ("note", Escape(quantity.Note)),
+            ("wide", quantity.Wide ? "The bounds take the inputs as independent: wide, never narrow." : ""));
+    }
+
+    private static string Origin(QuantityRecord quantity) => quantity.Origin switch
+    {
+        OriginWord.Declared when quantity.Written is { } written && quantity.Place is { } place =>
+            $"declared as “{Escape(written)}” at {Code(place.ToString())}",
+        OriginWord.Declared => "declared",
+        OriginWord.Assumed => $"assumed: {Escape(quantity.Basis ?? "")}",
+        _ => "",
+    };
+
+    private static string Source(QuantityRecord quantity) => quantity switch
+    {
+        { Origin: not OriginWord.Computed } or { Source: "" } => "",
+        { Certainty: CertaintyWord.Memory or CertaintyWord.CommonPractice } =>
+            $"{Escape(quantity.Source)} ({Labels.Of(quantity.Certainty)})",
+        _ => Escape(quantity.Source),
+    };
+
+    private string Terms(ImmutableArray<TermRecord> terms) => string.Join(", ", terms.Select(Term));
+
+    private string Term(TermRecord term)
+    {
+        var symbol = Escape(term.Symbol);
+        var named = term.Quantity is { } quantity && _quantities.Contains(quantity) ? Link(symbol, _anchors.Quantity(quantity)) : symbol;
+        var given = term.Terms.IsEmpty ? "" : $" (from {Terms(term.Terms)})";
+        var value = term.Value.Reasons.IsEmpty ? Escape(Figures.Of(term.Value)) : "not evaluated";
+        return $"{named} = {value}{given}";
+    }
+
+    private ScriptObject Rule(RuleRecord rule) => Row(
+        ("anchor", _anchors.Rule(rule.Id)),
+        ("id", Code(rule.Id)),
+        ("title", Escape(rule.Title)),
+        ("applies_to", Code(rule.AppliesTo)),
+        ("when", rule.When is { } when ? Escape(when) : ""),
+        ("measure", Escape(rule.Measure)),
+        ("limit", Escape(rule.Limit)),
+        ("severity", Labels.Of(rule.Severity)),
+        ("concedable", rule.Concedable ? "" : "no concession may cover it"),
+        ("method", Escape(rule.Source.Method)),
+        ("limit_source", Escape(rule.Source.Limit)),
+        ("certainty", Labels.Of(rule.Source.Certainty)),
+        ("why", Escape(rule.Why)),
+        ("mend", Escape(rule.Mend)),
+        ("place", Code(rule.Place.ToString())));
+
+    private ScriptArray Deviation(RuleRecord rule)
+    {
+        var shipped = rule.Shipped!;
+        var changes = new ScriptArray();
+        Change("Measure", shipped.Measure, rule.Measure);
+        Change("Condition", shipped.When ?? "always", rule.When ?? "always");
+        Change("Limit", shipped.Limit, rule.Limit);
+        Change("Severity", Labels.Of(shipped.Severity), Labels.Of(rule.Severity));
+        Change("Method", shipped.Source.Method, rule.Source.Method);
+        Change("Source of the limit", shipped.Source.Limit, rule.Source.Limit);
+        Change("Concession", shipped.Concedable ? "possible" : "not possible", rule.Concedable ? "possible" : "not possible");
+        return changes;
+
+        void Change(string what, string before, string now)
+        {
+            if (before != now)
+                changes.Add(Row(("rule", RuleLink(rule.Id)), ("what", what), ("shipped", Escape(before)), ("now", Escape(now))));
+        }
+    }
+
+    /// <summary>Limits and formulas whose source was not open when they were written down.</summary>
+    private ScriptArray Unchecked()
+    {
+        var rows = new ScriptArray();
+        foreach (var rule in record.Rules)
+        {
+            if (rule.Source.Certainty is CertaintyWord.Memory or CertaintyWord.CommonPractice)
+                rows.Add(Row(("what", $"limit of {RuleLink(rule.Id)}"), ("source", Escape(rule.Source.Limit)), ("certainty", Labels.Of(rule.Source.Certainty))));
+        }
+
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (var subject in record.Subjects)
+        {
+            foreach (var quantity in subject.Quantities)
+            {
+                if (quantity is { Origin: OriginWord.Computed, Certainty: CertaintyWord.Memory or CertaintyWord.CommonPractice }
+                    && seen.Add($"{subject.Kind}.{quantity.Name}"))
+                {
+                    rows.Add(Row(
+                        ("what", $"formula of {Escape(Sheet.Titled(quantity))}"),
+                        ("source", Escape(quantity.Source)),
+                        ("certainty", Labels.Of(quantity.Certainty))));
+                }
+            }
+        }
+
+        return rows;
+    }
+
+    private ScriptArray Simplifications()
+    {
+        var rows = new ScriptArray();
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (var subject in record.Subjects)
+        {
+            foreach (var quantity in subject.Quantities)
+            {
+                if (quantity.Note.Length > 0 && seen.Add($"{subject.Kind}.{quantity.Name}"))
+                    rows.Add(Row(("what", Escape(quantity.Title)), ("note", Escape(quantity.Note))));
+            }
+        }
+
+        return rows;
+    }
+
+    private static ScriptArray List<T>(IEnumerable<T> items, Func<T, object> show)
+    {
+        var list = new ScriptArray();
+        foreach (var item in items)
+            list.Add(show(item));
+        return list;
+    }
+
+    private static ScriptObject Row(params ReadOnlySpan<(string Key, string Text)> cells)
+    {
+        var row = new ScriptObject();
+        foreach (var (key, text) in cells)
+            row[key] = text;
+        return row;
+    }
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+}

@@ -1,0 +1,41 @@
+using Pawl.Reports.Html;
+using Pawl.Reports.Markdown;
+using Pawl.Reports.Records;
+
+namespace Pawl.Reports.Output;
+
+/// <summary>The files of a record, and of all records together.</summary>
+public static class ReportFiles
+{
+    /// <summary>The files of one record.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="name">Its name by <see cref="ReportNames.Of"/>.</param>
+    /// <param name="formats">Which files.</param>
+    public static ImmutableArray<OutputFile> Of(ConformanceRecord record, string name, ReportFormats formats)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        var files = ImmutableArray.CreateBuilder<OutputFile>();
+        if (formats.HasFlag(ReportFormats.Json))
+            files.Add(new(name + ".json", record.ToJson()));
+        if ((formats & (ReportFormats.Markdown | ReportFormats.Html)) == 0)
+            return files.DrainToImmutable();
+
+        var markdown = MarkdownReport.Render(record);
+        if (formats.HasFlag(ReportFormats.Markdown))
+            files.Add(new(name + ".md", markdown));
+        if (formats.HasFlag(ReportFormats.Html))
+            files.Add(new(name + ".html", HtmlReport.Render(record, markdown)));
+        return files.DrainToImmutable();
+    }
+
+    /// <summary>The page about all specs.</summary>
+    public static ImmutableArray<OutputFile> Index(ImmutableArray<IndexEntry> entries, ReportFormats formats)
+    {
+        var files = ImmutableArray.CreateBuilder<OutputFile>();
+        if (formats.HasFlag(ReportFormats.Markdown))
+            files.Add(new(ReportNames.IndexName + ".md", IndexReport.Markdown(entries, ".md")));
+        if (formats.HasFlag(ReportFormats.Html))
+            files.Add(new(ReportNames.IndexName + ".html", IndexReport.Html(entries)));
+        return files.DrainToImmutable();
+    }
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using System.Reflection;
+using System.Security.Cryptography;
+using System.Text;
+using Pawl.Reports.Building;
+using Pawl.Reports.Records;
+using Pawl.Rules;
+
+namespace Pawl.Reports;
+
+/// <summary>Writes down a judgement as a record.</summary>
+public static class RecordBuilder
+{
+    /// <summary>The tool as this assembly knows it.</summary>
+    public static readonly ToolRecord Tool = new() { Name = "pawl", Version = VersionOfThis() };
+
+    /// <summary>The record of a judgement. Pure: the same judgement gives the same record.</summary>
+    public static ConformanceRecord Build(Judgement judgement) => Build(judgement, Tool);
+
+    /// <summary>The record of a judgement, by a tool of another name or version.</summary>
+    public static ConformanceRecord Build(Judgement judgement, ToolRecord tool)
+    {
+        ArgumentNullException.ThrowIfNull(judgement);
+        ArgumentNullException.ThrowIfNull(tool);
+        var analysis = judgement.Analysis;
+        var spec = analysis.Spec;
+        var quantities = new QuantityWriter();
+        var findings = FindingWriter.Write(judgement.Findings, quantities);
+        var coverage = CoverageCount.Of(findings);
+        return new()
+        {
+            Format = ConformanceRecord.CurrentFormat,
+            Id = Number(judgement, tool),
+            Tool = tool,
+            Identity = new()
+            {
+                Family = spec.Gearbox.Family.Value,
+                Variant = spec.Gearbox.Variant.Value,
+                Revision = spec.Gearbox.Revision?.Value ?? "",
+                Description = spec.Gearbox.Description?.Value ?? "",
+                File = spec.File,
+            },
+            AsOf = judgement.AsOf,
+            Verdict = Verdicts.Of(findings, coverage.Overall),
+            Coverage = coverage,
+            Topology = analysis.Topology,
+            Files = Map(spec.FilesRead, f => new FileRecord { Path = f.Path, Sha256 = f.Sha256 }),
+            Packs = Map(judgement.Rules.Packs, p =>
+                new PackRecord { Name = p.Name, Path = p.Path, Version = p.Version, Sha256 = p.Sha256 }),
+            Tables = analysis.TablesUsed,
+            Findings = findings,
+            Waiting = WaitingList.Of(findings),
+            Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
+            Subjects = Map(analysis.Subjects, quantities.Write),
+            Assumptions = AssumptionLedger.Of(analysis.Subjects, judgement.Findings, quantities),
+            Inputs = DeclaredInputs.Of(spec),
+            Cautions = Cautions.All,
+        };
+    }
+
+    private static ImmutableArray<TTo> Map<TFrom, TTo>(ImmutableArray<TFrom> from, Func<TFrom, TTo> write)
+    {
+        var to = ImmutableArray.CreateBuilder<TTo>(from.Length);
+        foreach (var item in from)
+            to.Add(write(item));
+        return to.MoveToImmutable();
+    }
+
+    /// <summary>A number that changes with anything that can change the verdict.</summary>
+    private static string Number(Judgement judgement, ToolRecord tool)
+    {
+        var text = new StringBuilder();
+        text.Append(tool.Name).Append('\n').Append(tool.Version).Append('\n');
+        text.Append(judgement.AsOf.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)).Append('\n');
+        text.Append(judgement.Analysis.Spec.File).Append('\n');
+        foreach (var file in judgement.Analysis.Spec.FilesRead)
+            text.Append(file.Path).Append('\t').Append(file.Sha256).Append('\n');
+        foreach (var pack in judgement.Rules.Packs)
+            text.Append(pack.Path).Append('\t').Append(pack.Sha256).Append('\n');
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())).AsSpan(0, 8));
+    }
+
+    private static string VersionOfThis() =>
+        typeof(RecordBuilder).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+}

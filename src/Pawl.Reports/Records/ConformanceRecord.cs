@@ -1,0 +1,193 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace Pawl.Reports.Records;
+
+/// <summary>The judgement of one variant as one document. Every output is rendered from it alone.</summary>
+/// <remarks>Numbers stand in the unit beside them, in full precision; a report rounds, the record does not.</remarks>
+public sealed record ConformanceRecord
+{
+    /// <summary>The version of the record's format that this build writes and reads.</summary>
+    public const int CurrentFormat = 1;
+
+    [Display(Name = "Format", Description = "Version of the record format.")]
+    public required int Format { get; init; }
+
+    [Display(Name = "Report number", Description = "First 16 hexadecimal digits of the SHA-256 over tool, date, files and packs.")]
+    public required string Id { get; init; }
+
+    [Display(Name = "Tool", Description = "What made the record.")]
+    public required ToolRecord Tool { get; init; }
+
+    [Display(Name = "Identity", Description = "What was judged.")]
+    public required IdentityRecord Identity { get; init; }
+
+    [Display(Name = "Evaluation date", Description = "The day on which concessions were held to their expiry, year-month-day.")]
+    public required DateOnly AsOf { get; init; }
+
+    [Display(Name = "Verdict", Description = "The outcome as a whole.")]
+    public required VerdictRecord Verdict { get; init; }
+
+    [Display(Name = "Coverage", Description = "How much of what applies was evaluated.")]
+    public required CoverageRecord Coverage { get; init; }
+
+    [Display(Name = "Topology", Description = "The train in words, as recognised from the graph.")]
+    public string Topology { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Files", Description = "Every file of the spec that was read, with its hash.")]
+    public required ImmutableArray<FileRecord> Files { get; init; }
+
+    [Display(Name = "Rule packs", Description = "Every rule pack in force, with its hash.")]
+    public required ImmutableArray<PackRecord> Packs { get; init; }
+
+    [Display(Name = "Standard tables", Description = "Standard tables used, by id.")]
+    public required ImmutableArray<string> Tables { get; init; }
+
+    [Display(Name = "Findings", Description = "Every rule put to every subject of its kind.")]
+    public required ImmutableArray<FindingRecord> Findings { get; init; }
+
+    [Display(Name = "Waiting", Description = "Why checks are not evaluated, the reason that holds up most of them first.")]
+    public required ImmutableArray<WaitRecord> Waiting { get; init; }
+
+    [Display(Name = "Rules", Description = "The rules in force.")]
+    public required ImmutableArray<RuleRecord> Rules { get; init; }
+
+    [Display(Name = "Subjects", Description = "Everything that rules speak of, with all its quantities.")]
+    public required ImmutableArray<SubjectRecord> Subjects { get; init; }
+
+    [Display(Name = "Assumptions", Description = "Every default that stands in for a silent spec.")]
+    public required ImmutableArray<AssumptionRecord> Assumptions { get; init; }
+
+    [Display(Name = "Inputs", Description = "What the spec declares, as written.")]
+    public required ImmutableArray<InputRecord> Inputs { get; init; }
+
+    [Display(Name = "Cautions", Description = "What the reader must keep in mind.")]
+    public required ImmutableArray<string> Cautions { get; init; }
+
+    /// <summary>Reads a record back.</summary>
+    /// <exception cref="FormatException">The text is no record that this build reads; the message says why.</exception>
+    public static ConformanceRecord Read(string json) => RecordJson.Read(json);
+
+    /// <summary>The record as JSON: indented, line feeds, snake case, one order of keys.</summary>
+    public string ToJson() => RecordJson.Write(this);
+}
+
+/// <summary>What made the record.</summary>
+public sealed record ToolRecord
+{
+    [Display(Name = "Name", Description = "Name of the tool.")]
+    public required string Name { get; init; }
+
+    [Display(Name = "Version", Description = "Version of the tool.")]
+    public required string Version { get; init; }
+}
+
+/// <summary>What was judged.</summary>
+public sealed record IdentityRecord
+{
+    [Display(Name = "Family", Description = "Name of the housing family.")]
+    public required string Family { get; init; }
+
+    [Display(Name = "Variant", Description = "Name of the variant.")]
+    public required string Variant { get; init; }
+
+    [Display(Name = "Revision", Description = "Revision of the variant.")]
+    public string Revision { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Description", Description = "A sentence about the variant.")]
+    public string Description { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Spec file", Description = "The variant's own file, from the project root.")]
+    public required string File { get; init; }
+}
+
+/// <summary>The outcome as a whole.</summary>
+public sealed record VerdictRecord
+{
+    [Display(Name = "Word", Description = "The verdict.")]
+    public required VerdictWord Word { get; init; }
+
+    [Display(Name = "Complete", Description = "Whether every applicable check was evaluated.")]
+    public required bool Complete { get; init; }
+
+    [Display(Name = "Statement", Description = "The verdict in a sentence or two.")]
+    public required string Statement { get; init; }
+}
+
+/// <summary>A file of the spec that was read.</summary>
+public sealed record FileRecord
+{
+    [Display(Name = "Path", Description = "From the project root, forward slashes.")]
+    public required string Path { get; init; }
+
+    [Display(Name = "SHA-256", Description = "Hash of the bytes, lower-case hexadecimal.")]
+    public required string Sha256 { get; init; }
+}
+
+/// <summary>A rule pack in force.</summary>
+public sealed record PackRecord
+{
+    [Display(Name = "Name", Description = "Name of the pack.")]
+    public required string Name { get; init; }
+
+    [Display(Name = "Path", Description = "The file; \"shipped:\" in front for those inside the tool.")]
+    public required string Path { get; init; }
+
+    [Display(Name = "Version", Description = "The pack's own version.")]
+    public required string Version { get; init; }
+
+    [Display(Name = "SHA-256", Description = "Hash of the bytes, lower-case hexadecimal.")]
+    public required string Sha256 { get; init; }
+}
+
+/// <summary>A default that stands in for a silent spec.</summary>
+public sealed record AssumptionRecord
+{
+    [Display(Name = "Quantity", Description = "The assumed quantity: subject.quantity.")]
+    public required string Quantity { get; init; }
+
+    [Display(Name = "Title", Description = "The quantity in words.")]
+    public required string Title { get; init; }
+
+    [Display(Name = "Value", Description = "The value assumed.")]
+    public required ValueRecord Value { get; init; }
+
+    [Display(Name = "Basis", Description = "Which default, and its source.")]
+    public required string Basis { get; init; }
+
+    [Display(Name = "Rules", Description = "Rules whose verdict rests on it.")]
+    public ImmutableArray<string> Rules { get; init => field = value.IsDefault ? [] : value; } = [];
+}
+
+/// <summary>One value that the spec declares.</summary>
+public sealed record InputRecord
+{
+    [Display(Name = "Path", Description = "Keys from the top of the spec, joined by points.")]
+    public required string Path { get; init; }
+
+    [Display(Name = "Written", Description = "The text as written.")]
+    public required string Written { get; init; }
+
+    [Display(Name = "Place", Description = "Where it is written.")]
+    public required PlaceRecord Place { get; init; }
+}
+
+/// <summary>A place in a file. Lines and columns count from 1; the end is exclusive.</summary>
+public sealed record PlaceRecord
+{
+    [Display(Name = "File", Description = "From the project root, forward slashes.")]
+    public required string File { get; init; }
+
+    [Display(Name = "Line", Description = "First line.")]
+    public required int Line { get; init; }
+
+    [Display(Name = "Column", Description = "First column, in UTF-16 code units.")]
+    public required int Column { get; init; }
+
+    [Display(Name = "End line", Description = "Last line.")]
+    public required int EndLine { get; init; }
+
+    [Display(Name = "End column", Description = "One past the last column.")]
+    public required int EndColumn { get; init; }
+
+    public override string ToString() => FormattableString.Invariant($"{File}:{Line}:{Column}");
+}

@@ -1,0 +1,103 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace Pawl.Reports.Records;
+
+/// <summary>One rule put to one subject.</summary>
+public sealed record FindingRecord
+{
+    [Display(Name = "Rule", Description = "Id of the rule.")]
+    public required string Rule { get; init; }
+
+    [Display(Name = "Subject", Description = "Path of the subject.")]
+    public required string Subject { get; init; }
+
+    [Display(Name = "Domain", Description = "Part of the report that the subject belongs to.")]
+    public required string Domain { get; init; }
+
+    [Display(Name = "Title", Description = "What the rule demands.")]
+    public required string Title { get; init; }
+
+    [Display(Name = "Outcome", Description = "What came of it.")]
+    public required OutcomeWord Outcome { get; init; }
+
+    [Display(Name = "Severity", Description = "How bad a failure of the rule is.")]
+    public required SeverityWord Severity { get; init; }
+
+    [Display(Name = "Measured", Description = "The measured value.")]
+    public MeasureRecord? Measured { get; init; }
+
+    [Display(Name = "At least", Description = "The lower limit.")]
+    public MeasureRecord? AtLeast { get; init; }
+
+    [Display(Name = "At most", Description = "The upper limit.")]
+    public MeasureRecord? AtMost { get; init; }
+
+    [Display(Name = "One of", Description = "The words that are permitted.")]
+    public ImmutableArray<string> OneOf { get; init => field = value.IsDefault ? [] : value; } = [];
+
+    [Display(Name = "Margin", Description = "Signed share of the limit at the worst case: 0 is on the limit, negative fails.")]
+    public double? Margin { get; init; }
+
+    [Display(Name = "Place", Description = "The place in the spec that governs the value.")]
+    public required PlaceRecord Place { get; init; }
+
+    [Display(Name = "Reasons", Description = "Why it is not evaluated.")]
+    public ImmutableArray<string> Reasons { get; init => field = value.IsDefault ? [] : value; } = [];
+
+    [Display(Name = "Concession", Description = "The permission that covers it.")]
+    public ConcessionRecord? Concession { get; init; }
+
+    [Display(Name = "Governing", Description = "Declared inputs beneath the value.")]
+    public ImmutableArray<TermRecord> Governing { get; init => field = value.IsDefault ? [] : value; } = [];
+}
+
+/// <summary>A measured value or a limit, with its derivation when it is more than a quantity of a subject.</summary>
+public sealed record MeasureRecord
+{
+    [Display(Name = "Quantity", Description = "The quantity of a subject that it is: subject.quantity.")]
+    public string? Quantity { get; init; }
+
+    [Display(Name = "Expression", Description = "The expression, when it is no plain quantity.")]
+    public string? Expression { get; init; }
+
+    [Display(Name = "Value", Description = "The value.")]
+    public required ValueRecord Value { get; init; }
+
+    [Display(Name = "Terms", Description = "What the expression was given.")]
+    public ImmutableArray<TermRecord> Terms { get; init => field = value.IsDefault ? [] : value; } = [];
+}
+
+/// <summary>Permission to use what does not conform.</summary>
+public sealed record ConcessionRecord
+{
+    [Display(Name = "Reason", Description = "Why the deviation may be used.")]
+    public required string Reason { get; init; }
+
+    [Display(Name = "Approved by", Description = "Who permits it.")]
+    public required string ApprovedBy { get; init; }
+
+    [Display(Name = "Expires", Description = "Last day on which it holds, year-month-day.")]
+    public required DateOnly Expires { get; init; }
+
+    [Display(Name = "Worst margin", Description = "The worst margin that is accepted, as a ratio.")]
+    public double? WorstMargin { get; init; }
+
+    [Display(Name = "Place", Description = "Where it is written.")]
+    public required PlaceRecord Place { get; init; }
+}
+
+/// <summary>A reason why checks are not evaluated.</summary>
+public sealed record WaitRecord
+{
+    [Display(Name = "Reason", Description = "What is missing, or out of range.")]
+    public required string Reason { get; init; }
+
+    [Display(Name = "Checks", Description = "Checks that it holds up, alone or with other reasons.")]
+    public required int Checks { get; init; }
+
+    [Display(Name = "Alone", Description = "Checks that nothing else holds up.")]
+    public required int Alone { get; init; }
+
+    [Display(Name = "Rules", Description = "Rules that it holds up.")]
+    public required ImmutableArray<string> Rules { get; init; }
+}

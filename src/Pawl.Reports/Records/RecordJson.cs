@@ -1,0 +1,88 @@
+using System.Collections;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+
+namespace Pawl.Reports.Records;
+
+/// <summary>The record as JSON and back.</summary>
+internal static class RecordJson
+{
+    private static readonly JsonSerializerOptions s_options = Options();
+
+    public static JsonSerializerOptions SerializerOptions => s_options;
+
+    public static string Write(ConformanceRecord record)
+    {
+        var json = JsonSerializer.Serialize(record, (JsonTypeInfo<ConformanceRecord>)s_options.GetTypeInfo(typeof(ConformanceRecord)));
+        return json + "\n";
+    }
+
+    public static ConformanceRecord Read(string json)
+    {
+        try
+        {
+            RequireFormat(json);
+            return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)s_options.GetTypeInfo(typeof(ConformanceRecord)))
+                ?? throw new FormatException("The record is null.");
+        }
+        catch (JsonException malformed)
+        {
+            throw new FormatException($"The text is no conformance record: {malformed.Message}", malformed);
+        }
+    }
+
+    // Another format may well have other keys: say that it is another format, not which key came first.
+    private static void RequireFormat(string json)
+    {
+        using var document = JsonDocument.Parse(json);
+        if (document.RootElement.ValueKind != JsonValueKind.Object
+            || !document.RootElement.TryGetProperty("format", out var format)
+            || format.ValueKind != JsonValueKind.Number
+            || !format.TryGetInt32(out var number))
+        {
+            throw new FormatException("The text is no conformance record: it states no format.");
+        }
+
+        if (number != ConformanceRecord.CurrentFormat)
+        {
+            throw new FormatException(FormattableString.Invariant(
+                $"The record has format {number}; this build reads {ConformanceRecord.CurrentFormat}."));
+        }
+    }
+
+    private static JsonSerializerOptions Options() => new(RecordContext.Default.Options)
+    {
+        // Units and symbols stay readable; the record is a file, never a piece of a web page.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        NewLine = "\n",
+        TypeInfoResolver = RecordContext.Default.WithAddedModifier(LeaveOutWhatIsEmpty),
+    };
+
+    /// <summary>Optional texts and lists are left out when empty; required ones always stand.</summary>
+    private static void LeaveOutWhatIsEmpty(JsonTypeInfo type)
+    {
+        foreach (var property in type.Properties)
+        {
+            if (property.IsRequired)
+                continue;
+            if (property.PropertyType == typeof(string))
+                property.ShouldSerialize = static (_, value) => value is string { Length: > 0 };
+            else if (property.PropertyType == typeof(bool))
+                property.ShouldSerialize = static (_, value) => value is true;
+            else if (typeof(ICollection).IsAssignableFrom(property.PropertyType))
+                property.ShouldSerialize = static (_, value) => value is ICollection { Count: > 0 };
+        }
+    }
+}
+
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    RespectNullableAnnotations = true,
+    WriteIndented = true,
+    GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSerializable(typeof(ConformanceRecord))]
+internal sealed partial class RecordContext : JsonSerializerContext;

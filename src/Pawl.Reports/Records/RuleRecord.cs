@@ -1,0 +1,84 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace Pawl.Reports.Records;
+
+/// <summary>A rule in force.</summary>
+public sealed record RuleRecord
+{
+    [Display(Name = "Id", Description = "Stable identifier, domain/kebab-name.")]
+    public required string Id { get; init; }
+
+    [Display(Name = "Title", Description = "What it demands.")]
+    public required string Title { get; init; }
+
+    [Display(Name = "Pack", Description = "The pack that declares it.")]
+    public required string Pack { get; init; }
+
+    [Display(Name = "Applies to", Description = "The kind of subject.")]
+    public required string AppliesTo { get; init; }
+
+    [Display(Name = "When", Description = "The condition as written; absent: always.")]
+    public string? When { get; init; }
+
+    [Display(Name = "Measure", Description = "The measured expression as written.")]
+    public required string Measure { get; init; }
+
+    [Display(Name = "Limit", Description = "The limits as written.")]
+    public required string Limit { get; init; }
+
+    [Display(Name = "Severity", Description = "How bad a failure is.")]
+    public required SeverityWord Severity { get; init; }
+
+    [Display(Name = "Source", Description = "Where the number comes from.")]
+    public required SourceRecord Source { get; init; }
+
+    [Display(Name = "Why", Description = "The failure that it guards against.")]
+    public required string Why { get; init; }
+
+    [Display(Name = "Mend", Description = "What to change when it fails.")]
+    public required string Mend { get; init; }
+
+    [Display(Name = "Concedable", Description = "Whether a concession may cover it.")]
+    public required bool Concedable { get; init; }
+
+    [Display(Name = "Place", Description = "Where it is declared.")]
+    public required PlaceRecord Place { get; init; }
+
+    [Display(Name = "Shipped", Description = "What the shipped pack says where a house pack says otherwise.")]
+    public ShippedRecord? Shipped { get; init; }
+}
+
+/// <summary>Where a rule's number comes from, the method apart from the limit.</summary>
+public sealed record SourceRecord
+{
+    [Display(Name = "Method", Description = "How the value is computed.")]
+    public required string Method { get; init; }
+
+    [Display(Name = "Limit", Description = "Where the limit comes from.")]
+    public required string Limit { get; init; }
+
+    [Display(Name = "Certainty", Description = "How sure the limit is.")]
+    public required CertaintyWord Certainty { get; init; }
+}
+
+/// <summary>What the shipped pack says of a rule that a house pack overrides.</summary>
+public sealed record ShippedRecord
+{
+    [Display(Name = "When", Description = "The condition as shipped; absent: always.")]
+    public string? When { get; init; }
+
+    [Display(Name = "Measure", Description = "The measured expression as shipped.")]
+    public required string Measure { get; init; }
+
+    [Display(Name = "Limit", Description = "The limits as shipped.")]
+    public required string Limit { get; init; }
+
+    [Display(Name = "Severity", Description = "The severity as shipped.")]
+    public required SeverityWord Severity { get; init; }
+
+    [Display(Name = "Source", Description = "The source as shipped.")]
+    public required SourceRecord Source { get; init; }
+
+    [Display(Name = "Concedable", Description = "Whether a concession may cover it as shipped.")]
+    public required bool Concedable { get; init; }
+}

@@ -1,0 +1,67 @@
+using Pawl.Reports.Records;
+
+namespace Pawl.Reports.Rendering;
+
+/// <summary>Words of the record for people, each with a symbol, so that no verdict hangs on a colour.</summary>
+internal static class Labels
+{
+    public static string Of(OutcomeWord outcome) => outcome switch
+    {
+        OutcomeWord.Conforms => "conforms",
+        OutcomeWord.Fails => "fails",
+        OutcomeWord.UnderConcession => "under concession",
+        OutcomeWord.NotEvaluated => "not evaluated",
+        _ => "not applicable",
+    };
+
+    public static string Symbol(OutcomeWord outcome) => outcome switch
+    {
+        OutcomeWord.Conforms => "✓",
+        OutcomeWord.Fails => "✗",
+        OutcomeWord.UnderConcession => "◐",
+        OutcomeWord.NotEvaluated => "?",
+        _ => "·",
+    };
+
+    public static string Of(SeverityWord severity) => severity switch
+    {
+        SeverityWord.Error => "error",
+        SeverityWord.Warning => "warning",
+        _ => "note",
+    };
+
+    public static string Of(CertaintyWord certainty) => certainty switch
+    {
+        CertaintyWord.ClosedForm => "closed form",
+        CertaintyWord.Published => "published",
+        CertaintyWord.Memory => "from memory",
+        CertaintyWord.CommonPractice => "common practice",
+        _ => "declared",
+    };
+
+    public static string Of(VerdictRecord verdict)
+    {
+        var word = verdict.Word switch
+        {
+            VerdictWord.Conforms => "conforms",
+            VerdictWord.ConformsUnderConcession => "conforms under concession",
+            VerdictWord.Fails => "fails",
+            _ => "not judged",
+        };
+
+        return verdict is { Complete: false, Word: VerdictWord.Conforms or VerdictWord.ConformsUnderConcession }
+            ? word + " as far as evaluated"
+            : word;
+    }
+
+    public static string Symbol(VerdictRecord verdict) => Symbol(Alike(verdict));
+
+    /// <summary>The outcome whose symbol and colour stand for a verdict.</summary>
+    public static OutcomeWord Alike(VerdictRecord verdict) => verdict.Word switch
+    {
+        VerdictWord.Conforms => OutcomeWord.Conforms,
+        VerdictWord.ConformsUnderConcession => OutcomeWord.UnderConcession,
+        VerdictWord.Fails => OutcomeWord.Fails,
+        _ => OutcomeWord.NotEvaluated,
+    };
+}

@@ -1,0 +1,126 @@
+using System.Globalization;
+using Pawl.Reports.Records;
+using Pawl.Reports.Rendering;
+
+namespace Pawl.Reports;
+
+/// <summary>How much the text says.</summary>
+public enum TextLevel
+{
+    /// <summary>Failures, one line each, and the summary.</summary>
+    Quiet,
+
+    /// <summary>Failures with why and how to mend, concessions, what is not evaluated, the summary.</summary>
+    Normal,
+
+    /// <summary>As normal, with everything that conforms and every assumption.</summary>
+    Verbose,
+}
+
+/// <summary>Text for people and for editors that read <c>file:line:column: severity rule: message</c>.</summary>
+/// <param name="level">How much it says.</param>
+/// <param name="colour">Whether to colour it with escape sequences.</param>
+public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour = false)
+{
+    private readonly Paint _paint = new(colour);
+
+    /// <summary>One spec: findings first, the worst before all; a summary line last.</summary>
+    public void Write(ConformanceRecord record, TextWriter to)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(to);
+        var lines = new Lines(to);
+        var rules = level == TextLevel.Quiet ? null : record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
+        foreach (var finding in FindingOrder.WorstFirst(record.Findings, OutcomeWord.Fails))
+            Failure(finding, rules, lines);
+
+        if (level != TextLevel.Quiet)
+        {
+            Concessions(record, lines);
+            Waiting(record, lines);
+        }
+
+        if (level == TextLevel.Verbose)
+        {
+            foreach (var finding in FindingOrder.WorstFirst(record.Findings, OutcomeWord.Conforms))
+                lines.Write($"{Place(finding)} {_paint.Green("conforms")} {Head(finding)}: {Measured(finding)}");
+            foreach (var assumption in record.Assumptions)
+            {
+                lines.Write($"{Safe(record.Identity.File)}: {_paint.Dim("assumed")} {Safe(assumption.Quantity)}: "
+                    + $"{Safe(Figures.Of(assumption.Value))}, {Safe(assumption.Basis)}");
+            }
+        }
+
+        lines.Write(Summary(record));
+    }
+
+    private void Failure(FindingRecord finding, Dictionary<string, RuleRecord>? rules, Lines lines)
+    {
+        var severity = Labels.Of(finding.Severity);
+        var painted = finding.Severity switch
+        {
+            SeverityWord.Error => _paint.Red(severity),
+            SeverityWord.Warning => _paint.Yellow(severity),
+            _ => _paint.Blue(severity),
+        };
+        lines.Write($"{Place(finding)} {painted} {Head(finding)}: {Measured(finding)}");
+        if (rules is null || !rules.TryGetValue(finding.Rule, out var rule))
+            return;
+        lines.Write($"  {_paint.Dim("why:")} {Safe(rule.Why)}");
+        lines.Write($"  {_paint.Dim("mend:")} {Safe(rule.Mend)}");
+    }
+
+    private void Concessions(ConformanceRecord record, Lines lines)
+    {
+        foreach (var finding in FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession))
+        {
+            lines.Write($"{Place(finding)} {_paint.Yellow("concession")} {Head(finding)}: {Measured(finding)}");
+            if (finding.Concession is not { } concession)
+                continue;
+            var accepted = concession.WorstMargin is { } worst ? $", down to {Figures.Margin(worst)}" : "";
+            lines.Write($"  until {Day(concession.Expires)}{accepted}, approved by {Safe(concession.ApprovedBy)}: {Safe(concession.Reason)}");
+        }
+    }
+
+    private void Waiting(ConformanceRecord record, Lines lines)
+    {
+        if (record.Coverage.Overall.NotEvaluated == 0)
+            return;
+        lines.Write($"{Safe(record.Identity.File)}: {_paint.Blue("not evaluated")}: "
+            + $"{Phrase.Count(record.Coverage.Overall.NotEvaluated, "check")}");
+        foreach (var wait in record.Waiting)
+        {
+            var alone = wait.Alone == wait.Checks ? "" : $", {Phrase.Whole(wait.Alone)} of them for this alone";
+            lines.Write($"  {Safe(wait.Reason)} ({Phrase.Count(wait.Checks, "check")}{alone}): {Safe(string.Join(", ", wait.Rules))}");
+        }
+    }
+
+    private string Summary(ConformanceRecord record)
+    {
+        var verdict = Labels.Of(record.Verdict);
+        var painted = Labels.Alike(record.Verdict) switch
+        {
+            OutcomeWord.Conforms => _paint.Green(verdict),
+            OutcomeWord.Fails => _paint.Red(verdict),
+            OutcomeWord.UnderConcession => _paint.Yellow(verdict),
+            _ => _paint.Blue(verdict),
+        };
+        var revision = record.Identity.Revision.Length == 0 ? "" : $" revision {Safe(record.Identity.Revision)}";
+        return $"{Safe(record.Identity.File)}: {Safe(record.Identity.Variant)}{revision} {painted}. {record.Verdict.Statement}";
+    }
+
+    private static string Place(FindingRecord finding) => Safe(finding.Place.ToString()) + ":";
+
+    private static string Head(FindingRecord finding) => $"{Safe(finding.Rule)}: {Safe(finding.Subject)} {Safe(finding.Title)}";
+
+    private static string Measured(FindingRecord finding)
+    {
+        var (value, limit) = Figures.Apart(finding);
+        var margin = finding.Margin is { } m ? $", margin {Figures.Margin(m)}" : "";
+        return $"value {Safe(value)}, limit {Safe(limit)}{margin}";
+    }
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string Safe(string text) => SafeText.Line(text);
+}

@@ -1,0 +1,60 @@
+namespace Pawl.Cli.Tests;
+
+public sealed class ExplainTests
+{
+    [Theory]
+    [InlineData("train/error", "rule train/error\n")]
+    [InlineData("spec/bad", "diagnostic spec/bad\n")]
+    [InlineData("cli/usage", "diagnostic cli/usage\n")]
+    [InlineData("mesh", "subject mesh\n")]
+    [InlineData("mesh.tip_clearance", "quantity mesh.tip_clearance\n")]
+    public void Every_kind_of_name_is_explained(string name, string first)
+    {
+        using var place = new Workplace();
+
+        var ran = place.Run("explain", name);
+
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith(first, ran.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_quantity_without_its_subject_gives_every_subject_that_has_it()
+    {
+        using var place = new Workplace();
+
+        var ran = place.Run("explain", "tip_clearance");
+
+        Assert.Equal(0, ran.Code);
+        Assert.All(ran.OutLines.Where(l => l.StartsWith("quantity ", StringComparison.Ordinal)), l => Assert.EndsWith(".tip_clearance", l, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_list_holds_rules_subjects_quantities_and_diagnostics()
+    {
+        using var place = new Workplace();
+
+        var kinds = place.Run("explain").OutLines.Select(l => l.Split(' ')[0]).Distinct();
+
+        Assert.Equal(["rule", "subject", "quantity", "diagnostic"], kinds);
+    }
+
+    [Fact]
+    public void An_unknown_name_is_answered_with_near_ones()
+    {
+        using var place = new Workplace();
+
+        Assert.Contains("`train/error`", place.Run("explain", "train/eror").Error, StringComparison.Ordinal);
+        Assert.Contains("tip_clearance`", place.Run("explain", "tip_clearence").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void JSON_is_JSON()
+    {
+        using var place = new Workplace();
+
+        using var json = System.Text.Json.JsonDocument.Parse(place.Run("explain", "train/error", "--format", "json").Out);
+
+        Assert.Equal("train/error", json.RootElement[0].GetProperty("name").GetString());
+    }
+}

@@ -1,0 +1,125 @@
+using System.Text;
+using System.Text.Json;
+using NJsonSchema;
+using Pawl.Specs.Model;
+using Pawl.Specs.Schema;
+using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
+
+namespace Pawl.Specs.Tests.Schema;
+
+public sealed class SchemaTests
+{
+    private static string Folder => Path.Combine(Sample.Repository(), "schema");
+
+    private static Task<JsonSchema> Kept(string name) =>
+        JsonSchema.FromJsonAsync(File.ReadAllText(Path.Combine(Folder, name)), TestContext.Current.CancellationToken);
+
+    private static YamlNode Tree(string text)
+    {
+        List<Diagnostic> diagnostics = [];
+        var tree = YamlReader.Read("f.yaml", Encoding.UTF8.GetBytes(text), diagnostics);
+        Assert.Empty(diagnostics);
+        return tree!;
+    }
+
+    [Fact]
+    public void The_kept_schemas_are_what_the_types_say() => Assert.Empty(SchemaFiles.Stale(Folder, SchemaFiles.Specs));
+
+    [Fact]
+    public void A_missing_and_a_changed_file_are_stale_until_written()
+    {
+        using var project = new Files.Project();
+        ImmutableArray<SchemaFile> files = [new("a.json", () => "{}\n"), new("b.json", () => "[]\n")];
+        project.With("a.json", "{ }\n");
+
+        Assert.Equal(["a.json", "b.json"], SchemaFiles.Stale(project.Root, files));
+        Assert.Equal(["a.json", "b.json"], SchemaFiles.Write(project.Root, files));
+        Assert.Empty(SchemaFiles.Stale(project.Root, files));
+        Assert.Empty(SchemaFiles.Write(project.Root, files));
+    }
+
+    [Theory]
+    [InlineData("gearbox.schema.json", "r180.yaml")]
+    [InlineData("gearbox.schema.json", "family.yaml")]
+    [InlineData("catalogue.schema.json", "catalogue/materials.yaml")]
+    [InlineData("catalogue.schema.json", "catalogue/lubricants.yaml")]
+    public async Task The_editor_schema_accepts_every_file_of_the_sample(string schema, string file) =>
+        Assert.Empty((await Kept(schema)).Validate(new TreeToJson().Convert(Tree(Sample.Read(file)))));
+
+    [Theory]
+    [InlineData("train: {planets: {a: null}}")]
+    [InlineData("train: null")]
+    [InlineData("train: {gears: {a: {teeth: null, surface: null}}}")]
+    [InlineData("ratio: {target: 9/5}")]
+    [InlineData("ratio: {target: null}")]
+    [InlineData("extends: [a.yaml, b.yaml]")]
+    public async Task The_editor_schema_lets_a_variant_remove_and_leave_out(string line) =>
+        Assert.Empty((await Kept("gearbox.schema.json")).Validate(new TreeToJson().Convert(Tree("pawl: 1\n" + line))));
+
+    [Theory]
+    [InlineData("trian: {}")]
+    [InlineData("train: {gears: {2nd: {}}}")]
+    [InlineData("train: {gears: {a: {teeth: 1.5}}}")]
+    [InlineData("train: {gears: {a: {teeth: 10000}}}")]
+    [InlineData("train: {gears: {a: {module: 2.5}}}")]
+    [InlineData("train: {meshes: [{}]}")]
+    [InlineData("duty: {input: {direction: botth}}")]
+    [InlineData("concessions: [{rule: a}]")]
+    public async Task The_editor_schema_refuses_what_no_base_can_mend(string line) =>
+        Assert.NotEmpty((await Kept("gearbox.schema.json")).Validate(new TreeToJson().Convert(Tree("pawl: 1\n" + line))));
+
+    [Fact]
+    public void Every_key_of_every_schema_has_a_title_and_a_description()
+    {
+        foreach (var file in SchemaFiles.Specs)
+        {
+            using var document = JsonDocument.Parse(file.Generate());
+            var root = document.RootElement;
+            Check(file.Name, root);
+            if (root.TryGetProperty("definitions", out var definitions))
+            {
+                foreach (var definition in definitions.EnumerateObject())
+                    Check($"{file.Name} {definition.Name}", definition.Value);
+            }
+        }
+
+        static void Check(string where, JsonElement type)
+        {
+            foreach (var property in type.GetProperty("properties").EnumerateObject())
+            {
+                Assert.True(property.Value.TryGetProperty("title", out _), $"{where}.{property.Name} has no title");
+                Assert.True(property.Value.TryGetProperty("description", out var text) && text.GetString()!.Length > 1, $"{where}.{property.Name} has no description");
+            }
+        }
+    }
+
+    // What editors offer as examples must be what the reader takes.
+    [Fact]
+    public void Every_example_in_the_model_is_of_the_dimension_that_it_illustrates()
+    {
+        foreach (var type in typeof(GearboxSpec).Assembly.GetTypes())
+        {
+            foreach (var property in type.GetProperties())
+            {
+                if (Attribute.GetCustomAttribute(property, typeof(MeasuresAttribute)) is not MeasuresAttribute measures)
+                    continue;
+                var dimension = (Quantities.Dimension)typeof(Quantities.Dimension).GetField(measures.Dimension)!.GetValue(null)!;
+                Assert.True(Quantities.Toleranced.TryParse(measures.Example, out var value, out _), $"{type.Name}.{property.Name}: {measures.Example}");
+                Assert.Equal(dimension, value.Nominal.Dimension);
+            }
+        }
+    }
+
+    [Fact]
+    public void The_fast_reader_of_schemas_refuses_a_word_that_it_does_not_know() =>
+        Assert.Throws<NotSupportedException>(() => SchemaText.Read(new MemoryStream("""{"not": {}}"""u8.ToArray())));
+
+    [Theory]
+    [InlineData("Teeth", "teeth")]
+    [InlineData("CentreDistance", "centre_distance")]
+    [InlineData("Viscosity40", "viscosity_40")]
+    [InlineData("Viscosity100", "viscosity_100")]
+    [InlineData("Bore2Depth", "bore_2_depth")]
+    public void Keys_follow_from_the_names_of_properties(string property, string key) => Assert.Equal(key, PropertyName.Of(property));
+}
