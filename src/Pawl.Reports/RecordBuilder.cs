@@ -26,7 +26,8 @@ public static class RecordBuilder
         var spec = analysis.Spec;
         var quantities = new QuantityWriter();
         var findings = FindingWriter.Write(judgement.Findings, quantities);
-        var coverage = CoverageCount.Of(findings);
+        var subjects = analysis.Subjects.AddRange(judgement.Concessions);
+        var coverage = CoverageCount.Of(findings, subjects);
         return new()
         {
             Format = ConformanceRecord.CurrentFormat,
@@ -51,8 +52,8 @@ public static class RecordBuilder
             Findings = findings,
             Waiting = WaitingList.Of(findings),
             Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
-            Subjects = Map(analysis.Subjects, quantities.Write),
-            Assumptions = AssumptionLedger.Of(analysis.Subjects, judgement.Findings, quantities),
+            Subjects = Map(subjects, quantities.Write),
+            Assumptions = AssumptionLedger.Of(subjects, judgement.Findings, quantities),
             Inputs = DeclaredInputs.Of(spec),
             Cautions = Cautions.All,
         };

@@ -66,6 +66,8 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         lines.Write($"{Place(finding)} {painted} {Head(finding)}: {Measured(finding)}");
         if (rules is null || !rules.TryGetValue(finding.Rule, out var rule))
             return;
+        foreach (var reason in finding.Reasons)
+            lines.Write($"  {Safe(reason)}");
         lines.Write($"  {_paint.Dim("why:")} {Safe(rule.Why)}");
         lines.Write($"  {_paint.Dim("mend:")} {Safe(rule.Mend)}");
     }

@@ -41,7 +41,7 @@ internal sealed class Sample
         var target = train.Add(Number(TrainQuantities.TargetRatio, 4, "4"));
         var speed = train.Add(Number(TrainQuantities.InputSpeed, 3000, "3000 rpm"));
         var torque = train.Add(Number(TrainQuantities.InputTorque, 50, "50 N·m"));
-        var ratio = train.Add(Quantity.Compute(TrainQuantities.Ratio, [], _ => 4.008));
+        var ratio = train.Add(Quantity.Compute(TrainQuantities.Ratio, [], _ => 4.012));
         var deviation = train.Add(Quantity.Compute(
             TrainQuantities.RatioDeviation, [ratio, target], x => Math.Abs(x[0] - x[1]) / x[1]));
         var tolerance = train.Add(Number(TrainQuantities.RatioTolerance, 0.2, "0.2 %"));
@@ -125,9 +125,9 @@ internal sealed class Sample
                 new()
                 {
                     Rule = Floating, Subject = shaft, Outcome = Outcome.Conforms, Measured = shaft[BodyQuantities.Floating],
-                    OneOf = ["no"], Span = At(24),
+                    OneOf = ["false"], Span = At(24),
                 },
-                new() { Rule = Unspaced, Subject = planets, Outcome = Outcome.NotApplicable, Span = At(30) },
+                new() { Rule = Unspaced, Subject = planets, Outcome = Outcome.NotApplicable, Reasons = ["not equally_spaced == false"], Span = At(30) },
             ],
         };
     }
@@ -210,6 +210,8 @@ internal sealed class Sample
         "mesh/centre-distance", "The centre distance suits the housing", SubjectKinds.Mesh, "centre_distance", "at most 60 mm") with
     {
         Shipped = NewRule("mesh/centre-distance", "The centre distance suits the housing", SubjectKinds.Mesh, "centre_distance", "at most 55 mm"),
+        OverriddenBy = "house",
+        OverrideReason = Text("The new housing is larger."),
     };
 
     private Rule Unspaced => NewRule(

@@ -1,26 +1,24 @@
+using Pawl.Analysis.Core;
 using Pawl.Reports.Records;
 
 namespace Pawl.Reports.Building;
 
-/// <summary>Counts outcomes, overall and by domain.</summary>
+/// <summary>Counts outcomes, overall and by domain, the domains in the order of their subjects.</summary>
 internal static class CoverageCount
 {
-    public static CoverageRecord Of(ImmutableArray<FindingRecord> findings)
+    public static CoverageRecord Of(ImmutableArray<FindingRecord> findings, ImmutableArray<Subject> subjects)
     {
         var overall = new Tally();
         List<(string Domain, Tally Tally)> domains = [];
+        foreach (var subject in subjects)
+            TallyOf(domains, subject.Kind.Domain);
         foreach (var finding in findings)
         {
             overall.Add(finding);
-            var at = domains.FindIndex(d => d.Domain == finding.Domain);
-            if (at < 0)
-            {
-                at = domains.Count;
-                domains.Add((finding.Domain, new()));
-            }
-
-            domains[at].Tally.Add(finding);
+            TallyOf(domains, finding.Domain).Add(finding);
         }
+
+        domains.RemoveAll(d => d.Tally.IsEmpty);
 
         return new()
         {
@@ -33,11 +31,26 @@ internal static class CoverageCount
         };
     }
 
+    private static Tally TallyOf(List<(string Domain, Tally Tally)> domains, string name)
+    {
+        foreach (var (domain, known) in domains)
+        {
+            if (domain == name)
+                return known;
+        }
+
+        var tally = new Tally();
+        domains.Add((name, tally));
+        return tally;
+    }
+
     private sealed class Tally
     {
         private readonly int[] _count = new int[5];
 
         public double? WorstMargin { get; private set; }
+
+        public bool IsEmpty => !_count.AsSpan().ContainsAnyExcept(0);
 
         public CountsRecord Counts => new()
         {

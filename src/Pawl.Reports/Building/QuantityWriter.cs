@@ -105,6 +105,7 @@ internal sealed class QuantityWriter
             },
             Written = term.Written,
             Place = term.Place,
+            Tolerance = (quantity.Origin as Origin.Declared)?.Tolerance ?? "",
             Basis = term.Basis,
             Formula = kind.Formula,
             Terms = Terms(quantity),

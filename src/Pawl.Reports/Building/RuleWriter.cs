@@ -24,6 +24,8 @@ internal static class RuleWriter
         Place = Place(rule.Span),
         Shipped = rule.Shipped is not { } shipped ? null : new()
         {
+            OverriddenBy = rule.OverriddenBy ?? "",
+            Reason = rule.OverrideReason ?? "",
             When = shipped.When,
             Measure = shipped.Measure,
             Limit = shipped.LimitText,

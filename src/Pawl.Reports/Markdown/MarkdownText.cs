@@ -37,8 +37,9 @@ internal static class MarkdownText
                     // Else a bare address would turn into a link.
                     escaped.Append('\\').Append(c);
                     break;
-                case '#' or '+' or '-' or '=' when i == 0:
-                case '.' or ')' when i > 0 && OnlyDigits(line.AsSpan(0, i)):
+                case '#' or '=' when i == 0:
+                case '+' or '-' when i == 0 && EndsMarker(line, i):
+                case '.' or ')' when i > 0 && OnlyDigits(line.AsSpan(0, i)) && EndsMarker(line, i):
                     // Only at the start of a line do these begin a heading, a list or an underline.
                     escaped.Append('\\').Append(c);
                     break;
@@ -58,7 +59,9 @@ internal static class MarkdownText
     public static string Link(string markdown, string anchor) => $"[{markdown}](#{anchor})";
 
     private static bool Between(string text, int at) =>
-        at > 0 && at + 1 < text.Length && char.IsAsciiLetterOrDigit(text[at - 1]) && char.IsAsciiLetterOrDigit(text[at + 1]);
+        at > 0 && at + 1 < text.Length && char.IsLetterOrDigit(text[at - 1]) && char.IsLetterOrDigit(text[at + 1]);
+
+    private static bool EndsMarker(string text, int at) => at + 1 == text.Length || text[at + 1] is ' ' or '-';
 
     private static bool OnlyDigits(ReadOnlySpan<char> text) => !text.ContainsAnyExceptInRange('0', '9');
 

@@ -142,10 +142,13 @@ internal sealed class ReportModel(ConformanceRecord record)
         var rows = new ScriptArray();
         foreach (var group in record.Findings.Where(f => f.Outcome == OutcomeWord.NotApplicable).GroupBy(f => f.Rule))
         {
-            rows.Add(Row(
-                ("rule", RuleLink(group.Key)),
-                ("when", _rules.GetValueOrDefault(group.Key)?.When is { } when ? Escape(when) : "the subject has no such quantity"),
-                ("subjects", string.Join(", ", group.Select(f => Code(f.Subject))))));
+            foreach (var alike in group.GroupBy(f => string.Join("; ", f.Reasons), StringComparer.Ordinal))
+            {
+                rows.Add(Row(
+                    ("rule", RuleLink(group.Key)),
+                    ("why", alike.Key.Length > 0 ? Escape(alike.Key) : "its condition does not hold"),
+                    ("subjects", string.Join(", ", alike.Select(f => Code(f.Subject))))));
+            }
         }
 
         return rows;
@@ -259,7 +262,8 @@ internal sealed class ReportModel(ConformanceRecord record)
     private static string Origin(QuantityRecord quantity) => quantity.Origin switch
     {
         OriginWord.Declared when quantity.Written is { } written && quantity.Place is { } place =>
-            $"declared as “{Escape(written)}” at {Code(place.ToString())}",
+            $"declared as “{Escape(written)}” at {Code(place.ToString())}"
+            + (quantity.Tolerance.Length > 0 ? $", limits: {Escape(quantity.Tolerance)}" : ""),
         OriginWord.Declared => "declared",
         OriginWord.Assumed => $"assumed: {Escape(quantity.Basis ?? "")}",
         _ => "",
@@ -305,6 +309,10 @@ internal sealed class ReportModel(ConformanceRecord record)
     {
         var shipped = rule.Shipped!;
         var changes = new ScriptArray();
+        if (shipped.OverriddenBy.Length > 0)
+            Change("Overridden by", "–", shipped.OverriddenBy);
+        if (shipped.Reason.Length > 0)
+            Change("Reason", "–", shipped.Reason);
         Change("Measure", shipped.Measure, rule.Measure);
         Change("Condition", shipped.When ?? "always", rule.When ?? "always");
         Change("Limit", shipped.Limit, rule.Limit);

@@ -41,7 +41,7 @@ public sealed record FindingRecord
     [Display(Name = "Place", Description = "The place in the spec that governs the value.")]
     public required PlaceRecord Place { get; init; }
 
-    [Display(Name = "Reasons", Description = "Why it is not evaluated.")]
+    [Display(Name = "Reasons", Description = "Why it is not evaluated or does not apply; of a failed concession, what was meant perhaps.")]
     public ImmutableArray<string> Reasons { get; init => field = value.IsDefault ? [] : value; } = [];
 
     [Display(Name = "Concession", Description = "The permission that covers it.")]

@@ -64,6 +64,12 @@ public sealed record SourceRecord
 /// <summary>What the shipped pack says of a rule that a house pack overrides.</summary>
 public sealed record ShippedRecord
 {
+    [Display(Name = "Overridden by", Description = "The house pack that overrides it.")]
+    public string OverriddenBy { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Reason", Description = "Why the house pack overrides it.")]
+    public string Reason { get; init => field = value ?? ""; } = "";
+
     [Display(Name = "When", Description = "The condition as shipped; absent: always.")]
     public string? When { get; init; }
 

@@ -62,6 +62,9 @@ public sealed record QuantityRecord
     [Display(Name = "Place", Description = "Where it is written, of a declared value.")]
     public PlaceRecord? Place { get; init; }
 
+    [Display(Name = "Tolerance", Description = "Where the limits of a declared value come from.")]
+    public string Tolerance { get; init => field = value ?? ""; } = "";
+
     [Display(Name = "Basis", Description = "Which default and its source, of an assumed value.")]
     public string? Basis { get; init; }
 

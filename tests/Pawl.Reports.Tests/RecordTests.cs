@@ -1,0 +1,115 @@
+using System.Runtime.CompilerServices;
+using NJsonSchema;
+using Pawl.Reports.Records;
+
+namespace Pawl.Reports.Tests;
+
+public sealed class RecordTests
+{
+    [Fact]
+    public void A_record_reads_back_as_it_was_written()
+    {
+        var json = Sample.Record().ToJson();
+
+        Assert.Equal(json, ConformanceRecord.Read(json).ToJson());
+    }
+
+    [Fact]
+    public void A_record_with_odd_characters_reads_back()
+    {
+        var json = new Sample { Text = text => text + "\u001B[31m\"\\\u202E<&>\u2028 \u00E9\U0001F680" }.ToRecord().ToJson();
+
+        Assert.Equal(json, ConformanceRecord.Read(json).ToJson());
+    }
+
+    [Fact]
+    public void Two_builds_of_the_same_judgement_are_the_same_bytes() =>
+        Assert.Equal(Sample.Record().ToJson(), Sample.Record().ToJson());
+
+    [Fact]
+    public void A_record_ends_in_a_line_feed_and_holds_no_carriage_return()
+    {
+        var json = Sample.Record().ToJson();
+
+        Assert.EndsWith("}\n", json, StringComparison.Ordinal);
+        Assert.DoesNotContain('\r', json);
+    }
+
+    [Theory]
+    [InlineData("", "no conformance record")]
+    [InlineData("[]", "states no format")]
+    [InlineData("{}", "states no format")]
+    [InlineData("{\"format\": 2}", "has format 2; this build reads 1")]
+    [InlineData("{\"format\": 1}", "no conformance record")]
+    [InlineData("{\"format\": 1e99}", "states no format")]
+    public void What_is_no_record_is_refused_with_the_reason(string json, string reason)
+    {
+        var refused = Assert.Throws<FormatException>(() => ConformanceRecord.Read(json));
+
+        Assert.Contains(reason, refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_unknown_key_is_refused()
+    {
+        var json = Sample.Record().ToJson().Replace("\"as_of\"", "\"surprise\": 1,\n  \"as_of\"", StringComparison.Ordinal);
+
+        Assert.Throws<FormatException>(() => ConformanceRecord.Read(json));
+    }
+
+    [Fact]
+    public void The_schema_in_the_repository_is_that_of_the_types()
+    {
+        foreach (var file in RecordSchema.Files)
+        {
+            var kept = Path.Combine(Root(), "schema", file.Name);
+            var text = file.Generate();
+            if (!File.Exists(kept) || File.ReadAllText(kept).ReplaceLineEndings("\n") != text)
+            {
+                File.WriteAllText(Path.ChangeExtension(kept, ".received.json"), text);
+                Assert.Fail($"{file.Name} is stale.");
+            }
+        }
+    }
+
+    [Fact]
+    public async Task A_record_is_valid_by_its_schema()
+    {
+        var schema = await JsonSchema.FromJsonAsync(RecordSchema.Files[0].Generate(), TestContext.Current.CancellationToken);
+
+        Assert.Empty(schema.Validate(Sample.Record().ToJson()));
+    }
+
+    [Theory]
+    [InlineData("\"outcome\": \"fails\"", "\"outcome\": \"passes\"")]
+    [InlineData("\"margin\": -", "\"margin\": \"a lot\", \"x\": -")]
+    [InlineData("\"verdict\": {", "\"judgement\": {")]
+    public async Task The_schema_refuses_what_is_no_record(string right, string wrong)
+    {
+        var schema = await JsonSchema.FromJsonAsync(RecordSchema.Files[0].Generate(), TestContext.Current.CancellationToken);
+        var json = Sample.Record().ToJson();
+        Assert.Contains(right, json, StringComparison.Ordinal);
+
+        Assert.NotEmpty(schema.Validate(json.Replace(right, wrong, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void An_assumption_names_the_rules_that_rest_on_it()
+    {
+        var assumption = Assert.Single(Sample.Record().Assumptions, a => a.Quantity.EndsWith("floating", StringComparison.Ordinal));
+
+        Assert.Equal(["train/floating"], assumption.Rules);
+    }
+
+    [Fact]
+    public void Counts_add_up_to_the_findings()
+    {
+        var record = Sample.Record();
+
+        Assert.Equal(record.Findings.Length, record.Coverage.Overall.All);
+        Assert.Equal(record.Findings.Length, record.Coverage.Domains.Sum(d => d.Counts.All));
+    }
+
+    private static string Root([CallerFilePath] string caller = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(caller)!, "..", ".."));
+}
