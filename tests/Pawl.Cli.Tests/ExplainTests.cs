@@ -7,7 +7,7 @@ public sealed class ExplainTests
     [InlineData("spec/bad", "diagnostic spec/bad\n")]
     [InlineData("cli/usage", "diagnostic cli/usage\n")]
     [InlineData("mesh", "subject mesh\n")]
-    [InlineData("mesh.tip_clearance", "quantity mesh.tip_clearance\n")]
+    [InlineData("mesh_gear.tip_clearance", "quantity mesh_gear.tip_clearance\n")]
     public void Every_kind_of_name_is_explained(string name, string first)
     {
         using var place = new Workplace();

@@ -1,9 +1,18 @@
 using System.Globalization;
+using System.Text.Json;
 
 namespace Pawl.Cli.Tests;
 
 public sealed class OutputTests
 {
+    private static string? FileOf(string json)
+    {
+        using var record = JsonDocument.Parse(json);
+        return FileOf(record.RootElement);
+    }
+
+    private static string? FileOf(JsonElement record) => record.GetProperty("identity").GetProperty("file").GetString();
+
     [Fact]
     public void Reports_go_to_the_folder_and_text_to_standard_output()
     {
@@ -12,12 +21,12 @@ public sealed class OutputTests
         var ran = place.Run("check", "specs", "--format", "html", "--format", "json", "--output", "out");
 
         Assert.Equal(1, ran.Code);
-        Assert.Equal("<p>specs/a.yaml</p>\n", File.ReadAllText(place.PathOf("out/specs/a.html")));
-        Assert.Equal("{\"file\": \"specs/b.yaml\"}\n", File.ReadAllText(place.PathOf("out/specs/b.json")));
+        Assert.Equal("specs/a.yaml", FileOf(File.ReadAllText(place.PathOf("out/a.json"))));
+        Assert.StartsWith("<!doctype html>", File.ReadAllText(place.PathOf("out/b.html")), StringComparison.OrdinalIgnoreCase);
         Assert.Equal(
-            ["out/specs/a.html", "out/specs/a.json", "out/specs/b.html", "out/specs/b.json"],
+            ["out/a.html", "out/a.json", "out/b.html", "out/b.json", "out/index.html"],
             Directory.GetFiles(place.PathOf("out"), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(place.Folder, f)).Order(StringComparer.Ordinal));
-        Assert.StartsWith("specs/a.yaml: fails error", ran.Out, StringComparison.Ordinal);
+        Assert.StartsWith("specs/a.yaml:1:1: error train/error: ", ran.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -26,7 +35,7 @@ public sealed class OutputTests
         using var place = new Workplace().With("a.yaml", "conforms");
 
         Assert.Equal(0, place.Run("check", "a.yaml", "--output", "deep/report.md").Code);
-        Assert.Equal("# a.yaml\n", File.ReadAllText(place.PathOf("deep/report.md")));
+        Assert.StartsWith("# Conformance report", File.ReadAllText(place.PathOf("deep/report.md")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -34,10 +43,11 @@ public sealed class OutputTests
     {
         using var place = new Workplace().With("a.yaml", "conforms").With("b.yaml", "conforms");
 
-        Assert.Equal("{\"file\": \"a.yaml\"}\n", place.Run("check", "a.yaml", "--format", "json").Out);
+        Assert.Equal("a.yaml", FileOf(place.Run("check", "a.yaml", "--format", "json").Out));
         var several = place.Run("check", "*.yaml", "--format", "json");
-        Assert.Equal("[\n{\"file\": \"a.yaml\"},\n{\"file\": \"b.yaml\"}\n]\n", several.Out);
-        Assert.Contains("2 specs judged", several.Error, StringComparison.Ordinal);
+        using var list = JsonDocument.Parse(several.Out);
+        Assert.Equal(["a.yaml", "b.yaml"], list.RootElement.EnumerateArray().Select(FileOf));
+        Assert.Contains("2 specs (2 conform), ", several.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -74,27 +84,26 @@ public sealed class OutputTests
     {
         Assert.SkipUnless(File.Exists("/dev/full"), "/dev/full is not here");
         using var place = new Workplace().With("a.yaml", "conforms");
-        using var full = new StreamWriter(new FileStream("/dev/full", FileMode.Open, FileAccess.Write, FileShare.ReadWrite, 0)) { NewLine = "\n" };
+        using var full = new FileStream("/dev/full", FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+        var output = new StreamWriter(full) { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
 
-        var code = PawlCommand.Run(["check", "a.yaml"], place.Desk(full, error));
+        var code = PawlCommand.Run(["check", "a.yaml"], place.Desk(output, error));
 
         Assert.Equal(2, code);
         Assert.StartsWith("pawl: error cli/cannot-write: ", error.ToString(), StringComparison.Ordinal);
-        full.BaseStream.Dispose();
-        Assert.Throws<ObjectDisposedException>(full.Flush);
     }
 
     [Fact]
-    public void A_full_disk_under_a_report_ends_with_2_and_leaves_nothing()
+    public void A_full_disk_under_a_report_ends_with_2()
     {
-        Assert.SkipUnless(Directory.Exists("/dev/full") || File.Exists("/dev/full"), "/dev/full is not here");
+        Assert.SkipUnless(File.Exists("/dev/full"), "/dev/full is not here");
         using var place = new Workplace().With("a.yaml", "conforms");
-        Directory.CreateDirectory(place.PathOf("out"));
-        File.CreateSymbolicLink(place.PathOf("out/.a.json.draft"), "/dev/full");
 
-        Assert.Equal(2, place.Run("check", "a.yaml", "--format", "json", "--output", "out").Code);
-        Assert.False(File.Exists(place.PathOf("out/a.json")));
+        var ran = place.Run("check", "a.yaml", "--format", "json", "--output", "/dev/full");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("/dev/full", ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]

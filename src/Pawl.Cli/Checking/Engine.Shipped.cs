@@ -1,7 +1,9 @@
 using Pawl.Analysis;
+using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Schema;
+using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
 
@@ -18,8 +20,12 @@ internal sealed partial record Engine
         },
         LoadRules = RulePacks.Load,
         Judge = (spec, rules, asOf) => Rules.Judge.Of(GearboxAnalyser.Analyse(spec), rules, asOf),
-        Schemas = () => SchemaFiles.Specs.ToImmutableSortedDictionary(
+        Schemas = () => SchemaFiles.Specs.AddRange(RecordSchema.Files).ToImmutableSortedDictionary(
             f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
-        Diagnostics = () => [],
+        Diagnostics = () => 
+        [
+            .. DiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
+            .. RuleDiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
+        ],
     };
 }

@@ -18,7 +18,7 @@ internal static class Examples
         [
             ("pawl explain", "all names"),
             ("pawl explain mesh/tip-clearance", "a rule"),
-            ("pawl explain mesh.tip_clearance", "a quantity"),
+            ("pawl explain mesh_gear.tip_clearance", "a quantity"),
             ("pawl explain spec/unknown-unit", "a diagnostic"),
         ],
         "schema" =>

@@ -10,7 +10,7 @@ internal static class ExplainCommand
     {
         var name = new Argument<string>("NAME")
         {
-            Description = "A rule (mesh/tip-clearance), a quantity (mesh.tip_clearance or tip_clearance), a kind of subject (mesh) or a diagnostic (spec/unknown-unit). None: the list of all.",
+            Description = "A rule (mesh/tip-clearance), a quantity (mesh_gear.tip_clearance or tip_clearance), a kind of subject (mesh) or a diagnostic (spec/unknown-unit). None: the list of all.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var format = CheckCommand.Text("--format", "FORMAT", "text or json. Default: text.", "-f");

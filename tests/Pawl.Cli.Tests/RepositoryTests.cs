@@ -1,0 +1,131 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using Pawl.Cli.Checking;
+
+namespace Pawl.Cli.Tests;
+
+/// <summary>The layers as shipped, on the specs that are shipped.</summary>
+public sealed class RepositoryTests
+{
+    private static readonly string Root = Path.GetFullPath("../..", Path.GetDirectoryName(Here())!);
+
+    private static string Here([CallerFilePath] string file = "") => file;
+
+    private static Ran Run(params string[] arguments)
+    {
+        using var place = new Workplace { Engine = Engine.Shipped };
+        return place.RunWith("", Root, arguments);
+    }
+
+    public static TheoryData<string> FaultySpecs() =>
+        [.. Directory.GetFiles(Path.Combine(Root, "specs/faulty"), "*.yaml").Select(f => Path.GetRelativePath(Root, f)).Order(StringComparer.Ordinal)];
+
+    [Fact]
+    public void The_shipped_specs_conform()
+    {
+        var ran = Run("check");
+
+        Assert.Empty(ran.Error);
+        Assert.True(ran.Code == 0, ran.Out);
+    }
+
+    [Theory]
+    [MemberData(nameof(FaultySpecs))]
+    public void Every_faulty_spec_has_findings(string spec)
+    {
+        var ran = Run("check", spec);
+
+        Assert.Empty(ran.Error);
+        Assert.True(ran.Code == 1, ran.Out);
+    }
+
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    public void Records_and_pages_have_the_same_bytes_under_any_culture_and_from_any_folder(string culture)
+    {
+        string[] asked = ["check", Path.Combine(Root, "specs"), "--as-of", "2026-01-15"];
+        using var place = new Workplace { Engine = Engine.Shipped };
+        var before = CultureInfo.CurrentCulture;
+        var plain = place.Run([.. asked, "--output", "a"]);
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(culture);
+            CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture;
+            var other = place.RunWith("", "a", [.. asked, "--output", "../b"]);
+
+            Assert.Equal(plain, other);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = before;
+            CultureInfo.DefaultThreadCurrentCulture = null;
+        }
+
+        var files = Names(place.PathOf("a"));
+        Assert.NotEmpty(files);
+        Assert.Equal(files, Names(place.PathOf("b")));
+        Assert.All(files, f => Assert.Equal(File.ReadAllBytes(place.PathOf($"a/{f}")), File.ReadAllBytes(place.PathOf($"b/{f}"))));
+    }
+
+    [Theory]
+    [InlineData("simple")]
+    [InlineData("stepped")]
+    [InlineData("pair")]
+    public void A_new_project_with_a_new_spec_conforms(string kind)
+    {
+        using var place = new Workplace { Engine = Engine.Shipped };
+        Assert.Equal(0, place.Run("new", "Works", "--project").Code);
+        Assert.Equal(0, place.Run("new", "R450", "--kind", kind).Code);
+
+        var ran = place.Run("check");
+
+        Assert.Empty(ran.Error);
+        Assert.True(ran.Code == 0, ran.Out);
+        Assert.True(File.Exists(place.PathOf("reports/out/r450.html")));
+    }
+
+    [Fact]
+    public void The_schemas_in_the_repository_are_up_to_date() => Assert.Equal(0, Run("schema", "--output", "schema", "--check").Code);
+
+    [Fact]
+    public void Every_name_in_the_list_can_be_explained()
+    {
+        var listed = Run("explain");
+        Assert.Equal(0, listed.Code);
+
+        Assert.All(listed.OutLines.Select(l => l.Split(' ', StringSplitOptions.RemoveEmptyEntries)[1]).Take(400), name => Assert.Equal(0, Run("explain", name).Code));
+    }
+
+    [Fact]
+    public void The_examples_of_explain_are_true()
+    {
+        foreach (var (line, _) in Commands.Examples.Of("explain"))
+            Assert.Equal(0, Run(line.Split(' ')[1..]).Code);
+    }
+
+    [Fact]
+    public void A_broken_project_file_ends_with_2_and_says_where()
+    {
+        using var place = new Workplace { Engine = Engine.Shipped }.With("pawl.yaml", "pawl: 1\nspec: [a.yaml]\n");
+
+        var ran = place.Run("check");
+
+        Assert.Equal(2, ran.Code);
+        Assert.StartsWith("pawl.yaml:2:1: error spec/unknown-key: ", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Settings_of_the_project_file_carry_its_lines_and_give_way_to_the_command_line()
+    {
+        using var place = new Workplace { Engine = Engine.Shipped }.With("pawl.yaml", "pawl: 1\nfail_on: warning\nrequire_complete: true\n");
+
+        Assert.Contains("fail_on: warning", place.Run("check", "--show-config").Out, StringComparison.Ordinal);
+        Assert.Contains("# pawl.yaml:2:10\n", place.Run("check", "--show-config").Out, StringComparison.Ordinal);
+        Assert.Contains("fail_on: never", place.Run("check", "--show-config", "--fail-on", "never").Out, StringComparison.Ordinal);
+        Assert.Contains("require_complete: true", place.Run("check", "--show-config").Out, StringComparison.Ordinal);
+    }
+
+    private static string[] Names(string folder) =>
+        [.. Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f)).Order(StringComparer.Ordinal)];
+}
