@@ -1,2 +1,2 @@
-global using static Pawl.Specs.Text.Cultures;
 global using System.Collections.Immutable;
+global using static Pawl.Specs.Text.Cultures;

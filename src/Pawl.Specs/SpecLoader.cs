@@ -19,16 +19,20 @@ public sealed class SpecLoader
     private readonly FileStore _files = new();
     private readonly Inheritance _inheritance;
     private readonly Lazy<CatalogueFiles> _catalogues;
+    private readonly bool _validate;
 
     /// <param name="root">The project root: nothing is read from outside of it.</param>
     /// <param name="cataloguePaths">Catalogue files, absolute or from the root; they apply in the order of their paths.</param>
-    public SpecLoader(string root, ImmutableArray<string> cataloguePaths)
+    /// <param name="validate">Whether a spec that the reader takes is put before the JSON Schema as well.</param>
+    public SpecLoader(string root, ImmutableArray<string> cataloguePaths, bool validate = true)
     {
         ArgumentException.ThrowIfNullOrEmpty(root);
         _root = new(root);
         _inheritance = new(_root, _files);
         _catalogues = new(() => CatalogueFiles.Read(_root, _files, cataloguePaths.IsDefault ? [] : cataloguePaths));
-        SchemaValidator.Warm();
+        _validate = validate;
+        if (validate)
+            SchemaValidator.Warm();
     }
 
     /// <summary>The project root, in full.</summary>
@@ -79,7 +83,7 @@ public sealed class SpecLoader
             spec = GearboxReader.Read(merged.Tree, source.Shown, filesRead, catalogues.IsWhole ? catalogues.Catalogue : null, found);
             if (isBase)
                 found.RemoveAll(diagnostic => Array.IndexOf(NotOfABase, diagnostic.Code) >= 0);
-            else if (!HasErrors(found) && !HasErrors(diagnostics))
+            else if (_validate && !HasErrors(found) && !HasErrors(diagnostics))
                 SchemaValidator.Gearbox.Validate(merged.Tree, found);
             diagnostics.AddRange(found);
         }

@@ -4,6 +4,7 @@ using CsCheck;
 using Pawl.Reports.Html;
 using Pawl.Reports.Markdown;
 using Pawl.Reports.Records;
+using Pawl.Reports.Rendering;
 
 namespace Pawl.Reports.Tests;
 
@@ -80,6 +81,8 @@ public sealed class EscapingTests
         var hostile = Html(new Sample { Text = text => attack + text }.ToRecord());
 
         Assert.Equal(plain, Skeleton(hostile));
+        Assert.EndsWith(SafeText.Line(attack + "R180").Trim(), hostile.QuerySelector("h1")!.TextContent, StringComparison.Ordinal);
+        Assert.All(hostile.QuerySelectorAll("code"), code => Assert.DoesNotContain(code.TextContent, c => c is '<' or '`' or '|' or ' '));
         Assert.Empty(hostile.QuerySelectorAll("script, img, iframe, object, embed, form, base, link, svg, style ~ style"));
         foreach (var link in hostile.QuerySelectorAll("a[href]"))
             Assert.StartsWith("#", link.GetAttribute("href"), StringComparison.Ordinal);
@@ -87,9 +90,9 @@ public sealed class EscapingTests
             Assert.DoesNotContain(element.Attributes, a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase) || a.Name == "style");
     }
 
-    /// <summary>Elements and their nesting, without text and without identifiers, which follow names.</summary>
+    /// <summary>Elements and their nesting, without text, without identifiers, and without the code that a plain name is set in.</summary>
     private static string Skeleton(IDocument page) =>
-        string.Join('\n', page.All.Select(e => $"{new string(' ', Depth(e))}{e.LocalName}.{e.ClassName}"));
+        string.Join('\n', page.All.Where(e => e.LocalName != "code").Select(e => $"{new string(' ', Depth(e))}{e.LocalName}.{e.ClassName}"));
 
     private static int Depth(IElement element)
     {

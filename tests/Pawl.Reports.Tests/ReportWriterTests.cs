@@ -84,7 +84,7 @@ public sealed class ReportWriterTests : IDisposable
     [InlineData("specs/con.yaml", "_con")]
     [InlineData("specs/index.yaml", "index-2")]
     [InlineData("specs/a b/ü.yaml", "a b/ü")]
-    [InlineData("specs/x. /y.yaml", "x__/y")]
+    [InlineData("specs/x. /y.yaml", "x._/y")]
     [InlineData("..", "spec")]
     public void A_report_is_named_after_the_path_of_its_spec(string spec, string name) => Assert.Equal([name], ReportNames.Of([spec]));
 

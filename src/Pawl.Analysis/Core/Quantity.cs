@@ -79,8 +79,11 @@ public sealed class Quantity
     /// <summary>Values at the corners of <see cref="Leaves"/>: bit k of the index set means leaf k at its greatest.</summary>
     internal ImmutableArray<double> Corners { get; private init; } = [];
 
-    /// <summary>Order of creation within one analysis; orders leaves.</summary>
-    internal int Serial { get; private init; }
+    /// <summary>Tells leaves apart and orders them.</summary>
+    internal long Serial { get; private init; }
+
+    /// <summary>Widened quantities count as leaves of their own; their serials follow those of declared ones.</summary>
+    private static long widened = 1L << 32;
 
     /// <summary>A number that is stated or assumed. <paramref name="serial"/> must be unique in the analysis.</summary>
     public static Quantity Leaf(QuantityKind kind, Origin origin, Extent value, int serial)
@@ -116,12 +119,12 @@ public sealed class Quantity
         {
             return CornerAlgebra.Evaluate(inputs, formula) switch
             {
+                { IsFinite: true, IsBounded: true } result => Widened(kind, inputs, result.Extent),
                 { IsFinite: true } result => new Quantity(kind, Origin.Computed.Instance, inputs)
                 {
                     Value = result.Extent,
                     Leaves = result.Leaves,
                     Corners = result.Corners,
-                    IsBounded = result.IsBounded,
                 },
                 _ => NotEvaluated(kind, inputs, [$"{kind.Title.ToLowerInvariant()} has no finite value for these inputs"]),
             };
@@ -130,6 +133,19 @@ public sealed class Quantity
         {
             return NotEvaluated(kind, inputs, [FirstLine(outside.Message)]);
         }
+    }
+
+    private static Quantity Widened(QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds)
+    {
+        var quantity = new Quantity(kind, Origin.Computed.Instance, inputs)
+        {
+            Value = bounds,
+            IsBounded = true,
+            Serial = Interlocked.Increment(ref widened),
+            Corners = [bounds.Least, bounds.Greatest],
+        };
+        quantity.Leaves = [quantity];
+        return quantity;
     }
 
     /// <summary>A number that another part of the mechanics computed at nominal, such as the solution of a linear system.</summary>

@@ -47,7 +47,7 @@ internal sealed class GearDraft
     {
         var s = Subject;
         s.Add(draft.Number(K.Teeth, Spec.Teeth));
-        s.Add(Draft.Text(K.Kind, null, IsInternal ? "internal" : "external", "`internal: true` marks a ring"));
+        s.Add(Quantity.ComputedText(K.Kind, IsInternal ? "internal" : "external"));
         s.Add(Quantity.OfTruth(K.OnPlanet, Draft.Declared(Spec.On), onPlanet, []));
         s.Add(Module(draft));
         s.Add(draft.Amount(K.PressureAngle, Spec.PressureAngle, 20 * Math.PI / 180, "20°, basic rack of ISO 53"));

@@ -13,6 +13,7 @@ public static class GearQuantities
     public static readonly QuantityKind Kind = new()
     {
         Name = "kind", Title = "External or internal", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+        Formula = "internal where the spec says `internal: true`", Source = "the spec",
     };
 
     public static readonly QuantityKind OnPlanet = new()

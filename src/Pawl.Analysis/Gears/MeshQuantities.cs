@@ -12,7 +12,8 @@ public static class MeshQuantities
 
     public static readonly QuantityKind Kind = new()
     {
-        Name = "kind", Title = "External or internal pair", ValueKind = ValueKind.Text, Source = "the spec", Certainty = Certainty.Declared,
+        Name = "kind", Title = "External or internal pair", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+        Formula = "internal where one gear is a ring", Source = "the spec",
     };
 
     public static readonly QuantityKind SameRack = new()

@@ -97,7 +97,8 @@ internal sealed class TrainResults
         var ratio = _draft.Spec.Ratio;
         s.Add(_draft.Number(K.TargetRatio, ratio?.Target, "ratio.target"));
         s.Add(_draft.Amount(K.RatioTolerance, ratio?.Tolerance, 0, "0: the ratio must be exact, for no tolerance is stated"));
-        s.Add(Draft.Text(K.TargetSense, ratio?.Sense, "ratio.sense"));
+        if (ratio?.Sense is { } sense)
+            s.Add(Draft.Text(K.TargetSense, sense, ""));
         if (Solution.Speeds is not { Ratio: { } exact })
         {
             var reasons = _speedReasons.IsEmpty ? _torqueReasons : _speedReasons;

@@ -12,8 +12,7 @@ internal static class DeclaredInputs
     {
         var list = new Lister();
         list.Add("pawl", spec.Pawl);
-        foreach (var extended in spec.Extends)
-            list.Add("extends", extended);
+        Each("extends", spec.Extends, list.Add);
         list.Add("gearbox.family", spec.Gearbox.Family);
         list.Add("gearbox.variant", spec.Gearbox.Variant);
         list.Add("gearbox.revision", spec.Gearbox.Revision);

@@ -1,6 +1,4 @@
 using System.ComponentModel.DataAnnotations;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using Pawl.Specs.Schema;
@@ -35,7 +33,7 @@ public static class RecordSchema
             schema[key] = value;
         }
 
-        return schema.ToJsonString(new(options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }) + "\n";
+        return schema.ToJsonString(options) + "\n";
     }
 
     private static JsonNode Describe(JsonSchemaExporterContext context, JsonNode schema)

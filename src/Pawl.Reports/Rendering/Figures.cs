@@ -100,8 +100,11 @@ internal static class Figures
             return false;
         }
 
-        return Laid(value, shown, digits) == Laid(limit.Value, bound, LimitDigits(limit.Value, digits));
+        return Read(Laid(value, shown, digits)).Equals(Read(Laid(limit.Value, bound, LimitDigits(limit.Value, digits))));
     }
+
+    // 405.000 and 405 are different texts and the same number.
+    private static double Read(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
 
     /// <summary>One bound of a value as <see cref="Of(ValueRecord, int)"/> writes it.</summary>
     private static string Laid(ValueRecord value, double bound, int digits)
@@ -147,7 +150,7 @@ internal static class Figures
         : text.AsSpan(1).ContainsAnyExcept('0', '.') ? "−" + text[1..]
         : text[1..];
 
-    /// <summary>Digits that show a length to the micrometre and a tolerance to two figures.</summary>
+    /// <summary>Digits that show a length to the micrometre and a tolerance to three figures.</summary>
     private static int DigitsFor(ValueRecord value)
     {
         if (value.Nominal is not { } nominal)
@@ -155,7 +158,7 @@ internal static class Figures
         var largest = Math.Max(Math.Abs(value.Low!.Value), Math.Max(Math.Abs(nominal), Math.Abs(value.High!.Value)));
         var digits = value.Unit == "mm" && largest >= 1e-3 ? Math.Max(Usual, Magnitude(largest) + 4) : Usual;
         var spread = value.High!.Value - value.Low!.Value;
-        return spread > 0 ? Math.Clamp(Math.Max(digits, Magnitude(largest) - Magnitude(spread) + 2), Usual, Most) : Math.Min(digits, Most);
+        return spread > 0 ? Math.Clamp(Math.Max(digits, Magnitude(largest) - Magnitude(spread) + 3), Usual, Most) : Math.Min(digits, Most);
     }
 
     private static int Magnitude(double value) => value == 0 ? 0 : (int)Math.Floor(Math.Log10(Math.Abs(value)));

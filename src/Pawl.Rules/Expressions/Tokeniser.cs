@@ -109,6 +109,14 @@ internal ref struct Tokeniser(string text)
 
         if (Unit(out var unit) is { } error)
             return error;
+
+        // x ^ -1: NCalc knows no sign behind its power operator.
+        if (_tokens is [.., { Operator: Operator.Power }, { Operator: Operator.Minus }])
+        {
+            (start, value) = (_tokens[^1].Start, -value);
+            _tokens.RemoveAt(_tokens.Count - 1);
+        }
+
         _tokens.Add(new(TokenKind.Number, start, _at) { Amount = new(value, unit) });
         return null;
     }
@@ -138,6 +146,9 @@ internal ref struct Tokeniser(string text)
             end++;
         for (; end >= wordEnd; end--)
         {
+            // Not in the middle of a word: the m of `mm*module` is no metre.
+            if (end < _text.Length && (IsUnitLetter(_text[end]) || char.IsAsciiDigit(_text[end]) || _text[end] == '_'))
+                continue;
             if (!Units.TryParse(_text.AsSpan(start, end - start), out var found))
                 continue;
             unit = found;

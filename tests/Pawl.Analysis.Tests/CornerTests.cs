@@ -1,0 +1,123 @@
+using CsCheck;
+using Pawl.Analysis.Core;
+using Pawl.Quantities;
+
+namespace Pawl.Analysis.Tests;
+
+/// <summary>Worst case over tolerances: against sampling inside the box and against hand-worked corners.</summary>
+public class CornerTests
+{
+    private static readonly QuantityKind Number = SubjectKinds.Mesh.Quantities.First(kind => kind.ValueKind == ValueKind.Number);
+
+    private static Quantity Leaf(int serial, double nominal, double below, double above) => Quantity.Leaf(
+        Number, new Origin.Assumed("test"), new(nominal, nominal - below, nominal + above), serial);
+
+    [Fact]
+    public void A_leaf_that_enters_twice_is_counted_once()
+    {
+        var a = Leaf(0, 60, 0.1, 0.2);
+
+        var twice = Quantity.Compute(Number, [a, a], x => x[0] - x[1]);
+
+        Assert.Equal(Extent.Exactly(0), twice.Value);
+    }
+
+    // By hand: (10 ± 1) · (5 ± 0.5) is 9·4.5 = 40.5 to 11·5.5 = 60.5; then less the first factor again: 31.5 to 49.5.
+    [Fact]
+    public void Corners_follow_a_chain_of_quantities()
+    {
+        var (a, b) = (Leaf(0, 10, 1, 1), Leaf(1, 5, 0.5, 0.5));
+
+        var product = Quantity.Compute(Number, [a, b], x => x[0] * x[1]);
+        var rest = Quantity.Compute(Number, [product, a], x => x[0] - x[1]);
+
+        Assert.Equal(new Extent(50, 40.5, 60.5), product.Value);
+        Assert.Equal(new Extent(40, 31.5, 49.5), rest.Value);
+    }
+
+    [Fact]
+    public void Leaves_in_any_order_give_the_same_bounds()
+    {
+        var (a, b, c) = (Leaf(0, 3, 0.1, 0.2), Leaf(1, 7, 0.3, 0.1), Leaf(2, 2, 0.05, 0.05));
+        var early = Quantity.Compute(Number, [Quantity.Compute(Number, [c, a], x => x[0] * x[1]), b], x => x[0] / x[1]);
+        var late = Quantity.Compute(Number, [a, Quantity.Compute(Number, [b, c], x => x[0] / x[1])], x => x[0] / x[1]);
+
+        Assert.Equal(early.Value.Least, late.Value.Least, 12);
+        Assert.Equal(early.Value.Greatest, late.Value.Greatest, 12);
+    }
+
+    [Fact]
+    public void No_sample_inside_the_tolerances_leaves_the_bounds()
+    {
+        Gen.Select(Gen.Double[1, 10].Array[3], Gen.Double[0, 0.5].Array[6], Gen.Double[0, 1].Array[3]).Sample((nominal, deviation, place) =>
+        {
+            var leaves = Enumerable.Range(0, 3).Select(k => Leaf(k, nominal[k], deviation[2 * k], deviation[(2 * k) + 1])).ToArray();
+            // Monotonic in each leaf: rises with the first two, falls with the third.
+            static double Formula(ReadOnlySpan<double> x) => Math.Sqrt(x[0]) * x[1] / x[2];
+            var result = Quantity.Compute(Number, [.. leaves], Formula).Value;
+
+            var sample = leaves.Select((leaf, k) => leaf.Value.Least + (place[k] * (leaf.Value.Greatest - leaf.Value.Least))).ToArray();
+            var value = Formula(sample);
+
+            Assert.InRange(value, result.Least - 1e-9, result.Greatest + 1e-9);
+        });
+    }
+
+    [Fact]
+    public void Too_many_leaves_widen_the_bounds_and_say_so()
+    {
+        var leaves = Enumerable.Range(0, 12).Select(k => Leaf(k, 10, 0.1, 0.1)).ToImmutableArray();
+        var left = Quantity.Compute(Number, leaves[..6], x => Sum(x));
+        var right = Quantity.Compute(Number, leaves[6..], x => Sum(x));
+
+        var all = Quantity.Compute(Number, [left, right], x => x[0] + x[1]);
+
+        Assert.False(left.IsBounded);
+        Assert.True(all.IsBounded);
+        Assert.Equal(120 - 1.2, all.Value.Least, 9);
+        Assert.Equal(120 + 1.2, all.Value.Greatest, 9);
+
+        static double Sum(ReadOnlySpan<double> x)
+        {
+            var sum = 0.0;
+            foreach (var each in x)
+                sum += each;
+            return sum;
+        }
+    }
+
+    [Fact]
+    public void What_builds_on_widened_bounds_is_never_narrower_than_they()
+    {
+        var leaves = Enumerable.Range(0, 9).Select(k => Leaf(k, 10, 0.1, 0.1)).ToImmutableArray();
+        var wide = Quantity.Compute(Number, leaves, x => x[0] + x[8]);
+
+        var half = Quantity.Compute(Number, [wide], x => x[0] / 2);
+
+        Assert.Equal(wide.Value.Least / 2, half.Value.Least, 12);
+        Assert.Equal(wide.Value.Greatest / 2, half.Value.Greatest, 12);
+    }
+
+    [Fact]
+    public void A_formula_without_a_value_at_one_corner_is_not_evaluated()
+    {
+        var a = Leaf(0, 0.5, 1, 1);
+
+        var root = Quantity.Compute(Number, [a], x => Math.Sqrt(x[0]));
+        var refused = Quantity.Compute(Number, [a], x => x[0] < 0 ? throw new ArgumentOutOfRangeException(null, "no root of a negative number") : Math.Sqrt(x[0]));
+
+        Assert.False(root.IsEvaluated);
+        Assert.Equal("no root of a negative number", Assert.Single(refused.Reasons));
+    }
+
+    [Fact]
+    public void Reasons_of_missing_inputs_pass_through_each_once()
+    {
+        var missing = Quantity.NotEvaluated(Number, [], "train.gears.a.module is not stated");
+        var above = Quantity.Compute(Number, [missing, Leaf(0, 1, 0, 0)], x => x[0]);
+
+        var top = Quantity.Compute(Number, [above, missing], x => x[0] + x[1]);
+
+        Assert.Equal("train.gears.a.module is not stated", Assert.Single(top.Reasons));
+    }
+}

@@ -1,0 +1,173 @@
+namespace Pawl.Analysis.Tests;
+
+/// <summary>Geometry as a spec gets it, from YAML to quantity, against published examples and closed forms.</summary>
+public class GeometryOfSpecsTests
+{
+    // Handbook example of a profile-shifted pair, widely reprinted (from memory): m 3, z 12/24, x 0.6/0.36, α 20°:
+    // α_wt = 26.0886°, a_w = 56.4999 mm, d_w 37.667/75.333, contact ratio 1.202 with tips shortened to full clearance.
+    [Fact]
+    public void A_profile_shifted_spur_pair_matches_the_handbook()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 12, module: 3 mm, profile_shift: 0.6, tip_diameter: 44.840 mm ±0",
+            "teeth: 24, module: 3 mm, profile_shift: 0.36, tip_diameter: 79.400 mm ±0"));
+
+        Assert.Equal(56.4999, analysis.Value("meshes.pinion~wheel", "centre_distance"), 0.0001);
+        Assert.Equal(26.0886, analysis.Value("meshes.pinion~wheel", "working_pressure_angle"), 0.0001);
+        Assert.Equal(37.667, analysis.Value("meshes.pinion~wheel.pinion", "working_pitch_diameter"), 0.0005);
+        Assert.Equal(75.333, analysis.Value("meshes.pinion~wheel.wheel", "working_pitch_diameter"), 0.0005);
+        Assert.Equal(1.202, analysis.Value("meshes.pinion~wheel", "transverse_contact_ratio"), 0.0005);
+        Assert.Equal(0.75, analysis.Value("meshes.pinion~wheel.pinion", "tip_clearance"), 0.0005);
+    }
+
+    // Handbook example of a helical pair, widely reprinted (from memory): m_n 3, z 12/60, β 30°, x 0.09809/0: a_w = 125.000 mm, α_wt = 23.1126°.
+    [Fact]
+    public void A_helical_pair_matches_the_handbook()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 12, module: 3 mm, helix_angle: 30°, hand: right, profile_shift: 0.09809, face_width: 30 mm, axial_place: 0 mm",
+            "teeth: 60, module: 3 mm, helix_angle: 30°, hand: left, profile_shift: 0, face_width: 30 mm, axial_place: 0 mm"));
+
+        Assert.Equal(125.000, analysis.Value("meshes.pinion~wheel", "centre_distance"), 0.0005);
+        Assert.Equal(23.1126, analysis.Value("meshes.pinion~wheel", "working_pressure_angle"), 0.0001);
+        Assert.Equal(30 * Math.Sin(Math.PI / 6) / (Math.PI * 3), analysis.Value("meshes.pinion~wheel", "overlap_ratio"), 9);
+        Assert.True(analysis.Quantity("meshes.pinion~wheel", "hands_fit").Truth);
+    }
+
+    // Handbook example of an internal pair, widely reprinted (from memory): m 3, z 16/24, x_outward 0.5 on the ring: a_w = 13.1683 mm, α_wt = 31.0937°
+    // (the handbook looks the angle up from a rounded involute; exactly it is 31.0936°).
+    [Fact]
+    public void An_internal_pair_matches_the_handbook_in_either_sign_convention()
+    {
+        foreach (var (convention, shift) in (ReadOnlySpan<(string, string)>)[("outward", "0.5"), ("iso", "-0.5")])
+        {
+            var analysis = SpecText.Analyse(SpecText.Simple(
+                sun: 16, planet: 16, ring: 24, extraTrain: $"internal_profile_shift: {convention}", gears: "module: 3 mm, profile_shift: 0")
+                .Replace("internal: true, module: 3 mm, profile_shift: 0", $"internal: true, module: 3 mm, profile_shift: {shift}", StringComparison.Ordinal));
+
+            Assert.Equal(13.1683, analysis.Value("meshes.planet_gear~ring", "centre_distance"), 0.0001);
+            Assert.Equal(31.0937, analysis.Value("meshes.planet_gear~ring", "working_pressure_angle"), 0.0002);
+            Assert.Equal(-0.5, analysis.Value("gears.ring", "profile_shift"));
+        }
+    }
+
+    // Closed form: the sun and ring of an unshifted set close when z_r = z_s + 2·z_p; the standard ring 60 on a planet of 20
+    // with full addendum interferes by 0.0375 modules (checked by the mechanics tests against simulation).
+    [Fact]
+    public void A_full_addendum_ring_on_a_small_planet_interferes()
+    {
+        var analysis = SpecText.Analyse(SpecText.Simple(sun: 20, planet: 20, ring: 60, count: 4));
+
+        Assert.Equal(0, analysis.Value("planets.planet", "coaxial_spread"), 9);
+        Assert.Equal(-0.0375 * 2, analysis.Value("meshes.planet_gear~ring", "involute_slack"), 0.0002);
+    }
+
+    // Closed form: 25.4 mm / 10 per inch = 2.54 mm. The same gears in inch and in metric words are the same gears.
+    [Fact]
+    public void Inch_and_metric_words_give_the_same_geometry()
+    {
+        var metric = SpecText.Analyse(SpecText.Pair(
+            "teeth: 20, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm, axial_place: 0 mm, thickness_allowance: {upper: -0.0508 mm, lower: -0.1016 mm}",
+            "teeth: 40, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm, axial_place: 0 mm, thickness_allowance: {upper: -0.0508 mm, lower: -0.1016 mm}",
+            ", centre_distance: 76.2 mm ±0.0254"));
+        var inch = SpecText.Analyse(SpecText.Pair(
+            "teeth: 20, diametral_pitch: 10, profile_shift: 0, face_width: 1 in, axial_place: 0 in, thickness_allowance: {upper: -0.002 in, lower: -0.004 in}",
+            "teeth: 40, diametral_pitch: 10, profile_shift: 0, face_width: 1 in, axial_place: 0 in, thickness_allowance: {upper: -0.002 in, lower: -0.004 in}",
+            ", centre_distance: 3.000 in ±0.001"));
+
+        foreach (var (one, other) in metric.Subjects.Zip(inch.Subjects))
+        {
+            foreach (var (a, b) in one.Quantities.Zip(other.Quantities))
+            {
+                Assert.Equal(a.IsEvaluated, b.IsEvaluated);
+                Assert.Equal(1, Ratio(a.Value.Nominal, b.Value.Nominal), 9);
+                Assert.Equal(1, Ratio(a.Value.Least, b.Value.Least), 9);
+                Assert.Equal(1, Ratio(a.Value.Greatest, b.Value.Greatest), 9);
+            }
+        }
+    }
+
+    private static double Ratio(double a, double b) => Math.Abs(a - b) < 1e-9 ? 1 : a / b;
+
+    // ISO 286-2: 60 js6 is ±9.5 µm. ISO 2768-1 class m: over 30 up to 120 mm ±0.3 mm.
+    [Fact]
+    public void Tolerance_classes_become_limits()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 20, module: 2 mm, profile_shift: 0, face_width: 40 mm, axial_place: 0 mm",
+            "teeth: 40, module: 2 mm, profile_shift: 0, face_width: 40 mm ±0.05, axial_place: 0 mm",
+            ", centre_distance: 60 mm js6", "tolerances: {general: m}"));
+
+        var centre = analysis.Quantity("meshes.pinion~wheel", "centre_distance").Value;
+        Assert.Equal(59.9905, centre.Least, 9);
+        Assert.Equal(60.0095, centre.Greatest, 9);
+        Assert.Equal(39.7, analysis.Quantity("gears.pinion", "face_width").Value.Least, 9);
+        Assert.Equal(39.95, analysis.Quantity("gears.wheel", "face_width").Value.Least, 9);
+        Assert.Contains("iso2768-1-linear", analysis.TablesUsed);
+    }
+
+    // Closed form: j_bn = −ΣE_sn·cos α + 2·Δa·sin α_wt at first order. ΣE_sn = −0.1, Δa = 0.02: 0.107650 mm with α_wt = 20°; at the actual
+    // centres cos α_wt = 60·cos 20°/60.02, which adds 0.03 µm. An aluminium housing, 23 against 11.5 µm/(m·K), 50 K warmer than 20 °C: Δa = 60·11.5e-6·50 = 0.0345 mm more.
+    [Fact]
+    public void Backlash_follows_allowance_centre_distance_and_heat()
+    {
+        const string gear = "module: 2 mm, profile_shift: 0, material: quenched-42crmo4, thickness_allowance: {upper: -0.05 mm, lower: -0.05 mm}";
+        var analysis = SpecText.Analyse(SpecText.Pair($"teeth: 20, {gear}", $"teeth: 40, {gear}", ", centre_distance: 60.02 mm ±0"));
+
+        Assert.Equal(0.10765, analysis.Value("meshes.pinion~wheel", "assembly_backlash"), 0.00005);
+        var operating = analysis.Quantity("meshes.pinion~wheel", "operating_backlash").Value;
+        var working = Math.Acos(60 * Math.Cos(20 * Math.PI / 180) / 60.02);
+        Assert.Equal(0.10765 + (2 * 60.02 * 11.5e-6 * 50 * Math.Sin(working)), operating.Greatest, 0.00005);
+        Assert.Equal(0.10765, operating.Least, 0.00005);
+    }
+
+    // 1.728/P pins over 20 teeth of P = 1: M = 22.3900 (published pin tables for 20° spur gears, from memory).
+    [Fact]
+    public void The_dimension_over_balls_matches_the_pin_tables()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 20, module: 1 mm, profile_shift: 0, ball_diameter: 1.728 mm, thickness_allowance: {upper: 0 mm, lower: 0 mm}",
+            "teeth: 21, module: 1 mm, profile_shift: 0, ball_diameter: 1.728 mm, thickness_allowance: {upper: 0 mm, lower: 0 mm}"));
+
+        Assert.Equal(22.3900, analysis.Value("gears.pinion", "dimension_over_balls"), 0.00005);
+        Assert.Equal(23.3321, analysis.Value("gears.wheel", "dimension_over_balls"), 0.00005);
+        Assert.Equal(7.6604, analysis.Value("gears.pinion", "base_tangent_length"), 0.00005);
+    }
+
+    [Theory]
+    [InlineData("profile_shift: 0", "meshes.pinion~wheel", "transverse_contact_ratio", "train.gears.pinion.profile_shift is not stated")]
+    [InlineData("face_width: 20 mm, axial_place: 0 mm", "meshes.pinion~wheel", "common_face_width", "train.gears.pinion.face_width is not stated")]
+    [InlineData("thickness_allowance: {upper: 0 mm, lower: -0.1 mm}", "meshes.pinion~wheel", "assembly_backlash", "train.gears.pinion.thickness_allowance is not stated")]
+    public void What_is_not_stated_is_named(string left, string path, string quantity, string reason)
+    {
+        const string whole = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm, thickness_allowance: {upper: 0 mm, lower: -0.1 mm}";
+        var part = whole.Replace(", " + left, "", StringComparison.Ordinal);
+
+        var analysis = SpecText.Analyse(SpecText.Pair($"teeth: 20, {part}", $"teeth: 40, {whole}", ", centre_distance: 60 mm"));
+
+        var found = analysis.Quantity(path, quantity);
+        Assert.False(found.IsEvaluated);
+        Assert.Contains(reason, found.Reasons);
+    }
+
+    [Fact]
+    public void A_centre_distance_too_small_for_the_base_circles_is_a_reason()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 20, module: 2 mm, profile_shift: 0", "teeth: 40, module: 2 mm, profile_shift: 0", ", centre_distance: 50 mm"));
+
+        var found = analysis.Quantity("meshes.pinion~wheel", "working_pressure_angle");
+        Assert.False(found.IsEvaluated);
+        Assert.Contains("working pressure angle", Assert.Single(found.Reasons), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Gears_of_different_module_are_named_and_not_computed()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 20, module: 2 mm, profile_shift: 0", "teeth: 40, module: 2.5 mm, profile_shift: 0"));
+
+        Assert.False(analysis.Quantity("meshes.pinion~wheel", "same_rack").Truth);
+        Assert.Contains("differ", Assert.Single(analysis.Quantity("meshes.pinion~wheel", "transverse_contact_ratio").Reasons), StringComparison.Ordinal);
+    }
+}
