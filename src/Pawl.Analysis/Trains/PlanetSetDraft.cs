@@ -29,11 +29,11 @@ internal sealed class PlanetSetDraft
             .. train.Meshes.Where(mesh => IndexOf(mesh.First.Spec.On.Value) >= 0 && IndexOf(mesh.Second.Spec.On.Value) >= 0),
         ];
         _subject = draft.Begin(
-            SubjectKinds.PlanetSet, $"planets.{string.Join('+', sets.Select(set => set.Name.Value))}", sets[0].Name.Span);
+            SubjectKinds.PlanetSet, $"planets.{string.Join('~', sets.Select(set => set.Name.Value))}", sets[0].Name.Span);
         _subject.Relate("train", train.Subject);
     }
 
-    private string Name => string.Join('+', _sets.Select(set => set.Name.Value));
+    private string Name => string.Join('~', _sets.Select(set => set.Name.Value));
 
     private int Count => _sets[0].Count.Value;
 
