@@ -8,6 +8,16 @@ using Pawl.Rules;
 
 namespace Pawl.Reports;
 
+/// <summary>How much of a judgement is written down.</summary>
+public enum RecordScope
+{
+    /// <summary>All of it, to be archived and reported.</summary>
+    Whole,
+
+    /// <summary>Rules and findings, to be printed: without subjects, inputs and assumptions, in a fraction of the time.</summary>
+    Findings,
+}
+
 /// <summary>Writes down a judgement as a record.</summary>
 public static class RecordBuilder
 {
@@ -15,21 +25,23 @@ public static class RecordBuilder
     public static readonly ToolRecord Tool = new() { Name = "pawl", Version = VersionOfThis() };
 
     /// <summary>The record of a judgement. Pure: the same judgement gives the same record.</summary>
-    public static ConformanceRecord Build(Judgement judgement) => Build(judgement, Tool);
+    public static ConformanceRecord Build(Judgement judgement, RecordScope scope = RecordScope.Whole) => Build(judgement, Tool, scope);
 
     /// <summary>The record of a judgement, by a tool of another name or version.</summary>
-    public static ConformanceRecord Build(Judgement judgement, ToolRecord tool)
+    public static ConformanceRecord Build(Judgement judgement, ToolRecord tool, RecordScope scope = RecordScope.Whole)
     {
         ArgumentNullException.ThrowIfNull(judgement);
         ArgumentNullException.ThrowIfNull(tool);
         var analysis = judgement.Analysis;
         var spec = analysis.Spec;
         var quantities = new QuantityWriter();
-        var findings = FindingWriter.Write(judgement.Findings, quantities);
+        var whole = scope == RecordScope.Whole;
+        var findings = FindingWriter.Write(judgement.Findings, quantities, whole);
         var subjects = analysis.Subjects.AddRange(judgement.Concessions);
         var coverage = CoverageCount.Of(findings, subjects);
         return new()
         {
+            IsWhole = whole,
             Format = ConformanceRecord.CurrentFormat,
             Id = Number(judgement, tool),
             Tool = tool,
@@ -52,9 +64,9 @@ public static class RecordBuilder
             Findings = findings,
             Waiting = WaitingList.Of(findings),
             Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
-            Subjects = Map(subjects, quantities.Write),
-            Assumptions = AssumptionLedger.Of(subjects, judgement.Findings, quantities),
-            Inputs = DeclaredInputs.Of(spec),
+            Subjects = whole ? Map(subjects, quantities.Write) : [],
+            Assumptions = whole ? AssumptionLedger.Of(subjects, judgement.Findings, quantities) : [],
+            Inputs = whole ? DeclaredInputs.Of(spec) : [],
             Cautions = Cautions.All,
         };
     }

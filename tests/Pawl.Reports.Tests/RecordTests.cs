@@ -110,6 +110,21 @@ public sealed class RecordTests
         Assert.Equal(record.Findings.Length, record.Coverage.Domains.Sum(d => d.Counts.All));
     }
 
+    [Fact]
+    public void A_record_of_findings_prints_the_same_text_and_is_no_document()
+    {
+        var judgement = new Sample().ToJudgement();
+        var findings = RecordBuilder.Build(judgement, Sample.Tool, RecordScope.Findings);
+        using var few = new StringWriter();
+        using var all = new StringWriter();
+        new TextReport().Write(findings, few);
+        new TextReport().Write(RecordBuilder.Build(judgement, Sample.Tool), all);
+
+        Assert.Equal(all.ToString(), few.ToString());
+        Assert.Throws<InvalidOperationException>(findings.ToJson);
+        Assert.Throws<InvalidOperationException>(() => Markdown.MarkdownReport.Render(findings));
+    }
+
     private static string Root([CallerFilePath] string caller = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(caller)!, "..", ".."));
 }

@@ -7,6 +7,8 @@ namespace Pawl.Reports.Building;
 /// <summary>Every default that stands in for a silent spec, and the rules whose verdict rests on it.</summary>
 internal static class AssumptionLedger
 {
+    private static readonly HashSet<Quantity> s_none = new(ReferenceEqualityComparer.Instance);
+
     public static ImmutableArray<AssumptionRecord> Of(
         ImmutableArray<Subject> subjects, ImmutableArray<Finding> findings, QuantityWriter quantities)
     {
@@ -71,11 +73,25 @@ internal static class AssumptionLedger
         if (known.TryGetValue(quantity, out var found))
             return found;
 
-        found = new(ReferenceEqualityComparer.Instance);
-        if (quantity.Origin is Origin.Assumed)
-            found.Add(quantity);
+        // Most quantities rest on what one of their inputs rests on: they share its set.
+        found = quantity.Origin is Origin.Assumed ? new(ReferenceEqualityComparer.Instance) { quantity } : s_none;
+        var isShared = found == s_none;
         foreach (var input in quantity.Inputs)
-            found.UnionWith(Beneath(input, known));
+        {
+            var more = Beneath(input, known);
+            if (more.Count == 0 || more == found || (more.Count <= found.Count && more.IsSubsetOf(found)))
+                continue;
+            if (found.Count == 0)
+            {
+                (found, isShared) = (more, true);
+                continue;
+            }
+
+            if (isShared)
+                (found, isShared) = (new(found, ReferenceEqualityComparer.Instance), false);
+            found.UnionWith(more);
+        }
+
         known.Add(quantity, found);
         return found;
     }

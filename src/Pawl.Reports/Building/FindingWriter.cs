@@ -7,15 +7,15 @@ namespace Pawl.Reports.Building;
 /// <summary>Writes findings down, in the order of the judgement.</summary>
 internal static class FindingWriter
 {
-    public static ImmutableArray<FindingRecord> Write(ImmutableArray<Finding> findings, QuantityWriter quantities)
+    public static ImmutableArray<FindingRecord> Write(ImmutableArray<Finding> findings, QuantityWriter quantities, bool whole)
     {
         var records = ImmutableArray.CreateBuilder<FindingRecord>(findings.Length);
         foreach (var finding in findings)
-            records.Add(Write(finding, quantities));
+            records.Add(Write(finding, quantities, whole || finding.Outcome is not (Outcome.Conforms or Outcome.NotApplicable)));
         return records.MoveToImmutable();
     }
 
-    private static FindingRecord Write(Finding finding, QuantityWriter quantities) => new()
+    private static FindingRecord Write(Finding finding, QuantityWriter quantities, bool withGoverning) => new()
     {
         Rule = finding.Rule.Id,
         Subject = finding.Subject.Path,
@@ -31,7 +31,7 @@ internal static class FindingWriter
         Place = quantities.Place(finding.Span),
         Reasons = finding.Reasons,
         Concession = finding.Concession is { } concession ? Write(concession, quantities) : null,
-        Governing = [.. finding.Governing.Select(quantities.Term)],
+        Governing = withGoverning ? [.. finding.Governing.Select(quantities.Term)] : [],
     };
 
     private static ConcessionRecord Write(ConcessionSpec concession, QuantityWriter quantities) => new()

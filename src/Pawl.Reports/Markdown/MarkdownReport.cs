@@ -9,6 +9,8 @@ public static class MarkdownReport
     public static string Render(ConformanceRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
+        if (!record.IsWhole)
+            throw new InvalidOperationException("A record of findings alone has no derivations to report.");
         return Templates.Render("report.md", new ReportModel(record).Build());
     }
 }

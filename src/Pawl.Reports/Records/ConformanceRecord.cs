@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 
 namespace Pawl.Reports.Records;
 
@@ -8,6 +9,10 @@ public sealed record ConformanceRecord
 {
     /// <summary>The version of the record's format that this build writes and reads.</summary>
     public const int CurrentFormat = 1;
+
+    /// <summary>Whether all of the judgement is in it; a record of findings alone is printed, never archived.</summary>
+    [JsonIgnore]
+    public bool IsWhole { get; init; } = true;
 
     [Display(Name = "Format", Description = "Version of the record format.")]
     public required int Format { get; init; }

@@ -15,6 +15,8 @@ internal static class RecordJson
 
     public static string Write(ConformanceRecord record)
     {
+        if (!record.IsWhole)
+            throw new InvalidOperationException("A record of findings alone is no document.");
         var json = JsonSerializer.Serialize(record, (JsonTypeInfo<ConformanceRecord>)s_options.GetTypeInfo(typeof(ConformanceRecord)));
         return json + "\n";
     }

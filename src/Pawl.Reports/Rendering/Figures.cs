@@ -150,7 +150,7 @@ internal static class Figures
         : text.AsSpan(1).ContainsAnyExcept('0', '.') ? "−" + text[1..]
         : text[1..];
 
-    /// <summary>Digits that show a length to the micrometre and a tolerance to three figures.</summary>
+    /// <summary>Digits that show a length to the micrometre and a tolerance to two figures, to three where it begins with 1 or 2.</summary>
     private static int DigitsFor(ValueRecord value)
     {
         if (value.Nominal is not { } nominal)
@@ -158,8 +158,10 @@ internal static class Figures
         var largest = Math.Max(Math.Abs(value.Low!.Value), Math.Max(Math.Abs(nominal), Math.Abs(value.High!.Value)));
         var digits = value.Unit == "mm" && largest >= 1e-3 ? Math.Max(Usual, Magnitude(largest) + 4) : Usual;
         var spread = value.High!.Value - value.Low!.Value;
-        return spread > 0 ? Math.Clamp(Math.Max(digits, Magnitude(largest) - Magnitude(spread) + 3), Usual, Most) : Math.Min(digits, Most);
+        return spread > 0 ? Math.Clamp(Math.Max(digits, Magnitude(largest) - Magnitude(spread) + FiguresOf(spread)), Usual, Most) : Math.Min(digits, Most);
     }
+
+    private static int FiguresOf(double spread) => spread / Math.Pow(10, Magnitude(spread)) < 3 ? 3 : 2;
 
     private static int Magnitude(double value) => value == 0 ? 0 : (int)Math.Floor(Math.Log10(Math.Abs(value)));
 }
