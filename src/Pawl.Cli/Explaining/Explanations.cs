@@ -1,5 +1,4 @@
 using System.Globalization;
-using Pawl.Analysis;
 using Pawl.Analysis.Core;
 using Pawl.Cli.Output;
 using Pawl.Quantities;
