@@ -13,7 +13,7 @@ using Pawl.Specs.Text;
 namespace Pawl.Cli.Checking;
 
 /// <summary>One run of <c>pawl check</c>.</summary>
-internal sealed class CheckRun
+internal sealed class CheckRun : IDisposable
 {
     // Enough to keep the cores busy between two printings, few enough to keep the memory flat.
     private const int ChunkSize = 64;
@@ -65,8 +65,11 @@ internal sealed class CheckRun
         if (many && (settings.Out.Value == Format.Html || (settings.ReportIsFile && settings.ReportFormats.Value is [Format.Html])))
             return Usage.Report(desk, command, "A page holds one spec. Give --output DIR for a page each, or name one spec.");
 
-        return new CheckRun(desk, settings, many).Go(request);
+        using var run = new CheckRun(desk, settings, many);
+        return run.Go(request);
     }
+
+    public void Dispose() => _fileText.Dispose();
 
     private int Go(CheckRequest request)
     {
