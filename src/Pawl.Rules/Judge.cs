@@ -18,6 +18,7 @@ public static class Judge
             ? []
             : new ConcessionBoard(docket, asOf).Apply(analysis.Spec.Concessions);
         docket.JudgeConcessions(concessions);
+        docket.Place(analysis.Spec.File);
 
         var findings = docket.Findings;
         return new()

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Runtime.ExceptionServices;
-using System.Text;
 using Pawl.Cli.Commands;
 using Pawl.Cli.Output;
 using Pawl.Reports;
@@ -27,7 +26,7 @@ internal sealed class CheckRun : IDisposable
     private readonly HashSet<string> _read = new(StringComparer.Ordinal);
     private readonly HashSet<Diagnostic> _told = [];
     private readonly Sequence _out;
-    private readonly StringBuilder _fileText = new();
+    private readonly StringWriter _fileText = new() { NewLine = "\n" };
     private readonly Sequence? _file;
     private Progress? _progress;
     private bool _refused;
@@ -40,7 +39,7 @@ internal sealed class CheckRun : IDisposable
         _many = many;
         _out = new Sequence(desk.Out, settings.Out.Value, many);
         if (settings is { ReportIsFile: true, ReportPlace.Value: not null })
-            _file = new Sequence(new StringWriter(_fileText) { NewLine = "\n" }, settings.ReportFormats.Value[0], many);
+            _file = new Sequence(_fileText, settings.ReportFormats.Value[0], many);
     }
 
     /// <summary>Settles the settings and runs; returns the exit code.</summary>

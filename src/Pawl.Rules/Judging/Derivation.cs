@@ -33,6 +33,26 @@ internal static class Derivation
         return fallback;
     }
 
+    /// <summary>
+    /// The place that an engineer would change first: the nearest declared value in the variant's own file, else the nearest in the
+    /// files that it extends, else the nearest anywhere, such as a catalogue.
+    /// </summary>
+    public static SourceSpan Governing(Quantity? quantity, string own, HashSet<string> extended, SourceSpan fallback)
+    {
+        SourceSpan? inherited = null, anywhere = null;
+        foreach (var found in DeclaredBeneath(quantity))
+        {
+            var span = ((Origin.Declared)found.Origin).Span;
+            if (span.File == own)
+                return span;
+            if (extended.Contains(span.File))
+                inherited ??= span;
+            anywhere ??= span;
+        }
+
+        return inherited ?? anywhere ?? fallback;
+    }
+
     /// <summary>Declared values beneath a quantity, nearest first, each once.</summary>
     public static ImmutableArray<Quantity> DeclaredBeneath(Quantity? quantity) => quantity is null ? [] : Beneath(quantity, MostDeclared);
 

@@ -59,6 +59,21 @@ internal sealed class Docket
         }
     }
 
+    /// <summary>Points every failure at the value that an engineer would change first.</summary>
+    /// <param name="own">The variant's own file.</param>
+    public void Place(string own)
+    {
+        HashSet<string>? extended = null;
+        for (var i = 0; i < _findings.Length; i++)
+        {
+            var finding = _findings[i];
+            if (finding.Outcome is not (Outcome.Fails or Outcome.UnderConcession) || finding.Rule.AppliesTo == ConcessionQuantities.Kind)
+                continue;
+            extended ??= [.. _byKind.Values.SelectMany(list => list).Select(subject => subject.Span.File)];
+            _findings[i] = finding with { Span = Derivation.Governing(finding.Measured, own, extended, finding.Subject.Span) };
+        }
+    }
+
     /// <summary>The second round: the concessions themselves.</summary>
     public void JudgeConcessions(ImmutableArray<ConcessionCase> cases)
     {
