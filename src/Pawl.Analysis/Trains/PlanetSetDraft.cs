@@ -191,9 +191,9 @@ internal sealed class PlanetSetDraft
         Phase(group);
         if (IsStepped && StepsAs != "individual")
         {
-            s.Add(Quantity.Computed(K.InsertionTrials, StepTiming.FewestInsertionTrials(group), []));
+            s.Add(Quantity.Computed(K.InsertionTrials, StepTiming.FewestInsertionTrials(group), Teeth()));
             s.Add(Quantity.OfTruth(
-                K.MarksOutwardWork, Origin.Computed.Instance, StepTiming.SameMarkOutward(group, _positions), []));
+                K.MarksOutwardWork, Origin.Computed.Instance, StepTiming.SameMarkOutward(group, _positions), [.. Teeth(), s[K.Count]]));
         }
     }
 
@@ -281,8 +281,8 @@ internal sealed class PlanetSetDraft
             said.Add($"{central.Name} {Word(phasing)} ({string.Join(", ", phases.Select(phase => Formatting.Significant(phase, 3)))})");
         }
 
-        _subject.Add(Quantity.ComputedText(K.Phasing, said.Count == 0 ? "no central mesh" : string.Join("; ", said)));
-        _subject.Add(Quantity.Computed(K.FactoringMeshes, inPhase, []));
+        _subject.Add(Quantity.ComputedText(K.Phasing, said.Count == 0 ? "no central mesh" : string.Join("; ", said), Teeth()));
+        _subject.Add(Quantity.Computed(K.FactoringMeshes, inPhase, [.. Teeth(), _subject[K.Count]]));
     }
 
     private static string Word(Phasing phasing) => phasing switch
@@ -415,7 +415,7 @@ internal sealed class PlanetSetDraft
             var planets = Math.Min(Mechanics.Assembly.Neighbours.GreatestNumber(discs, 0, meshing), 64);
             while (planets > 1 && !(least.CanSpaceEqually(planets) && Clear(discs, planets)))
                 planets--;
-            return Quantity.Computed(K.MostPlanets, planets, inputs.ToImmutable());
+            return Quantity.Computed(K.MostPlanets, planets, [.. inputs, _subject[K.SpacingDivisor]]);
         }
 
         bool Clear(PlanetDisc[] discs, int planets) =>

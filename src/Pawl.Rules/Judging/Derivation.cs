@@ -34,23 +34,26 @@ internal static class Derivation
     }
 
     /// <summary>
-    /// The place that an engineer would change first: the nearest declared value in the variant's own file, else the nearest in the
-    /// files that it extends, else the nearest anywhere, such as a catalogue.
+    /// The place that an engineer would change first: the nearest declared value in the variant's own file, beneath the measured
+    /// value or else beneath its limits; failing that in the files that it extends, failing that anywhere, such as a catalogue.
     /// </summary>
-    public static SourceSpan Governing(Quantity? quantity, string own, HashSet<string> extended, SourceSpan fallback)
+    public static SourceSpan Governing(Finding finding, string own, HashSet<string> extended)
     {
         SourceSpan? inherited = null, anywhere = null;
-        foreach (var found in DeclaredBeneath(quantity))
+        foreach (var quantity in (ReadOnlySpan<Quantity?>)[finding.Measured, finding.AtLeast, finding.AtMost])
         {
-            var span = ((Origin.Declared)found.Origin).Span;
-            if (span.File == own)
-                return span;
-            if (extended.Contains(span.File))
-                inherited ??= span;
-            anywhere ??= span;
+            foreach (var found in DeclaredBeneath(quantity))
+            {
+                var span = ((Origin.Declared)found.Origin).Span;
+                if (span.File == own)
+                    return span;
+                if (extended.Contains(span.File))
+                    inherited ??= span;
+                anywhere ??= span;
+            }
         }
 
-        return inherited ?? anywhere ?? fallback;
+        return inherited ?? anywhere ?? finding.Subject.Span;
     }
 
     /// <summary>Declared values beneath a quantity, nearest first, each once.</summary>

@@ -70,7 +70,7 @@ internal sealed class Docket
             if (finding.Outcome is not (Outcome.Fails or Outcome.UnderConcession) || finding.Rule.AppliesTo == ConcessionQuantities.Kind)
                 continue;
             extended ??= [.. _byKind.Values.SelectMany(list => list).Select(subject => subject.Span.File)];
-            _findings[i] = finding with { Span = Derivation.Governing(finding.Measured, own, extended, finding.Subject.Span) };
+            _findings[i] = finding with { Span = Derivation.Governing(finding, own, extended) };
         }
     }
 
