@@ -70,6 +70,9 @@ internal static class Figures
 
     private static string Limit(FindingRecord finding, int digits)
     {
+        if (finding is { AtLeast.Value: var equal, AtMost.Value: var same } && equal == same)
+            return "equal to " + Of(equal, LimitDigits(equal, digits));
+
         List<string> limits = [];
         if (finding.AtLeast is { } least)
             limits.Add("at least " + Of(least.Value, LimitDigits(least.Value, digits)));
