@@ -12,59 +12,98 @@ public static class ConcessionQuantities
 
     public static readonly QuantityKind Rule = new()
     {
-        Name = "rule", Title = "Rule that is conceded", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+        Name = "rule",
+        Title = "Rule that is conceded",
+        ValueKind = ValueKind.Text,
+        Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind Subject = new()
     {
-        Name = "subject", Title = "Subject that it is conceded for", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+        Name = "subject",
+        Title = "Subject that it is conceded for",
+        ValueKind = ValueKind.Text,
+        Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind KnownRule = new()
     {
-        Name = "known_rule", Title = "The rule is in force", ValueKind = ValueKind.Truth,
-        Formula = "a rule of that id is in a pack", Symbols = ["rule"], Source = "the rule packs",
+        Name = "known_rule",
+        Title = "The rule is in force",
+        ValueKind = ValueKind.Truth,
+        Formula = "a rule of that id is in a pack",
+        Symbols = ["rule"],
+        Source = "the rule packs",
     };
 
     public static readonly QuantityKind KnownSubject = new()
     {
-        Name = "known_subject", Title = "The rule is put to the subject", ValueKind = ValueKind.Truth,
-        Formula = "a subject of that path exists, and the rule is put to its kind", Symbols = ["subject"], Source = Findings,
+        Name = "known_subject",
+        Title = "The rule is put to the subject",
+        ValueKind = ValueKind.Truth,
+        Formula = "a subject of that path exists, and the rule is put to its kind",
+        Symbols = ["subject"],
+        Source = Findings,
     };
 
     public static readonly QuantityKind Concedable = new()
     {
-        Name = "concedable", Title = "The rule may be conceded", ValueKind = ValueKind.Truth,
-        Formula = "the rule does not say that it is not concedable", Symbols = ["rule"], Source = "the rule packs",
+        Name = "concedable",
+        Title = "The rule may be conceded",
+        ValueKind = ValueKind.Truth,
+        Formula = "the rule does not say that it is not concedable",
+        Symbols = ["rule"],
+        Source = "the rule packs",
     };
 
     public static readonly QuantityKind Needed = new()
     {
-        Name = "needed", Title = "The rule fails there", ValueKind = ValueKind.Truth,
-        Formula = "the rule fails on the subject, and no earlier concession covers it", Symbols = ["rule", "subject"], Source = Findings,
+        Name = "needed",
+        Title = "The rule fails there",
+        ValueKind = ValueKind.Truth,
+        Formula = "the rule fails on the subject, and no earlier concession covers it",
+        Symbols = ["rule", "subject"],
+        Source = Findings,
     };
 
     public static readonly QuantityKind Expires = new()
     {
-        Name = "expires", Title = "Last day on which it holds", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+        Name = "expires",
+        Title = "Last day on which it holds",
+        ValueKind = ValueKind.Text,
+        Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind DaysLeft = new()
     {
-        Name = "days_left", Title = "Days left", Unit = Day, Scale = 86_400,
-        Formula = "last day on which it holds − day of the judgement", Symbols = ["expires"], Source = "calendar",
+        Name = "days_left",
+        Title = "Days left",
+        Unit = Day,
+        Scale = 86_400,
+        Formula = "last day on which it holds − day of the judgement",
+        Symbols = ["expires"],
+        Source = "calendar",
         Note = "zero on the last day, which is still covered",
     };
 
     public static readonly QuantityKind WorstMargin = new()
     {
-        Name = "worst_margin", Title = "Worst margin that is accepted", Unit = Units.Percent, Certainty = Certainty.Declared, Scale = 0.01,
+        Name = "worst_margin",
+        Title = "Worst margin that is accepted",
+        Unit = Units.Percent,
+        Certainty = Certainty.Declared,
+        Scale = 0.01,
     };
 
     public static readonly QuantityKind MarginExcess = new()
     {
-        Name = "margin_excess", Title = "Margin above the worst that is accepted", Unit = Units.Percent, Scale = 0.01,
-        Formula = "margin of the finding − worst margin accepted", Symbols = ["worst_margin"], Source = Findings,
+        Name = "margin_excess",
+        Title = "Margin above the worst that is accepted",
+        Unit = Units.Percent,
+        Scale = 0.01,
+        Formula = "margin of the finding − worst margin accepted",
+        Symbols = ["worst_margin"],
+        Source = Findings,
     };
 
     public static readonly ImmutableArray<QuantityKind> All =

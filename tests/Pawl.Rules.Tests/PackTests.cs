@@ -172,6 +172,15 @@ public class PackTests
         Assert.Equal(Outcome.Conforms, Try.Put(rule.Shipped, Try.ContactRatio(1.25)).Outcome);
     }
 
+    [Fact]
+    public void An_override_may_set_a_limit_of_another_sort_in_place_of_the_shipped_one()
+    {
+        var load = Override("equals: 1.5\nreason: One design only.");
+
+        Assert.Empty(load.Diagnostics);
+        Assert.Equal("equal to 1.5", load.Rules!.Find("mesh/contact-ratio")!.LimitText);
+    }
+
     [Theory]
     [InlineData("at_least: 1.3", RuleCodes.MissingReason)]
     [InlineData("reason: x", RuleCodes.MissingLimit)]

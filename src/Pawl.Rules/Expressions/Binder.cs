@@ -28,7 +28,8 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
     {
         Syntax.Number { Amount: var amount } => new Bound.Number(syntax, Constant(amount.Coherent), amount.Dimension)
         {
-            Constant = amount.Coherent, Unit = amount.Unit,
+            Constant = amount.Coherent,
+            Unit = amount.Unit,
         },
         Syntax.Text text => new Bound.Text(syntax, null, text.Value),
         Syntax.Truth truth => new Bound.Truth(syntax, new Condition.Literal(truth.Value), truth.Value),
@@ -138,7 +139,10 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
         var (a, b) = turned ? (right.Formula, left.Formula) : (left.Formula, right.Formula);
         var kind = new QuantityKind
         {
-            Name = "difference", Title = "Difference", Unit = UnitOf(left.Dimension, left.Unit), Formula = source.Text,
+            Name = "difference",
+            Title = "Difference",
+            Unit = UnitOf(left.Dimension, left.Unit),
+            Formula = source.Text,
             Symbols = [.. inputs.Select(p => p.Text)],
         };
         var difference = NumberExpression.OfFormula(kind, left.Dimension, left.IsLoose || right.IsLoose, inputs, x => Difference(a(x), b(x)));
@@ -311,13 +315,26 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
             case "sqrt" when !IsPoint(first) && Exponents.TryHalve(first.Dimension, out var half):
                 return Combined(call, x => Math.Sqrt(a(x)), half, first, first);
             case "round" or "floor" when first.FitsWith(Dimension.Ratio, false):
-                return Combined(call, call.Function == "round" ? x => Math.Round(a(x), MidpointRounding.AwayFromZero) : x => Math.Floor(a(x)), first.Dimension, first, first);
+                Formula whole = call.Function == "round" ? x => Math.Round(a(x), MidpointRounding.AwayFromZero) : x => Math.Floor(a(x));
+                return Combined(call, whole, first.Dimension, first, first);
             case "sin" or "cos" or "tan" when first.FitsWith(Dimension.OfAngle, false):
-                return Combined(call, call.Function switch { "sin" => x => Math.Sin(a(x)), "cos" => x => Math.Cos(a(x)), _ => x => Math.Tan(a(x)) }, Dimension.Ratio, first, first)
-                    with { IsLoose = false };
+                Formula turn = call.Function switch
+                {
+                    "sin" => x => Math.Sin(a(x)),
+                    "cos" => x => Math.Cos(a(x)),
+                    _ => x => Math.Tan(a(x)),
+                };
+                return Combined(call, turn, Dimension.Ratio, first, first) with { IsLoose = false };
             default:
-                var wanted = call.Function switch { "sqrt" => "a square, an area for example", "round" or "floor" => "a number without a unit", _ => "an angle" };
-                Report(call.Arguments[0], $"`{call.Function}` takes {wanted}, but a {first.Dimension.Name} stands here.", null, RuleCodes.DimensionMismatch);
+                var wanted = call.Function switch
+                {
+                    "sqrt" => "a square, an area for example",
+                    "round" or "floor" => "a number without a unit",
+                    _ => "an angle",
+                };
+                Report(
+                    call.Arguments[0], $"`{call.Function}` takes {wanted}, but a {first.Dimension.Name} stands here.", null,
+                    RuleCodes.DimensionMismatch);
                 return null;
         }
     }

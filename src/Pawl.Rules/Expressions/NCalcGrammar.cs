@@ -67,7 +67,8 @@ internal static class NCalcGrammar
             case BinaryExpression { Type: BinaryExpressionType.In or BinaryExpressionType.NotIn } within:
                 var operand = Convert(within.LeftExpression, tokens);
                 var words = Words(within.RightExpression, tokens);
-                return new Syntax.In(operand, words, within.Type == BinaryExpressionType.NotIn, operand.Start, words.IsEmpty ? operand.End : words[^1].End);
+                var end = words.IsEmpty ? operand.End : words[^1].End;
+                return new Syntax.In(operand, words, within.Type == BinaryExpressionType.NotIn, operand.Start, end);
             case BinaryExpression binary:
                 return new Syntax.Binary(OperatorOf(binary.Type), Convert(binary.LeftExpression, tokens), Convert(binary.RightExpression, tokens));
             case Function { Identifier.Name: ['f', .. var index] } call:

@@ -14,7 +14,8 @@ internal static class Paths
         var steps = path.Split('.');
         if (steps.Length > MostSteps)
         {
-            report(RuleDiagnostics.Error(RuleCodes.UnknownRole, span, $"`{path}` goes over more than {MostSteps - 1} relations.", null));
+            report(RuleDiagnostics.Error(
+                RuleCodes.UnknownRole, span, $"`{path}` goes over more than {MostSteps - 1} relations.", null));
             return null;
         }
 

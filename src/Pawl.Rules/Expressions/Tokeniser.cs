@@ -130,7 +130,8 @@ internal ref struct Tokeniser(string text)
             start++;
 
         // 8200 1/min: the one belongs to the unit.
-        var from = start + 2 < _text.Length && _text[start] == '1' && _text[start + 1] == '/' && IsUnitLetter(_text[start + 2]) ? start + 2 : start;
+        var isReciprocal = start + 2 < _text.Length && _text[start] == '1' && _text[start + 1] == '/' && IsUnitLetter(_text[start + 2]);
+        var from = isReciprocal ? start + 2 : start;
         var wordEnd = from;
         while (wordEnd < _text.Length && IsUnitLetter(_text[wordEnd]))
             wordEnd++;
@@ -142,8 +143,12 @@ internal ref struct Tokeniser(string text)
             return null;
 
         var end = wordEnd;
-        while (end < _text.Length && end - start < LongestUnit && (IsUnitLetter(_text[end]) || char.IsAsciiDigit(_text[end]) || _text[end] is '*' or '/' or '^' or '(' or ')'))
+        while (end < _text.Length && end - start < LongestUnit
+            && (IsUnitLetter(_text[end]) || char.IsAsciiDigit(_text[end]) || _text[end] is '*' or '/' or '^' or '(' or ')'))
+        {
             end++;
+        }
+
         for (; end >= wordEnd; end--)
         {
             // Not in the middle of a word: the m of `mm*module` is no metre.
@@ -265,5 +270,5 @@ internal ref struct Tokeniser(string text)
     private static bool IsLetter(char c) => char.IsAsciiLetter(c) || c == '_';
 
     private static bool IsUnitLetter(char c) =>
-        char.IsAsciiLetter(c) || c is '°' or '%' or '‰' or '′' or '″' or 'µ' or 'μ' or 'Ω' or 'Å' or '·' or '⋅' or '²' or '³' or '⁻' or '¹' or '⁴' or '√';
+        char.IsAsciiLetter(c) || c is '°' or '%' or '‰' or '′' or '″' or 'µ' or 'μ' or 'Ω' or '·' or '⋅' or '²' or '³' or '⁴' or '⁻' or '¹';
 }

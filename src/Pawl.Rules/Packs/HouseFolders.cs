@@ -26,7 +26,8 @@ internal static class HouseFolders
             if (!Directory.Exists(full))
             {
                 diagnostics.Add(RuleDiagnostics.Error(
-                    RuleCodes.MissingFolder, SourceSpan.Whole(folder), $"There is no folder `{RuleDiagnostics.Short(folder)}` with rule packs.",
+                    RuleCodes.MissingFolder, SourceSpan.Whole(folder),
+                    $"There is no folder `{RuleDiagnostics.Short(folder)}` with rule packs.",
                     "Folders are named from the project root."));
                 continue;
             }
@@ -80,7 +81,7 @@ internal static class HouseFolders
         {
             var info = new FileInfo(file);
             var real = info.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? info.FullName;
-            for (var folder = new DirectoryInfo(Path.GetDirectoryName(file)!); folder is not null && IsWithin(folder.FullName, top) && folder.FullName != top; folder = folder.Parent)
+            for (var folder = info.Directory; folder is not null && folder.FullName.Length > top.Length; folder = folder.Parent)
             {
                 if (folder.ResolveLinkTarget(returnFinalTarget: true) is { } target && !IsWithin(target.FullName, top))
                     return false;
@@ -98,7 +99,8 @@ internal static class HouseFolders
         path == top || path.StartsWith(top.EndsWith(Path.DirectorySeparatorChar) ? top : top + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private static Diagnostic Outside(string path) => RuleDiagnostics.Error(
-        RuleCodes.OutsideRoot, SourceSpan.Whole(path), $"`{RuleDiagnostics.Short(path)}` lies outside the project.", "Rule packs stay inside the project root.");
+        RuleCodes.OutsideRoot, SourceSpan.Whole(path), $"`{RuleDiagnostics.Short(path)}` lies outside the project.",
+        "Rule packs stay inside the project root.");
 
     private static Diagnostic Unreadable(string path, string message) =>
         RuleDiagnostics.Error(RuleCodes.UnreadableFile, SourceSpan.Whole(path), message);

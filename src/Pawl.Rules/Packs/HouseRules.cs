@@ -20,7 +20,8 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
             if (read.FirstOrDefault(p => p.Name == pack.Name.Value) is { } other)
             {
                 diagnostics.Add(RuleDiagnostics.Error(
-                    RuleCodes.DuplicatePack, pack.Name.Span, $"A pack called `{pack.Name.Value}` is already in {other.Path}.", "Give it another name."));
+                    RuleCodes.DuplicatePack, pack.Name.Span, $"A pack called `{pack.Name.Value}` is already in {other.Path}.",
+                    "Give it another name."));
             }
 
             read.Add(pack.Read);
@@ -63,7 +64,8 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
         if (rule.Shipped is not null)
         {
             diagnostics.Add(RuleDiagnostics.Error(
-                RuleCodes.DuplicateId, change.Id.Span, $"`{rule.Id}` is overridden twice; the first stands at {rule.Span}.", "Keep one of them."));
+                RuleCodes.DuplicateId, change.Id.Span, $"`{rule.Id}` is overridden twice; the first stands at {rule.Span}.",
+                "Keep one of them."));
             return;
         }
 

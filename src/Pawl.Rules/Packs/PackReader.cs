@@ -32,7 +32,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         if (version is not null && !IsVersion(version.Value))
         {
             map.Report(RuleDiagnostics.Error(
-                RuleCodes.MalformedVersion, version.Span, $"`{RuleDiagnostics.Short(version.Value)}` is no version.", "Write three numbers: 1.0.0."));
+                RuleCodes.MalformedVersion, version.Span, $"`{RuleDiagnostics.Short(version.Value)}` is no version.",
+                "Write three numbers: 1.0.0."));
         }
 
         var overrides = ImmutableArray.CreateBuilder<RuleOverride>();
@@ -66,12 +67,17 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         if (least is null && most is null && equal is null && oneOf is null)
         {
             map.Report(RuleDiagnostics.Missing(
-                RuleCodes.MissingLimit, id?.Span ?? map.NameSpan, called, "a limit", "Give `at_least`, `at_most`, `equals` or `one_of`."));
+                RuleCodes.MissingLimit, id?.Span ?? map.NameSpan, called, "a limit",
+                "Give `at_least`, `at_most`, `equals` or `one_of`."));
         }
 
         map.Finish();
-        if (map.HasErrors || id is null || title is null || kind is null || measure is null || severity is null || source is null || why is null || mend is null)
+        if (map.HasErrors || id is null || title is null || kind is null || measure is null || severity is null || source is null
+            || why is null || mend is null)
+        {
             return null;
+        }
+
         return new()
         {
             Id = id,
@@ -113,7 +119,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         if (least is null && most is null && equal is null && oneOf is null && severity is null)
         {
             map.Report(RuleDiagnostics.Missing(
-                RuleCodes.MissingLimit, id?.Span ?? map.NameSpan, called, "a change", "Give a limit or a severity that differs from the shipped one."));
+                RuleCodes.MissingLimit, id?.Span ?? map.NameSpan, called, "a change",
+                "Give a limit or a severity that differs from the shipped one."));
         }
 
         map.Finish();
@@ -159,7 +166,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         if (node is YamlScalar scalar)
             return scalar;
         map.Report(RuleDiagnostics.Error(
-            RuleCodes.NotAnExpression, node.Span, $"`{key}` is a quantity or an expression, but a {(node is YamlList ? "list" : "map")} stands here."));
+            RuleCodes.NotAnExpression, node.Span,
+            $"`{key}` is a quantity or an expression, but a {(node is YamlList ? "list" : "map")} stands here."));
         return null;
     }
 
@@ -176,7 +184,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         if (!map.Has("source"))
         {
             map.Report(RuleDiagnostics.Missing(
-                RuleCodes.MissingSource, map.NameSpan, id, "source", "Write `source: {method: …, limit: …}`; a habit is `common practice, no source`."));
+                RuleCodes.MissingSource, map.NameSpan, id, "source",
+                "Write `source: {method: …, limit: …}`; a habit is `common practice, no source`."));
             return null;
         }
 
@@ -193,7 +202,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         if (isError && certainty == Certainty.Memory)
         {
             source.Report(RuleDiagnostics.Error(
-                RuleCodes.UnsureError, limit.Span, $"The rule `{RuleDiagnostics.Short(id)}` is an error, but its limit is only remembered.",
+                RuleCodes.UnsureError, limit.Span,
+                $"The rule `{RuleDiagnostics.Short(id)}` is an error, but its limit is only remembered.",
                 "Check the source and write `certainty: published`, or make it a warning."));
             return null;
         }
@@ -210,7 +220,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         {
             if (node is not YamlMap values)
             {
-                map.Report(RuleDiagnostics.Error(RuleCodes.MalformedExample, node.Span, "`given` is a map of quantities and their values."));
+                map.Report(RuleDiagnostics.Error(
+                    RuleCodes.MalformedExample, node.Span, "`given` is a map of quantities and their values."));
             }
             else
             {
@@ -219,7 +230,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
                     if (value is YamlScalar { IsNull: false } scalar)
                         given.Add(new(key.Value, new(scalar.Value, scalar.Span, scalar.Value)));
                     else
-                        map.Report(RuleDiagnostics.Error(RuleCodes.MalformedExample, value.Span, $"`{RuleDiagnostics.Short(key.Value)}` has one value in an example."));
+                        map.Report(RuleDiagnostics.Error(
+                            RuleCodes.MalformedExample, value.Span, $"`{RuleDiagnostics.Short(key.Value)}` has one value in an example."));
                 }
             }
         }

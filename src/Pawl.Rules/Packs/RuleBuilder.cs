@@ -96,7 +96,8 @@ internal sealed class RuleBuilder
                 return (truth.Condition, [.. paths]);
             case { } other:
                 Report(RuleDiagnostics.Error(
-                    RuleCodes.KindMismatch, scalar.Span, $"`when` is something true or false, but this is a {Binder.Word(other.ValueKind)}.",
+                    RuleCodes.KindMismatch, scalar.Span,
+                    $"`when` is something true or false, but this is a {Binder.Word(other.ValueKind)}.",
                     "Compare it: `count > 1`, `kind == 'internal'`."));
                 break;
         }
@@ -108,17 +109,23 @@ internal sealed class RuleBuilder
     {
         var bounds = _draft.AtLeast is not null || _draft.AtMost is not null;
         if (_draft.EqualTo is { } equal && (bounds || _draft.OneOf is not null))
-            Report(RuleDiagnostics.Error(RuleCodes.ConflictingLimits, equal.Span, "`equals` stands beside another limit.", "Keep one of them."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.ConflictingLimits, equal.Span, "`equals` stands beside another limit.", "Keep one of them."));
         else if (_draft.OneOf is { } oneOf && bounds)
-            Report(RuleDiagnostics.Error(RuleCodes.ConflictingLimits, oneOf.Span, "`one_of` stands beside another limit.", "Keep one of them."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.ConflictingLimits, oneOf.Span, "`one_of` stands beside another limit.", "Keep one of them."));
     }
 
     private RuleProgram? OfNumber(Bound.Number measure, ImmutableArray<QuantityPath> inputs)
     {
         if (_draft.OneOf is { } oneOf)
-            Report(RuleDiagnostics.Error(RuleCodes.KindMismatch, oneOf.Span, "`one_of` is for texts, but the measure is a number.", "Use `equals`, or a table `{by: …}`."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.KindMismatch, oneOf.Span, "`one_of` is for texts, but the measure is a number.",
+                "Use `equals`, or a table `{by: …}`."));
         if (inputs.IsEmpty)
-            Report(RuleDiagnostics.Error(RuleCodes.NotAnExpression, _draft.Measure.Span, "The measure names no quantity.", "Measure something of the subject."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.NotAnExpression, _draft.Measure.Span, "The measure names no quantity.",
+                "Measure something of the subject."));
 
         var unit = measure.Unit ?? LimitUnit(measure);
         var expression = Compile(measure, inputs, "measured", _draft.Measure.Value, unit);
@@ -127,7 +134,8 @@ internal sealed class RuleBuilder
         if (least?.Constant is { } low && most?.Constant is { } high && low > high)
         {
             Report(RuleDiagnostics.Error(
-                RuleCodes.EmptyWindow, _draft.AtMost!.Span, "The greatest permitted value is below the least.", "Exchange `at_least` and `at_most`."));
+                RuleCodes.EmptyWindow, _draft.AtMost!.Span, "The greatest permitted value is below the least.",
+                "Exchange `at_least` and `at_most`."));
         }
 
         return new() { Draft = _draft, Measure = new Measure.Number(expression), AtLeast = least, AtMost = most, IsEqual = _draft.EqualTo is not null };
@@ -173,7 +181,8 @@ internal sealed class RuleBuilder
                 return SimpleLimit(scalar, measure, unit);
             default:
                 Report(RuleDiagnostics.Error(
-                    RuleCodes.NotAnExpression, node.Span, "A limit is an amount, an expression or a table, but this is none.", "Write `12 %`, `0.15 * module` or `{by: …}`."));
+                    RuleCodes.NotAnExpression, node.Span, "A limit is an amount, an expression or a table, but this is none.",
+                    "Write `12 %`, `0.15 * module` or `{by: …}`."));
                 return null;
         }
     }
@@ -190,7 +199,8 @@ internal sealed class RuleBuilder
                 return null;
             case { } other:
                 Report(RuleDiagnostics.Error(
-                    RuleCodes.KindMismatch, scalar.Span, $"The measure is a number, but the limit is a {Binder.Word(other.ValueKind)}."));
+                    RuleCodes.KindMismatch, scalar.Span,
+                    $"The measure is a number, but the limit is a {Binder.Word(other.ValueKind)}."));
                 return null;
             default:
                 return null;
@@ -201,7 +211,9 @@ internal sealed class RuleBuilder
     {
         if (measure.Path is not { } path)
         {
-            Report(RuleDiagnostics.Error(RuleCodes.NotAnExpression, _draft.Measure.Span, "The measure names no quantity.", "Measure something of the subject."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.NotAnExpression, _draft.Measure.Span, "The measure names no quantity.",
+                "Measure something of the subject."));
             return null;
         }
 
@@ -213,7 +225,9 @@ internal sealed class RuleBuilder
     {
         RefuseBounds("true or false");
         if (_draft.OneOf is { } oneOf)
-            Report(RuleDiagnostics.Error(RuleCodes.KindMismatch, oneOf.Span, "`one_of` is for texts, but the measure is true or false.", "Use `equals: true` or `equals: false`."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.KindMismatch, oneOf.Span, "`one_of` is for texts, but the measure is true or false.",
+                "Use `equals: true` or `equals: false`."));
         var demand = Demand(_draft.EqualTo, ValueKind.Truth, 0);
         if (measure.Condition is Condition.Named named)
             return new() { Draft = _draft, Measure = new Measure.Named(named.Path), Demand = demand };
@@ -221,7 +235,9 @@ internal sealed class RuleBuilder
         var paths = new List<QuantityPath>();
         measure.Condition.Collect(paths);
         if (paths.Count == 0)
-            Report(RuleDiagnostics.Error(RuleCodes.NotAnExpression, _draft.Measure.Span, "The measure names no quantity.", "Measure something of the subject."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.NotAnExpression, _draft.Measure.Span, "The measure names no quantity.",
+                "Measure something of the subject."));
         var kind = new QuantityKind
         {
             Name = "measured",
@@ -239,7 +255,9 @@ internal sealed class RuleBuilder
     private void RefuseBounds(string what)
     {
         if ((_draft.AtLeast ?? _draft.AtMost) is { } bound)
-            Report(RuleDiagnostics.Error(RuleCodes.KindMismatch, bound.Span, $"The measure is {what}, which has no least or greatest value.", "Use `equals` or `one_of`."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.KindMismatch, bound.Span, $"The measure is {what}, which has no least or greatest value.",
+                "Use `equals` or `one_of`."));
     }
 
     private Demand? Demand(YamlNode? node, ValueKind kind, int depth)
@@ -278,7 +296,8 @@ internal sealed class RuleBuilder
         if (depth >= DeepestTable)
         {
             Report(RuleDiagnostics.Error(
-                RuleCodes.TableTooDeep, map.Span, $"Tables are nested deeper than {DeepestTable} levels.", "Split the rule by a `when`."));
+                RuleCodes.TableTooDeep, map.Span, $"Tables are nested deeper than {DeepestTable} levels.",
+                "Split the rule by a `when`."));
             return null;
         }
 
@@ -291,7 +310,8 @@ internal sealed class RuleBuilder
             if (by?.Kind.ValueKind == ValueKind.Number)
             {
                 Report(RuleDiagnostics.Error(
-                    RuleCodes.MalformedTable, name.Span, $"A table goes by a text or a truth value, but `{name.Value}` is a number.",
+                    RuleCodes.MalformedTable, name.Span,
+                    $"A table goes by a text or a truth value, but `{name.Value}` is a number.",
                     "Use an expression, or split the rule by a `when`."));
                 by = null;
             }
@@ -299,7 +319,8 @@ internal sealed class RuleBuilder
         else
         {
             Report(RuleDiagnostics.Error(
-                RuleCodes.MalformedTable, map.Span, "The table does not say by which quantity it goes.", "Add `by: …`: the name of a text quantity."));
+                RuleCodes.MalformedTable, map.Span, "The table does not say by which quantity it goes.",
+                "Add `by: …`: the name of a text quantity."));
         }
 
         foreach (var (key, value) in map.Entries)
@@ -312,13 +333,15 @@ internal sealed class RuleBuilder
             if (key.Value == "default")
                 otherwise = branch;
             else if (by?.Kind.ValueKind == ValueKind.Truth && key.Value is not ("true" or "false"))
-                Report(RuleDiagnostics.Error(RuleCodes.MalformedTable, key.Span, $"`{by.Text}` is true or false, never `{RuleDiagnostics.Short(key.Value)}`."));
+                Report(RuleDiagnostics.Error(
+                    RuleCodes.MalformedTable, key.Span, $"`{by.Text}` is true or false, never `{RuleDiagnostics.Short(key.Value)}`."));
             else
                 branches[key.Value] = branch;
         }
 
         if (branches.Count == 0 && !_failed)
-            Report(RuleDiagnostics.Error(RuleCodes.MalformedTable, map.Span, "The table has no rows.", "Add a row for each category: `NBR: 12 %`."));
+            Report(RuleDiagnostics.Error(
+                RuleCodes.MalformedTable, map.Span, "The table has no rows.", "Add a row for each category: `NBR: 12 %`."));
         return by is null ? null : new(by, branches, otherwise);
     }
 

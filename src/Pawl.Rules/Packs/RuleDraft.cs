@@ -65,15 +65,21 @@ internal sealed record RuleOverride
     public Severity? Severity { get; init; }
 
     /// <summary>The shipped rule with the changes in it.</summary>
-    public RuleDraft On(RuleDraft shipped) => shipped with
+    public RuleDraft On(RuleDraft shipped)
     {
-        Id = Id,
-        AtLeast = AtLeast ?? shipped.AtLeast,
-        AtMost = AtMost ?? shipped.AtMost,
-        EqualTo = EqualTo ?? shipped.EqualTo,
-        OneOf = OneOf ?? shipped.OneOf,
-        Severity = Severity ?? shipped.Severity,
-    };
+        // A window keeps the side that the house leaves alone; a limit of another sort replaces the shipped one.
+        var isWindow = AtLeast is not null || AtMost is not null;
+        var isExact = EqualTo is not null || OneOf is not null;
+        return shipped with
+        {
+            Id = Id,
+            AtLeast = AtLeast ?? (isExact ? null : shipped.AtLeast),
+            AtMost = AtMost ?? (isExact ? null : shipped.AtMost),
+            EqualTo = EqualTo ?? (isWindow || OneOf is not null ? null : shipped.EqualTo),
+            OneOf = OneOf ?? (isWindow || EqualTo is not null ? null : shipped.OneOf),
+            Severity = Severity ?? shipped.Severity,
+        };
+    }
 }
 
 /// <summary>A pack as read.</summary>
