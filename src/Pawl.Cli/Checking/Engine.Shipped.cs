@@ -20,9 +20,9 @@ internal sealed partial record Engine
         },
         LoadRules = RulePacks.Load,
         Judge = (spec, rules, asOf) => Rules.Judge.Of(GearboxAnalyser.Analyse(spec), rules, asOf),
-        Schemas = () => SchemaFiles.Specs.AddRange(RecordSchema.Files).ToImmutableSortedDictionary(
+        Schemas = () => ((ImmutableArray<SchemaFile>)[.. SchemaFiles.Specs, .. Rules.Schema.RuleSchemas.Files, .. RecordSchema.Files]).ToImmutableSortedDictionary(
             f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
-        Diagnostics = () => 
+        Diagnostics = () =>
         [
             .. DiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
             .. RuleDiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
