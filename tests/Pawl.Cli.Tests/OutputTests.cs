@@ -88,7 +88,8 @@ public sealed class OutputTests
         var output = new StreamWriter(full) { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
 
-        var code = PawlCommand.Run(["check", "a.yaml"], place.Desk(output, error));
+        var desk = place.Desk(output, error, cancelled: TestContext.Current.CancellationToken);
+        var code = PawlCommand.Run(["check", "a.yaml"], desk);
 
         Assert.Equal(2, code);
         Assert.StartsWith("pawl: error cli/cannot-write: ", error.ToString(), StringComparison.Ordinal);

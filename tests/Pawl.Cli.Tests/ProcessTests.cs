@@ -35,7 +35,7 @@ public sealed class ProcessTests
         var output = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         while (!process.HasExited && (!Directory.Exists(place.PathOf("out/many")) || Directory.GetFiles(place.PathOf("out/many")).Length < 20))
             await Task.Delay(5, TestContext.Current.CancellationToken);
-        Kill(process.Id, 2);
+        Assert.Equal(0, Kill(process.Id, 2));
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         await output;
 

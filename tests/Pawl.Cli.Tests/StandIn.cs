@@ -21,6 +21,7 @@ internal static class StandIn
         FindProject = (folder, root) => root is not null ? new ProjectView { Root = root } : Upwards(folder),
         OpenSpecs = (root, _) => input => Load(root, input),
         LoadRules = (root, folders) => Rules(root, folders),
+        Analyse = spec => new() { Spec = spec, Subjects = [] },
         Judge = Judge,
         Schemas = () => ImmutableSortedDictionary<string, Func<string>>.Empty.Add("gearbox", () => "{}\n").Add("rules", () => "{ }\n"),
         Diagnostics = () => [("spec/bad", "The spec is bad.", "Make it good.")],
@@ -98,8 +99,9 @@ internal static class StandIn
         return new(new RuleSet { Rules = [Rule(Severity.Error), Rule(Severity.Warning), Rule(Severity.Note)], Packs = [] }, []);
     }
 
-    private static Judgement Judge(GearboxSpec spec, RuleSet rules, DateOnly asOf)
+    private static Judgement Judge(GearboxAnalysis analysis, RuleSet rules, DateOnly asOf)
     {
+        var spec = analysis.Spec;
         var words = spec.Gearbox.Variant.Value;
         var span = SourceSpan.Whole(spec.File);
         Finding Found(int rule, Outcome outcome) => new()
@@ -121,7 +123,7 @@ internal static class StandIn
         int Count(Outcome outcome) => findings.Count(f => f.Outcome == outcome);
         return new()
         {
-            Analysis = new() { Spec = spec, Subjects = [] },
+            Analysis = analysis,
             Rules = rules,
             AsOf = asOf,
             Findings = findings,

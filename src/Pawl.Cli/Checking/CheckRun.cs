@@ -6,7 +6,6 @@ using Pawl.Cli.Output;
 using Pawl.Reports;
 using Pawl.Reports.Output;
 using Pawl.Rules;
-using Pawl.Specs;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -75,7 +74,7 @@ internal sealed class CheckRun : IDisposable
         var engine = _desk.Engine;
         var root = _settings.Root.Value;
 
-        // The rules are read and compiled while the first spec is.
+        // The rules are read and compiled while the first spec is read and computed.
         var loading = Task.Run(() => engine.LoadRules(root, _settings.Rules.Value));
         var selection = SpecSelection.Of(_settings, request, _desk);
         foreach (var problem in selection.Problems)
@@ -84,11 +83,17 @@ internal sealed class CheckRun : IDisposable
             return ExitCode.NotJudged;
 
         var load = engine.OpenSpecs(root, _settings.Catalogue.Value);
-        var first = load(selection.Specs[0]);
+        ComputedSpec Compute(SpecInput input)
+        {
+            var loaded = load(input);
+            return new(input, loaded, loaded is { IsBase: false, Spec: { } spec } ? engine.Analyse(spec) : null);
+        }
+
+        var first = Compute(selection.Specs[0]);
         if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
             return ExitCode.NotJudged;
 
-        CheckAll(selection.Specs, load, first, new SpecChecker(engine, _settings, rules));
+        CheckAll(selection.Specs, Compute, first, new SpecChecker(engine, _settings, rules));
         WarnOfUnusedBases();
         return Conclude();
     }
@@ -129,11 +134,11 @@ internal sealed class CheckRun : IDisposable
         return load.Rules is { Rules.IsEmpty: false } && !load.Diagnostics.Any(d => d.Severity == Severity.Error) ? load.Rules : null;
     }
 
-    private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, SpecLoad> load, SpecLoad first, SpecChecker checker)
+    private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, ComputedSpec> compute, ComputedSpec first, SpecChecker checker)
     {
         var names = ReportNames.Of(specs.Select(s => s.Display));
         _desk.Cancelled.ThrowIfCancellationRequested();
-        Print(checker.Check(specs[0], first, names[0]), names[0]);
+        Print(checker.Check(first, names[0]), names[0]);
         if (specs.Length == 1)
             return;
 
@@ -144,7 +149,7 @@ internal sealed class CheckRun : IDisposable
         {
             var count = Math.Min(ChunkSize, specs.Length - start);
             var from = start;
-            InParallel(count, i => results[i] = checker.Check(specs[from + i], load(specs[from + i]), names[from + i]));
+            InParallel(count, i => results[i] = checker.Check(compute(specs[from + i]), names[from + i]));
             for (var i = 0; i < count; i++)
                 Print(results[i], names[from + i]);
             progress.Advance(start + count);

@@ -19,7 +19,8 @@ internal sealed partial record Engine
             return input => input.Bytes is { } bytes ? loader.Load(input.Display, bytes) : loader.Load(input.Display);
         },
         LoadRules = RulePacks.Load,
-        Judge = (spec, rules, asOf) => Rules.Judge.Of(GearboxAnalyser.Analyse(spec), rules, asOf),
+        Analyse = GearboxAnalyser.Analyse,
+        Judge = Rules.Judge.Of,
         Schemas = () => ((ImmutableArray<SchemaFile>)[.. SchemaFiles.Specs, .. Rules.Schema.RuleSchemas.Files, .. RecordSchema.Files]).ToImmutableSortedDictionary(
             f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
         Diagnostics = () =>

@@ -1,3 +1,4 @@
+using Pawl.Analysis;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Model;
@@ -51,8 +52,11 @@ internal sealed partial record Engine
     /// <summary>Loads the rules in force: project root, house folders.</summary>
     public required Func<string, ImmutableArray<string>, RuleSetLoad> LoadRules { get; init; }
 
-    /// <summary>Computes a spec and puts the rules to it.</summary>
-    public required Func<GearboxSpec, RuleSet, DateOnly, Judgement> Judge { get; init; }
+    /// <summary>Computes every quantity of a spec.</summary>
+    public required Func<GearboxSpec, GearboxAnalysis> Analyse { get; init; }
+
+    /// <summary>Puts the rules to an analysis.</summary>
+    public required Func<GearboxAnalysis, RuleSet, DateOnly, Judgement> Judge { get; init; }
 
     /// <summary>The JSON Schemas by name, each made when asked for.</summary>
     public required Func<ImmutableSortedDictionary<string, Func<string>>> Schemas { get; init; }

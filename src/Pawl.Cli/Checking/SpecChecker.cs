@@ -1,3 +1,4 @@
+using Pawl.Analysis;
 using Pawl.Cli.Output;
 using Pawl.Reports;
 using Pawl.Reports.Html;
@@ -10,14 +11,17 @@ using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
 
-/// <summary>Computes, judges and renders one spec, and writes its reports. Thread-safe.</summary>
+/// <summary>A spec as read, with what follows from it; no analysis of a base or a spec that cannot be read.</summary>
+internal sealed record ComputedSpec(SpecInput Input, SpecLoad Loaded, GearboxAnalysis? Analysis);
+
+/// <summary>Judges and renders one spec, and writes its reports. Thread-safe.</summary>
 internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rules)
 {
-    /// <param name="input">The spec.</param>
-    /// <param name="loaded">As read.</param>
+    /// <param name="computed">The spec as read and computed.</param>
     /// <param name="reportName">Name of its report files, without an ending.</param>
-    public SpecResult Check(SpecInput input, SpecLoad loaded, string reportName)
+    public SpecResult Check(ComputedSpec computed, string reportName)
     {
+        var (input, loaded, analysis) = computed;
         var result = new SpecResult
         {
             Input = input,
@@ -31,7 +35,7 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
                 result, CliCodes.BaseNamed, "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it.");
         }
 
-        return loaded.IsBase || loaded.Spec is null ? result : Judged(result, engine.Judge(loaded.Spec, rules, settings.AsOf.Value), reportName);
+        return analysis is null ? result : Judged(result, engine.Judge(analysis, rules, settings.AsOf.Value), reportName);
     }
 
     private SpecResult Judged(SpecResult result, Judgement judgement, string reportName)
