@@ -25,7 +25,7 @@ internal sealed partial record Engine
         Judge = Rules.Judge.Of,
         Schemas = () => SchemaFiles.Specs.AddRange(RecordSchema.Files).ToImmutableSortedDictionary(
             f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
-        Diagnostics = () => 
+        Diagnostics = () =>
         [
             .. DiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
             .. RuleDiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
