@@ -15,15 +15,13 @@ internal sealed partial record Engine
         FindProject = ProjectViews.Find,
         OpenSpecs = (root, catalogue) =>
         {
-            // The reader finds every fault that the schema would, as its tests prove; the schema is for editors. To put each spec
-            // before it as well would double the time of a cold start.
-            var loader = new SpecLoader(root, catalogue, validate: false);
+            var loader = new SpecLoader(root, catalogue);
             return input => input.Bytes is { } bytes ? loader.Load(input.Display, bytes) : loader.Load(input.Display);
         },
         LoadRules = RulePacks.Load,
         Analyse = GearboxAnalyser.Analyse,
         Judge = Rules.Judge.Of,
-        Schemas = () => SchemaFiles.Specs.AddRange(RecordSchema.Files).ToImmutableSortedDictionary(
+        Schemas = () => ((ImmutableArray<SchemaFile>)[.. SchemaFiles.Specs, .. Rules.Schema.RuleSchemas.Files, .. RecordSchema.Files]).ToImmutableSortedDictionary(
             f => f.Name.Replace(".schema.json", "", StringComparison.Ordinal), f => f.Generate, StringComparer.Ordinal),
         Diagnostics = () =>
         [

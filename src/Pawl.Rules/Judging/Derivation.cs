@@ -35,7 +35,8 @@ internal static class Derivation
 
     /// <summary>
     /// The place that an engineer would change first: the nearest declared value in the variant's own file, beneath the measured
-    /// value or else beneath its limits; failing that in the files that it extends, failing that anywhere, such as a catalogue.
+    /// value or else beneath its limits; failing that in the files that it extends; failing that anywhere beneath the measured
+    /// value, such as a catalogue.
     /// </summary>
     public static SourceSpan Governing(Finding finding, string own, HashSet<string> extended)
     {
@@ -49,7 +50,8 @@ internal static class Derivation
                     return span;
                 if (extended.Contains(span.File))
                     inherited ??= span;
-                anywhere ??= span;
+                else if (quantity == finding.Measured)
+                    anywhere ??= span;
             }
         }
 

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using Pawl.Analysis;
+using Pawl.Specs;
+using Pawl.Specs.Text;
+
+namespace Pawl.Rules.Tests;
+
+/// <summary>The demo range conforms; each faulty sibling breaks the rules that it was made to break, and no others.</summary>
+public class ShippedSpecsTests
+{
+    private static readonly string Root = FindRoot();
+
+    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml"]);
+
+    private static readonly RuleSet Shipped = RulePacks.Shipped.Rules!;
+
+    public static TheoryData<string> Good =>
+        [.. Directory.EnumerateFiles(Path.Combine(Root, "specs"), "r*.yaml", SearchOption.AllDirectories)
+            .Select(path => Path.GetRelativePath(Root, path).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Good))]
+    public void The_demo_range_fails_no_rule_above_a_note(string path)
+    {
+        Assert.Empty(Failing(path).Where(id => id.Severity > Severity.Note).Select(id => id.Id));
+    }
+
+    // What each sibling gets wrong stands in its own comment.
+    [Theory]
+    [InlineData("tarn-180-wrong-sun", "mesh/backlash-min mesh/backlash-wanted mesh/equal-spacing mesh/form-interference mesh/tip-collision train/ratio-agrees")]
+    [InlineData("tarn-180-two-plane-clash", "mesh/passing-collision")]
+    [InlineData("tarn-120-ring-clash", "mesh/backlash-min mesh/backlash-wanted mesh/involute-interference")]
+    [InlineData("beck-90-wrong-marks", "mesh/equal-spacing mesh/timing-marks-radial train/ratio-agrees")]
+    public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
+    {
+        var failing = Failing($"specs/faulty/{name}.yaml");
+
+        Assert.Equal(
+            rules.Split(' '),
+            failing.Where(rule => rule.Severity == Severity.Error).Select(rule => rule.Id).Distinct().Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("tarn-180-wrong-sun", "train/ratio-agrees", 9)]
+    [InlineData("tarn-180-wrong-sun", "mesh/equal-spacing", 9)]
+    [InlineData("beck-90-wrong-marks", "mesh/undercut", 9)]
+    public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
+    {
+        var file = $"specs/faulty/{name}.yaml";
+        var finding = Judge.Of(GearboxAnalyser.Analyse(Loader.Load(file).Spec!), Shipped, new(2026, 1, 15)).Findings
+            .First(each => each.Rule.Id == rule && each.Outcome == Outcome.Fails);
+
+        Assert.Equal((file, line), (finding.Span.File, finding.Span.Start.Line));
+    }
+
+    [Theory]
+    [MemberData(nameof(Good))]
+    public void Every_rule_meets_every_subject_of_its_kind_once(string path)
+    {
+        var analysis = GearboxAnalyser.Analyse(Loader.Load(path).Spec!);
+        var judgement = Judge.Of(analysis, Shipped, new(2026, 1, 15));
+
+        var pairs = Shipped.Rules.Sum(rule => analysis.Subjects.Count(subject => subject.Kind == rule.AppliesTo));
+        var counted = judgement.Coverage;
+        Assert.Equal(pairs, judgement.Findings.Length);
+        Assert.Equal(
+            pairs, counted.Conforms + counted.Fails + counted.UnderConcession + counted.NotEvaluated + counted.NotApplicable);
+    }
+
+    private static ImmutableArray<Rule> Failing(string path)
+    {
+        var load = Loader.Load(path);
+        Assert.True(load.Spec is not null, string.Join('\n', load.Diagnostics));
+        var judgement = Judge.Of(GearboxAnalyser.Analyse(load.Spec), Shipped, new(2026, 1, 15));
+        return [.. judgement.Findings.Where(finding => finding.Outcome == Outcome.Fails).Select(finding => finding.Rule)];
+    }
+
+    private static string FindRoot([CallerFilePath] string file = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, "..", ".."));
+}
