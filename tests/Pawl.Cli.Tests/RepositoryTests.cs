@@ -86,6 +86,19 @@ public sealed class RepositoryTests
     }
 
     [Fact]
+    public void The_spec_in_the_README_conforms_as_far_as_it_goes()
+    {
+        var readme = File.ReadAllText(Path.Combine(Root, "README.md"));
+        var start = readme.IndexOf("# yaml-language-server", StringComparison.Ordinal);
+        using var place = new Workplace { Engine = Engine.Shipped }.With("r.yaml", readme[start..readme.IndexOf("```", start, StringComparison.Ordinal)]);
+
+        var ran = place.Run("check", "r.yaml");
+
+        Assert.Empty(ran.Error);
+        Assert.True(ran.Code == 0, ran.Out);
+    }
+
+    [Fact]
     public void The_schemas_in_the_repository_are_up_to_date() => Assert.Equal(0, Run("schema", "--output", "schema", "--check").Code);
 
     [Fact]
