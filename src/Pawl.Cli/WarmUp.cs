@@ -7,7 +7,7 @@ namespace Pawl.Cli;
 
 /// <summary>Loads the layers below on a second processor while the first reads the command line and the specs.</summary>
 /// <remarks>
-/// Most of a short run is the runtime finding and binding code for the first time. One of our own starters is put through every
+/// Most of a short run is the runtime finding and binding code for the first time. A small spec of our own is put through every
 /// layer, its result thrown away: whatever the real spec needs next has then been bound already. Nothing here may change what is
 /// judged, and nothing that goes wrong here is worth a word: the real run meets it too and says so.
 /// </remarks>
@@ -29,13 +29,13 @@ internal static class WarmUp
         {
             if (RulePacks.Shipped.Rules is not { } rules)
                 return;
-            using var starter = typeof(WarmUp).Assembly.GetManifestResourceStream("simple.yaml")!;
-            var bytes = new byte[starter.Length];
-            starter.ReadExactly(bytes);
+            using var spec = typeof(WarmUp).Assembly.GetManifestResourceStream("warm-up.yaml")!;
+            var bytes = new byte[spec.Length];
+            spec.ReadExactly(bytes);
             var load = new SpecLoader(Path.GetTempPath(), []).Load("warm-up.yaml", bytes);
-            if (load.Spec is not { } spec)
+            if (load.Spec is not { } read)
                 return;
-            var judgement = Judge.Of(GearboxAnalyser.Analyse(spec), rules, new(2026, 1, 1));
+            var judgement = Judge.Of(GearboxAnalyser.Analyse(read), rules, new(2026, 1, 1));
             new TextReport().Write(RecordBuilder.Build(judgement, RecordScope.Findings), TextWriter.Null);
         }
         catch (Exception)
