@@ -49,6 +49,22 @@ public sealed class ExplainTests
     }
 
     [Fact]
+    public void Half_the_name_of_a_quantity_leads_to_it()
+    {
+        using var place = new Workplace();
+
+        Assert.Contains("`mesh.transverse_contact_ratio`", place.Run("explain", "mesh.contact_ratio").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void No_name_is_near_to_nothing()
+    {
+        using var place = new Workplace();
+
+        Assert.DoesNotContain("Did you mean", place.Run("explain", "").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void JSON_is_JSON()
     {
         using var place = new Workplace();

@@ -73,10 +73,17 @@ internal static class ExplainRun
     private static string NearMatches(string name, List<Explanation> all)
     {
         var near = new List<string>();
+        if (string.IsNullOrWhiteSpace(name))
+            return "";
+
+        // `mesh.contact_ratio` is as good as `mesh` and `contact_ratio`: it leads to mesh.transverse_contact_ratio.
+        var (subject, word) = name.Split('.') is [var first, .., var last] ? (first + ".", last) : ("", name);
         var shortNames = all.Select(e => e.Name).Concat(all.Where(e => e.Kind is "quantity").Select(e => e.Name[(e.Name.IndexOf('.', StringComparison.Ordinal) + 1)..]));
         if (Nearest.To(name, shortNames) is { } nearest)
             near.Add(nearest);
-        near.AddRange(all.Select(e => e.Name).Where(n => n.Contains(name, StringComparison.OrdinalIgnoreCase) && !near.Contains(n)).Take(4));
+        near.AddRange(all.Select(e => e.Name)
+            .Where(n => word.Length > 0 && n.StartsWith(subject, StringComparison.OrdinalIgnoreCase) && n.Contains(word, StringComparison.OrdinalIgnoreCase) && !near.Contains(n))
+            .Take(4));
         return string.Join(", ", near.Select(n => $"`{n}`"));
     }
 }

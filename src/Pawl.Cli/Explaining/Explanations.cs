@@ -21,7 +21,7 @@ internal static class Explanations
         if (rule.Shipped is { } shipped)
             facts.Add(new("shipped_limit", $"{shipped.LimitText} ({DiagnosticWriter.Word(shipped.Severity)}); a house pack overrides it"));
         facts.Add(new("source_of_method", rule.Source.Method));
-        facts.Add(new("source_of_limit", $"{rule.Source.Limit} ({Word(rule.Source.Certainty)})"));
+        facts.Add(new("source_of_limit", With(rule.Source.Limit, rule.Source.Certainty)));
         facts.Add(new("why", rule.Why));
         facts.Add(new("mend", rule.Mend));
         facts.Add(new("concession", rule.Concedable ? "A concession may cover it." : "It cannot be conceded."));
@@ -44,7 +44,7 @@ internal static class Explanations
         if (quantity.Formula.Length > 0)
             facts.Add(new("formula", quantity.Formula));
         if (quantity.Source.Length > 0)
-            facts.Add(new("source", $"{quantity.Source} ({Word(quantity.Certainty)})"));
+            facts.Add(new("source", With(quantity.Source, quantity.Certainty)));
         if (quantity.Note.Length > 0)
             facts.Add(new("note", quantity.Note));
         if (rules is not null && RulesThatMeasure(quantity, rules) is { Length: > 0 } measuring)
@@ -72,6 +72,10 @@ internal static class Explanations
 
     private static string RulesThatMeasure(QuantityKind quantity, RuleSet rules) =>
         string.Join(", ", rules.Rules.Where(r => r.AppliesTo == quantity.Of && r.Measure == quantity.Name).Select(r => r.Id));
+
+    // A source that is itself a word of certainty need not be told twice.
+    private static string With(string source, Certainty certainty) =>
+        source == Word(certainty) ? source : $"{source} ({Word(certainty)})";
 
     private static string Word(Certainty certainty) => certainty switch
     {
