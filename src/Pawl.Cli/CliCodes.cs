@@ -6,6 +6,7 @@ internal static class CliCodes
     public const string BaseNamed = "cli/base-named";
     public const string CannotRead = "cli/cannot-read";
     public const string CannotWrite = "cli/cannot-write";
+    public const string NoCatalogue = "cli/no-catalogue";
     public const string NoRules = "cli/no-rules";
     public const string NoSpec = "cli/no-spec";
     public const string NothingEvaluated = "cli/nothing-evaluated";
@@ -20,6 +21,7 @@ internal static class CliCodes
         (BaseNamed, "A file without a variant was named to be judged. It is a base for others.", "Name a variant that extends it."),
         (CannotRead, "A file or folder cannot be read.", "Check that it exists and that you may read it."),
         (CannotWrite, "A report or the standard output cannot be written.", "Check the folder, its permissions and the space on the disk."),
+        (NoCatalogue, "A pattern under `catalogues:` in pawl.yaml matches no file.", "Mend the pattern, or take it out."),
         (NoRules, "No rule is in force, so nothing can be judged.", "Check --rules and `rules:` in pawl.yaml."),
         (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),

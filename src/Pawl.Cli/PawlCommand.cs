@@ -69,7 +69,7 @@ public static class PawlCommand
         {
             desk.Out.Flush();
         }
-        catch (IOException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             // Said by the line that follows.
         }
@@ -83,9 +83,9 @@ public static class PawlCommand
             desk.Error.WriteLine(line);
             desk.Error.Flush();
         }
-        catch (IOException)
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            // Nowhere left to say it; the exit code does.
+            // Nowhere left to say it, as when the stream is closed; the exit code does.
         }
 
         return code;

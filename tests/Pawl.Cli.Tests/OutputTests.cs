@@ -95,6 +95,38 @@ public sealed class OutputTests
         Assert.StartsWith("pawl: error cli/cannot-write: ", error.ToString(), StringComparison.Ordinal);
     }
 
+    // What the runtime throws when standard error is closed, as by `2>&-`.
+    [Fact]
+    public void A_closed_standard_error_ends_with_2()
+    {
+        using var place = new Workplace().With("bad.yaml", "bad");
+        using var output = new StringWriter { NewLine = "\n" };
+        using var closed = new Closed();
+
+        Assert.Equal(2, PawlCommand.Run(["check", "bad.yaml"], place.Desk(output, closed, cancelled: TestContext.Current.CancellationToken)));
+    }
+
+    private sealed class Closed : StringWriter
+    {
+        public override void Write(char value) => throw new UnauthorizedAccessException("Access to the path is denied.");
+
+        public override void Write(string? value) => throw new UnauthorizedAccessException("Access to the path is denied.");
+
+        public override void WriteLine(string? value) => throw new UnauthorizedAccessException("Access to the path is denied.");
+    }
+
+    [Fact]
+    public void A_report_does_not_take_the_place_of_its_spec()
+    {
+        using var place = new Workplace().With("a.json", "conforms");
+
+        var ran = place.Run("check", "a.json", "--output", "a.json");
+
+        Assert.Equal(2, ran.Code);
+        Assert.StartsWith("a.json:1:1: error cli/cannot-write: ", ran.Error, StringComparison.Ordinal);
+        Assert.Equal("conforms", File.ReadAllText(place.PathOf("a.json")));
+    }
+
     [Fact]
     public void A_full_disk_under_a_report_ends_with_2()
     {

@@ -118,6 +118,43 @@ public sealed class RepositoryTests
     }
 
     [Fact]
+    public void What_the_README_explains_can_be_explained()
+    {
+        const string Command = "`pawl explain ";
+        var parts = File.ReadAllText(Path.Combine(Root, "README.md")).ReplaceLineEndings(" ").Split(Command)[1..];
+
+        Assert.NotEmpty(parts);
+        Assert.All(parts, part => Assert.Equal(0, Run("explain", part[..part.IndexOf('`', StringComparison.Ordinal)]).Code));
+    }
+
+    // A source that is a word of certainty stands once: "common practice, no source".
+    [Fact]
+    public void A_source_is_told_once() =>
+        Assert.DoesNotContain("no source (common practice, no source)", Run("explain", "mesh/tip-clearance").Out, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_catalogue_pattern_without_a_file_is_warned_of_at_its_line()
+    {
+        using var place = new Workplace { Engine = Engine.Shipped }.With("pawl.yaml", "pawl: 1\ncatalogues: [catalog/*.yaml]\n");
+
+        Assert.StartsWith("pawl.yaml:2:14: warning cli/no-catalogue: ", place.Run("check").Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("../reports")]
+    [InlineData("/reports")]
+    [InlineData("a/../../b")]
+    public void A_project_file_does_not_write_outside_its_project(string folder)
+    {
+        using var place = new Workplace { Engine = Engine.Shipped }.With("pawl.yaml", $"pawl: 1\nspecs: [a.yaml]\nreports: {{folder: {folder}}}\n");
+
+        var ran = place.Run("check");
+
+        Assert.Equal(2, ran.Code);
+        Assert.StartsWith("pawl.yaml:3:19: error cli/outside-project: ", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_broken_project_file_ends_with_2_and_says_where()
     {
         using var place = new Workplace { Engine = Engine.Shipped }.With("pawl.yaml", "pawl: 1\nspec: [a.yaml]\n");

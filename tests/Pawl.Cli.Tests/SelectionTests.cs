@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Pawl.Cli.Checking;
 
 namespace Pawl.Cli.Tests;
 
@@ -78,6 +79,56 @@ public sealed class SelectionTests
     }
 
     [Fact]
+    public void Standard_input_named_twice_is_one_spec()
+    {
+        using var place = new Workplace();
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        var opened = 0;
+
+        // What has been read is gone.
+        Stream Input() => new MemoryStream(opened++ == 0 ? "conforms"u8.ToArray() : "bad"u8.ToArray());
+        PawlCommand.Run(["check", "-", "-"], place.Desk(output, error, cancelled: TestContext.Current.CancellationToken) with { Input = Input });
+
+        Assert.Equal(["-"], Judged(new(0, output.ToString(), "")));
+        Assert.Equal(1, opened);
+    }
+
+    [Fact]
+    public void A_name_for_standard_input_that_is_not_read_is_refused()
+    {
+        using var place = new Workplace().With("a.yaml", "conforms");
+
+        Assert.Equal(2, place.Run("check", "a.yaml", "--stdin-path", "b.yaml").Code);
+    }
+
+    [Fact]
+    public void An_endless_standard_input_is_not_read_to_its_end()
+    {
+        using var place = new Workplace { Engine = Engine.Shipped };
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        using var endless = new Endless();
+
+        var code = PawlCommand.Run(["check", "-"], place.Desk(output, error, cancelled: TestContext.Current.CancellationToken) with { Input = () => endless });
+
+        Assert.Equal(2, code);
+        Assert.StartsWith("-:1:1: error yaml/too-large: ", error.ToString(), StringComparison.Ordinal);
+        Assert.InRange(endless.Given, 1, 20_000_000);
+    }
+
+    [Fact]
+    public void An_empty_argument_is_not_the_working_folder()
+    {
+        using var place = new Workplace().With("a.yaml", "conforms");
+
+        var ran = place.Run("check", "");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("error cli/no-spec: An empty argument", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Standard_input_that_stands_for_a_file_outside_the_project_is_refused()
     {
         using var place = new Workplace();
@@ -126,5 +177,36 @@ public sealed class SelectionTests
         Assert.Contains(lines, l => l.StartsWith("fail_on: note ", StringComparison.Ordinal) && l.EndsWith("# command line", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.StartsWith("color: false ", StringComparison.Ordinal) && l.EndsWith("# NO_COLOR", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.StartsWith("require_complete: false ", StringComparison.Ordinal) && l.EndsWith("# default", StringComparison.Ordinal));
+    }
+
+    private sealed class Endless : Stream
+    {
+        public long Given { get; private set; }
+
+        public override bool CanRead => true;
+
+        public override bool CanSeek => false;
+
+        public override bool CanWrite => false;
+
+        public override long Length => throw new NotSupportedException();
+
+        public override long Position { get => throw new NotSupportedException(); set => throw new NotSupportedException(); }
+
+        public override int Read(byte[] buffer, int offset, int count)
+        {
+            Given += count;
+            return Given < 100_000_000 ? count : throw new IOException("It was read on and on.");
+        }
+
+        public override void Flush()
+        {
+        }
+
+        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+        public override void SetLength(long value) => throw new NotSupportedException();
+
+        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
     }
 }

@@ -81,6 +81,14 @@ internal sealed class CheckRun : IDisposable
             Complain(problem);
         if (selection.Specs.IsEmpty)
             return ExitCode.NotJudged;
+        if (_settings is { ReportIsFile: true, ReportPlace.Value: { } place }
+            && selection.Specs.FirstOrDefault(s => Path.GetFullPath(s.Display, root) == place) is { } victim)
+        {
+            Complain(new(
+                CliCodes.CannotWrite, Severity.Error, SourceSpan.Whole(victim.Display), "The report would take the place of this spec.",
+                "Give --output another name."));
+            return ExitCode.NotJudged;
+        }
 
         var load = engine.OpenSpecs(root, _settings.Catalogue.Value);
         ComputedSpec Compute(SpecInput input)

@@ -53,6 +53,21 @@ internal static class FilePatterns
         return files;
     }
 
+    /// <summary>The files of a pattern, or none with the reason why they cannot be listed.</summary>
+    public static string[] Readable(string folder, string pattern, out string? problem)
+    {
+        problem = null;
+        try
+        {
+            return Files(folder, pattern, []);
+        }
+        catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
+        {
+            problem = denied.Message;
+            return [];
+        }
+    }
+
     // "folder/*.yaml", the commonest pattern of all: the matcher costs more time to load than all else that a start does here.
     private static string? EndingOfOneFolder(string pattern)
     {

@@ -28,8 +28,29 @@ internal static class ProjectViews
         ReportFormats = project.Reports is { } reports ? List(reports.Formats) : null,
         FailOn = One(project.FailOn),
         RequireComplete = One(project.RequireComplete),
-        Diagnostics = [.. view.Diagnostics, .. UnknownFormats(project)],
+        Diagnostics = [.. view.Diagnostics, .. IdleCatalogues(view.Root, project), .. UnknownFormats(project), .. OutsideReports(view.Root, project)],
     };
+
+    // Not refused: what is missing in a catalogue is an error of the spec that wants it.
+    private static IEnumerable<Diagnostic> IdleCatalogues(string root, ProjectFile project)
+    {
+        foreach (var pattern in project.Catalogues)
+        {
+            if (FilePatterns.Readable(root, pattern.Value, out var problem).Length == 0)
+            {
+                yield return problem is null
+                    ? new(CliCodes.NoCatalogue, Severity.Warning, pattern.Span, $"`{pattern.Value}` matches no catalogue.", "Paths count from the project file. Mend the pattern or take it out.")
+                    : new(CliCodes.CannotRead, Severity.Error, pattern.Span, problem);
+            }
+        }
+    }
+
+    // A project that somebody sends may not write where it likes; whoever runs pawl may.
+    private static IEnumerable<Diagnostic> OutsideReports(string root, ProjectFile project)
+    {
+        if (project.Reports?.Folder is { } folder && SettingsResolver.IsOutside(root, folder.Value))
+            yield return new(CliCodes.OutsideProject, Severity.Error, folder.Span, $"The reports folder `{folder.Value}` lies outside the project.", "Name a folder inside it, or give --output.");
+    }
 
     private static IEnumerable<Diagnostic> UnknownFormats(ProjectFile project) =>
         from format in project.Reports?.Formats ?? []

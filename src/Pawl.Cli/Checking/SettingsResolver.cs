@@ -20,6 +20,12 @@ internal static class SettingsResolver
             return null;
         }
 
+        if (request.StdinPath is not null && !request.Paths.Contains("-"))
+        {
+            error = "--stdin-path says what standard input stands for, but no - asks for standard input.";
+            return null;
+        }
+
         var asOf = AsOf.Of(request.AsOf, desk, out error);
         if (error is not null)
             return null;
@@ -161,7 +167,7 @@ internal static class SettingsResolver
         var files = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var pattern in patterns.Value)
         {
-            foreach (var file in FilePatterns.Files(project.Root, pattern, []))
+            foreach (var file in FilePatterns.Readable(project.Root, pattern, out _))
                 files.Add(RelativeTo(project.Root, file));
         }
 
@@ -176,6 +182,9 @@ internal static class SettingsResolver
         _ when desk.Variable("TERM") == "dumb" => new(false, "TERM"),
         _ => new(desk.OutIsTerminal, desk.OutIsTerminal ? "standard output is a terminal" : "standard output is no terminal"),
     };
+
+    /// <summary>Whether a path that counts from the root leads out of it.</summary>
+    internal static bool IsOutside(string root, string path) => !IsWithin(Path.GetFullPath(path, root), Path.TrimEndingDirectorySeparator(root));
 
     /// <summary>A path from the root with forward slashes.</summary>
     internal static string RelativeTo(string root, string absolute) =>

@@ -1,5 +1,6 @@
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
 
 namespace Pawl.Cli.Checking;
 
@@ -27,10 +28,13 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
     {
         private readonly Dictionary<string, SpecInput> _found = new(StringComparer.Ordinal);
         private readonly List<Diagnostic> _problems = [];
+        private bool _inputIsRead;
 
         public void Argument(string path, string? stdinPath)
         {
-            if (path == "-")
+            if (path.Length == 0)
+                Problem(CliCodes.NoSpec, "pawl", "An empty argument names no spec.", "Is a variable of the shell unset? A single point is the working folder.");
+            else if (path == "-")
                 StandardInput(stdinPath);
             else if (FilePatterns.IsPattern(path) && !File.Exists(desk.Absolute(path)))
                 Pattern(path, desk.Folder, []);
@@ -86,9 +90,12 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
 
         private void StandardInput(string? standIn)
         {
-            using var input = desk.Input();
-            using var bytes = new MemoryStream();
-            input.CopyTo(bytes);
+            // `- -` is one standard input, and it can be read once.
+            if (_inputIsRead)
+                return;
+
+            _inputIsRead = true;
+            var bytes = AtMost(YamlReader.MostBytes + 1);
             var display = "-";
             if (standIn is not null)
             {
@@ -100,7 +107,18 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
                 }
             }
 
-            _found[display] = new SpecInput(display, bytes.ToArray(), Named: true);
+            _found[display] = new SpecInput(display, bytes, Named: true);
+        }
+
+        // An endless stream would fill the memory; the reader refuses what is longer than it reads.
+        private byte[] AtMost(int most)
+        {
+            using var input = desk.Input();
+            using var bytes = new MemoryStream();
+            var buffer = new byte[64 * 1024];
+            while (bytes.Length < most && input.Read(buffer, 0, (int)Math.Min(buffer.Length, most - bytes.Length)) is > 0 and var count)
+                bytes.Write(buffer, 0, count);
+            return bytes.ToArray();
         }
 
         private void Folder(string path)

@@ -42,7 +42,7 @@ internal static class CheckCommand
         };
         var root = Text("--root", "DIR", "The project root. Default: the folder of the nearest pawl.yaml upwards, else the working folder.");
         var stdinPath = Text("--stdin-path", "PATH", "The path that standard input stands for: in messages, and for `extends:`.");
-        var quiet = Flag("--quiet", "Only the last line and what kept a spec from being judged.", "-q");
+        var quiet = Flag("--quiet", "Only the verdict of each spec, the last line, and what kept a spec from being judged.", "-q");
         var verbose = Flag("--verbose", "Every rule put to every subject, not only what needs attention.", "-v");
         var noReports = Flag("--no-reports", "Write no reports, whatever pawl.yaml asks for.");
         var color = Text("--color", "WHEN", "auto, always or never. auto: colours on a terminal unless NO_COLOR is set.");
