@@ -45,7 +45,8 @@ internal sealed class Sample
         var deviation = train.Add(Quantity.Compute(
             TrainQuantities.RatioDeviation, [ratio, target], x => Math.Abs(x[0] - x[1]) / x[1]));
         var tolerance = train.Add(Number(TrainQuantities.RatioTolerance, 0.2, "0.2 %"));
-        train.Add(Quantity.Compute(TrainQuantities.InputPower, [torque, speed], x => x[0] * x[1]));
+        var power = train.Add(Quantity.Compute(TrainQuantities.InputPower, [torque, speed], x => x[0] * x[1]));
+        var efficiency = train.Add(Quantity.Computed(TrainQuantities.Efficiency, 0.98, []));
 
         var shaft = new Subject(SubjectKinds.Body, "bodies." + Text("input_shaft"), At(24));
         shaft.Add(Quantity.OfText(BodyQuantities.Role, Declared("input"), "input", []));
@@ -66,7 +67,7 @@ internal sealed class Sample
         var module = mesh.Add(Number(MeshQuantities.Module, 2.5, "2.5 mm"));
         var centre = mesh.Add(Toleranced(MeshQuantities.CentreDistance, 52.65, 0.015, "52.65 mm ±0.015"));
         mesh.Add(Quantity.Compute(
-            MeshQuantities.RollingPower, [torque, speed], x => x[0] * x[1] * 0.75));
+            MeshQuantities.RollingPower, [power, efficiency], x => x[0] * 0.75));
 
         var meshGear = new Subject(SubjectKinds.MeshGear, $"meshes.{Text("sun")}~{Text("planet")}.{Text("sun")}", At(60));
         meshGear.Relate("mesh", mesh).Relate("gear", sun).Relate("mate", planet);
