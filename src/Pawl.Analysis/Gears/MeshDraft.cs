@@ -213,15 +213,7 @@ internal sealed class MeshDraft
             Second[G.ReferenceDiameter],
             (first, second, d1, d2) => ((first * d1) + (second * turn * d2)) / (d1 + (turn * d2))));
         s.Add(centres.Temperature(K.TemperatureOfCentres, oil));
-        s.Add(Quantity.Compute(
-            K.OperatingBacklash,
-            [
-                s[K.AssemblyBacklash], s[K.CentreDistance], s[K.ExpansionOfCentres], s[K.ExpansionOfGears],
-                s[K.TemperatureOfCentres], oil, s[K.WorkingPressureAngle], First[G.BaseHelixAngle],
-            ],
-            v => v[0] + (2 * Math.Sin(v[6]) * Math.Cos(v[7])
-                * Mechanics.Gears.Backlash.ThermalCentreDistanceDeviation(
-                    turn * v[1], v[2], v[4] - ReferenceTemperature, v[3], v[5] - ReferenceTemperature))));
+        s.Add(OperatingBacklash(s[K.TemperatureOfCentres], oil, mayTurn: centres.Spec?.Running is not null));
         s.Add(Derive.From(
             K.CircumferentialBacklash, s[K.OperatingBacklash], s[K.WorkingPressureAngle], First[G.BaseHelixAngle],
             Mechanics.Gears.Backlash.Circumferential));
@@ -229,6 +221,30 @@ internal sealed class MeshDraft
             s.Add(draft.Amount(K.LeastBacklashWanted, least, ""));
         if (Spec.GreatestBacklash is { } greatest)
             s.Add(draft.Amount(K.GreatestBacklashWanted, greatest, ""));
+    }
+
+    /// <remarks>
+    /// Up to the running temperature a body with a temperature of its own falls behind the oil, beyond it no more. There the
+    /// backlash may turn, between the corners of coldest and hottest.
+    /// </remarks>
+    private Quantity OperatingBacklash(Quantity centres, Quantity oil, bool mayTurn)
+    {
+        var corners = At(centres, oil);
+        return mayTurn && corners.IsEvaluated
+            ? Quantity.Hull(corners, At(Nominal(centres), Nominal(oil)))
+            : corners;
+
+        static Quantity Nominal(Quantity temperature) => Quantity.Computed(temperature.Kind, temperature.Value.Nominal, []);
+
+        Quantity At(Quantity ofCentres, Quantity ofGears) => Quantity.Compute(
+            K.OperatingBacklash,
+            [
+                Subject[K.AssemblyBacklash], Subject[K.CentreDistance], Subject[K.ExpansionOfCentres], Subject[K.ExpansionOfGears],
+                ofCentres, ofGears, Subject[K.WorkingPressureAngle], First[G.BaseHelixAngle],
+            ],
+            v => v[0] + (2 * Math.Sin(v[6]) * Math.Cos(v[7])
+                * Mechanics.Gears.Backlash.ThermalCentreDistanceDeviation(
+                    Turn * v[1], v[2], v[4] - ReferenceTemperature, v[3], v[5] - ReferenceTemperature)));
     }
 
     /// <summary>Drawing dimensions hold at 20 °C (ISO 1).</summary>
