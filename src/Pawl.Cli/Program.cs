@@ -14,6 +14,7 @@ internal static class Program
             cancel.Cancel();
         });
 
+        WarmUp.Start(args);
         return PawlCommand.Run(args, Desk.OfProcess(cancel.Token));
     }
 }

@@ -40,7 +40,9 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
 
     private SpecResult Judged(SpecResult result, Judgement judgement, string reportName)
     {
-        var record = RecordBuilder.Build(judgement);
+        // Text for a terminal shows findings alone; only what is kept or read elsewhere needs all that was computed.
+        var isPrinted = settings is { Out.Value: Format.Text, ReportPlace.Value: null };
+        var record = RecordBuilder.Build(judgement, isPrinted ? RecordScope.Findings : RecordScope.Whole);
         WriteReports(record, reportName);
         result = result with
         {

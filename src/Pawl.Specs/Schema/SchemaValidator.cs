@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using NJsonSchema;
 using NJsonSchema.Validation;
 using Pawl.Specs.Text;
@@ -13,10 +14,18 @@ public sealed class SchemaValidator
 
     private readonly Task<JsonSchema> _schema;
 
+    static SchemaValidator()
+    {
+        // The library matches patterns by the static Regex methods, whose cache is smaller than our schema's set of patterns:
+        // each match would build its expression anew.
+        Regex.CacheSize = Math.Max(Regex.CacheSize, 256);
+        Gearbox = new("gearbox-whole.schema.json");
+    }
+
     private SchemaValidator(string name) => _schema = Task.Run(() => Load(name));
 
     /// <summary>For a spec with everything it extends laid beneath it.</summary>
-    public static SchemaValidator Gearbox { get; } = new("gearbox-whole.schema.json");
+    public static SchemaValidator Gearbox { get; }
 
     /// <summary>Starts loading on another thread; reading goes on meanwhile.</summary>
     public static void Warm() => _ = Gearbox;
