@@ -6,6 +6,7 @@ public static class RuleCodes
     // The pack.
     public const string DuplicatePack = "rule/duplicate-pack";
     public const string MalformedVersion = "rule/malformed-version";
+    public const string EmptyFolder = "rule/empty-folder";
     public const string MissingFolder = "rule/missing-folder";
     public const string OutsideRoot = "rule/outside-root";
     public const string UnreadableFile = "rule/unreadable-file";
@@ -42,4 +43,5 @@ public static class RuleCodes
 
     // The examples.
     public const string MalformedExample = "rule/malformed-example";
+    public const string WrongExample = "rule/wrong-example";
 }

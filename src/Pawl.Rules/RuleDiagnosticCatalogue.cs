@@ -15,6 +15,7 @@ public static class RuleDiagnosticCatalogue
     [
         new(RuleCodes.DuplicatePack, "Two packs of one name", "Two files declare a pack of the same name, so that a report could not say which a rule comes from.", "Give one of them another name.", "pack: mesh"),
         new(RuleCodes.MalformedVersion, "Version is not three numbers", "A pack has a version of its own, which the record keeps.", "Write three numbers with points between.", "version: 1"),
+        new(RuleCodes.EmptyFolder, "Folder without packs", "A folder that should add house rules holds no pack, so it adds none.", "Name the folder whose *.yaml files are the packs, or take it out.", "rules: [rules]"),
         new(RuleCodes.MissingFolder, "No such folder", "A folder with rule packs that the project names does not exist.", "Correct the name; it is counted from the project root.", "rules: [house-rules]"),
         new(RuleCodes.OutsideRoot, "Outside the project", "A folder or a link leads out of the project root, where a change would go unnoticed.", "Keep rule packs inside the project.", "rules: [../rules]"),
         new(RuleCodes.UnreadableFile, "File cannot be read", "A pack cannot be opened, or is far too large.", "Check the file and its permissions.", "rules/house.yaml"),
@@ -47,6 +48,7 @@ public static class RuleDiagnosticCatalogue
         new(RuleCodes.UnknownUnit, "Unknown unit", "The word behind a number is no unit.", "Correct the unit, or put `*` before a quantity.", "at_least: 0.5 milimetre"),
 
         new(RuleCodes.MalformedExample, "Example cannot be read", "An example gives quantities of the subject with values of their kind and unit.", "Write `{given: {tip_clearance: 0.5 mm}, outcome: conforms}`.", "given: {tip_clearance: long}"),
+        new(RuleCodes.WrongExample, "An example comes out otherwise", "A house rule, put to its own example, gives another outcome or margin than the pack says.", "Work the example again by hand, then correct it or the rule.", "- {given: {tip_clearance_factor: 0.1}, outcome: conforms}"),
     ];
 
     /// <summary>The entry of a code, or null.</summary>

@@ -38,6 +38,10 @@ public class HostilePackTests
         Assert.NotEmpty(load.Diagnostics);
     }
 
+    [Fact]
+    public void An_empty_pack_is_told_how_a_pack_begins() =>
+        Assert.Contains("`pack:`", Assert.Single(RulePacks.LoadTexts(("rules/house.yaml", "# to do\n")).Diagnostics).Hint, StringComparison.Ordinal);
+
     // 2.5 is 2.5 on every desk, also where the decimal mark is a comma or the i has no dot.
     [Theory]
     [InlineData("de-DE")]

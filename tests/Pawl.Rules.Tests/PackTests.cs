@@ -59,6 +59,8 @@ public class PackTests
         { "measure: overlap_ratio\nat_least: 1\nat_lest: 2", "spec/unknown-key", "Did you mean `at_least`?" },
         { "measure: overlap_ratio\nat_least: 1\nexamples: [{given: {overlap_ratio: 3 mm}, outcome: conforms}]", RuleCodes.MalformedExample, "" },
         { "measure: overlap_ratio\nat_least: 1\nexamples: [{given: {overlap: 3}, outcome: conforms}]", RuleCodes.UnknownQuantity, "" },
+        { "measure: overlap_ratio\nat_least: 1\nexamples: [{given: {overlap_ratio: 0.5}, outcome: conforms}]", RuleCodes.WrongExample, "by hand" },
+        { "measure: overlap_ratio\nat_least: 1\nexamples: [{given: {overlap_ratio: 3}, outcome: conforms, margin: 3}]", RuleCodes.WrongExample, "by hand" },
         { "measure: overlap_ratio\nat_least: 1\nexamples: [{given: {overlap_ratio: 3}, outcome: good}]", "spec/unknown-word", "" },
         { "measure: train.oil_temperature * 2\nat_most: 1", RuleCodes.DimensionMismatch, "difference" },
         { "measure: nominal(2 * overlap_ratio)\nat_most: 1", RuleCodes.ExpressionSyntax, "" },
@@ -252,6 +254,8 @@ public class PackTests
             Assert.NotNull(RulePacks.Load(project, ["rules"]).Rules!.Find("house/tried"));
             Assert.Equal([RuleCodes.OutsideRoot], RulePacks.Load(project, ["../outside"]).Diagnostics.Select(d => d.Code));
             Assert.Equal([RuleCodes.OutsideRoot], RulePacks.Load(project, [Path.Combine(root, "outside")]).Diagnostics.Select(d => d.Code));
+            Directory.CreateDirectory(Path.Combine(project, "empty"));
+            Assert.Equal([RuleCodes.EmptyFolder], RulePacks.Load(project, ["empty"]).Diagnostics.Select(d => d.Code));
             Assert.Equal([RuleCodes.MissingFolder], RulePacks.Load(project, ["house"]).Diagnostics.Select(d => d.Code));
 
             File.CreateSymbolicLink(Path.Combine(project, "rules", "link.yaml"), Path.Combine(root, "outside", "pack.yaml"));

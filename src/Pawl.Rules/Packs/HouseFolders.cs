@@ -32,8 +32,8 @@ internal static class HouseFolders
                 continue;
             }
 
-            var files = Directory.GetFiles(full, "*.yaml");
-            Array.Sort(files, StringComparer.Ordinal);
+            if (Files(full, folder, diagnostics) is not { } files)
+                continue;
             foreach (var file in files)
             {
                 var shown = Path.GetRelativePath(top, file).Replace('\\', '/');
@@ -53,6 +53,28 @@ internal static class HouseFolders
         }
 
         return packs;
+    }
+
+    /// <summary>The pack files of a folder in order, or null with the reason: a folder that adds no rule is never a pass.</summary>
+    private static string[]? Files(string full, string folder, List<Diagnostic> diagnostics)
+    {
+        try
+        {
+            var files = Directory.GetFiles(full, "*.yaml");
+            Array.Sort(files, StringComparer.Ordinal);
+            if (files.Length > 0)
+                return files;
+
+            diagnostics.Add(RuleDiagnostics.Error(
+                RuleCodes.EmptyFolder, SourceSpan.Whole(folder), $"The folder `{RuleDiagnostics.Short(folder)}` holds no rule pack.",
+                "Packs are *.yaml files directly in it. Name the folder that holds them."));
+        }
+        catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
+        {
+            diagnostics.Add(Unreadable(folder, "The folder cannot be read."));
+        }
+
+        return null;
     }
 
     private static byte[]? Bytes(string file, string shown, List<Diagnostic> diagnostics)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using Pawl.Rules.Judging;
 using Pawl.Specs.Text;
 
 namespace Pawl.Rules.Packs;
@@ -5,6 +7,10 @@ namespace Pawl.Rules.Packs;
 /// <summary>Adds the rules of house packs to the shipped ones, and puts their overrides in place.</summary>
 internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
 {
+    // Margins of examples are written to three significant digits.
+    private const double Slack = 0.005;
+    private const double LeastSlack = 0.0005;
+
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
     private readonly List<Rule> _rules = [.. shipped.Rules];
 
@@ -49,8 +55,32 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
         {
             _places.Add(rule.Id, _rules.Count);
             _rules.Add(rule);
+            foreach (var example in rule.Examples)
+                Try(rule, example);
         }
     }
+
+    // An example is the author's own proof; the shipped ones are proved by the tests.
+    private void Try(Rule rule, RuleExample example)
+    {
+        var finding = Bench.Put(rule, ExampleReader.Read(rule.AppliesTo, example, _ => { }));
+        if (finding.Outcome != example.Outcome)
+            Wrong($"is said to give `{Word(example.Outcome)}`, but gives `{Word(finding.Outcome)}`");
+        else if (example.Margin is { } said && (finding.Margin is not { } margin || Math.Abs(margin - said) > Math.Max(LeastSlack, Math.Abs(said) * Slack)))
+            Wrong(finding.Margin is { } found ? string.Create(CultureInfo.InvariantCulture, $"is said to have the margin {said:G4}, but has {found:G4}") : "has no margin");
+
+        void Wrong(string how) => diagnostics.Add(RuleDiagnostics.Error(
+            RuleCodes.WrongExample, example.Span, $"The example of `{rule.Id}` {how}.", "Work it again by hand, then correct the example or the rule."));
+    }
+
+    private static string Word(Outcome outcome) => outcome switch
+    {
+        Outcome.Conforms => "conforms",
+        Outcome.Fails => "fails",
+        Outcome.NotApplicable => "not applicable",
+        Outcome.NotEvaluated => "not evaluated",
+        _ => "under concession",
+    };
 
     private void Override(RuleOverride change)
     {

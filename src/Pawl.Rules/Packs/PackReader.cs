@@ -14,10 +14,16 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
 
     private string _pack = "";
 
-    public static PackDraft? Read(string path, byte[] bytes, List<Diagnostic> diagnostics) =>
-        YamlReader.Read(path, bytes, diagnostics) is { } root
-            ? new PackReader(path, diagnostics).Read(root, Convert.ToHexStringLower(SHA256.HashData(bytes)))
-            : null;
+    public static PackDraft? Read(string path, byte[] bytes, List<Diagnostic> diagnostics)
+    {
+        if (YamlReader.Read(path, bytes, diagnostics) is { } root)
+            return new PackReader(path, diagnostics).Read(root, Convert.ToHexStringLower(SHA256.HashData(bytes)));
+
+        // A pack begins unlike a spec.
+        if (diagnostics is [.., { Code: DiagnosticCodes.Empty } empty])
+            diagnostics[^1] = empty with { Hint = "Start it with `pack:` and its name." };
+        return null;
+    }
 
     private PackDraft? Read(YamlNode root, string hash)
     {

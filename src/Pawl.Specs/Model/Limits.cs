@@ -1,3 +1,5 @@
+using Pawl.Quantities;
+
 namespace Pawl.Specs.Model;
 
 /// <summary>Ranges outside which a value is a slip of the pen, whatever the design. Rules judge what lies within.</summary>
@@ -48,6 +50,27 @@ public static class Limits
 
     /// <summary>Helix angle, degrees; this value itself is out.</summary>
     public const double HelixAngleBelow = 60;
+
+    // Amounts of these dimensions lie within, whichever key they stand under.
+    private static readonly Amount GreatestLength = new(100_000, Units.Millimetre);
+    private static readonly Amount GreatestSpeed = new(1_000_000, Units.RevolutionPerMinute);
+    private static readonly Amount GreatestTorque = new(1_000_000_000, Units.NewtonMetre);
+    private static readonly Amount GreatestTime = new(1_000_000, Units.Hour);
+    private static readonly Amount GreatestMass = new(1_000_000, Units.Kilogram);
+    private static readonly Amount AbsoluteZero = new(-273.15, Units.Celsius);
+    private static readonly Amount GreatestTemperature = new(2000, Units.Celsius);
+
+    /// <summary>The range of all amounts of a dimension, or null where any will do. Both ends are included.</summary>
+    public static (Amount Least, Amount Most)? Of(Dimension dimension) =>
+        dimension == Dimension.OfLength ? Around(GreatestLength)
+        : dimension == Dimension.OfTemperature ? (AbsoluteZero, GreatestTemperature)
+        : dimension == Dimension.OfAngularSpeed ? Around(GreatestSpeed)
+        : dimension == Dimension.OfTorque ? Around(GreatestTorque)
+        : dimension == Dimension.OfTime ? Around(GreatestTime)
+        : dimension == Dimension.OfMass ? Around(GreatestMass)
+        : null;
+
+    private static (Amount Least, Amount Most) Around(Amount most) => (new(-most.Value, most.Unit), most);
 
     /// <summary>How far the shares of a spectrum may add up beside 1: rounding to a tenth of a percent passes.</summary>
     public const double SpectrumSlack = 0.0005;

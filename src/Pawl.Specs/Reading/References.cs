@@ -73,6 +73,40 @@ internal static class References
         }
     }
 
+    /// <summary>The ends of the train take part in it. Asked only of a train without other faults.</summary>
+    /// <remarks>
+    /// A housing may be held though nothing meshes with it, so a name under `fixed` is a slip only when it is nearly another's.
+    /// </remarks>
+    public static void CheckEnds(
+        MapReader train, Stated<string> input, Stated<string> output, ImmutableArray<Stated<string>> @fixed,
+        ImmutableArray<BodySpec> bodies, ImmutableArray<PlanetSetSpec> planets, ImmutableArray<GearSpec> gears)
+    {
+        if (gears.IsEmpty)
+            return;
+
+        List<string> taking = [];
+        foreach (var set in planets)
+            taking.Add(set.Carrier.Value);
+        foreach (var body in bodies)
+            taking.Add(body.Name.Value);
+        foreach (var gear in gears)
+            taking.Add(gear.On.Value);
+
+        CheckEnd("input", input);
+        CheckEnd("output", output);
+        foreach (var body in @fixed)
+        {
+            if (!taking.Contains(body.Value) && Nearest.To(body.Value, taking) is { } near)
+                train.Report(SpecDiagnostics.UnknownBody(body.Span, train.PathOf("fixed"), body.Value, near, taking));
+        }
+
+        void CheckEnd(string key, Stated<string> end)
+        {
+            if (!taking.Contains(end.Value))
+                train.Report(SpecDiagnostics.IdleEnd(end.Span, train.PathOf(key), end.Value, Nearest.To(end.Value, taking)));
+        }
+    }
+
     /// <summary>A mesh names two different gears that exist, and not two rings.</summary>
     public static void CheckMeshes(MapReader train, ImmutableArray<GearSpec> gears, ImmutableArray<MeshSpec> meshes)
     {

@@ -30,6 +30,8 @@ internal static class TrainReader
         if (bodiesAreKnown)
             References.CheckBodies(reader, input!, output!, @fixed, bodies, planets, gears);
         References.CheckMeshes(reader, gears, meshes);
+        if (!reader.HasErrors)
+            References.CheckEnds(reader, input!, output!, @fixed, bodies, planets, gears);
 
         return input is null || output is null || reader.HasErrors
             ? null

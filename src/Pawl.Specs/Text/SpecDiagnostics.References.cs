@@ -8,6 +8,11 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.UnknownBody, span, $"{path}: the train has no body or planet set `{Short(found)}`.",
             nearest is not null ? $"Did you mean `{nearest}`?" : $"Declare it under `bodies` or `planets`. Known: {string.Join(", ", known)}.");
 
+    public static Diagnostic IdleEnd(SourceSpan span, string path, string found, string? nearest) =>
+        Error(
+            DiagnosticCodes.UnknownBody, span, $"{path}: no gear sits on `{Short(found)}`, and it carries no planets.",
+            nearest is not null ? $"Did you mean `{nearest}`?" : "Name the body that a gear sits on, or a carrier.");
+
     public static Diagnostic UnknownGear(SourceSpan span, string path, string found, string? nearest, List<string> known) =>
         Error(
             DiagnosticCodes.UnknownGear, span, $"{path}: the train has no gear `{Short(found)}`.",

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 
 namespace Pawl.Specs.Yaml;
@@ -583,6 +584,8 @@ public sealed class MapReader
             AmountRange.NotPositive when value > 0 => "zero or less",
             _ => null,
         };
+        if (wanted is null && Limits.Of(amount.Dimension) is var (least, most) && !(value >= least.Coherent && value <= most.Coherent))
+            wanted = $"from {least} to {most}";
         if (wanted is null)
             return true;
 
