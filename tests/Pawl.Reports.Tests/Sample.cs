@@ -7,6 +7,7 @@ using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
 
 namespace Pawl.Reports.Tests;
 
@@ -165,11 +166,26 @@ internal sealed class Sample
 
     private Stated<string> Say(string value, int line) => Say(Text(value), Text(value), line);
 
+    private YamlScalar Key(string name, int line) => new(At(line), name, false);
+
+    private KeyValuePair<YamlScalar, YamlNode> Entry(string key, string value, int line) =>
+        new(Key(key, line), new YamlScalar(At(line), value, false));
+
     private GearboxSpec Spec() => new()
     {
         File = File,
         FilesRead = [new(FamilyFile, new string('c', 64)), new(File, new string('d', 64))],
         Catalogue = Catalogue.Empty,
+        Tree = new YamlMap(At(1),
+        [
+            Entry("pawl", "1", 1),
+            new(Key("gearbox", 2), new YamlMap(At(2),
+            [
+                Entry("family", Text("Tarn 180"), 3), Entry("variant", Text("R180"), 4), Entry("revision", Text("C"), 5),
+                Entry("description", Text("Inline reducer, electric work launch"), 6),
+            ])),
+            new(Key("ratio", 20), new YamlMap(At(20), [Entry("target", "4", 21), Entry("tolerance", "0.2 %", 22)])),
+        ]),
         Pawl = Say(1, "1", 1),
         Gearbox = new()
         {

@@ -163,6 +163,12 @@ public static class TrainQuantities
         Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind GreatestLashWanted = new()
+    {
+        Name = "greatest_lash_wanted", Title = "Greatest angular play at the output that the load bears", Unit = Units.Arcminute,
+        Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind OutputLash = new()
     {
         Name = "output_lash", Symbol = "φ", Title = "Angular play at the output, input held", Unit = Units.Arcminute,
@@ -175,6 +181,6 @@ public static class TrainQuantities
     [
         Topology, GraphFaults, FreeBodies, Mobility, Contradiction, StandingOutput, IdleBodies, ClosedLoops, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
         Efficiency, SelfLocking, TorqueBalance, CirculatingPower, InputSpeed, InputTorque, OutputSpeed, OutputTorque,
-        InputPower, LostPower, OilTemperature, OutputLash,
+        InputPower, LostPower, OilTemperature, OutputLash, GreatestLashWanted,
     ];
 }

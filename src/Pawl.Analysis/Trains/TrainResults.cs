@@ -86,6 +86,8 @@ internal sealed class TrainResults
     private void Duty()
     {
         var duty = _draft.Spec.Duty?.Input;
+        if (_draft.Spec.Duty?.Output?.GreatestLash is { } lash)
+            _subject.Add(_draft.Amount(K.GreatestLashWanted, lash, ""));
         _subject.Add(_draft.Amount(K.InputSpeed, duty?.Speed, "duty.input.speed"));
         _subject.Add(_draft.Amount(K.InputTorque, duty?.Torque, "duty.input.torque"));
         _subject.Add(Derive.From(K.InputPower, _subject[K.InputTorque], _subject[K.InputSpeed], (torque, speed) => torque * speed));
