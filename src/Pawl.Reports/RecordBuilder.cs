@@ -66,7 +66,7 @@ public static class RecordBuilder
             Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
             Subjects = whole ? Map(subjects, quantities.Write) : [],
             Assumptions = whole ? AssumptionLedger.Of(subjects, judgement.Findings, quantities) : [],
-            Inputs = whole ? DeclaredInputs.Of(spec) : [],
+            Inputs = whole ? DeclaredInputs.Of(spec, quantities) : [],
             Cautions = Cautions.All,
         };
     }

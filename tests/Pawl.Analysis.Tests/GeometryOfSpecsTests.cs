@@ -121,6 +121,23 @@ public class GeometryOfSpecsTests
         Assert.Equal(0.10765, operating.Least, 0.00005);
     }
 
+    // By hand: a housing of aluminium that is cooled to 20 °C lets the gears grow alone until the oil runs at 80 °C; from there on it
+    // warms with the oil, 23 against 11.5 µm/(m·K). So the least backlash is at 80 °C, neither at −15 °C nor at 110 °C:
+    // 0.1·cos 20° − 2·60·11.5e-6·60·sin 20° = 0.0656 mm.
+    [Fact]
+    public void The_least_backlash_may_lie_between_the_coldest_and_the_hottest()
+    {
+        const string gear = "module: 2 mm, profile_shift: 0, material: quenched-42crmo4, thickness_allowance: {upper: -0.05 mm, lower: -0.10 mm}";
+        var analysis = SpecText.Analyse(SpecText.Pair($"teeth: 20, {gear}", $"teeth: 40, {gear}", ", centre_distance: 60 mm ±0")
+            .Replace("running: 70 °C, coldest: 20 °C, hottest: 70 °C", "running: 80 °C, coldest: -15 °C, hottest: 110 °C", StringComparison.Ordinal)
+            .Replace("{material: wrought-6082}", "{material: wrought-6082, running: 20 °C}", StringComparison.Ordinal));
+
+        var twenty = 20 * Math.PI / 180;
+        Assert.Equal(
+            (0.1 * Math.Cos(twenty)) - (2 * 60 * 11.5e-6 * 60 * Math.Sin(twenty)),
+            analysis.Quantity("meshes.pinion~wheel", "operating_backlash").Value.Least, 9);
+    }
+
     // 1.728/P pins over 20 teeth of P = 1: M = 22.3900 (published pin tables for 20° spur gears, from memory).
     [Fact]
     public void The_dimension_over_balls_matches_the_pin_tables()

@@ -7,6 +7,7 @@ using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
 
 namespace Pawl.Reports.Tests;
 
@@ -45,7 +46,8 @@ internal sealed class Sample
         var deviation = train.Add(Quantity.Compute(
             TrainQuantities.RatioDeviation, [ratio, target], x => Math.Abs(x[0] - x[1]) / x[1]));
         var tolerance = train.Add(Number(TrainQuantities.RatioTolerance, 0.2, "0.2 %"));
-        train.Add(Quantity.Compute(TrainQuantities.InputPower, [torque, speed], x => x[0] * x[1]));
+        var power = train.Add(Quantity.Compute(TrainQuantities.InputPower, [torque, speed], x => x[0] * x[1]));
+        var efficiency = train.Add(Quantity.Computed(TrainQuantities.Efficiency, 0.98, []));
 
         var shaft = new Subject(SubjectKinds.Body, "bodies." + Text("input_shaft"), At(24));
         shaft.Add(Quantity.OfText(BodyQuantities.Role, Declared("input"), "input", []));
@@ -66,7 +68,7 @@ internal sealed class Sample
         var module = mesh.Add(Number(MeshQuantities.Module, 2.5, "2.5 mm"));
         var centre = mesh.Add(Toleranced(MeshQuantities.CentreDistance, 52.65, 0.015, "52.65 mm ±0.015"));
         mesh.Add(Quantity.Compute(
-            MeshQuantities.RollingPower, [torque, speed], x => x[0] * x[1] * 0.75));
+            MeshQuantities.RollingPower, [power, efficiency], x => x[0] * 0.75));
 
         var meshGear = new Subject(SubjectKinds.MeshGear, $"meshes.{Text("sun")}~{Text("planet")}.{Text("sun")}", At(60));
         meshGear.Relate("mesh", mesh).Relate("gear", sun).Relate("mate", planet);
@@ -164,11 +166,26 @@ internal sealed class Sample
 
     private Stated<string> Say(string value, int line) => Say(Text(value), Text(value), line);
 
+    private YamlScalar Key(string name, int line) => new(At(line), name, false);
+
+    private KeyValuePair<YamlScalar, YamlNode> Entry(string key, string value, int line) =>
+        new(Key(key, line), new YamlScalar(At(line), value, false));
+
     private GearboxSpec Spec() => new()
     {
         File = File,
         FilesRead = [new(FamilyFile, new string('c', 64)), new(File, new string('d', 64))],
         Catalogue = Catalogue.Empty,
+        Tree = new YamlMap(At(1),
+        [
+            Entry("pawl", "1", 1),
+            new(Key("gearbox", 2), new YamlMap(At(2),
+            [
+                Entry("family", Text("Tarn 180"), 3), Entry("variant", Text("R180"), 4), Entry("revision", Text("C"), 5),
+                Entry("description", Text("Inline reducer, electric work launch"), 6),
+            ])),
+            new(Key("ratio", 20), new YamlMap(At(20), [Entry("target", "4", 21), Entry("tolerance", "0.2 %", 22)])),
+        ]),
         Pawl = Say(1, "1", 1),
         Gearbox = new()
         {

@@ -135,6 +135,18 @@ public sealed class Quantity
         }
     }
 
+    /// <summary>The hull of a value over its corners and of the same value at a turn between them.</summary>
+    public static Quantity Hull(Quantity corners, Quantity turn)
+    {
+        if (!corners.IsEvaluated || !turn.IsEvaluated)
+            return corners.IsEvaluated ? NotEvaluated(corners.Kind, corners.Inputs, turn.Reasons) : corners;
+
+        var (least, greatest) = (Math.Min(corners.Value.Least, turn.Value.Least), Math.Max(corners.Value.Greatest, turn.Value.Greatest));
+        return least < corners.Value.Least || greatest > corners.Value.Greatest
+            ? Widened(corners.Kind, corners.Inputs, new(corners.Value.Nominal, least, greatest))
+            : corners;
+    }
+
     private static Quantity Widened(QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds)
     {
         var quantity = new Quantity(kind, Origin.Computed.Instance, inputs)

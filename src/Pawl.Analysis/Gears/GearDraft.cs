@@ -139,16 +139,23 @@ internal sealed class GearDraft
             ],
             v => ToothGeometry.TipThickness(sign * v[1], sign * v[2], sign * v[3], z, v[4], v[5], v[6], v[7])));
         s.Add(Derive.From(K.TipThicknessFactor, s[K.TipThickness], s[K.Module], (thickness, module) => thickness / module));
-        Root(z);
+        Root(draft, z);
     }
 
-    private void Root(int z)
+    private void Root(Draft draft, int z)
     {
         var s = Subject;
+        if (Spec.RootFormDiameter is { } stated)
+            s.Add(draft.Dimension(K.RootFormDiameter, stated, ""));
         if (IsInternal)
         {
-            s.Add(Quantity.NotEvaluated(
-                K.RootFormDiameter, [], "the root form of an internal gear depends on its cutter, which the spec does not describe"));
+            if (Spec.RootFormDiameter is null)
+            {
+                s.Add(Quantity.NotEvaluated(
+                    K.RootFormDiameter, [],
+                    $"{Key("root_form_diameter")} is not stated, and the root form of an internal gear depends on its cutter"));
+            }
+
             return;
         }
 
@@ -157,6 +164,9 @@ internal sealed class GearDraft
             [s[K.Teeth], s[K.HelixAngle], s[K.PressureAngle], s[K.TransversePressureAngle], s[K.Dedendum], s[K.RootFillet]],
             v => Mechanics.Gears.Root.LeastProfileShift(z, v[1], v[2], v[3], v[4], v[5])));
         s.Add(Derive.From(K.UndercutMargin, s[K.ProfileShift], s[K.LeastProfileShift], (x, least) => x - least));
+        if (Spec.RootFormDiameter is not null)
+            return;
+
         s.Add(Quantity.Compute(
             K.RootFormDiameter,
             [
@@ -171,6 +181,7 @@ internal sealed class GearDraft
         if (!IsInternal)
             Span(draft);
         Balls(draft);
+        BallSeat();
         Rim(draft);
     }
 
@@ -220,6 +231,31 @@ internal sealed class GearDraft
                 var angle = BallInspection.CentrePressureAngle(v[6], z, v[2], v[3], v[4], v[5], v[7]);
                 return BallInspection.Dimension(z, BallInspection.CentreDiameter(sign * v[1], angle), v[6]);
             }));
+    }
+
+    /// <summary>A ball must touch the flanks, stand proud of the tips and clear the root, else it measures nothing.</summary>
+    private void BallSeat()
+    {
+        var s = Subject;
+        var (z, sign) = (SignedTeeth, Sign);
+        s.Add(Quantity.Compute(
+            K.BallProud,
+            [
+                s[K.Teeth], s[K.BaseDiameter], s[K.Module], s[K.PressureAngle], s[K.TransversePressureAngle], s[K.ProfileShift],
+                s[K.BallDiameter], s[K.ThicknessAllowance], s[K.TipDiameter],
+            ],
+            v => BallInspection.StandsProud(
+                BallInspection.CentreDiameter(sign * v[1], BallInspection.CentrePressureAngle(v[6], z, v[2], v[3], v[4], v[5], v[7])),
+                v[6], sign * v[8])));
+        s.Add(Quantity.Compute(
+            K.BallRootClearance,
+            [
+                s[K.Teeth], s[K.BaseDiameter], s[K.Module], s[K.PressureAngle], s[K.TransversePressureAngle], s[K.ProfileShift],
+                s[K.BallDiameter], s[K.ThicknessAllowance], s[K.RootDiameter],
+            ],
+            v => BallInspection.RootClearance(
+                BallInspection.CentreDiameter(sign * v[1], BallInspection.CentrePressureAngle(v[6], z, v[2], v[3], v[4], v[5], v[7])),
+                v[6], sign * v[8])));
     }
 
     private void Rim(Draft draft)

@@ -155,7 +155,7 @@ public static class GearQuantities
         Name = "root_form_diameter", Symbol = "d_Ff", Title = "Root form diameter", Unit = Units.Millimetre,
         Formula = "d_Ff = √( (d·sin α_t − 2·m_n·(h_fP* − x − ρ_fP*·(1 − sin α_n))/sin α_t)² + d_b² )",
         Symbols = ["d", "d_b", "α_t", "α_n", "m_n", "x", "h_fP*", "ρ_fP*"], Source = Iso,
-        Note = "generation by a rack; for a ring only where its tool is known",
+        Note = "by a rack tool, or as the maker of the tool states it",
     };
 
     public static readonly QuantityKind ThicknessAllowance = new()
@@ -198,6 +198,20 @@ public static class GearQuantities
         Note = "nominal at the middle of the thickness allowance",
     };
 
+    public static readonly QuantityKind BallProud = new()
+    {
+        Name = "ball_proud", Title = "Height by which the ball stands proud of the tip", Unit = Units.Millimetre, Scale = 0.1,
+        Formula = "(d_K + D_M − d_a)/2, signed (internal: toward the axis)",
+        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn", "d_a"], Source = Iso,
+    };
+
+    public static readonly QuantityKind BallRootClearance = new()
+    {
+        Name = "ball_root_clearance", Title = "Clearance of the ball from the root", Unit = Units.Millimetre, Scale = 0.1,
+        Formula = "(d_K − D_M − d_f)/2, signed (internal: away from the axis)",
+        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn", "d_f"], Source = Iso,
+    };
+
     public static readonly QuantityKind RimThickness = new()
     {
         Name = "rim_thickness", Symbol = "s_R", Title = "Rim thickness", Unit = Units.Millimetre, Certainty = Certainty.Declared,
@@ -226,6 +240,6 @@ public static class GearQuantities
         Teeth, Kind, OnPlanet, Module, PressureAngle, HelixAngle, ProfileShift, Addendum, Dedendum, RootFillet, FaceWidth, AxialPlace,
         ThicknessAllowance, TipChamfer, Surface, TransversePressureAngle, BaseHelixAngle, ReferenceDiameter, BaseDiameter, TipDiameter,
         ActiveTipDiameter, RootDiameter, ToothDepth, TipThickness, TipThicknessFactor, LeastProfileShift, UndercutMargin,
-        RootFormDiameter, SpanTeeth, BaseTangentLength, SpanMeasurable, BallDiameter, DimensionOverBalls, RimThickness, RimRatio, ThermalExpansion,
+        RootFormDiameter, SpanTeeth, BaseTangentLength, SpanMeasurable, BallDiameter, DimensionOverBalls, BallProud, BallRootClearance, RimThickness, RimRatio, ThermalExpansion,
     ];
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Pawl.Analysis.Core;
 using Pawl.Mechanics.Assembly;
 using Pawl.Mechanics.Gears;
@@ -41,11 +42,12 @@ internal sealed class MeshDraft
     /// <param name="second">Its second gear.</param>
     /// <param name="centres">The body that holds the centres: the carrier, or the housing between parallel shafts.</param>
     /// <param name="planetSet">The planet set that enters, when one gear sits on it.</param>
-    /// <param name="sharedCentre">The centre distance that another mesh of the same planet states; null when there is none.</param>
+    /// <param name="statedCentre">The centre distance that this mesh states; null when it states none.</param>
+    /// <param name="sharedCentre">The one that another mesh of the same planet states instead; null when there is none.</param>
     /// <param name="oil">The oil temperature.</param>
     public static MeshDraft Build(
         Draft draft, MeshSpec spec, GearDraft first, GearDraft second, BodyCentres centres, PlanetSetSpec? planetSet,
-        Quantity? sharedCentre, Quantity oil)
+        Quantity? statedCentre, Quantity? sharedCentre, Quantity oil)
     {
         if (first.IsInternal)
             (first, second) = (second, first);
@@ -53,7 +55,7 @@ internal sealed class MeshDraft
             spec, first, second, draft.Begin(SubjectKinds.Mesh, $"meshes.{spec.Gears[0].Value}~{spec.Gears[1].Value}", spec.Span));
         mesh.Subject.Relate("first", first.Subject).Relate("second", second.Subject);
         mesh.Agree(draft);
-        mesh.Contact(draft, sharedCentre);
+        mesh.Contact(statedCentre, sharedCentre);
         mesh.Efficiency(draft);
         mesh.Backlash(draft, centres, oil);
         if (mesh.IsInternal)
@@ -121,7 +123,7 @@ internal sealed class MeshDraft
             ? Quantity.NotEvaluated(kind, [], $"{First.Name} and {Second.Name} differ in module, pressure angle or helix angle")
             : First[kind];
 
-    private void Contact(Draft draft, Quantity? sharedCentre)
+    private void Contact(Quantity? statedCentre, Quantity? sharedCentre)
     {
         var s = Subject;
         var (z1, z2, turn) = (First.SignedTeeth, Second.SignedTeeth, Turn);
@@ -137,10 +139,9 @@ internal sealed class MeshDraft
             ],
             v => turn * MeshGeometry.WorkingCentreDistance(
                 turn * v[0], v[1], MeshGeometry.WorkingPressureAngleFromShift(v[1], v[2], v[3] + v[4], z1, z2))));
-        s.Add(Spec.CentreDistance is { } stated
-            ? draft.Dimension(K.CentreDistance, stated, "")
-            : Derive.From(K.CentreDistance, sharedCentre ?? s[K.ShiftCentreDistance], a => a));
-        s.Add(Derive.From(K.CentreDistanceDifference, s[K.CentreDistance], s[K.ShiftCentreDistance], (aw, ax) => aw - ax));
+        s.Add(statedCentre ?? Derive.From(K.CentreDistance, sharedCentre ?? s[K.ShiftCentreDistance], a => a));
+        if ((statedCentre ?? sharedCentre) is not null)
+            s.Add(Derive.From(K.CentreDistanceDifference, s[K.CentreDistance], s[K.ShiftCentreDistance], (aw, ax) => aw - ax));
         s.Add(Derive.From(
             K.WorkingPressureAngle, s[K.ReferenceCentreDistance], First[G.TransversePressureAngle], s[K.CentreDistance],
             (a, alpha, aw) => MeshGeometry.WorkingPressureAngleFromCentreDistance(turn * a, alpha, turn * aw)));
@@ -158,7 +159,7 @@ internal sealed class MeshDraft
         s.Add(Derive.From(
             K.OverlapRatio, s[K.CommonFaceWidth], First[G.HelixAngle], s[K.Module], PathOfContact.OverlapRatio));
         s.Add(First[G.HelixAngle] is { IsEvaluated: true, Value: { IsExact: true, Nominal: 0 } }
-            ? Derive.From(K.TotalContactRatio, s[K.TransverseContactRatio], First[G.HelixAngle], (transverse, _) => transverse)
+            ? Derive.From(K.TotalContactRatio, s[K.TransverseContactRatio], transverse => transverse)
             : Derive.From(K.TotalContactRatio, s[K.TransverseContactRatio], s[K.OverlapRatio], PathOfContact.TotalContactRatio));
     }
 
@@ -170,18 +171,29 @@ internal sealed class MeshDraft
     {
         var s = Subject;
         var (z1, z2, turn) = (First.SignedTeeth, Second.SignedTeeth, Turn);
-        s.Add(draft.Number(K.Friction, Spec.Friction, 0.06, "0.06, common practice for oil-lubricated ground flanks, no source"));
+        if (Spec.Efficiency is null || Spec.Friction is not null)
+            s.Add(draft.Number(K.Friction, Spec.Friction, 0.06, "0.06, common practice for oil-lubricated ground flanks, no source"));
         s.Add(Quantity.Compute(
             K.LossFactor,
             [
                 First[G.Teeth], Second[G.Teeth], First[G.BaseHelixAngle], First[G.ActiveTipDiameter], First[G.BaseDiameter],
                 Second[G.ActiveTipDiameter], Second[G.BaseDiameter], s[K.WorkingPressureAngle],
             ],
-            v => Sliding.LossFactor(
+            v => LossFactor(
                 z1, z2, v[2], ToothGeometry.PressureAngleAt(v[3], v[4]), ToothGeometry.PressureAngleAt(turn * v[5], turn * v[6]), v[7])));
         s.Add(Spec.Efficiency is { } stated
             ? draft.Amount(K.Efficiency, stated, "")
             : Derive.From(K.Efficiency, s[K.Friction], s[K.LossFactor], Sliding.MeshEfficiency));
+    }
+
+    private static double LossFactor(int z1, int z2, double baseHelix, double tip1, double tip2, double working)
+    {
+        var contactRatio = Sliding.TipContactRatio(z1, tip1, working) + Sliding.TipContactRatio(z2, tip2, working);
+        return contactRatio is >= 1 and <= 2
+            ? Sliding.LossFactor(z1, z2, baseHelix, tip1, tip2, working)
+            : throw new ArgumentOutOfRangeException(null, string.Create(
+                CultureInfo.InvariantCulture,
+                $"the transverse contact ratio is {contactRatio:0.###}; the source of the loss factor covers 1 to 2"));
     }
 
     private void Backlash(Draft draft, BodyCentres centres, Quantity oil)
@@ -201,15 +213,7 @@ internal sealed class MeshDraft
             Second[G.ReferenceDiameter],
             (first, second, d1, d2) => ((first * d1) + (second * turn * d2)) / (d1 + (turn * d2))));
         s.Add(centres.Temperature(K.TemperatureOfCentres, oil));
-        s.Add(Quantity.Compute(
-            K.OperatingBacklash,
-            [
-                s[K.AssemblyBacklash], s[K.CentreDistance], s[K.ExpansionOfCentres], s[K.ExpansionOfGears],
-                s[K.TemperatureOfCentres], oil, s[K.WorkingPressureAngle], First[G.BaseHelixAngle],
-            ],
-            v => v[0] + (2 * Math.Sin(v[6]) * Math.Cos(v[7])
-                * Mechanics.Gears.Backlash.ThermalCentreDistanceDeviation(
-                    turn * v[1], v[2], v[4] - ReferenceTemperature, v[3], v[5] - ReferenceTemperature))));
+        s.Add(OperatingBacklash(s[K.TemperatureOfCentres], oil, mayTurn: centres.Spec?.Running is not null));
         s.Add(Derive.From(
             K.CircumferentialBacklash, s[K.OperatingBacklash], s[K.WorkingPressureAngle], First[G.BaseHelixAngle],
             Mechanics.Gears.Backlash.Circumferential));
@@ -217,6 +221,30 @@ internal sealed class MeshDraft
             s.Add(draft.Amount(K.LeastBacklashWanted, least, ""));
         if (Spec.GreatestBacklash is { } greatest)
             s.Add(draft.Amount(K.GreatestBacklashWanted, greatest, ""));
+    }
+
+    /// <remarks>
+    /// Up to the running temperature a body with a temperature of its own falls behind the oil, beyond it no more. There the
+    /// backlash may turn, between the corners of coldest and hottest.
+    /// </remarks>
+    private Quantity OperatingBacklash(Quantity centres, Quantity oil, bool mayTurn)
+    {
+        var corners = At(centres, oil);
+        return mayTurn && corners.IsEvaluated
+            ? Quantity.Hull(corners, At(Nominal(centres), Nominal(oil)))
+            : corners;
+
+        static Quantity Nominal(Quantity temperature) => Quantity.Computed(temperature.Kind, temperature.Value.Nominal, []);
+
+        Quantity At(Quantity ofCentres, Quantity ofGears) => Quantity.Compute(
+            K.OperatingBacklash,
+            [
+                Subject[K.AssemblyBacklash], Subject[K.CentreDistance], Subject[K.ExpansionOfCentres], Subject[K.ExpansionOfGears],
+                ofCentres, ofGears, Subject[K.WorkingPressureAngle], First[G.BaseHelixAngle],
+            ],
+            v => v[0] + (2 * Math.Sin(v[6]) * Math.Cos(v[7])
+                * Mechanics.Gears.Backlash.ThermalCentreDistanceDeviation(
+                    Turn * v[1], v[2], v[4] - ReferenceTemperature, v[3], v[5] - ReferenceTemperature)));
     }
 
     /// <summary>Drawing dimensions hold at 20 °C (ISO 1).</summary>
@@ -266,6 +294,15 @@ internal sealed class MeshDraft
             (aw, da, df) => MeshGeometry.TipClearance(turn * aw, sign * da, mateSign * df)));
         s.Add(Derive.From(
             MeshGearQuantities.TipClearanceFactor, s[MeshGearQuantities.TipClearance], mesh[K.Module], (c, m) => c / m));
+        if (!IsInternal)
+        {
+            s.Add(Derive.From(
+                MeshGearQuantities.CurvatureAtStart, mesh[K.CentreDistance], mesh[K.WorkingPressureAngle], mate[G.ActiveTipDiameter],
+                mate[G.BaseDiameter],
+                (aw, alpha, mateTip, mateBase) =>
+                    PathOfContact.CurvatureOpposite(aw, alpha, PathOfContact.CurvatureAt(mateTip, mateBase))));
+        }
+
         s.Add(Derive.From(
             MeshGearQuantities.StartOfActiveProfile, gear[G.BaseDiameter], mesh[K.CentreDistance], mesh[K.WorkingPressureAngle],
             mate[G.ActiveTipDiameter], mate[G.BaseDiameter],

@@ -42,7 +42,8 @@ public static class MeshQuantities
     public static readonly QuantityKind CentreDistance = new()
     {
         Name = "centre_distance", Symbol = "a_w", Title = "Working centre distance", Unit = Units.Millimetre,
-        Formula = "as declared; without declaration from the profile shifts", Source = Iso,
+        Formula = "as declared; else as another mesh of the planet with a central gear declares it; else from the profile shifts",
+        Source = Iso,
     };
 
     public static readonly QuantityKind ShiftCentreDistance = new()
@@ -82,7 +83,7 @@ public static class MeshQuantities
     public static readonly QuantityKind TotalContactRatio = new()
     {
         Name = "total_contact_ratio", Symbol = "ε_γ", Title = "Total contact ratio",
-        Formula = "ε_γ = ε_α + ε_β", Symbols = ["ε_α", "ε_β"], Source = Iso,
+        Formula = "ε_γ = ε_α + ε_β; spur gears: ε_γ = ε_α", Symbols = ["ε_α", "ε_β"], Source = Iso,
     };
 
     public static readonly QuantityKind CommonFaceWidth = new()
@@ -97,7 +98,7 @@ public static class MeshQuantities
         Name = "loss_factor", Symbol = "H_v", Title = "Tooth loss factor",
         Formula = "H_v = π·(1/z_1 + 1/z_2)/cos β_b · (1 − ε_α + ε_1² + ε_2²)",
         Symbols = ["z_1", "z_2", "β_b", "d_Na1", "d_b1", "d_Na2", "d_b2", "α_wt"], Source = "ISO/TR 14179-2", Certainty = Certainty.Memory,
-        Note = "for ε_α up to 2",
+        Note = "for ε_α from 1 to 2; outside, state the efficiency of the mesh",
     };
 
     public static readonly QuantityKind Friction = new()
@@ -114,7 +115,7 @@ public static class MeshQuantities
     public static readonly QuantityKind RollingPower = new()
     {
         Name = "rolling_power", Symbol = "P_m", Title = "Rolling power, one planet set together", Unit = Units.Kilowatt,
-        Formula = "P_m = |T · (ω − ω_carrier)|", Symbols = ["T_in", "n_in"], Source = PowerBalance, Scale = 1e6,
+        Formula = "P_m = P_in · |T · (ω − ω_carrier)| / (T_in · ω_in), with losses", Symbols = ["P_in", "η"], Source = PowerBalance, Scale = 1e6,
     };
 
     public static readonly QuantityKind MeshFrequency = new()
@@ -133,7 +134,7 @@ public static class MeshQuantities
     {
         Name = "tangential_force", Symbol = "F_t", Title = "Nominal tangential force at the reference circle, one planet of the set",
         Unit = Units.Newton,
-        Formula = "F_t = 2·T / (d·N)", Symbols = ["T_in", "d"], Source = PowerBalance,
+        Formula = "F_t = 2·T / (d·N), T = T_in · (T/T_in) with losses", Symbols = ["T_in", "d", "η"], Source = PowerBalance,
         Note = "equal shares; without load-sharing, application and dynamic factors",
     };
 
@@ -157,7 +158,7 @@ public static class MeshQuantities
         Formula = "j_bn(T) = j_bn ± 2·a_w·(α_c·(T_c − 20 °C) − α_g·(T − 20 °C))·sin α_wt·cos β_b (external +, internal −)",
         Symbols = ["j_bn", "a_w", "α_c", "α_g", "T_c", "T", "α_wt", "β_b"],
         Source = "ISO 21771; linear thermal expansion", Scale = 0.05,
-        Note = "gears and carrier at the temperature of the oil unless stated; both gears of one expansion",
+        Note = "gears at the temperature of the oil, and the body that holds the centres too unless its own is stated",
     };
 
     public static readonly QuantityKind CircumferentialBacklash = new()
@@ -175,7 +176,7 @@ public static class MeshQuantities
     public static readonly QuantityKind ExpansionOfGears = new()
     {
         Name = "expansion_of_gears", Symbol = "α_g", Title = "Thermal expansion of the gears", Unit = Units.PerKelvin,
-        Formula = "mean of both gears, weighted by their reference radii", Symbols = ["α_g1", "α_g2", "d_1", "d_2"],
+        Formula = "(α_g1·d_1 ± α_g2·d_2) / (d_1 ± d_2) (external +, internal −)", Symbols = ["α_g1", "α_g2", "d_1", "d_2"],
         Source = "linear thermal expansion",
     };
 
@@ -209,6 +210,7 @@ public static class MeshQuantities
         Formula = "θ_1·z_1/z_2 + inv α_wt − inv α_a2 − θ_2 (θ from the crossing of the tip circles)",
         Symbols = ["z_1", "z_2", "d_a1", "d_b1", "d_a2", "d_b2", "a_w", "α_wt"],
         Source = "handbook formula, confirmed by rolling simulation", Scale = 0.01,
+        Note = "a full turn where the tip circles do not cross",
     };
 
     public static readonly QuantityKind TrimmingSlack = new()
@@ -217,6 +219,7 @@ public static class MeshQuantities
         Formula = "θ_1 + inv α_a1 − inv α_wt − (z_2/z_1)·(θ_2 + inv α_a2 − inv α_wt)",
         Symbols = ["z_1", "z_2", "d_a1", "d_b1", "d_a2", "d_b2", "a_w", "α_wt"],
         Source = "handbook formula, confirmed by insertion simulation", Scale = 0.01,
+        Note = "a full turn where the tip circles do not cross",
     };
 
     public static readonly QuantityKind Insertion = new()
@@ -257,6 +260,13 @@ public static class MeshGearQuantities
         Formula = "c / m_n", Symbols = ["c", "m_n"], Source = Iso, Scale = 0.1,
     };
 
+    public static readonly QuantityKind CurvatureAtStart = new()
+    {
+        Name = "curvature_at_start", Symbol = "ρ_A", Title = "Radius of curvature where the mate's tip asks for contact", Unit = Units.Millimetre,
+        Formula = "ρ_A = a_w·sin α_wt − ½√(d_Na2² − d_b2²)", Symbols = ["a_w", "α_wt", "d_Na2", "d_b2"], Source = Iso,
+        Note = "external pairs; zero lies on the base circle, where the involute ends",
+    };
+
     public static readonly QuantityKind StartOfActiveProfile = new()
     {
         Name = "start_of_active_profile", Symbol = "d_Nf", Title = "Start of active profile", Unit = Units.Millimetre,
@@ -280,11 +290,11 @@ public static class MeshGearQuantities
     public static readonly QuantityKind FaceWidthRatio = new()
     {
         Name = "face_width_ratio", Symbol = "b/d", Title = "Face width per reference diameter",
-        Formula = "b / d", Symbols = ["b", "d"], Source = Iso,
+        Formula = "b / d", Symbols = ["b", "d"], Source = "closed form",
     };
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        WorkingPitchDiameter, TipClearance, TipClearanceFactor, StartOfActiveProfile, FormMargin, SpecificSliding, FaceWidthRatio,
+        WorkingPitchDiameter, TipClearance, TipClearanceFactor, CurvatureAtStart, StartOfActiveProfile, FormMargin, SpecificSliding, FaceWidthRatio,
     ];
 }

@@ -30,14 +30,14 @@ public static class BodyQuantities
     public static readonly QuantityKind SpinSpeed = new()
     {
         Name = "spin_speed", Symbol = "n_rel", Title = "Speed of the planet on its carrier", Unit = Units.RevolutionPerMinute,
-        Formula = "n_rel = n_in · (ω/ω_in − ω_carrier/ω_in)", Symbols = ["n_in", "ω/ω_in", "ω_carrier/ω_in"], Source = Willis,
+        Formula = "n_rel = n_in · (ω/ω_in − ω_carrier/ω_in)", Symbols = ["n_in"], Source = Willis,
         Scale = Math.PI / 30,
     };
 
     public static readonly QuantityKind Torque = new()
     {
         Name = "torque", Symbol = "T", Title = "External torque on the body", Unit = Units.NewtonMetre,
-        Formula = "T = T_in · (T/T_in)", Symbols = ["T_in"], Source = PowerBalance, Scale = 1000,
+        Formula = "T = T_in · (T/T_in), with losses", Symbols = ["T_in", "η"], Source = PowerBalance, Scale = 1000,
     };
 
     public static readonly QuantityKind Power = new()

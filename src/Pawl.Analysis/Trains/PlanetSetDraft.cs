@@ -178,7 +178,7 @@ internal sealed class PlanetSetDraft
             return;
         }
 
-        var least = LeastMeshAngle.Of(IsStepped && StepsAs == "individual" ? Clamped(group) : group);
+        var least = LeastAngle(group);
         var equal = s[K.EquallySpaced].Truth;
         _positions = equal ? PlanetPositions.Equal(Count) : Declared(least);
         s.Add(Quantity.Computed(K.SpacingDivisor, least.PositionsPerTurn, Teeth()));
@@ -223,6 +223,10 @@ internal sealed class PlanetSetDraft
             return null;
         }
     }
+
+    /// <summary>The condition on the positions, with steps that turn until they are clamped where the spec has such.</summary>
+    private LeastMeshAngle LeastAngle(PlanetGroup group) =>
+        LeastMeshAngle.Of(IsStepped && StepsAs == "individual" ? Clamped(group) : group);
 
     /// <summary>Every further step of every stepped planet set free to turn until it is clamped.</summary>
     private PlanetGroup Clamped(PlanetGroup group)
@@ -313,17 +317,25 @@ internal sealed class PlanetSetDraft
     }
 
     /// <summary>At nominal: the meshes of one planet share its pin, so their tolerances are one and the same.</summary>
+    /// <remarks>
+    /// A mesh that leaves its centre distance to another asks for the one of its profile shifts, so these are compared as well.
+    /// </remarks>
     private Quantity CoaxialSpread()
     {
         var spread = 0.0;
         var inputs = ImmutableArray.CreateBuilder<Quantity>();
         foreach (var set in _sets)
         {
-            var distances = _central.Where(mesh => Planet(mesh).Spec.On.Value == set.Name.Value)
-                .Select(mesh => mesh[MeshQuantities.CentreDistance]).ToImmutableArray();
-            inputs.AddRange(distances);
-            if (distances.Length > 1 && distances.All(distance => distance.IsEvaluated))
-                spread = Math.Max(spread, Coaxiality.Spread([.. distances.Select(distance => distance.Value.Nominal)]));
+            var meshes = _central.Where(mesh => Planet(mesh).Spec.On.Value == set.Name.Value).ToImmutableArray();
+            if (meshes.Length < 2)
+                continue;
+            foreach (var kind in (ReadOnlySpan<QuantityKind>)[MeshQuantities.ShiftCentreDistance, MeshQuantities.CentreDistance])
+            {
+                var distances = meshes.Select(mesh => mesh[kind]).ToImmutableArray();
+                inputs.AddRange(distances);
+                if (distances.All(distance => distance.IsEvaluated))
+                    spread = Math.Max(spread, Coaxiality.Spread([.. distances.Select(distance => distance.Value.Nominal)]));
+            }
         }
 
         return Quantity.Computed(K.CoaxialSpread, spread, inputs.ToImmutable());
@@ -389,10 +401,14 @@ internal sealed class PlanetSetDraft
         var angles = Count > 1 ? _positions.Angles : [0.0];
         var isPair = _sets.Length == 2;
 
-        _subject.Add(Quantity.Compute(K.NeighbourClearance, inputs.ToImmutable(), v =>
-            Mechanics.Assembly.Neighbours.Tightest(Discs(v), angles.AsSpan(), meshing) is { } tightest
-                ? tightest.Clearance
-                : throw new ArgumentOutOfRangeException(null, "no two planets can meet")));
+        if (Count > 1 || isPair)
+        {
+            _subject.Add(Quantity.Compute(K.NeighbourClearance, inputs.ToImmutable(), v =>
+                Mechanics.Assembly.Neighbours.Tightest(Discs(v), angles.AsSpan(), meshing) is { } tightest
+                    ? tightest.Clearance
+                    : throw new ArgumentOutOfRangeException(null, "no two planets can meet")));
+        }
+
         _subject.Add(Quantity.MissingReasons(inputs.ToImmutable()) is { IsEmpty: false } reasons || Group() is not { } group
             ? Quantity.NotEvaluated(K.MostPlanets, [], Quantity.MissingReasons(inputs.ToImmutable()))
             : Most(group));
@@ -411,7 +427,7 @@ internal sealed class PlanetSetDraft
             var nominal = inputs.Select(input => input.Value.Nominal).ToArray();
             if (isPair && !PairTriangle.Exists(nominal[0], nominal[1], nominal[2]))
                 return Quantity.NotEvaluated(K.MostPlanets, [], "the triangle of centres cannot be drawn");
-            var (discs, least) = (Discs(nominal), LeastMeshAngle.Of(group));
+            var (discs, least) = (Discs(nominal), LeastAngle(group));
             var planets = Math.Min(Mechanics.Assembly.Neighbours.GreatestNumber(discs, 0, meshing), 64);
             while (planets > 1 && !(least.CanSpaceEqually(planets) && Clear(discs, planets)))
                 planets--;
@@ -436,15 +452,32 @@ internal sealed class PlanetSetDraft
             return;
         }
 
-        if (carrier is null || CentreOf(0) is not { } centre || _sets[0].Mass is not { } mass || carrier.Find(BodyQuantities.Speed) is not { } speed)
+        ImmutableArray<string> unstated =
+            [.. _sets.Where(set => set.Mass is null).Select(set => $"train.planets.{set.Name.Value}.mass is not stated")];
+        if (!unstated.IsEmpty || carrier?.Find(BodyQuantities.Speed) is not { } speed || CentreOf(0) is not { } centre)
         {
             _subject.Add(Quantity.NotEvaluated(
-                K.UnbalanceForce, [], _sets[0].Mass is null ? $"train.planets.{_sets[0].Name.Value}.mass is not stated" : "the carrier's speed is not known"));
+                K.UnbalanceForce, [], unstated.IsEmpty ? ["the speed of the carrier or the place of the planets is not known"] : unstated));
             return;
         }
 
-        var kilograms = mass.Value.Coherent;
-        _subject.Add(Derive.From(
-            K.UnbalanceForce, centre, speed, (a, omega) => Mechanics.Assembly.Balance.UnbalanceForce(unbalance, kilograms, a, omega)));
+        var mass = _sets[0].Mass!.Value.Coherent;
+        if (_sets.Length == 1)
+        {
+            _subject.Add(Derive.From(
+                K.UnbalanceForce, centre, speed, (a, omega) => Mechanics.Assembly.Balance.UnbalanceForce(unbalance, mass, a, omega)));
+            return;
+        }
+
+        if (CentreOf(1) is not { } other || _subject.Find(K.PairAngle) is not { } angle)
+        {
+            _subject.Add(Quantity.NotEvaluated(
+                K.UnbalanceForce, [], $"the places of the planets of {Name} do not follow from the meshes that are declared"));
+            return;
+        }
+
+        var otherMass = _sets[1].Mass!.Value.Coherent;
+        _subject.Add(Derive.From(K.UnbalanceForce, centre, other, angle, speed, (a, b, delta, omega) =>
+            Mechanics.Assembly.Balance.PairUnbalanceForce(unbalance, mass, a, otherMass, b, delta, omega)));
     }
 }

@@ -34,7 +34,7 @@ public static class PlanetSetQuantities
     public static readonly QuantityKind LeastMeshAngle = new()
     {
         Name = "least_mesh_angle", Symbol = "θ₀", Title = "Least mesh angle", Unit = Units.Degree,
-        Formula = "θ₀ = 360° / D", Symbols = ["D"], Source = Closed,
+        Formula = "θ₀ = 360° / D; 0 where D = 0 and any angle will do", Symbols = ["D"], Source = Closed,
     };
 
     public static readonly QuantityKind SpacingRemainder = new()
@@ -66,7 +66,8 @@ public static class PlanetSetQuantities
     {
         Name = "coaxial_spread", Symbol = "Δa_w", Title = "Spread of the centre distances of one circle of planets",
         Unit = Units.Millimetre, Scale = 0.005,
-        Formula = "Δa_w = greatest − least of a_w from the profile shifts of the meshes of one planet with central gears",
+        Formula = "Δa_w = greatest − least, over the meshes of one planet with central gears, of a_w(x) or of a_w, whichever differs more",
+        Note = "nominal: the meshes of one planet share its pin, and with it the tolerance",
         Source = "ISO 21771",
     };
 
@@ -138,7 +139,7 @@ public static class PlanetSetQuantities
     public static readonly QuantityKind UnbalanceForce = new()
     {
         Name = "unbalance_force", Symbol = "F_u", Title = "Unbalance force of the planets on the carrier", Unit = Units.Newton,
-        Formula = "F_u = |Σ e^{iθ_k}| · m · a · ω_c²", Symbols = ["m", "a", "ω_c"], Source = "closed form", Scale = 1,
+        Formula = "F_u = |Σ e^{iθ_k}| · m·a · ω_c² (pairs: |m_1·a_1 + m_2·a_2·e^{iδ}| for m·a)", Source = "closed form", Scale = 1,
     };
 
     public static readonly QuantityKind Stepped = new()

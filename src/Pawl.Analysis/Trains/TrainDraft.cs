@@ -106,13 +106,21 @@ internal sealed class TrainDraft
     private void BuildMeshes()
     {
         var meshes = ImmutableArray.CreateBuilder<MeshDraft>(_spec.Meshes.Length);
-        foreach (var spec in _spec.Meshes)
+        var centres = new Quantity?[_spec.Meshes.Length];
+        for (var k = 0; k < centres.Length; k++)
         {
+            if (_spec.Meshes[k].CentreDistance is { } centre)
+                centres[k] = _draft.Dimension(MeshQuantities.CentreDistance, centre, "");
+        }
+
+        for (var k = 0; k < centres.Length; k++)
+        {
+            var spec = _spec.Meshes[k];
             var (first, second) = (Gear(spec.Gears[0].Value), Gear(spec.Gears[1].Value));
             var set = PlanetSet(first.Spec.On.Value) ?? PlanetSet(second.Spec.On.Value);
             meshes.Add(MeshDraft.Build(
-                _draft, spec, first, second, Centres(set?.Carrier.Value), set, SharedCentre(meshes, spec, first, second),
-                Subject[K.OilTemperature]));
+                _draft, spec, first, second, Centres(set?.Carrier.Value), set, centres[k],
+                centres[k] is null ? SharedCentre(centres, first, second) : null, Subject[K.OilTemperature]));
         }
 
         Meshes = meshes.MoveToImmutable();
@@ -129,16 +137,16 @@ internal sealed class TrainDraft
         throw new InvalidOperationException($"The reader let a mesh with the unknown gear {name} through.");
     }
 
-    /// <summary>A planet stands at one radius: where only one of its meshes with central gears states it, it holds for the others.</summary>
-    private Quantity? SharedCentre(
-        IReadOnlyList<MeshDraft> built, MeshSpec spec, GearDraft first, GearDraft second)
+    /// <summary>A planet stands at one radius: where one of its meshes with central gears states it, it holds for those that do not.</summary>
+    private Quantity? SharedCentre(Quantity?[] centres, GearDraft first, GearDraft second)
     {
-        if (spec.CentreDistance is not null || PlanetOf(first, second) is not { } planet)
+        if (PlanetOf(first, second) is not { } planet)
             return null;
-        foreach (var mesh in built)
+        for (var k = 0; k < centres.Length; k++)
         {
-            if (mesh.Spec.CentreDistance is not null && PlanetOf(mesh.First, mesh.Second) == planet)
-                return mesh[MeshQuantities.CentreDistance];
+            var gears = _spec.Meshes[k].Gears;
+            if (centres[k] is not null && PlanetOf(Gear(gears[0].Value), Gear(gears[1].Value)) == planet)
+                return centres[k];
         }
 
         return null;

@@ -163,18 +163,24 @@ public static class TrainQuantities
         Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind GreatestLashWanted = new()
+    {
+        Name = "greatest_lash_wanted", Title = "Greatest angular play at the output that the load bears", Unit = Units.Arcminute,
+        Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind OutputLash = new()
     {
         Name = "output_lash", Symbol = "φ", Title = "Angular play at the output, input held", Unit = Units.Arcminute,
-        Formula = "φ = Σ over meshes of j_wt · F_k, the torque each mesh carries per unit output torque",
+        Formula = "φ = Σ over meshes of j_wt · 2·T_k/(d_w·T_out), T_k the torque of the mesh on the gear of d_w",
         Source = "virtual work on the lossless train",
-        Note = "play of the meshes alone at running temperature; bearings and splines are not in it",
+        Note = "play of the meshes alone, at running temperature, least and greatest from coldest to hottest; bearings and splines are not in it",
     };
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
         Topology, GraphFaults, FreeBodies, Mobility, Contradiction, StandingOutput, IdleBodies, ClosedLoops, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
         Efficiency, SelfLocking, TorqueBalance, CirculatingPower, InputSpeed, InputTorque, OutputSpeed, OutputTorque,
-        InputPower, LostPower, OilTemperature, OutputLash,
+        InputPower, LostPower, OilTemperature, OutputLash, GreatestLashWanted,
     ];
 }

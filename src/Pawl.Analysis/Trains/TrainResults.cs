@@ -86,6 +86,8 @@ internal sealed class TrainResults
     private void Duty()
     {
         var duty = _draft.Spec.Duty?.Input;
+        if (_draft.Spec.Duty?.Output?.GreatestLash is { } lash)
+            _subject.Add(_draft.Amount(K.GreatestLashWanted, lash, ""));
         _subject.Add(_draft.Amount(K.InputSpeed, duty?.Speed, "duty.input.speed"));
         _subject.Add(_draft.Amount(K.InputTorque, duty?.Torque, "duty.input.torque"));
         _subject.Add(Derive.From(K.InputPower, _subject[K.InputTorque], _subject[K.InputSpeed], (torque, speed) => torque * speed));
@@ -120,9 +122,13 @@ internal sealed class TrainResults
     {
         var s = _subject;
         var locked = string.Join("; ", Solution.Problems.OfType<TrainProblem.SelfLocking>().Select(problem => problem.Sentence.TrimEnd('.')));
-        s.Add(locked.Length > 0
-            ? Quantity.ComputedText(K.SelfLocking, locked)
-            : Solution.Torques is null ? Quantity.NotEvaluated(K.SelfLocking, [], TorqueReasons()) : Quantity.ComputedText(K.SelfLocking, None));
+        s.Add((Quantity.MissingReasons(_efficiencies), locked) switch
+        {
+            ({ IsEmpty: false } reasons, _) => Quantity.NotEvaluated(K.SelfLocking, _efficiencies, reasons),
+            (_, { Length: > 0 }) => Quantity.ComputedText(K.SelfLocking, locked, _efficiencies),
+            _ when Solution.Torques is null => Quantity.NotEvaluated(K.SelfLocking, [], TorqueReasons()),
+            _ => Quantity.ComputedText(K.SelfLocking, None, _efficiencies),
+        });
         s.Add(Lossy(K.Efficiency, torques => torques.Efficiency));
         s.Add(Lossy(K.CirculatingPower, torques => torques.GreatestRollingPower));
         s.Add(Lossy(K.TorqueBalance, Residue));
@@ -253,10 +259,11 @@ internal sealed class TrainResults
         }
 
         var (power, torque) = (load.RollingPower, Math.Abs(load.FirstTorque) / load.Paths);
-        s.Add(Derive.From(MeshQuantities.RollingPower, _subject[K.InputPower], input => input * power));
+        s.Add(Derive.From(
+            MeshQuantities.RollingPower, _subject[K.InputPower], _subject[K.Efficiency], (input, _) => input * power));
         s.Add(Derive.From(
             MeshQuantities.TangentialForce, _subject[K.InputTorque], mesh.First[GearQuantities.ReferenceDiameter],
-            (input, diameter) => 2 * input * torque / diameter));
+            _subject[K.Efficiency], (input, diameter, _) => 2 * input * torque / diameter));
     }
 
     /// <summary>Play of every mesh, carried to the output by the torque that the mesh bears per unit of output torque.</summary>

@@ -32,4 +32,26 @@ public static class Balance
     /// <inheritdoc cref="Unbalance" path="/remarks"/>
     public static double UnbalanceForce(double unbalance, double planetMass, double centreDistance, double carrierSpeed) =>
         unbalance * planetMass * centreDistance * carrierSpeed * carrierSpeed;
+
+    /// <summary>Resulting centrifugal force F, N, of equal pairs of planets.</summary>
+    /// <remarks>
+    /// <code>F = u·|m_1·a_1 + m_2·a_2·e^(iδ)|·ω_c²</code>
+    /// Symbols: u unbalance factor of the pairs, 1; m masses, t; a distances from the carrier axis, mm; δ angle at the axis between
+    /// the two planets of a pair, rad; ω_c speed of the carrier, rad/s; F in N.<br/>
+    /// Source: statics, sum of radial forces.<br/>
+    /// Valid for: pairs that are all alike.
+    /// </remarks>
+    public static double PairUnbalanceForce(
+        double unbalance,
+        double firstMass,
+        double firstDistance,
+        double secondMass,
+        double secondDistance,
+        double pairAngle,
+        double carrierSpeed)
+    {
+        var (first, second) = (firstMass * firstDistance, secondMass * secondDistance);
+        var moment = Math.Sqrt(first * first + second * second + 2 * first * second * Math.Cos(pairAngle));
+        return unbalance * moment * carrierSpeed * carrierSpeed;
+    }
 }

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using Pawl.Quantities;
 using Pawl.Specs.Text;
+using Pawl.Specs.Yaml;
 
 namespace Pawl.Specs.Model;
 
@@ -17,6 +18,10 @@ public sealed record GearboxSpec
 
     [NotAKey]
     public required Catalogue Catalogue { get; init; }
+
+    /// <summary>The merged tree that this was read from: every declared value as written, with its place; null for a spec made by hand.</summary>
+    [NotAKey]
+    public YamlNode? Tree { get; init; }
 
     [Display(Name = "Format version", Description = "Version of the spec format. This build reads 1.")]
     [Range(Limits.Format, Limits.Format)]
@@ -89,6 +94,9 @@ public sealed record DutySpec
     [Display(Name = "Input", Description = "Speed and torque at the input.")]
     public InputDutySpec? Input { get; init; }
 
+    [Display(Name = "Output", Description = "What the load asks of the output.")]
+    public OutputDutySpec? Output { get; init; }
+
     [Display(Name = "Service life", Description = "Hours under load that the gearbox must last.")]
     [Measures(nameof(Dimension.OfTime), Example = "4000 h")]
     public Stated<Amount>? ServiceLife { get; init; }
@@ -118,6 +126,14 @@ public sealed record InputDutySpec
     [Display(Name = "Direction", Description = "Whether the drive turns one way or both.")]
     [OneOf("one", "both")]
     public Stated<string>? Direction { get; init; }
+}
+
+/// <summary>What the load asks of the output.</summary>
+public sealed record OutputDutySpec
+{
+    [Display(Name = "Greatest lash", Description = "Greatest angular play of the meshes at the output that the load bears, input held.")]
+    [Measures(nameof(Dimension.OfAngle), Example = "30′")]
+    public Stated<Amount>? GreatestLash { get; init; }
 }
 
 /// <summary>Lubricant and its temperatures.</summary>

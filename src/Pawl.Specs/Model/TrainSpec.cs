@@ -160,6 +160,10 @@ public sealed record GearSpec
     [Measures(nameof(Dimension.OfLength), Example = "69.3 mm")]
     public Stated<Toleranced>? RootDiameter { get; init; }
 
+    [Display(Name = "Root form diameter", Description = "d_Ff: where the involute ends at the root, as the maker of the tool states it; absent on an external gear: by a rack tool. A ring needs it, for its root depends on its cutter.")]
+    [Measures(nameof(Dimension.OfLength), Example = "96.9 mm")]
+    public Stated<Toleranced>? RootFormDiameter { get; init; }
+
     [Display(Name = "Tip chamfer", Description = "Radial height of the tip chamfer; absent: none.")]
     [Measures(nameof(Dimension.OfLength), Example = "0.2 mm")]
     public Stated<Amount>? TipChamfer { get; init; }

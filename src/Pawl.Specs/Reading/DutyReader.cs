@@ -13,6 +13,7 @@ internal static class DutyReader
     public static DutySpec Read(MapReader reader, Catalogue? catalogue)
     {
         var input = reader.Map("input") is { } inputMap ? Input(inputMap) : null;
+        var output = reader.Map("output") is { } outputMap ? Output(outputMap) : null;
         var life = reader.Amount("service_life", Dimension.OfTime, AmountRange.Positive);
         var factor = reader.Number("application_factor", Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor);
         var oil = reader.Map("oil") is { } oilMap ? Oil(oilMap, catalogue) : null;
@@ -23,7 +24,7 @@ internal static class DutyReader
         if (stated && !reader.HasErrors)
             CheckShares(reader, spectrum);
 
-        return new() { Input = input, ServiceLife = life, ApplicationFactor = factor, Oil = oil, Spectrum = spectrum };
+        return new() { Input = input, Output = output, ServiceLife = life, ApplicationFactor = factor, Oil = oil, Spectrum = spectrum };
     }
 
     private static InputDutySpec Input(MapReader reader)
@@ -33,6 +34,13 @@ internal static class DutyReader
         var direction = reader.Word("direction", Directions);
         reader.Finish();
         return new() { Speed = speed, Torque = torque, Direction = direction };
+    }
+
+    private static OutputDutySpec Output(MapReader reader)
+    {
+        var lash = reader.Amount("greatest_lash", Dimension.OfAngle, AmountRange.Positive);
+        reader.Finish();
+        return new() { GreatestLash = lash };
     }
 
     private static OilSpec Oil(MapReader reader, Catalogue? catalogue)

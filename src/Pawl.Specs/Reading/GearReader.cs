@@ -33,6 +33,7 @@ internal static class GearReader
         var axialPlace = reader.Toleranced("axial_place", Dimension.OfLength);
         var tipDiameter = reader.Toleranced("tip_diameter", Dimension.OfLength, AmountRange.Positive);
         var rootDiameter = reader.Toleranced("root_diameter", Dimension.OfLength, AmountRange.Positive);
+        var rootForm = reader.Toleranced("root_form_diameter", Dimension.OfLength, AmountRange.Positive);
         var tipChamfer = reader.Amount("tip_chamfer", Dimension.OfLength, AmountRange.NotNegative);
         var allowance = reader.Map("thickness_allowance") is { } allowanceMap ? Allowance(allowanceMap) : null;
         var ballDiameter = reader.Amount("ball_diameter", Dimension.OfLength, AmountRange.Positive);
@@ -66,6 +67,7 @@ internal static class GearReader
                 AxialPlace = axialPlace,
                 TipDiameter = tipDiameter,
                 RootDiameter = rootDiameter,
+                RootFormDiameter = rootForm,
                 TipChamfer = tipChamfer,
                 ThicknessAllowance = allowance,
                 BallDiameter = ballDiameter,

@@ -33,6 +33,7 @@ internal static class GearboxReader
                 File = file,
                 FilesRead = filesRead,
                 Catalogue = catalogue ?? Catalogue.Empty,
+                Tree = tree,
                 Pawl = pawl,
                 Extends = extends,
                 Gearbox = identity,

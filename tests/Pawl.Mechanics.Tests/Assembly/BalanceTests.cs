@@ -36,6 +36,14 @@ public sealed class BalanceTests
     public void Unbalance_force_is_in_newtons() =>
         Assert.Equal(0.1575, Balance.UnbalanceForce(0.07, 0.0005, 45, 10), 12);
 
+    // By hand: the moments of a pair add up in line, cancel opposite each other, and make the long side of 3-4-5 at a right angle.
+    [Theory]
+    [InlineData(0, 7)]
+    [InlineData(Math.PI / 2, 5)]
+    [InlineData(Math.PI, 1)]
+    public void The_planets_of_a_pair_pull_together(double angle, double moment) =>
+        Assert.Equal(2 * moment * 9, Balance.PairUnbalanceForce(2, 0.1, 30, 0.1, 40, angle, 3), 9);
+
     // Brute force: every planet of a balanced pair has its opposite.
     [Fact]
     public void Opposite_pairs_are_found_wherever_they_stand()

@@ -6,8 +6,9 @@ namespace Pawl.Mechanics.Tests.Trains;
 /// <summary>Worked examples that were printed elsewhere, and a textbook gear set whose ratios are closed forms.</summary>
 public sealed class PublishedTrainTests
 {
-    // R. S. Khurmi, A Textbook of Engineering Mechanics, chapter "Transmission of Power by Gear Trains", p. 711: an arm turns at
-    // 150 rpm and carries gears A (36 teeth, on the arm's axis) and B (45). A held: B makes 270 rpm. A at −300 rpm: B makes 510 rpm.
+    // R. S. Khurmi and J. K. Gupta, Theory of Machines, chapter "Gear Trains", example 13.4 (attribution from memory; printed in many
+    // collections): an arm turns at 150 rpm and carries gears A (36 teeth, on the arm's axis) and B (45). A held: B makes 270 rpm.
+    // A at −300 rpm: B makes 510 rpm.
     [Theory]
     [InlineData(0, 270)]
     [InlineData(-300, 510)]
@@ -20,7 +21,7 @@ public sealed class PublishedTrainTests
         Assert.Equal(printed, speeds!.Of("B")!.Speed);
     }
 
-    // R. S. Khurmi and J. K. Gupta, Theory of Machines, chapter "Gear Trains" (attribution from memory; printed in many collections):
+    // Same book (attribution from memory; printed in many collections):
     // ring A of 72 teeth held, sun C of 32, arm at 18 rpm. Answers: C 58.5 rpm, B 46.8 rpm the other way, z_B = 20.
     [Fact]
     public void A_simple_planetary_turns_as_printed()
