@@ -92,7 +92,7 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             + $"{Phrase.Count(record.Coverage.Overall.NotEvaluated, "check")}");
         foreach (var wait in record.Waiting)
         {
-            var alone = wait.Alone == wait.Checks ? "" : $", {Phrase.Whole(wait.Alone)} of them for this alone";
+            var alone = wait.Alone == wait.Checks ? "" : wait.Alone == 0 ? ", each for others too" : $", {Phrase.Whole(wait.Alone)} of them for this alone";
             lines.Write($"  {Safe(wait.Reason)} ({Phrase.Count(wait.Checks, "check")}{alone}): {Safe(string.Join(", ", wait.Rules))}");
         }
     }
@@ -117,6 +117,10 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
 
     private static string Measured(FindingRecord finding)
     {
+        // A list of faults that should be empty: what is in it says all, and "limit none" would read as no limit.
+        if (finding.OneOf is ["none"] && finding.Measured?.Value.Text is { } faults && faults != "none")
+            return Safe(faults);
+
         var (value, limit) = Figures.Apart(finding);
         var margin = finding.Margin is { } m ? $", margin {Figures.Margin(m)}" : "";
         return $"value {Safe(value)}, limit {Safe(limit)}{margin}";

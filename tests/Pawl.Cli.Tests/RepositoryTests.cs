@@ -98,6 +98,24 @@ public sealed class RepositoryTests
         Assert.True(ran.Code == 0, ran.Out);
     }
 
+    // The README's spec with nothing held: "limit none" would read as if there were no limit.
+    [Fact]
+    public void A_list_of_faults_is_told_as_it_is_and_not_set_against_a_limit()
+    {
+        var readme = File.ReadAllText(Path.Combine(Root, "README.md"));
+        var start = readme.IndexOf("# yaml-language-server", StringComparison.Ordinal);
+        var spec = readme[start..readme.IndexOf("```", start, StringComparison.Ordinal)].Replace("fixed: [housing]", "fixed: []", StringComparison.Ordinal)
+            .Replace("  planets:\n", "  bodies: {housing: {}}\n  planets:\n", StringComparison.Ordinal);
+        using var place = new Workplace { Engine = Engine.Shipped }.With("r.yaml", spec);
+
+        var ran = place.Run("check", "r.yaml");
+
+        Assert.Equal(1, ran.Code);
+        var finding = Assert.Single(ran.OutLines, l => l.Contains(": error train/undetermined: ", StringComparison.Ordinal));
+        Assert.Contains(": The speed of ", finding, StringComparison.Ordinal);
+        Assert.DoesNotContain("limit none", finding, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_schemas_in_the_repository_are_up_to_date() => Assert.Equal(0, Run("schema", "--output", "schema", "--check").Code);
 
