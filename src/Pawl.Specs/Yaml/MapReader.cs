@@ -585,7 +585,7 @@ public sealed class MapReader
             _ => null,
         };
         if (wanted is null && Limits.Of(amount.Dimension) is var (least, most) && !(value >= least.Coherent && value <= most.Coherent))
-            wanted = $"from {least} to {most}";
+            wanted = value < least.Coherent ? $"at least {least}" : $"at most {most}";
         if (wanted is null)
             return true;
 
