@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 using Pawl.Specs.Text;
 using Pawl.Specs.Yaml;
