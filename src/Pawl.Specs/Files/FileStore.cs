@@ -43,7 +43,7 @@ internal sealed class FileStore
 
             using var stream = new FileStream(path.Full, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
             if (stream.Length > YamlReader.MostBytes)
-                return new(path.Shown, null, null, [SpecDiagnostics.TooLarge(path.Shown)]);
+                return new(path.Shown, null, null, [SpecDiagnostics.TooLarge(path.Shown, stream.Length)]);
 
             var content = new byte[stream.Length];
             stream.ReadExactly(content);

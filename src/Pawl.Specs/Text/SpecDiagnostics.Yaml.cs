@@ -20,9 +20,12 @@ internal static partial class SpecDiagnostics
     public static Diagnostic SeveralDocuments(SourceSpan span) =>
         Error(DiagnosticCodes.SeveralDocuments, span, "A second document starts here.", "One file holds one document. Remove the `---`, or use a file each.");
 
-    public static Diagnostic TooLarge(string file) =>
+    /// <param name="file">The path that messages carry.</param>
+    /// <param name="bytes">Its size, or null for a stream that was not read to its end.</param>
+    public static Diagnostic TooLarge(string file, long? bytes) =>
         Error(
-            DiagnosticCodes.TooLarge, SourceSpan.Whole(file), $"The file has more than {YamlReader.MostBytes / 1_000_000} MB, the most that is read.",
+            DiagnosticCodes.TooLarge, SourceSpan.Whole(file),
+            $"The file has {(bytes is { } known ? $"{known / 1_000_000} MB; {YamlReader.MostBytes / 1_000_000} MB are read at most" : $"more than {YamlReader.MostBytes / 1_000_000} MB, the most that is read")}.",
             "A spec has some kilobytes. Is this the right file?");
 
     public static Diagnostic TooManyNodes(SourceSpan span) =>

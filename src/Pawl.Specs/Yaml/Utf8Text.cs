@@ -21,7 +21,7 @@ internal static class Utf8Text
     {
         if (bytes.Length > YamlReader.MostBytes)
         {
-            diagnostics.Add(SpecDiagnostics.TooLarge(file));
+            diagnostics.Add(SpecDiagnostics.TooLarge(file, bytes: null));
             return null;
         }
 
