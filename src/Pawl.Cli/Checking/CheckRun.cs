@@ -122,6 +122,8 @@ internal sealed class CheckRun : IDisposable
         var to = _settings.Out.Value == Format.Text ? _desk.Out : _desk.Error;
         if (_bases.Count > 0 && !_settings.Quiet)
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{_bases.Count} base {(_bases.Count == 1 ? "file" : "files")} passed over"));
+        if (_settings.ReportPlace.Value is { } place && !_settings.Quiet)
+            to.WriteLine($"reports in {Plain.Line(Path.GetRelativePath(_desk.Folder, place).Replace('\\', '/'))}");
         _totals.Write(to);
         return _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
             : _fails ? ExitCode.Findings

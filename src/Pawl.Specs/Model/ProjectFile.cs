@@ -43,6 +43,6 @@ public sealed record ReportsSpec
     public Stated<string>? Folder { get; init; }
 
     [Display(Name = "Formats", Description = "Formats to write.")]
-    [OneOf("markdown", "html", "json", "sarif", "junit")]
+    [OneOf("markdown", "html", "json")]
     public ImmutableArray<Stated<string>> Formats { get; init; } = [];
 }

@@ -14,7 +14,7 @@ public sealed record ProjectLoad(ProjectFile? Project, ImmutableArray<Diagnostic
 public static class ProjectReader
 {
     private static readonly string[] Severities = ["error", "warning", "note"];
-    private static readonly string[] Formats = ["markdown", "html", "json", "sarif", "junit"];
+    private static readonly string[] Formats = ["markdown", "html", "json"];
 
     /// <summary>The nearest project file from a folder upwards, or null. The folder that holds <c>.git</c> is the last one looked at.</summary>
     public static string? Find(string folder)
