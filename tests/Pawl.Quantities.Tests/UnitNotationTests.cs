@@ -122,7 +122,8 @@ public class UnitNotationTests
     public void The_symbol_of_any_compound_reads_back_as_the_same_unit()
     {
         var name = Gen.OneOf("mm", "N", "lbf", "ft", "°C", "Nm", "fpm", "µin", "rad", "%", "J", "kg", "min");
-        var power = Gen.OneOf("", "²", "^-1", "^3", "⁻²");
+        // Three squares of a force stay within the twelfth power of time, the highest that is read.
+        var power = Gen.OneOf("", "²", "^-1", "^2", "⁻²");
         var factor = Gen.Select(name, power, (n, p) => n + (n is "Nm" or "fpm" ? "" : p));
         var compound = Gen.Select(factor, factor, factor, Gen.OneOf("·", "/"), Gen.Bool, (a, b, c, op, nested) =>
             nested ? $"{a}/({b}{op}{c})" : $"{a}{op}{b}/{c}");

@@ -181,7 +181,6 @@ internal sealed class GearDraft
         if (!IsInternal)
             Span(draft);
         Balls(draft);
-        BallSeat();
         Rim(draft);
     }
 
@@ -221,41 +220,22 @@ internal sealed class GearDraft
                     IsInternal ? "1.68 modules, common practice for internal gears" : "1.728 modules, common practice for external gears")
                 : Quantity.NotEvaluated(K.BallDiameter, [], s[K.Module].Reasons));
         s.Add(Quantity.Compute(
-            K.DimensionOverBalls,
+            K.BallCentreDiameter,
             [
                 s[K.Teeth], s[K.BaseDiameter], s[K.Module], s[K.PressureAngle], s[K.TransversePressureAngle], s[K.ProfileShift],
                 s[K.BallDiameter], s[K.ThicknessAllowance],
             ],
-            v =>
-            {
-                var angle = BallInspection.CentrePressureAngle(v[6], z, v[2], v[3], v[4], v[5], v[7]);
-                return BallInspection.Dimension(z, BallInspection.CentreDiameter(sign * v[1], angle), v[6]);
-            }));
-    }
-
-    /// <summary>A ball must touch the flanks, stand proud of the tips and clear the root, else it measures nothing.</summary>
-    private void BallSeat()
-    {
-        var s = Subject;
-        var (z, sign) = (SignedTeeth, Sign);
-        s.Add(Quantity.Compute(
-            K.BallProud,
-            [
-                s[K.Teeth], s[K.BaseDiameter], s[K.Module], s[K.PressureAngle], s[K.TransversePressureAngle], s[K.ProfileShift],
-                s[K.BallDiameter], s[K.ThicknessAllowance], s[K.TipDiameter],
-            ],
-            v => BallInspection.StandsProud(
-                BallInspection.CentreDiameter(sign * v[1], BallInspection.CentrePressureAngle(v[6], z, v[2], v[3], v[4], v[5], v[7])),
-                v[6], sign * v[8])));
-        s.Add(Quantity.Compute(
-            K.BallRootClearance,
-            [
-                s[K.Teeth], s[K.BaseDiameter], s[K.Module], s[K.PressureAngle], s[K.TransversePressureAngle], s[K.ProfileShift],
-                s[K.BallDiameter], s[K.ThicknessAllowance], s[K.RootDiameter],
-            ],
-            v => BallInspection.RootClearance(
-                BallInspection.CentreDiameter(sign * v[1], BallInspection.CentrePressureAngle(v[6], z, v[2], v[3], v[4], v[5], v[7])),
-                v[6], sign * v[8])));
+            v => BallInspection.CentreDiameter(
+                v[1], BallInspection.CentrePressureAngle(v[6], z, v[2], v[3], v[4], v[5], v[7]))));
+        s.Add(Derive.From(
+            K.DimensionOverBalls, s[K.Teeth], s[K.BallCentreDiameter], s[K.BallDiameter],
+            (_, centre, ball) => BallInspection.Dimension(z, centre, ball)));
+        s.Add(Derive.From(
+            K.BallProud, s[K.BallCentreDiameter], s[K.BallDiameter], s[K.TipDiameter],
+            (centre, ball, tip) => BallInspection.StandsProud(centre, ball, sign * tip)));
+        s.Add(Derive.From(
+            K.BallRootClearance, s[K.BallCentreDiameter], s[K.BallDiameter], s[K.RootDiameter],
+            (centre, ball, root) => BallInspection.RootClearance(centre, ball, sign * root)));
     }
 
     private void Rim(Draft draft)

@@ -190,26 +190,31 @@ public static class GearQuantities
         Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind BallCentreDiameter = new()
+    {
+        Name = "ball_centre_diameter", Symbol = "d_K", Title = "Diameter of the circle through the ball centres", Unit = Units.Millimetre,
+        Formula = "d_K = d_b / cos α_Kt, inv α_Kt = inv α_t + D_M/(z·m_n·cos α_n) − (π/2 − 2·x·tan α_n)/z + E_sn/(z·m_n)",
+        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn"], Source = Iso,
+        Note = "nominal at the middle of the thickness allowance",
+    };
+
     public static readonly QuantityKind DimensionOverBalls = new()
     {
         Name = "dimension_over_balls", Symbol = "M_dK", Title = "Dimension over balls (internal: between balls)", Unit = Units.Millimetre,
-        Formula = "inv α_Kt = inv α_t + D_M/(z·m_n·cos α_n) − (π/2 − 2·x·tan α_n)/z + E_sn/(z·m_n); M = d_K·cos(π/2z if odd) ± D_M, d_K = d_b/cos α_Kt",
-        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn"], Source = Iso,
+        Formula = "M_dK = d_K ± D_M; for odd z d_K·cos(π/(2·z)) ± D_M (internal −)", Symbols = ["z", "d_K", "D_M"], Source = Iso,
         Note = "nominal at the middle of the thickness allowance",
     };
 
     public static readonly QuantityKind BallProud = new()
     {
         Name = "ball_proud", Title = "Height by which the ball stands proud of the tip", Unit = Units.Millimetre, Scale = 0.1,
-        Formula = "(d_K + D_M − d_a)/2, signed (internal: toward the axis)",
-        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn", "d_a"], Source = Iso,
+        Formula = "(d_K + D_M − d_a)/2 (internal: (d_a + D_M − d_K)/2)", Symbols = ["d_K", "D_M", "d_a"], Source = Iso,
     };
 
     public static readonly QuantityKind BallRootClearance = new()
     {
         Name = "ball_root_clearance", Title = "Clearance of the ball from the root", Unit = Units.Millimetre, Scale = 0.1,
-        Formula = "(d_K − D_M − d_f)/2, signed (internal: away from the axis)",
-        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn", "d_f"], Source = Iso,
+        Formula = "(d_K − D_M − d_f)/2 (internal: (d_f − d_K − D_M)/2)", Symbols = ["d_K", "D_M", "d_f"], Source = Iso,
     };
 
     public static readonly QuantityKind RimThickness = new()
@@ -240,6 +245,6 @@ public static class GearQuantities
         Teeth, Kind, OnPlanet, Module, PressureAngle, HelixAngle, ProfileShift, Addendum, Dedendum, RootFillet, FaceWidth, AxialPlace,
         ThicknessAllowance, TipChamfer, Surface, TransversePressureAngle, BaseHelixAngle, ReferenceDiameter, BaseDiameter, TipDiameter,
         ActiveTipDiameter, RootDiameter, ToothDepth, TipThickness, TipThicknessFactor, LeastProfileShift, UndercutMargin,
-        RootFormDiameter, SpanTeeth, BaseTangentLength, SpanMeasurable, BallDiameter, DimensionOverBalls, BallProud, BallRootClearance, RimThickness, RimRatio, ThermalExpansion,
+        RootFormDiameter, SpanTeeth, BaseTangentLength, SpanMeasurable, BallDiameter, BallCentreDiameter, DimensionOverBalls, BallProud, BallRootClearance, RimThickness, RimRatio, ThermalExpansion,
     ];
 }

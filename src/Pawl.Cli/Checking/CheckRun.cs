@@ -14,7 +14,7 @@ namespace Pawl.Cli.Checking;
 internal sealed class CheckRun : IDisposable
 {
     // Enough to keep the cores busy between two printings, few enough to keep the memory flat.
-    private const int ChunkSize = 64;
+    private const int ChunkSize = 16;
 
     private readonly Desk _desk;
     private readonly Settings _settings;

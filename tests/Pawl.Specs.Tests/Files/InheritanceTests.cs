@@ -293,7 +293,7 @@ public sealed class InheritanceTests
 
         var diagnostic = Only(project.Loader().Load("r1.yaml"), DiagnosticCodes.TooLarge, "r1.yaml", 1, 1);
 
-        Assert.Contains("more than 10 MB", diagnostic.Message, StringComparison.Ordinal);
+        Assert.Contains("100 MB", diagnostic.Message, StringComparison.Ordinal);
     }
 
     [Theory]
