@@ -34,9 +34,10 @@ public sealed class TrainLawTests
             Assert.Equal(p.Second, p.First.Speed.ToDouble(), tolerance: 1e-7 * Math.Max(1, Math.Abs(p.Second))));
     });
 
-    // Brute force: every choice of which gear drives each mesh, by Math.NET Numerics.
+    // Brute force: every choice of which gear drives each mesh, by Math.NET Numerics. As a rule one choice agrees with itself; of
+    // some ten thousand random trains one, where much power circulates, had two (efficiencies 0.501 and 0.146).
     [Fact]
-    public void The_direction_of_the_losses_is_the_only_one_that_agrees_with_itself()
+    public void The_direction_of_the_losses_agrees_with_itself()
     {
         var (driving, locking) = (0, 0);
         Any.Sample(Compare, iter: 2000);
@@ -53,7 +54,7 @@ public sealed class TrainLawTests
             var working = found.Where(e => e > 1e-9).ToList();
             if (solution.Torques is { } torques)
             {
-                Assert.Equal(torques.Efficiency, Assert.Single(working), tolerance: 1e-6);
+                Assert.Contains(working, efficiency => Math.Abs(efficiency - torques.Efficiency) < 1e-6);
                 Interlocked.Increment(ref driving);
             }
             else
