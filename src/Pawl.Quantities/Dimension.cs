@@ -13,8 +13,10 @@ namespace Pawl.Quantities;
 /// <param name="Temperature">Exponent of temperature.</param>
 /// <param name="Angle">Exponent of plane angle.</param>
 /// <param name="IsPoint">True for a temperature on a scale, false for everything else.</param>
+/// <param name="Hardness">Exponent of hardness: a number on a scale of its own, not a stress and not a ratio.</param>
 public readonly record struct Dimension(
-    sbyte Length = 0, sbyte Mass = 0, sbyte Time = 0, sbyte Temperature = 0, sbyte Angle = 0, bool IsPoint = false)
+    sbyte Length = 0, sbyte Mass = 0, sbyte Time = 0, sbyte Temperature = 0, sbyte Angle = 0, bool IsPoint = false,
+    sbyte Hardness = 0)
 {
     /// <summary>A ratio: a number without a dimension.</summary>
     public static readonly Dimension Ratio;
@@ -37,6 +39,8 @@ public readonly record struct Dimension(
     public static readonly Dimension OfDensity = new(Length: -3, Mass: 1);
     public static readonly Dimension OfThermalExpansion = new(Temperature: -1);
     public static readonly Dimension OfLineLoad = new(Mass: 1, Time: -2);
+    public static readonly Dimension OfInverseStress = new(Length: 1, Mass: -1, Time: 2);
+    public static readonly Dimension OfHardness = new(Hardness: 1);
 
     /// <summary>The everyday name ("length", "torque"), or the exponents where there is none.</summary>
     public string Name => DimensionNames.Of(this);
@@ -46,11 +50,11 @@ public readonly record struct Dimension(
 
     public static Dimension operator *(Dimension a, Dimension b) => new(
         Narrow(a.Length + b.Length), Narrow(a.Mass + b.Mass), Narrow(a.Time + b.Time),
-        Narrow(a.Temperature + b.Temperature), Narrow(a.Angle + b.Angle));
+        Narrow(a.Temperature + b.Temperature), Narrow(a.Angle + b.Angle), Hardness: Narrow(a.Hardness + b.Hardness));
 
     public static Dimension operator /(Dimension a, Dimension b) => new(
         Narrow(a.Length - b.Length), Narrow(a.Mass - b.Mass), Narrow(a.Time - b.Time),
-        Narrow(a.Temperature - b.Temperature), Narrow(a.Angle - b.Angle));
+        Narrow(a.Temperature - b.Temperature), Narrow(a.Angle - b.Angle), Hardness: Narrow(a.Hardness - b.Hardness));
 
     public static Dimension Multiply(Dimension left, Dimension right) => left * right;
 
@@ -59,7 +63,7 @@ public readonly record struct Dimension(
     /// <summary>This dimension to a whole power.</summary>
     public Dimension Power(int exponent) => new(
         Narrow((long)Length * exponent), Narrow((long)Mass * exponent), Narrow((long)Time * exponent),
-        Narrow((long)Temperature * exponent), Narrow((long)Angle * exponent));
+        Narrow((long)Temperature * exponent), Narrow((long)Angle * exponent), Hardness: Narrow((long)Hardness * exponent));
 
     /// <summary>Whether the two agree when angles are read as plain numbers, as in torque · angular speed = power.</summary>
     public bool EqualsUpToAngle(Dimension other) => (this with { Angle = 0 }) == (other with { Angle = 0 });
@@ -67,10 +71,11 @@ public readonly record struct Dimension(
     // Written out: the generated comparison goes through a generic comparer that must be compiled at start-up.
     public bool Equals(Dimension other) =>
         Length == other.Length && Mass == other.Mass && Time == other.Time
-        && Temperature == other.Temperature && Angle == other.Angle && IsPoint == other.IsPoint;
+        && Temperature == other.Temperature && Angle == other.Angle && IsPoint == other.IsPoint
+        && Hardness == other.Hardness;
 
     public override int GetHashCode() => unchecked(
-        (((((((((Length * 31) + Mass) * 31) + Time) * 31) + Temperature) * 31) + Angle) * 31) + (IsPoint ? 1 : 0));
+        (((((((((((Length * 31) + Mass) * 31) + Time) * 31) + Temperature) * 31) + Angle) * 31) + Hardness) * 31) + (IsPoint ? 1 : 0));
 
     public override string ToString() => Name;
 

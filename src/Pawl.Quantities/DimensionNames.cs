@@ -27,6 +27,7 @@ internal static class DimensionNames
         (Dimension.OfDensity, "density"),
         (Dimension.OfThermalExpansion, "thermal expansion"),
         (Dimension.OfLineLoad, "line load or stiffness"),
+        (Dimension.OfHardness, "hardness"),
         (new(Length: -1, Mass: 1, Time: -1), "dynamic viscosity"),
         (new(Length: 2, Mass: 1, Time: -2, Angle: -1), "torsional stiffness"),
         (new(Length: -2, Mass: 1, Time: -2), "stiffness per area"),
@@ -49,7 +50,7 @@ internal static class DimensionNames
         (new(Length: -1), "curvature"),
         (new(Length: -1, Angle: 1), "angle per length"),
         (new(Length: 1, Angle: -1), "length per angle"),
-        (new(Length: 1, Mass: -1, Time: 2), "inverse stress"),
+        (Dimension.OfInverseStress, "inverse stress"),
         (new(Mass: -1, Time: 2), "compliance"),
         (new(Length: 1, Temperature: -1), "length per temperature"),
     ];
@@ -73,6 +74,7 @@ internal static class DimensionNames
         Append(text, "time", dimension.Time);
         Append(text, "temperature", dimension.Temperature);
         Append(text, "angle", dimension.Angle);
+        Append(text, "hardness", dimension.Hardness);
         return text.ToString();
     }
 

@@ -192,7 +192,7 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
         var symbol = Symbol();
         if (UnitTable.Find(symbol) is { } named) return named;
 
-        int length = 0, mass = 0, time = 0, temperature = 0, angle = 0;
+        int length = 0, mass = 0, time = 0, temperature = 0, angle = 0, hardness = 0;
         var factor = 1.0;
         for (var term = 0; term < _count; term++)
         {
@@ -202,12 +202,13 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
             time += unit.Dimension.Time * exponent;
             temperature += unit.Dimension.Temperature * exponent;
             angle += unit.Dimension.Angle * exponent;
+            hardness += unit.Dimension.Hardness * exponent;
             for (var i = 0; i < Math.Abs(exponent); i++) factor = exponent > 0 ? factor * unit.Factor : factor / unit.Factor;
         }
 
         return IsSane(length) && IsSane(mass) && IsSane(time) && IsSane(temperature) && IsSane(angle)
-            && double.IsNormal(factor)
-            ? new Unit(symbol, new((sbyte)length, (sbyte)mass, (sbyte)time, (sbyte)temperature, (sbyte)angle), factor)
+            && IsSane(hardness) && double.IsNormal(factor)
+            ? new Unit(symbol, new((sbyte)length, (sbyte)mass, (sbyte)time, (sbyte)temperature, (sbyte)angle, Hardness: (sbyte)hardness), factor)
             : null;
     }
 

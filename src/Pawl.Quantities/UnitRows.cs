@@ -33,7 +33,6 @@ internal static class UnitRows
     private static readonly Dimension s_acceleration = new(Length: 1, Time: -2);
     private static readonly Dimension s_angularAcceleration = new(Angle: 1, Time: -2);
     private static readonly Dimension s_volumeFlow = new(Length: 3, Time: -1);
-    private static readonly Dimension s_inverseStress = new(Length: 1, Mass: -1, Time: 2);
 
     public static readonly UnitRow[] Named =
     [
@@ -182,7 +181,7 @@ internal static class UnitRows
         Row("1/°F", Dimension.OfThermalExpansion, 1 / DegreeFahrenheit),
         Row("in/(in·°F)", Dimension.OfThermalExpansion, 1 / DegreeFahrenheit),
 
-        Row("N/mm", Dimension.OfLineLoad, 1),
+        new(Units.NewtonPerMillimetre, ""),
         Row("N/µm", Dimension.OfLineLoad, 1e3),
         Row("lbf/in", Dimension.OfLineLoad, PoundForce / Inch),
         Row("N/m", Dimension.OfLineLoad, 1e-3),
@@ -205,8 +204,11 @@ internal static class UnitRows
         Row("L/min", s_volumeFlow, 1e6 / 60, "l/min"),
         Row("gal/min", s_volumeFlow, Gallon / 60, "gpm"),
 
-        Row("1/MPa", s_inverseStress, 1),
-        Row("1/GPa", s_inverseStress, 1e-3),
+        // Rules and reports speak of Vickers hardness; specs may write other scales, which convert by a table and not by a factor.
+        new(Units.Vickers, ""),
+
+        Row("1/MPa", Dimension.OfInverseStress, 1),
+        Row("1/GPa", Dimension.OfInverseStress, 1e-3),
     ];
 
     /// <summary>

@@ -33,6 +33,9 @@ public static class Units
     public static readonly Unit KilogramPerCubicMetre = new("kg/m³", Dimension.OfDensity, 1e-12);
     public static readonly Unit PerKelvin = new("1/K", Dimension.OfThermalExpansion, 1);
 
+    public static readonly Unit NewtonPerMillimetre = new("N/mm", Dimension.OfLineLoad, 1);
+    public static readonly Unit Vickers = new("HV", Dimension.OfHardness, 1);
+
     /// <summary>Every unit with a name of its own, the usual ones first. Compounds of them are units too.</summary>
     public static ImmutableArray<Unit> All => UnitTable.All;
 

@@ -10,10 +10,11 @@ internal static class Exponents
     {
         var (length, mass, time) = (a.Length + (b.Length * power), a.Mass + (b.Mass * power), a.Time + (b.Time * power));
         var (temperature, angle) = (a.Temperature + (b.Temperature * power), a.Angle + (b.Angle * power));
+        var hardness = a.Hardness + (b.Hardness * power);
         combined = default;
-        if (!Fits(length) || !Fits(mass) || !Fits(time) || !Fits(temperature) || !Fits(angle))
+        if (!Fits(length) || !Fits(mass) || !Fits(time) || !Fits(temperature) || !Fits(angle) || !Fits(hardness))
             return false;
-        combined = new((sbyte)length, (sbyte)mass, (sbyte)time, (sbyte)temperature, (sbyte)angle);
+        combined = new((sbyte)length, (sbyte)mass, (sbyte)time, (sbyte)temperature, (sbyte)angle, Hardness: (sbyte)hardness);
         return true;
 
         bool Fits(int exponent) => Math.Abs(exponent) <= most;
@@ -23,7 +24,8 @@ internal static class Exponents
     public static bool TryHalve(Dimension square, out Dimension half)
     {
         half = new(
-            (sbyte)(square.Length / 2), (sbyte)(square.Mass / 2), (sbyte)(square.Time / 2), (sbyte)(square.Temperature / 2), (sbyte)(square.Angle / 2));
+            (sbyte)(square.Length / 2), (sbyte)(square.Mass / 2), (sbyte)(square.Time / 2), (sbyte)(square.Temperature / 2), (sbyte)(square.Angle / 2),
+            Hardness: (sbyte)(square.Hardness / 2));
         return half.Power(2) == square;
     }
 }

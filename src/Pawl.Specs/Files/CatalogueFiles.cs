@@ -24,9 +24,10 @@ internal sealed record CatalogueFiles(
                 diagnostics.Add(complaint!);
         }
 
-        List<FileRead> read = [];
-        List<MaterialSpec> materials = [];
-        List<LubricantSpec> lubricants = [];
+        var shipped = ShippedCatalogue.Instance;
+        List<FileRead> read = [shipped.Read];
+        List<MaterialSpec> materials = [.. shipped.Catalogue.Materials.Entries];
+        List<LubricantSpec> lubricants = [.. shipped.Catalogue.Lubricants.Entries];
         foreach (var source in sources.Values)
         {
             var file = files.Shared(source);

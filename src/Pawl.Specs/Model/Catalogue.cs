@@ -58,12 +58,71 @@ public sealed record MaterialSpec
     [Measures(nameof(Dimension.OfDensity), Example = "7850 kg/m³")]
     public Stated<Amount>? Density { get; init; }
 
+    [Display(Name = "Carbon", Description = "Carbon content by mass.")]
+    public ShareWindowSpec? Carbon { get; init; }
+
+    [Display(Name = "Treatments", Description = "The heat treatments that the steel takes, each with its windows. Absent: not a gear steel.")]
+    public Named<TreatmentSpec> Treatments { get; init; } = Named<TreatmentSpec>.Empty;
+
     [Display(Name = "Source", Description = "Where the numbers come from.")]
     public required Stated<string> Source { get; init; }
 
     [Display(Name = "Certainty", Description = "published (the source was open), memory (from memory) or invented (demo data).")]
     [OneOf("published", "memory", "invented")]
     public required Stated<string> Certainty { get; init; }
+}
+
+/// <summary>A treatment that a steel takes.</summary>
+public sealed record TreatmentSpec
+{
+    /// <summary>One of <see cref="Model.Treatments.Words"/>.</summary>
+    [NotAKey]
+    public required Stated<string> Name { get; init; }
+
+    [Display(Name = "Class", Description = "Class of ISO 6336-5 whose limits hold, or none where the standard does not cover it.")]
+    [OneOf("St", "V-carbon", "V-alloy", "IF", "Eh", "NT", "NV-nitrided", "NV-nitrocarburised", "none")]
+    public required Stated<string> Class { get; init; }
+
+    [Display(Name = "Surface hardness", Description = "What the treatment gives, as a window in HRC, HV or HBW.")]
+    public Stated<Hardness>? SurfaceHardness { get; init; }
+
+    [Display(Name = "Core hardness", Description = "What small sections reach, as a window in HRC, HV or HBW.")]
+    public Stated<Hardness>? CoreHardness { get; init; }
+
+    [Display(Name = "Tempering", Description = "Usual temperatures of tempering or ageing.")]
+    public TemperatureWindowSpec? Tempering { get; init; }
+
+    [Display(Name = "Contact limit", Description = "σ_Hlim from tests of this steel and treatment; absent: ISO 6336-5 by class.")]
+    [Measures(nameof(Dimension.OfStress), Example = "1500 MPa")]
+    public Stated<Amount>? ContactLimit { get; init; }
+
+    [Display(Name = "Bending limit", Description = "σ_Flim from tests of this steel and treatment; absent: ISO 6336-5 by class.")]
+    [Measures(nameof(Dimension.OfStress), Example = "460 MPa")]
+    public Stated<Amount>? BendingLimit { get; init; }
+}
+
+/// <summary>A window of a share.</summary>
+public sealed record ShareWindowSpec
+{
+    [Display(Name = "Least", Description = "Lower end.")]
+    [Measures(nameof(Dimension.Ratio), Example = "0.15 %")]
+    public required Stated<Amount> Least { get; init; }
+
+    [Display(Name = "Most", Description = "Upper end.")]
+    [Measures(nameof(Dimension.Ratio), Example = "0.21 %")]
+    public required Stated<Amount> Most { get; init; }
+}
+
+/// <summary>A window of temperature.</summary>
+public sealed record TemperatureWindowSpec
+{
+    [Display(Name = "Least", Description = "Lower end.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "150 °C")]
+    public required Stated<Amount> Least { get; init; }
+
+    [Display(Name = "Most", Description = "Upper end.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "200 °C")]
+    public required Stated<Amount> Most { get; init; }
 }
 
 /// <summary>A lubricant as a catalogue states it.</summary>
@@ -86,6 +145,18 @@ public sealed record LubricantSpec
     [Display(Name = "Viscosity at 100 °C", Description = "Kinematic viscosity at 100 °C.")]
     [Measures(nameof(Dimension.OfKinematicViscosity), Example = "11.2 mm²/s")]
     public Stated<Amount>? Viscosity100 { get; init; }
+
+    [Display(Name = "Density", Description = "Density at 15 °C; absent: 0.87 g/cm³, common for mineral oil.")]
+    [Measures(nameof(Dimension.OfDensity), Example = "880 kg/m³")]
+    public Stated<Amount>? Density { get; init; }
+
+    [Display(Name = "Pressure-viscosity coefficient", Description = "α of the film formula at the running temperature; absent: an estimate for mineral oil.")]
+    [Measures(nameof(Dimension.OfInverseStress), Example = "18 1/GPa")]
+    public Stated<Amount>? PressureViscosity { get; init; }
+
+    [Display(Name = "Scuffing temperature", Description = "Contact temperature at which the oil fails in a scuffing test after ISO 14635-1, as its maker states it.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "250 °C")]
+    public Stated<Amount>? ScuffingTemperature { get; init; }
 
     [Display(Name = "Source", Description = "Where the numbers come from.")]
     public required Stated<string> Source { get; init; }

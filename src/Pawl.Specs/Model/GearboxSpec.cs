@@ -105,11 +105,18 @@ public sealed record DutySpec
     [Range(Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor)]
     public Stated<double>? ApplicationFactor { get; init; }
 
+    [Display(Name = "Safety", Description = "The safety factors that the gears must have; absent: common practice.")]
+    public SafetySpec? Safety { get; init; }
+
     [Display(Name = "Oil", Description = "Lubricant and its temperatures.")]
     public OilSpec? Oil { get; init; }
 
     [Display(Name = "Load spectrum", Description = "Shares of the service life with their torque and speed; the shares add up to 100 %.")]
     public ImmutableArray<SpectrumBinSpec> Spectrum { get; init; } = [];
+
+    [Display(Name = "Peaks in the spectrum", Description = "included: the torques of the spectrum hold the dynamic peaks, so the application factor does not apply to them; excluded, also when absent: it does.")]
+    [OneOf("included", "excluded")]
+    public Stated<string>? SpectrumPeaks { get; init; }
 }
 
 /// <summary>Speed and torque at the input.</summary>
@@ -123,6 +130,14 @@ public sealed record InputDutySpec
     [Measures(nameof(Dimension.OfTorque), Example = "190 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
+    [Display(Name = "Peak torque", Description = "Greatest torque at the input that can ever come, a stall or a shock; no application factor is applied to it.")]
+    [Measures(nameof(Dimension.OfTorque), Example = "400 N·m")]
+    public Stated<Amount>? PeakTorque { get; init; }
+
+    [Display(Name = "Reverse torque", Description = "Torque at the input in the other direction; absent, when the drive turns both ways: the same torque.")]
+    [Measures(nameof(Dimension.OfTorque), Example = "120 N·m")]
+    public Stated<Amount>? ReverseTorque { get; init; }
+
     [Display(Name = "Direction", Description = "Whether the drive turns one way or both.")]
     [OneOf("one", "both")]
     public Stated<string>? Direction { get; init; }
@@ -134,6 +149,26 @@ public sealed record OutputDutySpec
     [Display(Name = "Greatest lash", Description = "Greatest angular play of the meshes at the output that the load bears, input held.")]
     [Measures(nameof(Dimension.OfAngle), Example = "30′")]
     public Stated<Amount>? GreatestLash { get; init; }
+}
+
+/// <summary>Safety factors wanted.</summary>
+public sealed record SafetySpec
+{
+    [Display(Name = "Contact", Description = "Least S_H against pitting.")]
+    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    public Stated<double>? Contact { get; init; }
+
+    [Display(Name = "Bending", Description = "Least S_F against breakage at the root.")]
+    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    public Stated<double>? Bending { get; init; }
+
+    [Display(Name = "Peak contact", Description = "Least S_H at the peak torque.")]
+    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    public Stated<double>? PeakContact { get; init; }
+
+    [Display(Name = "Peak bending", Description = "Least S_F at the peak torque.")]
+    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    public Stated<double>? PeakBending { get; init; }
 }
 
 /// <summary>Lubricant and its temperatures.</summary>
@@ -159,6 +194,9 @@ public sealed record OilSpec
 /// <summary>One share of the service life.</summary>
 public sealed record SpectrumBinSpec
 {
+    [NotAKey]
+    public required SourceSpan Span { get; init; }
+
     [Display(Name = "Share", Description = "Share of the service life.")]
     [Measures(nameof(Dimension.Ratio), Example = "20 %")]
     public required Stated<Amount> Share { get; init; }

@@ -42,6 +42,13 @@ public static class Limits
     public const double LeastPoisson = 0;
     public const double GreatestPoisson = 0.5;
 
+    public const int LeastAccuracyGrade = 1;
+    public const int GreatestAccuracyGrade = 12;
+    public const double LeastLoadFactor = 1;
+    public const double GreatestLoadFactor = 10;
+    public const double LeastSafety = 0.1;
+    public const double GreatestSafety = 20;
+
     /// <summary>Normal pressure angle, degrees.</summary>
     public const double LeastPressureAngle = 10;
 

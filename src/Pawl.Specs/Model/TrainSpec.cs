@@ -86,6 +86,13 @@ public sealed record PlanetSetSpec
     [OneOf("axial", "radial")]
     public Stated<string>? Insertion { get; init; }
 
+    [Display(Name = "Load sharing", Description = "Mesh load factor K_γ: load of the heaviest planet over the mean; absent: by the number of planets.")]
+    [Range(Limits.LeastLoadFactor, Limits.GreatestLoadFactor)]
+    public Stated<double>? LoadSharing { get; init; }
+
+    [Display(Name = "Proof of load sharing", Description = "The test or analysis that the factor comes from.")]
+    public Stated<string>? LoadSharingProof { get; init; }
+
     [Display(Name = "Mass", Description = "Mass of one planet with its bearing.")]
     [Measures(nameof(Dimension.OfMass), Example = "0.35 kg")]
     public Stated<Amount>? Mass { get; init; }
@@ -186,6 +193,23 @@ public sealed record GearSpec
     [Display(Name = "Surface", Description = "Whether the flanks are hardened: sets the least tip thickness.")]
     [OneOf("through-hardened", "case-hardened", "nitrided", "induction-hardened", "unhardened")]
     public Stated<string>? Surface { get; init; }
+
+    [Display(Name = "Heat treatment", Description = "How the gear is treated and what was done to it after. Instead of surface.")]
+    public HeatTreatmentSpec? HeatTreatment { get; init; }
+
+    [Display(Name = "Accuracy grade", Description = "Flank tolerance class after ISO 1328-1.")]
+    [Range(Limits.LeastAccuracyGrade, Limits.GreatestAccuracyGrade)]
+    public Stated<int>? AccuracyGrade { get; init; }
+
+    [Display(Name = "Pitch deviation", Description = "Greatest single pitch deviation f_pt as measured; absent: the tolerance of the accuracy grade.")]
+    [Measures(nameof(Dimension.OfLength), Example = "6 µm")]
+    public Stated<Amount>? PitchDeviation { get; init; }
+
+    [Display(Name = "Roughness", Description = "Roughness of flanks and roots.")]
+    public RoughnessSpec? Roughness { get; init; }
+
+    [Display(Name = "Cutter", Description = "The pinion-type cutter of an internal gear: its root stress depends on it.")]
+    public CutterSpec? Cutter { get; init; }
 }
 
 /// <summary>Deviations of the normal tooth thickness.</summary>
@@ -222,6 +246,18 @@ public sealed record MeshSpec
     [Display(Name = "Efficiency", Description = "Efficiency of this mesh where measured; absent: from friction and geometry.")]
     [Measures(nameof(Dimension.Ratio), Example = "99.2 %")]
     public Stated<Amount>? Efficiency { get; init; }
+
+    [Display(Name = "Misalignment", Description = "F_βx: misalignment of the flanks over the face width under load, before running-in, from deflection, bearing play and manufacture.")]
+    [Measures(nameof(Dimension.OfLength), Example = "8 µm")]
+    public Stated<Amount>? Misalignment { get; init; }
+
+    [Display(Name = "Face load factor", Description = "K_Hβ where known by analysis or test; absent: from the misalignment.")]
+    [Range(Limits.LeastLoadFactor, Limits.GreatestLoadFactor)]
+    public Stated<double>? FaceLoadFactor { get; init; }
+
+    [Display(Name = "Dynamic factor", Description = "K_v where known by analysis or test; absent: after ISO 6336-1, method C.")]
+    [Range(Limits.LeastLoadFactor, Limits.GreatestLoadFactor)]
+    public Stated<double>? DynamicFactor { get; init; }
 
     [Display(Name = "Least backlash", Description = "The least normal backlash wanted at any temperature of service.")]
     [Measures(nameof(Dimension.OfLength), Example = "0.03 mm")]

@@ -38,6 +38,8 @@ internal static class CatalogueReader
         var poisson = reader.Number("poisson_ratio", Limits.LeastPoisson, Limits.GreatestPoisson);
         var expansion = reader.Amount("thermal_expansion", Dimension.OfThermalExpansion);
         var density = reader.Amount("density", Dimension.OfDensity, AmountRange.Positive);
+        var carbon = reader.Map("carbon") is { } carbonMap ? HeatTreatmentReader.Share(carbonMap) : null;
+        var treatments = reader.Named("treatments", HeatTreatmentReader.Treatment);
         var source = reader.Text("source", required: true);
         var certainty = reader.Word("certainty", Certainties, required: true);
         reader.Finish();
@@ -48,6 +50,8 @@ internal static class CatalogueReader
             {
                 Name = name,
                 Title = title,
+                Carbon = carbon,
+                Treatments = new(treatments, treatment => treatment.Name.Value),
                 ElasticModulus = modulus,
                 PoissonRatio = poisson,
                 ThermalExpansion = expansion,
@@ -63,6 +67,9 @@ internal static class CatalogueReader
         var kind = reader.Word("kind", Kinds);
         var viscosity40 = reader.Amount("viscosity_40", Dimension.OfKinematicViscosity, AmountRange.Positive);
         var viscosity100 = reader.Amount("viscosity_100", Dimension.OfKinematicViscosity, AmountRange.Positive);
+        var density = reader.Amount("density", Dimension.OfDensity, AmountRange.Positive);
+        var pressure = reader.Amount("pressure_viscosity", Dimension.OfInverseStress, AmountRange.Positive);
+        var scuffing = reader.Amount("scuffing_temperature", Dimension.OfTemperature);
         var source = reader.Text("source", required: true);
         var certainty = reader.Word("certainty", Certainties, required: true);
         reader.Finish();
@@ -76,6 +83,9 @@ internal static class CatalogueReader
                 Kind = kind,
                 Viscosity40 = viscosity40,
                 Viscosity100 = viscosity100,
+                Density = density,
+                PressureViscosity = pressure,
+                ScuffingTemperature = scuffing,
                 Source = source,
                 Certainty = certainty,
             };

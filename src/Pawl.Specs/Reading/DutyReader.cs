@@ -9,6 +9,7 @@ namespace Pawl.Specs.Reading;
 internal static class DutyReader
 {
     private static readonly string[] Directions = ["one", "both"];
+    private static readonly string[] Peaks = ["included", "excluded"];
 
     public static DutySpec Read(MapReader reader, Catalogue? catalogue)
     {
@@ -17,6 +18,8 @@ internal static class DutyReader
         var life = reader.Amount("service_life", Dimension.OfTime, AmountRange.Positive);
         var factor = reader.Number("application_factor", Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor);
         var oil = reader.Map("oil") is { } oilMap ? Oil(oilMap, catalogue) : null;
+        var safety = reader.Map("safety") is { } safetyMap ? Safety(safetyMap) : null;
+        var peaks = reader.Word("spectrum_peaks", Peaks);
         var stated = reader.Has("spectrum");
         var spectrum = reader.Items("spectrum", Bin);
         reader.Finish();
@@ -24,16 +27,36 @@ internal static class DutyReader
         if (stated && !reader.HasErrors)
             CheckShares(reader, spectrum);
 
-        return new() { Input = input, Output = output, ServiceLife = life, ApplicationFactor = factor, Oil = oil, Spectrum = spectrum };
+        return new()
+        {
+            Input = input, Output = output, ServiceLife = life, ApplicationFactor = factor, Safety = safety, Oil = oil, Spectrum = spectrum,
+            SpectrumPeaks = peaks,
+        };
     }
 
     private static InputDutySpec Input(MapReader reader)
     {
         var speed = reader.Amount("speed", Dimension.OfAngularSpeed, AmountRange.Positive);
         var torque = reader.Amount("torque", Dimension.OfTorque, AmountRange.Positive);
+        var peak = reader.Amount("peak_torque", Dimension.OfTorque, AmountRange.Positive);
+        var reverse = reader.Amount("reverse_torque", Dimension.OfTorque, AmountRange.Positive);
         var direction = reader.Word("direction", Directions);
         reader.Finish();
-        return new() { Speed = speed, Torque = torque, Direction = direction };
+        if (peak is not null && torque is not null && peak.Value.Coherent < torque.Value.Coherent)
+            reader.Report(SpecDiagnostics.OutOfRange(peak.Span, reader.PathOf("peak_torque"), peak.Text, $"at least the torque of {torque.Text}"));
+        if (reverse is not null && direction is { Value: "one" })
+            reader.Report(SpecDiagnostics.ReverseOfOne(reverse.Span, reader.PathOf("reverse_torque"), reverse.Text));
+        return new() { Speed = speed, Torque = torque, PeakTorque = peak, ReverseTorque = reverse, Direction = direction };
+    }
+
+    private static SafetySpec Safety(MapReader reader)
+    {
+        var contact = reader.Number("contact", Limits.LeastSafety, Limits.GreatestSafety);
+        var bending = reader.Number("bending", Limits.LeastSafety, Limits.GreatestSafety);
+        var peakContact = reader.Number("peak_contact", Limits.LeastSafety, Limits.GreatestSafety);
+        var peakBending = reader.Number("peak_bending", Limits.LeastSafety, Limits.GreatestSafety);
+        reader.Finish();
+        return new() { Contact = contact, Bending = bending, PeakContact = peakContact, PeakBending = peakBending };
     }
 
     private static OutputDutySpec Output(MapReader reader)
@@ -71,7 +94,7 @@ internal static class DutyReader
         var torque = reader.Amount("torque", Dimension.OfTorque, AmountRange.NotNegative, required: true);
         var speed = reader.Amount("speed", Dimension.OfAngularSpeed, AmountRange.NotNegative, required: true);
         reader.Finish();
-        return share is null || torque is null || speed is null ? null : new() { Share = share, Torque = torque, Speed = speed };
+        return share is null || torque is null || speed is null ? null : new() { Span = reader.Span, Share = share, Torque = torque, Speed = speed };
     }
 
     private static void CheckShares(MapReader reader, ImmutableArray<SpectrumBinSpec> spectrum)

@@ -40,7 +40,15 @@ internal static class GearReader
         var rimThickness = reader.Amount("rim_thickness", Dimension.OfLength, AmountRange.Positive);
         var material = reader.Name("material");
         var surface = reader.Word("surface", Surfaces);
+        var treatment = reader.Map("heat_treatment") is { } treatmentMap ? HeatTreatmentReader.Read(treatmentMap) : null;
+        var grade = reader.Whole("accuracy_grade", Limits.LeastAccuracyGrade, Limits.GreatestAccuracyGrade);
+        var pitchDeviation = reader.Amount("pitch_deviation", Dimension.OfLength, AmountRange.NotNegative);
+        var roughness = reader.Map("roughness") is { } roughnessMap ? Roughness(roughnessMap) : null;
+        var cutter = reader.Map("cutter") is { } cutterMap ? Cutter(cutterMap) : null;
         reader.Finish();
+
+        if (surface is not null && treatment is not null)
+            reader.Report(SpecDiagnostics.ExclusiveKeys(reader.KeySpan("surface"), reader.ObjectPath, "heat_treatment", "surface"));
 
         CheckPitch(reader);
         CheckHelix(reader, helixAngle);
@@ -74,6 +82,11 @@ internal static class GearReader
                 RimThickness = rimThickness,
                 Material = material,
                 Surface = surface,
+                HeatTreatment = treatment,
+                AccuracyGrade = grade,
+                PitchDeviation = pitchDeviation,
+                Roughness = roughness,
+                Cutter = cutter,
             };
     }
 
@@ -105,6 +118,27 @@ internal static class GearReader
         {
             reader.Report(SpecDiagnostics.MissingHand(reader.KeySpan("helix_angle"), reader.ObjectPath));
         }
+    }
+
+    private static RoughnessSpec Roughness(MapReader reader)
+    {
+        var flankRz = reader.Amount("flank_rz", Dimension.OfLength, AmountRange.Positive);
+        var flankRa = reader.Amount("flank_ra", Dimension.OfLength, AmountRange.Positive);
+        var rootRz = reader.Amount("root_rz", Dimension.OfLength, AmountRange.Positive);
+        reader.Finish();
+        return new() { FlankRz = flankRz, FlankRa = flankRa, RootRz = rootRz };
+    }
+
+    private static CutterSpec? Cutter(MapReader reader)
+    {
+        var teeth = reader.Whole("teeth", Limits.FewestTeeth, Limits.MostTeeth, required: true);
+        var tip = reader.Amount("tip_diameter", Dimension.OfLength, AmountRange.Positive, required: true);
+        var shift = reader.Number("profile_shift", Limits.LeastProfileShift, Limits.GreatestProfileShift);
+        var radius = reader.Amount("tip_radius", Dimension.OfLength, AmountRange.NotNegative, required: true);
+        reader.Finish();
+        return teeth is null || tip is null || radius is null
+            ? null
+            : new() { Teeth = teeth, TipDiameter = tip, ProfileShift = shift, TipRadius = radius };
     }
 
     private static ThicknessAllowanceSpec? Allowance(MapReader reader)

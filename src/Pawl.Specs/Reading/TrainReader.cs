@@ -68,6 +68,8 @@ internal static class TrainReader
         var steps = reader.Word("steps", StepSettings);
         var marksOutward = reader.Truth("marks_outward");
         var insertion = reader.Word("insertion", Insertions);
+        var sharing = reader.Number("load_sharing", Limits.LeastLoadFactor, Limits.GreatestLoadFactor);
+        var sharingProof = reader.Text("load_sharing_proof");
         var mass = reader.Amount("mass", Dimension.OfMass, AmountRange.Positive);
         reader.Finish();
 
@@ -91,6 +93,8 @@ internal static class TrainReader
                 Steps = steps,
                 MarksOutward = marksOutward,
                 Insertion = insertion,
+                LoadSharing = sharing,
+                LoadSharingProof = sharingProof,
                 Mass = mass,
             };
     }
@@ -101,6 +105,9 @@ internal static class TrainReader
         var centreDistance = reader.Toleranced("centre_distance", Dimension.OfLength, AmountRange.Positive);
         var friction = reader.Number("friction", Limits.LeastFriction, Limits.GreatestFriction);
         var efficiency = reader.Amount("efficiency", Dimension.Ratio, new Amount(0, Units.Percent), new Amount(100, Units.Percent));
+        var misalignment = reader.Amount("misalignment", Dimension.OfLength, AmountRange.NotNegative);
+        var faceLoad = reader.Number("face_load_factor", Limits.LeastLoadFactor, Limits.GreatestLoadFactor);
+        var dynamic = reader.Number("dynamic_factor", Limits.LeastLoadFactor, Limits.GreatestLoadFactor);
         var leastBacklash = reader.Amount("least_backlash", Dimension.OfLength, AmountRange.NotNegative);
         var greatestBacklash = reader.Amount("greatest_backlash", Dimension.OfLength, AmountRange.NotNegative);
         reader.Finish();
@@ -120,6 +127,9 @@ internal static class TrainReader
                 CentreDistance = centreDistance,
                 Friction = friction,
                 Efficiency = efficiency,
+                Misalignment = misalignment,
+                FaceLoadFactor = faceLoad,
+                DynamicFactor = dynamic,
                 LeastBacklash = leastBacklash,
                 GreatestBacklash = greatestBacklash,
             };

@@ -106,8 +106,9 @@ public static class DiagnosticCatalogue
     [
         new(DiagnosticCodes.AllowanceOrder, "Deviations exchanged", "The lower deviation of the tooth thickness lies above the upper one.", "Exchange them.", "thickness_allowance: {upper: -0.1 mm, lower: -0.06 mm}"),
         new(DiagnosticCodes.DuplicateName, "A name for two things", "A body and a planet set have the same name, so a gear could sit on either.", "Rename one.", "bodies: {planet: {}}\nplanets: {planet: {carrier: carrier, count: 3}}"),
-        new(DiagnosticCodes.ExclusiveKeys, "Two keys that say the same", "The module and the diametral pitch of a gear follow from each other; stating both invites a contradiction.", "Keep one of them.", "{module: 2.5 mm, diametral_pitch: 10}"),
+        new(DiagnosticCodes.ExclusiveKeys, "Two keys that say the same", "The module and the diametral pitch of a gear follow from each other, and so does its surface from its heat treatment; stating both invites a contradiction.", "Keep one of them.", "{module: 2.5 mm, diametral_pitch: 10}"),
         new(DiagnosticCodes.InternalPair, "Two internal gears", "Two rings cannot mesh with each other.", "Check internal: true of both.", "gears: [ring_a, ring_b]"),
+        new(DiagnosticCodes.NoCase, "A case depth without a case", "Normalising, through hardening and precipitation hardening make no layer, so it has no depth.", "Leave it out, or state the treatment that makes the case.", "{treatment: through-hardened, case_depth: 0.4 mm}"),
         new(DiagnosticCodes.NotInCatalogue, "Not in a catalogue", "No catalogue of the project holds this id.", "Take the suggestion, or add an entry to a catalogue file.", "material: carburized-9310"),
         new(DiagnosticCodes.SelfCarried, "A planet set that carries itself", "The carrier of a planet set is another body.", "Name the carrier.", "planets: {planet: {carrier: planet, count: 3}}"),
         new(DiagnosticCodes.SelfMesh, "A gear that meshes with itself", "A mesh joins two gears.", "Name the other gear.", "gears: [sun, sun]"),

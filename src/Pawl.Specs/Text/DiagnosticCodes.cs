@@ -47,6 +47,7 @@ public static class DiagnosticCodes
     public const string DuplicateName = "spec/duplicate-name";
     public const string ExclusiveKeys = "spec/exclusive-keys";
     public const string InternalPair = "spec/internal-pair";
+    public const string NoCase = "spec/no-case";
     public const string NotInCatalogue = "spec/not-in-catalogue";
     public const string SelfCarried = "spec/self-carried";
     public const string SelfMesh = "spec/self-mesh";

@@ -18,6 +18,16 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.UnknownGear, span, $"{path}: the train has no gear `{Short(found)}`.",
             nearest is not null ? $"Did you mean `{nearest}`?" : known.Count == 0 ? "Declare it under `gears`." : $"Gears: {string.Join(", ", known)}.");
 
+    public static Diagnostic ReverseOfOne(SourceSpan span, string path, string found) =>
+        Error(
+            DiagnosticCodes.ExclusiveKeys, span, $"{path}: the drive turns one way, so it has no reverse torque, but `{Short(found)}` stands here.",
+            "Write `direction: both`, or leave the reverse torque out.");
+
+    public static Diagnostic NoCase(SourceSpan span, string path, string treatment) =>
+        Error(
+            DiagnosticCodes.NoCase, span, $"{path}: a {treatment} gear has no case.",
+            "Leave it out, or state the treatment that makes the case.");
+
     public static Diagnostic SelfMesh(SourceSpan span, string path, string gear) =>
         Error(DiagnosticCodes.SelfMesh, span, $"{path}: the gear `{gear}` cannot mesh with itself.", "Name the gear that it meshes with.");
 

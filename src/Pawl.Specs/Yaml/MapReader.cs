@@ -316,6 +316,18 @@ public sealed class MapReader
         return new(dimensioned, scalar.Span, scalar.Value);
     }
 
+    /// <summary>A hardness with its window, in one of the scales that convert.</summary>
+    public Stated<Hardness>? Hardness(string key)
+    {
+        if (Scalar(key, required: false, DiagnosticCodes.MalformedAmount, "a hardness") is not { } scalar)
+            return null;
+        if (Quantities.Hardness.TryParse(scalar.Value, out var hardness, out var error))
+            return new(hardness, scalar.Span, scalar.Value);
+
+        ReportNotation(scalar, PathOf(key), error, Dimension.OfHardness);
+        return null;
+    }
+
     /// <summary>The mapping under a key, or null.</summary>
     public MapReader? Map(string key, bool required = false)
     {

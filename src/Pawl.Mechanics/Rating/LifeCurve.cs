@@ -1,0 +1,114 @@
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Rating;
+
+/// <summary>Strength over life: straight lines between corners when cycles and factor are both drawn to logarithms.</summary>
+/// <remarks>
+/// <code>ln Y = ln Y₁ + (ln Y₂ − ln Y₁) · ln(N/N₁) / ln(N₂/N₁)</code>
+/// Symbols: N load cycles; Y factor of strength.<br/>
+/// Source: ISO 6336-2 and ISO 6336-3, life factor, method B.<br/>
+/// Valid for: any N above zero. Below the first corner the first factor holds: the static strength. Past the last corner the last
+/// line goes on, which is more cautious than to call the life endless; if that line is level, so is what follows.
+/// </remarks>
+public sealed class LifeCurve
+{
+    private readonly double[] _cycles; // ln N of the corners
+    private readonly double[] _factors; // ln Y
+
+    /// <summary>A curve through corners of rising cycles and factors that never rise.</summary>
+    public LifeCurve(params ReadOnlySpan<(double Cycles, double Factor)> corners)
+    {
+        if (corners.Length < 2)
+        {
+            throw Impossible.Because($"a life curve needs at least two corners; it has {corners.Length}");
+        }
+
+        (_cycles, _factors) = (new double[corners.Length], new double[corners.Length]);
+        for (var i = 0; i < corners.Length; i++)
+        {
+            _cycles[i] = Math.Log(Impossible.Positive(corners[i].Cycles, "a number of cycles"));
+            _factors[i] = Math.Log(Impossible.Positive(corners[i].Factor, "a life factor"));
+            if (i > 0 && !(_cycles[i] > _cycles[i - 1] && _factors[i] <= _factors[i - 1]))
+            {
+                throw Impossible.Because(
+                    $"the corners of a life curve must have rising cycles and factors that do not rise; corner {i + 1} does not");
+            }
+        }
+    }
+
+    /// <summary>Factor up to the first corner: static strength.</summary>
+    public double StaticFactor => Math.Exp(_factors[0]);
+
+    /// <summary>Cycles of the first corner.</summary>
+    public double StaticCycles => Math.Exp(_cycles[0]);
+
+    /// <summary>Factor of strength for a number of cycles.</summary>
+    public double FactorAt(double cycles) => Math.Exp(LogFactorAt(Math.Log(Impossible.Positive(cycles, "the number of cycles"))));
+
+    /// <summary>The greatest number of cycles at which the strength still reaches the factor.</summary>
+    /// <remarks>Zero above the static factor; endless (+∞) up to the factor of a level last line.</remarks>
+    public double CyclesAt(double factor) => Math.Exp(LogCyclesAt(Math.Log(Impossible.Positive(factor, "the life factor"))));
+
+    /// <summary>The same curve with another static factor: the line from the first to the second corner changes its slope.</summary>
+    /// <remarks>
+    /// Static strength and endurance have different factors of surface, size and notch; ISO 6336 joins the two strengths by the
+    /// straight line. Pass the life factor times the ratio of the other factors, static to endurance.
+    /// </remarks>
+    public LifeCurve WithStaticFactor(double factor)
+    {
+        var corners = new (double, double)[_cycles.Length];
+        for (var i = 0; i < corners.Length; i++)
+        {
+            corners[i] = (Math.Exp(_cycles[i]), i == 0 ? factor : Math.Exp(_factors[i]));
+        }
+
+        return new LifeCurve(corners);
+    }
+
+    /// <summary>ln Y at ln N.</summary>
+    internal double LogFactorAt(double logCycles)
+    {
+        if (logCycles <= _cycles[0])
+        {
+            return _factors[0];
+        }
+
+        var i = 1;
+        while (i < _cycles.Length - 1 && logCycles > _cycles[i])
+        {
+            i++;
+        }
+
+        return _factors[i] + (logCycles - _cycles[i]) * (_factors[i] - _factors[i - 1]) / (_cycles[i] - _cycles[i - 1]);
+    }
+
+    /// <summary>ln N at ln Y: −∞ above the static factor, +∞ on and below a level last line.</summary>
+    internal double LogCyclesAt(double logFactor) => LogCyclesAt(logFactor, out _);
+
+    /// <summary>As above, with the slope −d ln N / d ln Y there.</summary>
+    internal double LogCyclesAt(double logFactor, out double slope)
+    {
+        slope = 0;
+        // Half a unit of the fifteenth digit: a stress exactly at the strength is not above it.
+        if (logFactor > _factors[0] + 1e-14)
+        {
+            return double.NegativeInfinity;
+        }
+
+        var last = _cycles.Length - 1;
+        var i = 1;
+        while (i < last && logFactor <= _factors[i])
+        {
+            i++;
+        }
+
+        var fall = _factors[i - 1] - _factors[i];
+        if (fall == 0)
+        {
+            return double.PositiveInfinity;
+        }
+
+        slope = (_cycles[i] - _cycles[i - 1]) / fall;
+        return _cycles[i] + (_factors[i] - logFactor) * slope;
+    }
+}

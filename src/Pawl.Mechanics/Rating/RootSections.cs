@@ -1,0 +1,175 @@
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Rating;
+
+/// <summary>Root sections by the tool that cuts them, with the force at the outer point of single pair contact.</summary>
+public static class RootSections
+{
+    private const double ExternalLean = Math.PI / 6;
+    private const double InternalLean = Math.PI / 3;
+
+    /// <summary>Root section of an external gear cut by a rack or a hob: tangents at 30°.</summary>
+    /// <remarks>
+    /// <code>
+    /// G = ρ_fP* − h_fP* + x,  E = π/4 − h_fP*·tan α_n + s_pr*/cos α_n − (1 − sin α_n)·ρ_fP*/cos α_n
+    /// z_n = z/(cos² β_b · cos β),  H = (2/z_n)·(π/2 − E) − π/3,  θ = (2·G/z_n)·tan θ − H
+    /// s_Fn/m_n = z_n·sin(π/3 − θ) + √3·(G/cos θ − ρ_fP*)
+    /// ρ_F/m_n = ρ_fP* + 2·G² / ( cos θ·(z_n·cos² θ − 2·G) )
+    /// ε_αn = ε_α/cos² β_b,  d_an = d_n + d_a − d,  d_en by <see cref="OuterSingleContactDiameter"/>
+    /// γ_e = (π/2 + 2·x·tan α_n)/z_n + inv α_n − inv α_en,  α_Fen = α_en − γ_e
+    /// h_Fe = d_bn/(2·cos α_Fen) − m_n·[ z_n·cos(π/3 − θ) + G/cos θ − ρ_fP* ]/2
+    /// </code>
+    /// Symbols: z teeth, m_n normal module, mm; α_n normal pressure angle, β, β_b helix angle at reference and base cylinder, rad; x
+    /// profile shift; h_fP*, ρ_fP*, s_pr* of the rack; ε_α transverse contact ratio of the mesh rated (1 puts the force at the tip); d
+    /// diameters, mm, index n of the virtual spur gear.<br/>
+    /// Source: ISO 6336-3, method B, tooth form of external gears (h_Fe written shorter: the line of the force is tangent to d_bn).<br/>
+    /// Valid for: external gears; a tangent point on the fillet; 1 ≤ q_s &lt; 8; no undercut beyond the practical limit, at which the
+    /// straight flank of the tool reaches 1/6 of its depth past the theoretical one (the textbook's 14 teeth in place of 17; from
+    /// memory).
+    /// </remarks>
+    public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio)
+    {
+        if (Impossible.Teeth(tooth.Teeth) < 0)
+        {
+            throw Impossible.Because($"no root section: a rack cannot cut an internal gear; state the pinion-type cutter");
+        }
+
+        var module = Impossible.Positive(tooth.NormalModule, "the normal module");
+        var normal = Impossible.AcuteAboveZero(tooth.NormalPressureAngle, "the normal pressure angle");
+        RefuseUndercut(tooth, rack);
+        var baseHelix = ToothGeometry.BaseHelixAngle(normal, tooth.HelixAngle);
+        var cosineSquare = Math.Cos(baseHelix) * Math.Cos(baseHelix);
+        var teeth = tooth.Teeth / (cosineSquare * Math.Cos(tooth.HelixAngle));
+        var (sine, cosine) = Math.SinCos(normal);
+        var radius = NotNegative(rack.RootRadiusFactor, "the root radius factor");
+        var offset = Math.PI / 4 - rack.DedendumFactor * sine / cosine + rack.ResidualUndercut / cosine
+            - (1 - sine) * radius / cosine;
+        if (!(offset >= -1e-12))
+        {
+            throw Impossible.Because(
+                $"no root section: the root radius {radius:0.###}·m is greater than the space of the basic rack allows");
+        }
+
+        var generation = new RootGeneration(
+            teeth,
+            teeth * module / 2,
+            0,
+            (rack.DedendumFactor - radius - tooth.ProfileShift) * module,
+            radius * module,
+            offset * module);
+        var reference = ToothGeometry.ReferenceDiameter(
+            tooth.Teeth, ToothGeometry.TransverseModule(module, tooth.HelixAngle));
+        return Section(
+            generation,
+            ExternalLean,
+            Math.PI / 2 - normal,
+            teeth,
+            tooth,
+            teeth * module + tooth.TipDiameter - reference,
+            transverseContactRatio / cosineSquare);
+    }
+
+    /// <summary>Root section of a spur gear, internal or external, cut by a pinion-type cutter: tangents at 60° or 30°.</summary>
+    /// <remarks>
+    /// <code>
+    /// inv α_w0 = inv α + 2·tan α·(x + x₀)/(z + z₀),  r_w = m·z·cos α/(2·cos α_w0),  r_w0 likewise with z₀
+    /// e = d_a0/2 − ρ_a0,  cos α_M = r_b0/e,  t₀ = r_w0·[ (π/2 + 2·x₀·tan α)/z₀ + inv α − ρ_a0/r_b0 − inv α_M ]
+    /// </code>
+    /// then the point of the fillet at 60° (internal) or 30° (external) as the envelope of the cutter's tip rounding;
+    /// h_Fe = ±( |d_b|/(2·cos α_Fen) − y ) with α_Fen = α_en − γ_e, signed, as for external gears.<br/>
+    /// Symbols: z teeth, internal negative, z₀ of the cutter; m module, mm; α pressure angle, rad; x, x₀ profile shifts; d_a0 tip
+    /// diameter, ρ_a0 tip radius of the cutter, mm; α_w0 working angle of generation; e, r radii, mm; t₀ half distance of the rounding
+    /// centres of a cutter tooth as arc on r_w0, mm.<br/>
+    /// Source: the tangent angles of ISO 6336-3; the fillet by the law of gearing and Euler–Savary (see the method), not by the rack
+    /// that stood for the cutter in the edition of 1996.<br/>
+    /// Valid for: spur gears; an involute cutter with a circular tip rounding that touches flank and tip circle; a tangent point on
+    /// the fillet; 1 ≤ q_s &lt; 8.
+    /// </remarks>
+    public static RootSection ByPinionCutter(RatedTooth tooth, PinionCutter cutter, double transverseContactRatio)
+    {
+        var shaping = new RootShaping(tooth, cutter);
+        shaping.RefuseUndercut();
+        return Section(
+            shaping.Generation,
+            tooth.Teeth > 0 ? ExternalLean : InternalLean,
+            Math.PI / 2 - shaping.WorkingAngle,
+            tooth.Teeth,
+            tooth,
+            tooth.TipDiameter,
+            transverseContactRatio);
+    }
+
+    /// <summary>Diameter d_e of the outer point of single pair contact, with the sign of d_b.</summary>
+    /// <remarks>
+    /// <code>d_e = sign·2·√( ρ_e² + d_b²/4 ),  ρ_e = ρ_a − (ε_α − 1)·p_bt,  ρ_a = sign·√(d_a² − d_b²)/2</code>
+    /// Symbols: d_a tip, d_b base diameter, mm, signed; ε_α contact ratio; p_bt base pitch, mm; of the virtual gear if helical.<br/>
+    /// Source: ISO 6336-3, diameter of the outer point of single pair contact; with signs it serves internal gears, whose contact
+    /// point moves outward.<br/>
+    /// Valid for: ε_α ≥ 1. At 1 the force stands at the tip.
+    /// </remarks>
+    public static double OuterSingleContactDiameter(
+        double tipDiameter, double baseDiameter, double contactRatio, double basePitch)
+    {
+        if (!(contactRatio >= 1) || !double.IsFinite(contactRatio))
+        {
+            throw Impossible.Because(
+                $"no point of single pair contact: the contact ratio must be at least 1; it is {contactRatio:0.####}");
+        }
+
+        var curvature = PathOfContact.CurvatureAt(tipDiameter, baseDiameter)
+            - (contactRatio - 1) * Impossible.Positive(basePitch, "the base pitch");
+        return PathOfContact.DiameterAt(curvature, baseDiameter);
+    }
+
+    private static RootSection Section(
+        RootGeneration generation,
+        double lean,
+        double flankEndAngle,
+        double teeth,
+        RatedTooth tooth,
+        double tipDiameter,
+        double contactRatio)
+    {
+        var (chord, height, radius, angle) = generation.PointWithLean(lean, flankEndAngle);
+        var normal = tooth.NormalPressureAngle;
+        var baseDiameter = teeth * tooth.NormalModule * Math.Cos(normal);
+        var load = OuterSingleContactDiameter(
+            tipDiameter, baseDiameter, contactRatio, Math.PI * tooth.NormalModule * Math.Cos(normal));
+        var loadPressure = ToothGeometry.PressureAngleAt(load, baseDiameter);
+        var halfTooth = (Math.PI / 2 + 2 * tooth.ProfileShift * Math.Tan(normal)) / teeth
+            + Involute.Of(normal) - Involute.Of(loadPressure);
+        var loadAngle = loadPressure - halfTooth;
+        var arm = Math.Sign(teeth) * (Math.Abs(baseDiameter) / 2 / Math.Cos(loadAngle) - height);
+        var section = new RootSection(chord, arm, radius, angle, loadAngle);
+        if (!(chord > 0) || !(arm > 0) || halfTooth * Math.Sign(teeth) < 0)
+        {
+            throw Impossible.Because(
+                $"no root section: chord {chord:0.####} mm and bending arm {arm:0.####} mm are not those of a tooth");
+        }
+
+        return section.NotchParameter is >= 1 and < 8
+            ? section
+            : throw Impossible.Because(
+                $"root section outside of ISO 6336-3: the notch parameter q_s must lie from 1 to below 8; it is {section.NotchParameter:0.###}");
+    }
+
+    private static void RefuseUndercut(RatedTooth tooth, RackTool rack)
+    {
+        var least = Root.LeastProfileShift(
+            tooth.Teeth,
+            tooth.HelixAngle,
+            tooth.NormalPressureAngle,
+            ToothGeometry.TransversePressureAngle(tooth.NormalPressureAngle, tooth.HelixAngle),
+            rack.DedendumFactor,
+            rack.RootRadiusFactor);
+        var straight = rack.DedendumFactor - rack.RootRadiusFactor * (1 - Math.Sin(tooth.NormalPressureAngle));
+        if (!(tooth.ProfileShift >= least - straight / 6))
+        {
+            throw Impossible.Because(
+                $"no root section: the root is undercut (profile shift {tooth.ProfileShift:0.####} is below the practical limit {least - straight / 6:0.####})");
+        }
+    }
+
+    private static double NotNegative(double value, string name) =>
+        value >= 0 && double.IsFinite(value) ? value : throw Impossible.Because($"{name} must not be below zero; it is {value:0.####}");
+}
