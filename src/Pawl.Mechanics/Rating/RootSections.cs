@@ -8,6 +8,9 @@ public static class RootSections
     private const double ExternalLean = Math.PI / 6;
     private const double InternalLean = Math.PI / 3;
 
+    // What of the straight flank's depth may reach past the limit of undercut.
+    private const double PracticalUndercut = 1 - 14 / 17.1;
+
     /// <summary>Root section of an external gear cut by a rack or a hob: tangents at 30°.</summary>
     /// <remarks>
     /// <code>
@@ -23,9 +26,9 @@ public static class RootSections
     /// profile shift; h_fP*, ρ_fP*, s_pr* of the rack; ε_α transverse contact ratio of the mesh rated (1 puts the force at the tip); d
     /// diameters, mm, index n of the virtual spur gear.<br/>
     /// Source: ISO 6336-3, method B, tooth form of external gears (h_Fe written shorter: the line of the force is tangent to d_bn).<br/>
-    /// Valid for: external gears; a tangent point on the fillet; 1 ≤ q_s &lt; 8; no undercut beyond the practical limit, at which the
-    /// straight flank of the tool reaches 1/6 of its depth past the theoretical one (the textbook's 14 teeth in place of 17; from
-    /// memory).
+    /// Valid for: external gears; a tangent point on the fillet; 1 ≤ q_s &lt; 8; no undercut beyond the practical limit of the
+    /// textbooks, 14 teeth in place of 17.1 at 20° and x = 0 (from memory), carried over to other racks as a part of the depth of the
+    /// tool's straight flank.
     /// </remarks>
     public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio)
     {
@@ -141,7 +144,13 @@ public static class RootSections
         var loadAngle = loadPressure - halfTooth;
         var arm = Math.Sign(teeth) * (Math.Abs(baseDiameter) / 2 / Math.Cos(loadAngle) - height);
         var section = new RootSection(chord, arm, radius, angle, loadAngle);
-        if (!(chord > 0) || !(arm > 0) || halfTooth * Math.Sign(teeth) < 0)
+        if (halfTooth * Math.Sign(teeth) < 0)
+        {
+            throw Impossible.Because(
+                $"no root section: the tooth runs to a point before it reaches the diameter {Math.Abs(load):0.####} mm of the force");
+        }
+
+        if (!(chord > 0) || !(arm > 0))
         {
             throw Impossible.Because(
                 $"no root section: chord {chord:0.####} mm and bending arm {arm:0.####} mm are not those of a tooth");
@@ -163,10 +172,11 @@ public static class RootSections
             rack.DedendumFactor,
             rack.RootRadiusFactor);
         var straight = rack.DedendumFactor - rack.RootRadiusFactor * (1 - Math.Sin(tooth.NormalPressureAngle));
-        if (!(tooth.ProfileShift >= least - straight / 6))
+        var practical = least - straight * PracticalUndercut;
+        if (!(tooth.ProfileShift >= practical))
         {
             throw Impossible.Because(
-                $"no root section: the root is undercut (profile shift {tooth.ProfileShift:0.####} is below the practical limit {least - straight / 6:0.####})");
+                $"no root section: the root is undercut (profile shift {tooth.ProfileShift:0.####} is below the practical limit {practical:0.####})");
         }
     }
 
