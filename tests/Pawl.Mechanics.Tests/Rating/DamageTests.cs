@@ -50,7 +50,7 @@ public class DamageTests
             return (double.IsInfinity(both) ? double.IsInfinity(a + b) : Math.Abs(both - a - b) <= 1e-12 * both)
                 && Sum(one.Select(bin => bin with { Stress = bin.Stress * more })) >= a
                 && Sum(one.Select(bin => bin with { Cycles = bin.Cycles * more })) >= a;
-        });
+        }, iter: 1000);
 
     [Fact]
     public void One_bin_is_as_safe_as_strength_over_stress() =>
@@ -61,7 +61,8 @@ public class DamageTests
                 var cycles = Math.Pow(10, log);
                 var expected = 900 * curve.FactorAt(cycles) / stress;
                 return Math.Abs(Damage.Safety([new(stress, cycles)], curve, 900) - expected) < 1e-11 * expected;
-            });
+            },
+            iter: 1000);
 
     // At S the life is just used up: a little less is within 1, a little more is not, jumps of the curve included.
     [Fact]
@@ -72,7 +73,7 @@ public class DamageTests
             var safety = Damage.Safety(bins, curve, 900);
             double At(double factor) => Damage.Sum([.. bins.Select(bin => bin with { Stress = bin.Stress * factor })], curve, 900);
             return At(safety * (1 - 1e-10)) <= 1 && At(safety * (1 + 1e-10)) > 1;
-        });
+        }, iter: 3000);
 
     [Fact]
     public void The_static_strength_bounds_the_safety_of_a_rare_peak()

@@ -106,10 +106,10 @@ internal sealed class FilletDrawing
 
         // The rounding's centre comes nearest to the drawn flank of the work where the fillet ends.
         double nearest = double.MaxValue, form = 0;
-        for (var travel = -2 * module; travel < 6 * module; travel += module / 400)
+        for (var travel = -2 * module; travel < 6 * module; travel += module / 150)
         {
             var (x, y) = Centre(travel);
-            for (var r = workBase; r < work + 3 * module; r += module / 400)
+            for (var r = workBase; r < work + 3 * module; r += module / 150)
             {
                 var half = WorkHalf(r);
                 var distance = Math.Pow(x + r * Math.Sin(half), 2) + Math.Pow(y - r * Math.Cos(half), 2);

@@ -79,13 +79,13 @@ public class LifeCurveTests
         {
             var curve = flank ? LifeCurves.Flank(material) : LifeCurves.Root(material);
             return Math.Abs(Math.Log10(curve.CyclesAt(curve.FactorAt(Math.Pow(10, log)))) - log) < 1e-9;
-        });
+        }, iter: 1000);
 
     [Fact]
     public void Strength_never_rises_with_cycles() =>
         Gen.Select(Gen.Enum<MaterialClass>(), Gen.Double[0, 12], Gen.Double[0, 3], Gen.Bool).Sample((material, log, more, full) =>
             LifeCurves.Root(material, full).FactorAt(Math.Pow(10, log + more))
-                <= LifeCurves.Root(material, full).FactorAt(Math.Pow(10, log)));
+                <= LifeCurves.Root(material, full).FactorAt(Math.Pow(10, log)), iter: 1000);
 
     [Fact]
     public void Beyond_the_ends_the_curve_goes_on_as_stated()
@@ -104,13 +104,26 @@ public class LifeCurveTests
     }
 
     [Fact]
-    public void Another_static_factor_moves_the_first_corner_only()
+    public void Another_static_factor_moves_what_lies_above_the_endurance()
     {
         var curve = LifeCurves.Root(MaterialClass.CaseHardened).WithStaticFactor(2);
 
         Assert.Equal(2, curve.FactorAt(100), 1e-12);
         Assert.Equal(Math.Sqrt(2), curve.FactorAt(Math.Sqrt(1e3 * 3e6)), 1e-12);
         Assert.Equal(0.85, curve.FactorAt(1e10), 1e-12);
+
+        // 1.3 of 1.6 becomes 1.3^(ln 1.3/ln 1.6) of 1.3.
+        var pitting = LifeCurves.Flank(MaterialClass.CaseHardened, limitedPitting: true).WithStaticFactor(1.3);
+        Assert.Equal(Math.Pow(1.3, Math.Log(1.3) / Math.Log(1.6)), pitting.FactorAt(1e7), 1e-12);
+        Assert.Equal(1, pitting.FactorAt(1e9), 1e-12);
+
+        // A static strength below the endurance is the strength, until the curve has come down to it.
+        var weak = LifeCurves.Root(MaterialClass.Nitrocarburised).WithStaticFactor(0.9);
+        Assert.Equal(0.9, weak.FactorAt(1), 1e-12);
+        Assert.Equal(0.9, weak.FactorAt(2e6), 1e-12);
+        Assert.Equal(0.85, weak.FactorAt(1e10), 1e-12);
+        Assert.True(weak.CyclesAt(0.9) > 2.9e6);
+        Assert.Equal(0, weak.CyclesAt(0.91));
     }
 
     [Fact]
