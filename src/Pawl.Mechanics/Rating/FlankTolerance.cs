@@ -1,0 +1,53 @@
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Rating;
+
+/// <summary>What a flank tolerance class allows.</summary>
+public static class FlankTolerance
+{
+    private const double MillimetresPerMicrometre = 1e-3;
+
+    /// <summary>Single pitch tolerance f_pT, mm.</summary>
+    /// <remarks>
+    /// <code>f_pT = (0.001·d + 0.4·m_n + 5) · (√2)^(A − 5) µm, here divided by 1000</code>
+    /// Symbols: d reference diameter, m_n normal module, mm; A flank tolerance class. No choice of units makes the formula
+    /// homogeneous: mm go in, µm come out of the standard's.<br/>
+    /// Source: ISO 1328-1:2013, single pitch tolerance; from memory. The value is not rounded as the standard's tables are.<br/>
+    /// Valid for: classes 1 to 11; m_n 0.5 to 70 mm; d 5 to 15 000 mm.
+    /// </remarks>
+    public static double SinglePitch(double referenceDiameter, double normalModule, int toleranceClass)
+    {
+        var diameter = Math.Abs(referenceDiameter);
+        if (toleranceClass is < 1 or > 11)
+        {
+            throw Impossible.Because(
+                $"no pitch tolerance: ISO 1328-1 has the flank tolerance classes 1 to 11; this one is {toleranceClass}");
+        }
+
+        if (!(normalModule is >= 0.5 and <= 70))
+        {
+            throw Impossible.Because(
+                $"no pitch tolerance: ISO 1328-1 covers normal modules of 0.5 to 70 mm; this one is {normalModule:0.####} mm");
+        }
+
+        if (!(diameter is >= 5 and <= 15_000))
+        {
+            throw Impossible.Because(
+                $"no pitch tolerance: ISO 1328-1 covers reference diameters of 5 to 15000 mm; this one is {diameter:0.####} mm");
+        }
+
+        return (0.001 * diameter + 0.4 * normalModule + 5) * Math.Pow(2, (toleranceClass - 5) / 2.0)
+            * MillimetresPerMicrometre;
+    }
+
+    /// <summary>Base pitch deviation f_pb, mm.</summary>
+    /// <remarks>
+    /// <code>f_pb = f_pT · cos α_t</code>
+    /// Symbols: f_pT single pitch tolerance, mm; α_t transverse pressure angle, rad.<br/>
+    /// Source: ISO 6336-1, transverse load factors: base pitch deviation from the pitch deviation.<br/>
+    /// Valid for: α_t &lt; π/2. Of a pair the greater of both counts.
+    /// </remarks>
+    public static double BasePitch(double singlePitch, double transversePressureAngle) =>
+        Impossible.Positive(singlePitch, "the single pitch tolerance")
+        * Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle"));
+}

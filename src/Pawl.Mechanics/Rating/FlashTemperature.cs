@@ -1,0 +1,141 @@
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Rating;
+
+/// <summary>A place on the path of contact and the flash temperature there.</summary>
+/// <param name="Curvature1">Where: the pinion's radius of curvature, transverse, mm.</param>
+/// <param name="Rise">Rise of the contact above the teeth's own temperature, K.</param>
+public readonly record struct FlashPoint(double Curvature1, double Rise);
+
+/// <summary>How hot flanks become for a moment while they slide in contact, after Blok.</summary>
+public static class FlashTemperature
+{
+    /// <summary>Thermal contact coefficient B_M of common gear steels, N/(mm·K·√s).</summary>
+    /// <remarks>
+    /// <code>B_M = √( λ·ρ·c )</code>
+    /// Symbols: λ thermal conductivity, ρ density, c specific heat.<br/>
+    /// Source: 13.5 N/(mm·K·√s) = 13 500 N/(m·K·√s) is common practice, no source; λ = 50 W/(m·K), ρ = 7800 kg/m³ and c = 470
+    /// J/(kg·K) give 13 540.<br/>
+    /// Valid for: low-alloy steels. High alloys conduct less and grow hotter.
+    /// </remarks>
+    public const double ContactCoefficientOfSteel = 13.5;
+
+    private const int StepsOfPart = 200;
+
+    /// <summary>Flash temperature of one contact, K above the bodies' own temperature.</summary>
+    /// <remarks>
+    /// <code>Δθ = 1.11 · μ·w·|v₁ − v₂| / ( √(2·b_H) · (B_M1·√v₁ + B_M2·√v₂) )</code>
+    /// For equal bodies this is 1.11·μ·w·|√v₁ − √v₂|/(B_M·√(2·b_H)).<br/>
+    /// Symbols: μ coefficient of friction; w line load, N/mm; v rolling velocities of the flanks, mm/s; b_H half of the width of
+    /// contact, mm; B_M thermal contact coefficients, N/(mm·K·√s).<br/>
+    /// Source: Blok 1937, semi-elliptical heat; ISO/TS 6336-20 rests on it.<br/>
+    /// Valid for: velocities at which heat has no time to flow ahead of the contact, v·b_H well above 5 times the thermal
+    /// diffusivity (about 14 mm²/s in steel).
+    /// </remarks>
+    public static double OfContact(
+        double friction,
+        double lineLoad,
+        double velocity1,
+        double velocity2,
+        double halfWidth,
+        double contactCoefficient1,
+        double contactCoefficient2)
+    {
+        if (!(friction >= 0 && lineLoad >= 0 && velocity1 >= 0 && velocity2 >= 0))
+        {
+            throw Impossible.Because(
+                $"no flash temperature: friction {friction:0.####}, line load {lineLoad:0.###} N/mm and velocities {velocity1:0.###} mm/s and {velocity2:0.###} mm/s must not be below zero");
+        }
+
+        if (velocity1 == velocity2)
+        {
+            return 0;
+        }
+
+        var carriedOff = Impossible.Positive(contactCoefficient1, "the thermal contact coefficient") * Math.Sqrt(velocity1)
+            + Impossible.Positive(contactCoefficient2, "the thermal contact coefficient") * Math.Sqrt(velocity2);
+        return Impossible.Finite(
+            1.11 * friction * lineLoad * Math.Abs(velocity1 - velocity2)
+                / (Math.Sqrt(2 * Impossible.Positive(halfWidth, "the width of the contact")) * carriedOff),
+            "the flash temperature");
+    }
+
+    /// <summary>Share of the tooth force on the pair that touches at a place of the path.</summary>
+    /// <remarks>
+    /// <code>spur, ε_β &lt; 1: 1/3 at A and E, rising evenly to 2/3 at B and D; 1 from B to D, where one pair is alone</code>
+    /// <code>helical, ε_β ≥ 1: 1/ε_α everywhere</code>
+    /// Symbols: B one base pitch before E, D one base pitch after A.<br/>
+    /// Source: the usual trapezoid of unmodified spur gears, ISO/TS 6336-20 from memory; uniform lines of contact for helical ones.
+    /// Between both it takes the spur value, which is the greater.<br/>
+    /// Valid for: 1 ≤ ε_α ≤ 2 with ε_β &lt; 1; no tip relief, which would unload A and E.
+    /// </remarks>
+    public static double LoadShare(ContactPath path, double curvature1) =>
+        Share(path, curvature1, single: curvature1 >= path.End - path.BasePitch && curvature1 <= path.Start + path.BasePitch);
+
+    /// <summary>Greatest flash temperature along the path of contact.</summary>
+    /// <remarks>
+    /// <code>v₁ = |ω₁|·ρ₁,  v₂ = |ω₁·d_b1/d_b2|·|ρ₂|;  b_H from ρ_red and the local line load</code>
+    /// Symbols: ω₁ speed of the pinion relative to the carrier, rad/s; w = F_t·K/(b·cos α_t) line load along the line of action,
+    /// all factors in, before it is shared, N/mm; ρ radii of curvature along the path, mm; μ mean coefficient of friction.<br/>
+    /// Source: Blok 1937; load sharing as <see cref="LoadShare"/>. The path is walked in steps.<br/>
+    /// Valid for: contact on involutes from A to E. Velocities are those of the transverse section.
+    /// </remarks>
+    public static FlashPoint Greatest(
+        ContactPath path,
+        double pinionSpeed,
+        double lineLoad,
+        double friction,
+        double reducedModulus,
+        double contactCoefficient1,
+        double contactCoefficient2)
+    {
+        path.Checked();
+        if (path is { OverlapRatio: < 1, ContactRatio: > 2 })
+        {
+            throw Impossible.Because(
+                $"no flash temperature: how load is shared is known for spur gears up to a contact ratio of 2; it is {path.ContactRatio:0.###}");
+        }
+
+        var greatest = default(FlashPoint);
+        var (inner, outer) = (path.End - path.BasePitch, path.Start + path.BasePitch);
+        Walk(path.Start, inner, single: false);
+        Walk(inner, outer, single: true);
+        Walk(outer, path.End, single: false);
+        return greatest;
+
+        // Both sides of B and D are tried, where the load jumps.
+        void Walk(double from, double to, bool single)
+        {
+            for (var step = 0; step <= StepsOfPart; step++)
+            {
+                var place = from + (to - from) * step / StepsOfPart;
+                var load = lineLoad * Share(path, place, single);
+                var rise = OfContact(
+                    friction,
+                    load,
+                    Math.Abs(pinionSpeed) * place,
+                    Math.Abs(pinionSpeed * path.BaseDiameter1 / path.BaseDiameter2 * (path.CurvatureSum - place)),
+                    LineContact.HalfWidth(load, path.ReducedCurvature(place), reducedModulus),
+                    contactCoefficient1,
+                    contactCoefficient2);
+                greatest = rise > greatest.Rise ? new FlashPoint(place, rise) : greatest;
+            }
+        }
+    }
+
+    private static double Share(ContactPath path, double curvature1, bool single)
+    {
+        if (path.OverlapRatio >= 1)
+        {
+            return 1 / path.ContactRatio;
+        }
+
+        if (single)
+        {
+            return 1;
+        }
+
+        var fromEnd = Math.Min(curvature1 - path.Start, path.End - curvature1);
+        return (1 + fromEnd / (path.End - path.Start - path.BasePitch)) / 3;
+    }
+}

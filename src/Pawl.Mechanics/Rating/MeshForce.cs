@@ -1,0 +1,71 @@
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Rating;
+
+/// <summary>Forces in a mesh and how often a flank feels them. All are magnitudes.</summary>
+public static class MeshForce
+{
+    /// <summary>Nominal tangential force F_t at the reference circle, in one mesh, N.</summary>
+    /// <remarks>
+    /// <code>F_t = 2·|T| / (|d| · N)</code>
+    /// Symbols: T torque of the gear, N·mm; d its reference diameter, mm; N equal meshes that share the torque: the planets for
+    /// a sun or ring, 1 for the torque of one planet.<br/>
+    /// Source: ISO 6336-1, nominal tangential load.<br/>
+    /// Valid for: equal shares; what is unequal belongs into the mesh load factor K_γ.
+    /// </remarks>
+    public static double Tangential(double torque, double referenceDiameter, int meshes)
+    {
+        if (meshes < 1)
+        {
+            throw Impossible.Because($"no tooth force: at least one mesh must carry the torque; there are {meshes}");
+        }
+
+        return Impossible.Finite(
+            2 * Math.Abs(torque) / (Math.Abs(Impossible.NotZero(referenceDiameter, "the reference diameter")) * meshes),
+            "the tooth force");
+    }
+
+    /// <summary>Radial force F_r, N, at the working circle: external teeth push apart, a pinion pushes its ring outward.</summary>
+    /// <remarks>
+    /// <code>F_r = F_t · (d/d_w) · tan α_wt = F_t · sin α_wt / cos α_t</code>
+    /// Symbols: F_t tangential force at the reference circle, N; d reference, d_w working pitch diameter; α_t transverse
+    /// pressure angle, α_wt working, rad.<br/>
+    /// Source: statics; d/d_w = cos α_wt/cos α_t (ISO 21771).<br/>
+    /// Valid for: no friction.
+    /// </remarks>
+    public static double Radial(double tangential, double transversePressureAngle, double workingPressureAngle) =>
+        Impossible.Finite(
+            tangential * Math.Sin(Impossible.Acute(workingPressureAngle, "the working pressure angle"))
+                / Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle")),
+            "the radial force");
+
+    /// <summary>Axial force F_a, N.</summary>
+    /// <remarks>
+    /// <code>F_a = F_t · tan |β|</code>
+    /// Symbols: F_t tangential force at the reference circle, N; β helix angle there, rad.<br/>
+    /// Source: statics.<br/>
+    /// Valid for: no friction.
+    /// </remarks>
+    public static double Axial(double tangential, double helixAngle) =>
+        Impossible.Finite(tangential * Math.Tan(Math.Abs(Impossible.Helix(helixAngle))), "the axial force");
+
+    /// <summary>Load cycles N_L of one flank.</summary>
+    /// <remarks>
+    /// <code>N_L = c · |ω_rel| · t / (2·π)</code>
+    /// Symbols: c contacts of a flank in one revolution relative to the carrier: the planets for a sun or ring, 1 for a planet's
+    /// flank; ω_rel speed relative to the carrier, rad/s; t life, s.<br/>
+    /// Source: definition.<br/>
+    /// Valid for: one direction of torque.
+    /// </remarks>
+    public static double FlankCycles(int contactsPerRevolution, double relativeSpeed, double life)
+    {
+        if (contactsPerRevolution < 1 || !(life >= 0))
+        {
+            throw Impossible.Because(
+                $"no load cycles: {contactsPerRevolution} contacts in a revolution over a life of {life:0.###} s");
+        }
+
+        return Impossible.Finite(
+            contactsPerRevolution * Math.Abs(relativeSpeed) * life / (2 * Math.PI), "the number of load cycles");
+    }
+}
