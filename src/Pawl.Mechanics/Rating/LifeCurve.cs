@@ -51,9 +51,9 @@ public sealed class LifeCurve
 
     /// <summary>The same curve with another static factor.</summary>
     /// <remarks>
-    /// Static strength and endurance have different factors of surface, size, notch and mean stress; ISO 6336 joins the two strengths
-    /// by the straight line. Pass the static life factor times the ratio of the other factors, static to endurance. Corners between
-    /// static strength and factor 1 move with it, ln Y in proportion; no strength stays above the static one.
+    /// Static strength and endurance have different factors of surface, size, notch and mean stress; ISO 6336 joins the two
+    /// strengths by the straight line. Pass the static life factor times the ratio of the other factors, static to endurance.
+    /// Corners between static strength and factor 1 move with it, ln Y in proportion; no strength stays above the static one.
     /// </remarks>
     public LifeCurve WithStaticFactor(double factor)
     {

@@ -4,9 +4,9 @@ using Pawl.Mechanics.Tests.Gears;
 namespace Pawl.Mechanics.Tests.Rating;
 
 /// <summary>
-/// Root fillets made as the machine makes them: a tool is rolled along the work in small steps, and what its tip rounding reaches is
-/// noted. Knows flanks only as ends of an unwound string, and neither the law of gearing nor Euler–Savary. Lengths in mm, radii as
-/// magnitudes.
+/// Root fillets made as the machine makes them: a tool is rolled along the work in small steps, and what its tip rounding reaches
+/// is noted. Knows flanks only as ends of an unwound string, and neither the law of gearing nor Euler–Savary. Lengths in mm,
+/// radii as magnitudes.
 /// </summary>
 internal sealed class FilletDrawing
 {
@@ -27,7 +27,8 @@ internal sealed class FilletDrawing
     /// <summary>How far from the axis of the work the tool's tip circle reaches.</summary>
     public double RootRadius { get; private init; }
 
-    /// <summary>Least distance of the rounding's centre from the flank of the work: the tip radius, if the tool stands right.</summary>
+    /// <summary>Least distance of the rounding's centre from the flank of the work: the tip radius, if the tool stands
+    /// right.</summary>
     public double Touch { get; private init; }
 
     /// <summary>A rack, straight flanks at the pressure angle, rolled along an external spur gear.</summary>
@@ -128,7 +129,8 @@ internal sealed class FilletDrawing
     /// <summary>Chord, its distance from the axis, and the radius of the fillet where its tangent leans by the angle.</summary>
     public (double Chord, double Height, double Radius) Where(double lean)
     {
-        // In the frame of the tooth (its middle along y) the tool advances furthest along the normal where it leaves that tangent.
+        // In the frame of the tooth (its middle along y) the tool advances furthest along the normal where it leaves that
+        // tangent.
         var (nx, ny) = (Math.Cos(lean), -Side * Math.Sin(lean));
         double Advance(double travel)
         {

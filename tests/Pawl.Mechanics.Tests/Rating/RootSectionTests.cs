@@ -92,7 +92,8 @@ public class RootSectionTests
         Assert.Equal(ArmOfDrawnForce(tooth, tooth.TipDiameter / 2, drawn.Height), section.LeverArm, 1e-5);
     }
 
-    // z_n = z/(cos² β_b·cos β) is exactly 30 for 20 teeth at this angle: the helical gear has the root of a spur gear of 30 teeth.
+    // z_n = z/(cos² β_b·cos β) is exactly 30 for 20 teeth at this angle: the helical gear has the root of a spur gear of 30
+    // teeth.
     [Fact]
     public void A_helical_gear_has_the_root_section_of_its_virtual_spur_gear()
     {
@@ -115,7 +116,8 @@ public class RootSectionTests
         Assert.Equal(spur.LoadAngle, section.LoadAngle, 1e-9);
     }
 
-    // The string that draws the flank is shorter by one base pitch when the tooth ahead still touches at its tip; on a ring longer.
+    // The string that draws the flank is shorter by one base pitch when the tooth ahead still touches at its tip; on a ring
+    // longer.
     [Fact]
     public void The_outer_single_contact_point_lies_part_of_a_base_pitch_from_the_tip() =>
         Gen.Select(Gen.Int[18, 90], Gen.Bool, Gen.Double[1, 1.9]).Sample((teeth, ring, ratio) =>

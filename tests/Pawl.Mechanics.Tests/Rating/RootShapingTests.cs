@@ -1,3 +1,4 @@
+using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 using Pawl.Mechanics.Tests.Gears;
 
@@ -70,6 +71,22 @@ public class RootShapingTests
         Assert.Equal(-145, shaping.RootDiameter, 1e-9);
         Assert.Equal(-45, shaping.CentreDistance, 1e-9);
         Assert.Equal(20, Degrees.Deg(shaping.WorkingAngle), 1e-9);
+    }
+
+    // A pinion in the cutter's place would just escape involute interference with a ring of that tip.
+    [Fact]
+    public void The_tip_limit_is_where_a_pinion_like_the_cutter_would_lose_its_involute()
+    {
+        var ring = new RatedTooth(-60, 2, Angle, 0, 0.2, -116);
+        var shaping = new RootShaping(ring, PinionCutter.WithAddendum(25, 2, 2.5, 0.4, -0.1));
+        var baseDiameter = -120 * Math.Cos(Angle);
+
+        Assert.Equal(
+            0,
+            InternalInterference.InvoluteSlack(
+                shaping.CentreDistance, shaping.WorkingAngle, shaping.TipLimitDiameter, baseDiameter),
+            1e-9);
+        Assert.True(shaping.TipLimitDiameter is < -112.7 and > -118);
     }
 
     [Theory]

@@ -8,8 +8,8 @@ public class RootStrengthTests
 {
     private static readonly MaterialClass[] All = Enum.GetValues<MaterialClass>();
 
-    // ISO 6336-3: the factors are relative to the test gear, q_s = 2.5, Y_S = 2, Rz = 10 µm, m ≤ 5 mm, pulsating load: there each is 1.
-    // The surface factor's printed digits leave 0.006 at the nitrided steels.
+    // ISO 6336-3: the factors are relative to the test gear, q_s = 2.5, Y_S = 2, Rz = 10 µm, m ≤ 5 mm, pulsating load: there each
+    // is 1. The surface factor's printed digits leave 0.006 at the nitrided steels.
     [Fact]
     public void Every_factor_is_1_at_the_test_gear()
     {
@@ -46,7 +46,8 @@ public class RootStrengthTests
         Assert.Equal(
             Math.Sqrt(0.0194 * 0.0064), RootStrength.SlipLayer(MaterialClass.AlloyThroughHardened, 700), 1e-12);
 
-    // (1 + √(0.003·0.2·5))/(1 + √0.0036) = 1.0547723/1.06 at q_s = 2; sharper notches weigh more on steels with a thick slip layer.
+    // (1 + √(0.003·0.2·5))/(1 + √0.0036) = 1.0547723/1.06 at q_s = 2; sharper notches weigh more on steels with a thick slip
+    // layer.
     [Fact]
     public void Notch_sensitivity_for_endurance_by_hand()
     {
@@ -56,7 +57,8 @@ public class RootStrengthTests
         Assert.Equal(1, RootStrength.NotchSensitivitySimplified(1.5));
     }
 
-    // Static, by hand: Eh 0.44·1.5 + 0.12; NT 0.2·1.5 + 0.6; V at σ_0.2 = 300: (1 + 0.82·0.5)/1.82; St at σ_S = 200: (1 + 0.93·0.5)/1.93.
+    // Static, by hand: Eh 0.44·1.5 + 0.12; NT 0.2·1.5 + 0.6; V at σ_0.2 = 300: (1 + 0.82·0.5)/1.82; St at σ_S = 200: (1 +
+    // 0.93·0.5)/1.93.
     [Theory]
     [InlineData(MaterialClass.CaseHardened, null, 0.78)]
     [InlineData(MaterialClass.InductionHardened, null, 0.78)]
@@ -96,7 +98,7 @@ public class RootStrengthTests
         Assert.Equal(staticStrength, RootStrength.MeanStressRatio(material, 2, peened, true), 1e-12);
     }
 
-    // Rz below 1 µm: 1.12, 1.07, 1.025; the curves come within 0.015 of them at 1 µm.
+    // Rz below 1 µm: 1.12, 1.07, 1.025; the curves come within 0.015 of them at 1 µm, from either side.
     [Fact]
     public void Rougher_roots_and_larger_teeth_are_never_stronger()
     {
@@ -105,7 +107,7 @@ public class RootStrengthTests
             Assert.Equal(RootStrength.Surface(material, 0.99), RootStrength.Surface(material, 1), 0.015);
         }
 
-        Gen.Select(Gen.Enum<MaterialClass>(), Gen.Double[0.1, 35], Gen.Double[0, 5]).Sample((material, value, more) =>
+        Gen.Select(Gen.Enum<MaterialClass>(), Gen.Double[1, 35], Gen.Double[0, 5]).Sample((material, value, more) =>
             RootStrength.Surface(material, value + more) <= RootStrength.Surface(material, value)
             && RootStrength.Size(material, value + more) <= RootStrength.Size(material, value), iter: 1000);
     }
