@@ -29,8 +29,8 @@ public static class FlashTemperature
     /// Symbols: μ coefficient of friction; w line load, N/mm; v rolling velocities of the flanks, mm/s; b_H half of the width of
     /// contact, mm; B_M thermal contact coefficients, N/(mm·K·√s).<br/>
     /// Source: Blok 1937, semi-elliptical heat; ISO/TS 6336-20 rests on it.<br/>
-    /// Valid for: velocities at which heat has no time to flow ahead of the contact, v·b_H well above 5 times the thermal
-    /// diffusivity (about 14 mm²/s in steel).
+    /// Valid for: velocities at which heat has no time to flow ahead of the contact, v·b_H some five times the thermal diffusivity
+    /// (about 14 mm²/s in steel) and more. Slower contacts stay cooler than this says.
     /// </remarks>
     public static double OfContact(
         double friction,
@@ -135,7 +135,9 @@ public static class FlashTemperature
             return 1;
         }
 
+        // A contact ratio of just 1 leaves nothing but the end points.
+        var shared = path.End - path.Start - path.BasePitch;
         var fromEnd = Math.Min(curvature1 - path.Start, path.End - curvature1);
-        return (1 + fromEnd / (path.End - path.Start - path.BasePitch)) / 3;
+        return (1 + (shared > 0 ? fromEnd / shared : 0)) / 3;
     }
 }

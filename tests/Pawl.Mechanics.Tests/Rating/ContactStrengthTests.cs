@@ -1,4 +1,5 @@
 using CsCheck;
+using Pawl.Mechanics.Lubrication;
 using Pawl.Mechanics.Rating;
 
 namespace Pawl.Mechanics.Tests.Rating;
@@ -36,6 +37,14 @@ public class ContactStrengthTests
         Assert.Equal(roughness, ContactStrength.Roughness(0.006, 0.004, 10, limit), 5e-7);
     }
 
+    // ∛(10/80) = ½: flanks of 80 mm with Rz = 6 µm are as smooth as those of the test gears; Rz 8 and 4 µm count as 6.
+    [Fact]
+    public void Roughness_counts_less_on_flatter_flanks()
+    {
+        Assert.Equal(1, ContactStrength.Roughness(0.006, 0.006, 80, 1000), 1e-12);
+        Assert.Equal(1, ContactStrength.Roughness(0.008, 0.004, 80, 1000), 1e-12);
+    }
+
     // ISO 6336-2 prints the coefficients as lines between 850 and 1200 MPa: σ/4375 + 0.6357, 0.85 + 0.08·(σ − 850)/350 and
     // 0.32 − 0.0002·σ; from memory. 1e-4 is what four digits allow.
     [Fact]
@@ -48,6 +57,22 @@ public class ContactStrengthTests
                 && Math.Abs(velocity - ContactStrength.Velocity(0, limit)) < 1e-12
                 && Math.Abs(Math.Pow(0.5, 0.32 - 0.0002 * limit) - ContactStrength.Roughness(0.006, 0.006, 10, limit)) < 1e-9;
         });
+
+    // DIN 3990 has 80/ν₅₀ where ISO 6336-2 has 134/ν₄₀; from memory. Typical gear oils, mm²/s at 40 and 100 °C, from a public table:
+    // by ASTM D341 both come to the same within a hundredth.
+    [Theory]
+    [InlineData(68, 8.5)]
+    [InlineData(100, 11.4)]
+    [InlineData(150, 14.5)]
+    [InlineData(220, 19)]
+    [InlineData(320, 24.5)]
+    [InlineData(460, 32)]
+    public void Viscosity_at_50_degrees_gives_the_same_lubricant_factor(double at40, double at100)
+    {
+        var at50 = Viscosity.Kinematic(50, 40, at40, 100, at100);
+
+        Assert.Equal(0.83 + 4 * 0.17 / Math.Pow(1.2 + 80 / at50, 2), ContactStrength.Lubricant(at40, 800), 0.01);
+    }
 
     [Fact]
     public void Thick_oil_speed_and_smooth_flanks_help_hard_steel_less() =>

@@ -73,6 +73,15 @@ public class MeshForceTests
     public void More_planets_share_less_evenly(int planets, bool floating, double factor) =>
         Assert.Equal(factor, PlanetLoadSharing.Factor(planets, floating), 1e-12);
 
+    // Class rules of marine gears: 1 + 0.25·√(N − 3) from four planets up; from memory. Another source, the same size: within 0.04.
+    [Theory]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    [InlineData(7)]
+    public void A_rule_of_thumb_says_about_the_same(int planets) =>
+        Assert.Equal(1 + 0.25 * Math.Sqrt(planets - 3), PlanetLoadSharing.Factor(planets, false), 0.04);
+
     [Theory]
     [InlineData(2, false, "without a floating member")]
     [InlineData(8, true, "the source ends at 7")]
