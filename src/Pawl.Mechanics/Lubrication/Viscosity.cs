@@ -30,7 +30,8 @@ public static class Viscosity
         }
 
         var (first, second) = (Ordinate(viscosity1), Ordinate(viscosity2));
-        var share = (LogAbsolute(temperature) - LogAbsolute(temperature1)) / (LogAbsolute(temperature2) - LogAbsolute(temperature1));
+        var start = LogAbsolute(temperature1);
+        var share = (LogAbsolute(temperature) - start) / (LogAbsolute(temperature2) - start);
         return Covered(Math.Pow(10, Math.Pow(10, first + (second - first) * share)) - 0.7);
     }
 

@@ -6,8 +6,8 @@ namespace Pawl.Mechanics.Tests.Lubrication;
 
 public class ViscosityTests
 {
-    // Two worked examples of ASTM D341 on a public page: 404 mm²/s at 40 °C and 28 at 100 °C make 132.126 at 60 °C; 68 at 40 °C and
-    // 14.85 at 80 °C make 8.8 at 100 °C.
+    // Two worked examples of ASTM D341 on a public page: 404 mm²/s at 40 °C and 28 at 100 °C make 132.126 at 60 °C; 68 at 40 °C
+    // and 14.85 at 80 °C make 8.8 at 100 °C.
     [Theory]
     [InlineData(40, 404, 100, 28, 60, 132.126, 0.0005)]
     [InlineData(40, 68, 80, 14.85, 100, 8.8, 0.05)]
@@ -48,8 +48,9 @@ public class ViscosityTests
     public void The_pressure_coefficient_is_worked_by_hand(double millipascalSeconds, double expected) =>
         Assert.Equal(expected, Viscosity.PressureCoefficient(millipascalSeconds * 1e-9), 1e-12);
 
-    // Stachowiak and Batchelor, Engineering Tribology, table of mineral oils at 30, 60 and 100 °C, mPa·s and 10⁻⁹/Pa, as reprinted on a
-    // public page: from light machine oil to cylinder oil the estimate lies between a third too low and a fifth too high.
+    // Stachowiak and Batchelor, Engineering Tribology, table of mineral oils at 30, 60 and 100 °C, mPa·s and 10⁻⁹/Pa, as
+    // reprinted on a public page: from light machine oil to cylinder oil the estimate lies between a third too low and a fifth
+    // too high.
     [Theory]
     [InlineData(12.1, 18.4)]
     [InlineData(5.3, 13.4)]

@@ -6,8 +6,8 @@ namespace Pawl.Mechanics.Tests.Rating;
 
 public class ContactStrengthTests
 {
-    // ISO 6336-5: the test gears behind σ_Hlim ran at 10 m/s in oil of 100 mm²/s at 50 °C (134/ν₄₀ stands for 80/ν₅₀, so 167.5 mm²/s
-    // at 40 °C) with flanks of Rz = 3 µm and a reduced radius of 10 mm; from memory. There every factor is 1, in any steel.
+    // ISO 6336-5: the test gears behind σ_Hlim ran at 10 m/s in oil of 100 mm²/s at 50 °C (134/ν₄₀ stands for 80/ν₅₀, so 167.5
+    // mm²/s at 40 °C) with flanks of Rz = 3 µm and a reduced radius of 10 mm; from memory. There every factor is 1, in any steel.
     [Fact]
     public void All_film_factors_are_1_under_the_conditions_of_the_test_gears() =>
         Gen.Double[300, 1700].Sample(limit =>
@@ -15,8 +15,8 @@ public class ContactStrengthTests
             && Math.Abs(ContactStrength.Velocity(10_000, limit) - 1) < 1e-12
             && Math.Abs(ContactStrength.Roughness(0.003, 0.003, 10, limit) - 1) < 1e-12);
 
-    // 220 mm²/s, 5 m/s, 1500 MPa: 0.91 + 0.36/(1.2 + 0.609091)² = 1.019997; 0.93 + 0.14/√7.2 = 0.982175. The same formulas in another
-    // language.
+    // 220 mm²/s, 5 m/s, 1500 MPa: 0.91 + 0.36/(1.2 + 0.609091)² = 1.019997; 0.93 + 0.14/√7.2 = 0.982175. The same formulas in
+    // another language.
     [Fact]
     public void A_case_hardened_pair_is_worked()
     {
@@ -58,8 +58,8 @@ public class ContactStrengthTests
                 && Math.Abs(Math.Pow(0.5, 0.32 - 0.0002 * limit) - ContactStrength.Roughness(0.006, 0.006, 10, limit)) < 1e-9;
         });
 
-    // DIN 3990 has 80/ν₅₀ where ISO 6336-2 has 134/ν₄₀; from memory. Typical gear oils, mm²/s at 40 and 100 °C, from a public table:
-    // by ASTM D341 both come to the same within a hundredth.
+    // DIN 3990 has 80/ν₅₀ where ISO 6336-2 has 134/ν₄₀; from memory. Typical gear oils, mm²/s at 40 and 100 °C, from a public
+    // table: by ASTM D341 both come to the same within a hundredth.
     [Theory]
     [InlineData(68, 8.5)]
     [InlineData(100, 11.4)]
@@ -95,8 +95,8 @@ public class ContactStrengthTests
     public void A_smooth_hard_pinion_hardens_a_soft_wheel(double brinell, double factor) =>
         Assert.Equal(factor, ContactStrength.WorkHardening(brinell, 0.003), 1e-12);
 
-    // 300 HB, R_zH = 6 µm: 1.1·(1/2)^0.15 = 0.991376. Rz 3 on 6 µm, ρ_red = 10 mm, v·ν₄₀ = 10·150 = 1500: 3·(1/2)^0.66 = 1.899 µm,
-    // which counts as 3.
+    // 300 HB, R_zH = 6 µm: 1.1·(1/2)^0.15 = 0.991376. Rz 3 on 6 µm, ρ_red = 10 mm, v·ν₄₀ = 10·150 = 1500: 3·(1/2)^0.66 = 1.899
+    // µm, which counts as 3.
     [Fact]
     public void A_rough_hard_pinion_files_the_soft_wheel()
     {

@@ -33,8 +33,8 @@ public class ContactStressTests
     public void The_elasticity_factor_matches_the_table_of_ISO_6336_2(double first, double second, double factor) =>
         Assert.Equal(factor, ContactFactors.Elasticity(new Elastic(first, 0.3), new Elastic(second, 0.3)), 0.0501);
 
-    // Shigley's Mechanical Engineering Design, table of the elastic coefficient C_p, √psi, E in psi, ν = 0.30; from memory. The table
-    // is rounded to 10 and here and there to 50.
+    // Shigley's Mechanical Engineering Design, table of the elastic coefficient C_p, √psi, E in psi, ν = 0.30; from memory. The
+    // table is rounded to 10 and here and there to 50.
     [Theory]
     [InlineData(30e6, 30e6, 2300)]
     [InlineData(30e6, 25e6, 2180)]
@@ -70,8 +70,8 @@ public class ContactStressTests
         });
 
     // Shigley's Mechanical Engineering Design, example 14-4, in pounds and inches, which the formula does not mind; from memory:
-    // 17 and 52 teeth, 20°, d = 1.7 in, b = 1.5 in, W = 164.8 lbf, factors 1.377, 1.043 and 1.22, C_p = 2300: σ_c = 70 360 psi. The
-    // book rounds I to 0.121, which is 0.05 %.
+    // 17 and 52 teeth, 20°, d = 1.7 in, b = 1.5 in, W = 164.8 lbf, factors 1.377, 1.043 and 1.22, C_p = 2300: σ_c = 70 360 psi.
+    // The book rounds I to 0.121, which is 0.05 %.
     [Fact]
     public void The_contact_stress_of_a_textbook_example_is_found()
     {
@@ -124,8 +124,8 @@ public class ContactStressTests
                 ContactStress.Nominal(470, force, 40, 20, ratio),
                 ContactStress.Nominal(470, force, 40 * ratio, 20, 1 / ratio)));
 
-    // Lines of contact in the plane of action, one base pitch apart, leaning by β_b: their length, in the mean of a mesh, against the
-    // face width. From an overlap of 1 the source takes just that.
+    // Lines of contact in the plane of action, one base pitch apart, leaning by β_b: their length, in the mean of a mesh, against
+    // the face width. From an overlap of 1 the source takes just that.
     [Theory]
     [InlineData(1.2)]
     [InlineData(1.5)]

@@ -7,8 +7,8 @@ namespace Pawl.Mechanics.Tests.Rating;
 
 public class FilmThicknessTests
 {
-    // Pan and Hamrock 1989, line contact: H_min = 1.714·W^−0.128·U^0.694·G^0.568, another fit to other computations; from memory. Over
-    // the range of gears the two stay within a sixth.
+    // Pan and Hamrock 1989, line contact: H_min = 1.714·W^−0.128·U^0.694·G^0.568, another fit to other computations; from memory.
+    // Over the range of gears the two stay within a sixth.
     [Fact]
     public void Another_fit_gives_about_the_same_film() =>
         Gen.Select(Gen.Double[3500, 6500], Gen.Double[-12, -10], Gen.Double[-4.5, -3.5]).Sample((g, logU, logW) =>
@@ -17,8 +17,8 @@ public class FilmThicknessTests
             return Math.Abs(Film(g, u, w) / (1.714 * Math.Pow(w, -0.128) * Math.Pow(u, 0.694) * Math.Pow(g, 0.568)) - 1) < 1.0 / 6;
         });
 
-    // Dowson and Higginson's first formula, 1959: H_min = 1.6·G^0.6·U^0.7·W^−0.13; from memory. At G = 5000, where both were fitted, they
-    // agree within a hundredth.
+    // Dowson and Higginson's first formula, 1959: H_min = 1.6·G^0.6·U^0.7·W^−0.13; from memory. At G = 5000, where both were
+    // fitted, they agree within a hundredth.
     [Fact]
     public void The_first_formula_of_the_same_authors_gives_the_same_film_on_steel() =>
         Gen.Select(Gen.Double[-12, -10], Gen.Double[-4.5, -3.5]).Sample((logU, logW) =>
@@ -44,8 +44,8 @@ public class FilmThicknessTests
                 && Near(film * Math.Pow(times, -0.03), Least(speed, load, radius, 113_000 * times));
         });
 
-    // 100 rad/s on a base circle of 37.5877 mm, 20°: 100·18.79385·0.363970 = 684.04 mm/s, and for the mate of three times the size at
-    // a third of the speed the same.
+    // 100 rad/s on a base circle of 37.5877 mm, 20°: 100·18.79385·0.363970 = 684.04 mm/s, and for the mate of three times the
+    // size at a third of the speed the same.
     [Fact]
     public void Both_flanks_roll_alike_at_the_pitch_point()
     {
@@ -63,7 +63,8 @@ public class FilmThicknessTests
         Refusal.Says("rolling velocity", () => FilmThickness.Least(0.02, 50e-9, 0, 100, 10, 113_000));
     }
 
-    // Steel gear of ρ_red 10 mm, 5 m/s, 100 N/mm, oil of 40 mPa·s: textbooks speak of a few tenths of a micrometre to a micrometre.
+    // Steel gear of ρ_red 10 mm, 5 m/s, 100 N/mm, oil of 40 mPa·s: textbooks speak of a few tenths of a micrometre to a
+    // micrometre.
     [Fact]
     public void A_gear_has_a_film_of_the_usual_size()
     {

@@ -20,8 +20,9 @@ public class FlashTemperatureTests
     public void A_contact_is_worked() =>
         Assert.Equal(13.0666423, FlashTemperature.OfContact(0.05, 200, 3000, 2000, 0.2, 13.5, 13.5), 5e-8);
 
-    // Stolarski, Tribology in Machine Design, after Blok: the same in terms of load and radius, or of pressure and radius, has the
-    // factors 0.62 and 2.45 in place of 1.11; there E′ = E/(1 − ν²) of equal bodies. Three digits each.
+    // Stolarski, Tribology in Machine Design, after Blok: three forms with the factors 1.11, 0.62 and 2.45. The page shows the
+    // factors; the forms by load and radius and by pressure and radius, with E′ = E/(1 − ν²) of equal bodies, are written from
+    // memory.
     [Fact]
     public void The_three_forms_of_Bloks_formula_agree() =>
         Gen.Select(Gen.Double[5, 1000], Gen.Double[1, 50], Gen.Double[500, 9000], Gen.Double[100, 400]).Sample(
@@ -101,7 +102,8 @@ public class FlashTemperatureTests
         Assert.True(Greatest(path with { BasePitch = path.End - path.Start }) > 0);
     }
 
-    // Flanks traced point by point: the pressure of Hertz from the drawn radii, velocities from turning, Blok in the form with pressure.
+    // Flanks traced point by point: the pressure of Hertz from the drawn radii, velocities from turning, Blok in the form with
+    // pressure.
     [Fact]
     public void The_greatest_flash_temperature_is_found_along_the_path() =>
         Gen.Select(Walkable, Gen.Double[10, 500], Gen.Double[20, 800]).Sample(

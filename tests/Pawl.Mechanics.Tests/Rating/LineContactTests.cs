@@ -14,8 +14,8 @@ public class LineContactTests
                 Math.PI / 2 * LineContact.Pressure(load, radius, modulus) * LineContact.HalfWidth(load, radius, modulus) / load - 1)
             < 1e-12);
 
-    // Half planes under that pressure sink by −2/(π·E_r)·∫ p(s)·ln|x − s| ds (Flamant): within the contact they must close the gap
-    // x²/(2·ρ_red) between the cylinders.
+    // Half planes under that pressure sink by −2/(π·E_r)·∫ p(s)·ln|x − s| ds (Flamant): within the contact they must close the
+    // gap x²/(2·ρ_red) between the cylinders.
     [Fact]
     public void Surfaces_close_the_gap_between_the_cylinders()
     {

@@ -73,7 +73,8 @@ public class MeshForceTests
     public void More_planets_share_less_evenly(int planets, bool floating, double factor) =>
         Assert.Equal(factor, PlanetLoadSharing.Factor(planets, floating), 1e-12);
 
-    // Class rules of marine gears: 1 + 0.25·√(N − 3) from four planets up; from memory. Another source, the same size: within 0.04.
+    // Class rules of marine gears: 1 + 0.25·√(N − 3) from four planets up; from memory. Another source, the same size: within
+    // 0.04.
     [Theory]
     [InlineData(4)]
     [InlineData(5)]
