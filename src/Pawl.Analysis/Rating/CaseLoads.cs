@@ -49,7 +49,7 @@ internal sealed class CaseLoads
         });
     }
 
-    private static readonly double s_longest = Units.Hour.ToCoherent(1e9);
+    private static readonly double s_longest = Units.Hour.ToCoherent(1e6);
 
     public static double Safety(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double wanted, double life) =>
         Damage.Safety(bins, curve, strength);

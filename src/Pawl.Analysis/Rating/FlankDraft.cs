@@ -111,7 +111,7 @@ internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft l
     }
 
     /// <summary>The static strength has no factors of film: its corner moves against the others by them.</summary>
-    private static LifeCurve Curve(LifeCurve curve, double film) => curve.WithStaticFactor(Math.Max(curve.StaticFactor / film, 1));
+    private static LifeCurve Curve(LifeCurve curve, double film) => curve.WithStaticFactor(curve.StaticFactor / film);
 
     private Quantity UnderSpectrum(QuantityKind kind, LifeCurve curve, SpectrumFormula formula)
     {

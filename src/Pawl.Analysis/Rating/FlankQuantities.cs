@@ -71,7 +71,7 @@ public static class FlankQuantities
     public static readonly QuantityKind ContactLife = new()
     {
         Name = "contact_life", Symbol = "L_H", Title = "Life of the flank with the safety wanted", Unit = Units.Hour,
-        Formula = "L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁹ h",
+        Formula = "L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h",
     };
 
     public static readonly QuantityKind PeakContactSafety = new()

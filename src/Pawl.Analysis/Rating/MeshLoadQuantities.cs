@@ -25,7 +25,7 @@ public static class MeshLoadQuantities
     public static readonly QuantityKind LoadSharingProven = new()
     {
         Name = "load_sharing_proven", Title = "The mesh load factor comes from a named test or analysis", ValueKind = ValueKind.Truth,
-        Certainty = Certainty.Declared,
+        Certainty = Certainty.Declared, Formula = "load_sharing_proof is stated", Source = "the spec",
     };
 
     public static readonly QuantityKind PlanetCount = new()

@@ -27,10 +27,12 @@ internal sealed class RatingDraft
             ToothDraft.Add(draft, gear);
         foreach (var mesh in train.Meshes)
         {
+            mesh.Subject.Relate("train", train.Subject);
             var set = train.PlanetSet(mesh.First.Spec.On.Value) ?? train.PlanetSet(mesh.Second.Spec.On.Value);
             var load = MeshLoadDraft.Build(draft, duty, mesh, set, set is not null && rating.Floats(set.Carrier.Value));
             foreach (var gear in (ReadOnlySpan<GearDraft>)[mesh.First, mesh.Second])
             {
+                mesh.Gear(gear).Relate("train", train.Subject);
                 var motion = rating.MotionOf(gear, mesh);
                 new FlankDraft(duty, mesh, load, gear, motion).Add();
                 new RootDraft(duty, mesh, load, gear, motion).Add();

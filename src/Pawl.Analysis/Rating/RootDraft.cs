@@ -21,13 +21,18 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
 
     public void Add()
     {
-        _s.Add(Derive.From(K.FaceWidth, Quantity.Settled(G.FaceWidth, gear[G.FaceWidth]), mesh.Subject[L.RatedFaceWidth], mesh[Q.Module], RootStress.FaceWidth));
+        // Own width and width in common vary apart here, so that the one may seem the lesser; what carries is the least.
+        _s.Add(Derive.From(
+            K.FaceWidth, Quantity.Settled(G.FaceWidth, gear[G.FaceWidth]), mesh.Subject[L.RatedFaceWidth], mesh[Q.Module],
+            (own, common, module) => own < common ? own : RootStress.FaceWidth(own, common, module)));
         Section();
         Factors();
         Stress();
         Strength();
         Safety();
     }
+
+    private bool IsPeened => gear.Subject.Find(M.Peened) is { IsEvaluated: true, Truth: true };
 
     private void Section()
     {
@@ -130,7 +135,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
             return;
         }
 
-        var peened = gear.Material.IsPeened;
+        var peened = IsPeened;
         _s.Add(Derive.From(
             K.MeanStressFactor, _s[K.LoadReversal], _s[K.StressCorrection],
             (ratio, correction) => MeanStress(material, peened, ratio, correction, isStatic: false)));
@@ -175,7 +180,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
             return;
         }
 
-        var (curve, peened) = (LifeCurves.Root(material), gear.Material.IsPeened);
+        var (curve, peened) = (LifeCurves.Root(material), IsPeened);
         var yield = gear.Subject.Find(M.YieldStrength) is { IsEvaluated: true } known ? known.Value.Least : (double?)null;
         ImmutableArray<Quantity> relative =
         [
@@ -205,7 +210,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
         {
             var endurance = v[0] * v[1] * v[2] * v[3];
             var statics = Static(v[4]) * MeanStress(material, peened, v[5], v[4], isStatic: true);
-            return curve.WithStaticFactor(Math.Max(curve.StaticFactor * statics / endurance, 1));
+            return curve.WithStaticFactor(curve.StaticFactor * statics / endurance);
         }
 
         Quantity UnderSpectrum(QuantityKind kind, SpectrumFormula formula)

@@ -150,7 +150,7 @@ public static class RootQuantities
     public static readonly QuantityKind BendingLife = new()
     {
         Name = "bending_life", Symbol = "L_F", Title = "Life of the root with the safety wanted", Unit = Units.Hour,
-        Formula = "L_F = L_h/D_F, D_F = Σ n_i/N_i at S_Fmin·σ_Fi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁹ h",
+        Formula = "L_F = L_h/D_F, D_F = Σ n_i/N_i at S_Fmin·σ_Fi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h",
     };
 
     public static readonly QuantityKind PeakBendingSafety = new()

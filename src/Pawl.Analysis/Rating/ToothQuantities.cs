@@ -14,7 +14,7 @@ public static class ToothQuantities
     public static readonly QuantityKind PitchDeviation = new()
     {
         Name = "pitch_deviation", Symbol = "f_pt", Title = "Single pitch deviation", Unit = Units.Micrometre,
-        Formula = "f_pT = (0.001·d + 0.4·√m_n + 5)·(√2)^(A − 5) µm, d and m_n in mm, or as declared", Symbols = ["d", "m_n", "A"], Source = "ISO 1328-1:2013",
+        Formula = "f_pT = (0.001·d + 0.4·m_n + 5)·(√2)^(A − 5) µm, d and m_n in mm, or as declared", Symbols = ["d", "m_n", "A"], Source = "ISO 1328-1:2013",
         Certainty = Certainty.Memory,
     };
 
