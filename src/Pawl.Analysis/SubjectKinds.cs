@@ -18,7 +18,7 @@ public static class SubjectKinds
             .With("carrier", () => Body!);
 
     public static readonly SubjectKind Gear =
-        new SubjectKind("gear", "Gear", "Gears", GearQuantities.All)
+        new SubjectKind("gear", "Gear", "Gears", [.. GearQuantities.All, .. MaterialQuantities.All])
             .With("train", () => Train)
             .With("body", () => Body);
 
