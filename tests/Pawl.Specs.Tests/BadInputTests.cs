@@ -85,7 +85,7 @@ public sealed class BadInputTests
     [InlineData("expires: 2027-03-31", "expires: 2027-02-30", DiagnosticCodes.NotADate, "2027-02-30", "2027-03-31")]
     [InlineData("expires: 2027-03-31", "expires: 31.3.2027", DiagnosticCodes.NotADate, "31.3.2027", "2027-03-31")]
     [InlineData("positions: [0°, 120°, 240°]", "positions: [0°, 180°]", DiagnosticCodes.WrongCount, "positions", "equally")]
-    [InlineData("share: 20 %", "share: 10 %", DiagnosticCodes.SpectrumSum, "spectrum", "shares")]
+    [InlineData("share: 20 %", "share: 10 %", DiagnosticCodes.SpectrumSum, "spectrum:", "shares")]
     [InlineData("target: 9/5", "target: 9/0", DiagnosticCodes.NotANumber, "9/0", "9/5")]
     [InlineData("target: 9/5", "target: -1.8", DiagnosticCodes.OutOfRange, "-1.8", null)]
     [InlineData("target: 9/5", "target: 1.8 mm", DiagnosticCodes.NotANumber, "1.8 mm", "without a unit")]

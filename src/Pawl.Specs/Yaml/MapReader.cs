@@ -307,6 +307,12 @@ public sealed class MapReader
 
         if (!IsOf(scalar, path, dimensioned.Nominal, dimension) || !IsInRange(scalar, path, dimensioned.Nominal, range))
             return null;
+        if (range == AmountRange.Positive && dimensioned.Tolerance is Tolerance.Deviations { Lower: var lower } && dimensioned.Nominal.Coherent + lower <= 0)
+        {
+            Report(SpecDiagnostics.OutOfRange(scalar.Span, path, scalar.Value, "more than zero at its lower limit"));
+            return null;
+        }
+
         if (!allowFit && dimensioned.Tolerance is Tolerance.Fit)
         {
             Report(SpecDiagnostics.FitNotAllowed(scalar.Span, path, scalar.Value));
