@@ -268,7 +268,10 @@ public sealed class MapReader
         if (stated.Value.Coherent >= least.Coherent - slack && stated.Value.Coherent <= most.Coherent + slack)
             return stated;
 
-        Report(SpecDiagnostics.OutOfRange(stated.Span, PathOf(key), stated.Text, $"from {least} to {most}"));
+        var share = dimension == Dimension.Ratio && stated.Value.Unit.Symbol.Length == 0 && stated.Value.Value / 100 >= least.Coherent - slack
+            && stated.Value.Value / 100 <= most.Coherent + slack;
+        Report(SpecDiagnostics.OutOfRange(
+            stated.Span, PathOf(key), stated.Text, $"from {least} to {most}", share ? $"Did you mean {stated.Text} %?" : null));
         return null;
     }
 
