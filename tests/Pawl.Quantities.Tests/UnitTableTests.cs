@@ -164,6 +164,7 @@ public class UnitTableTests
         ["J/(kg·K)"] = 1e6, // 1000 N·mm / (0.001 t · K)
         ["kJ/(kg·K)"] = 1e9,
         ["1/GPa"] = 1e-3,
+        ["HV"] = 1, // A scale of its own.
     };
 
     public static TheoryData<string> Symbols => [.. Units.All.Select(unit => unit.Symbol)];

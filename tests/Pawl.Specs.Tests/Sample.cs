@@ -6,6 +6,9 @@ namespace Pawl.Specs.Tests;
 /// <summary>The sound spec that tests start from, and ways to break it.</summary>
 internal static class Sample
 {
+    /// <summary>The steels inside the tool, under the path that reports give them.</summary>
+    public const string ShippedSteels = "shipped:catalogue/steels.yaml";
+
     public static string Folder { get; } = Path.Combine(AppContext.BaseDirectory, "Sample");
 
     public static string Text { get; } = Read("r180.yaml");

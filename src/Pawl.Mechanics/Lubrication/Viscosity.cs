@@ -30,7 +30,8 @@ public static class Viscosity
         }
 
         var (first, second) = (Ordinate(viscosity1), Ordinate(viscosity2));
-        var share = (LogAbsolute(temperature) - LogAbsolute(temperature1)) / (LogAbsolute(temperature2) - LogAbsolute(temperature1));
+        var start = LogAbsolute(temperature1);
+        var share = (LogAbsolute(temperature) - start) / (LogAbsolute(temperature2) - start);
         return Covered(Math.Pow(10, Math.Pow(10, first + (second - first) * share)) - 0.7);
     }
 
@@ -49,7 +50,8 @@ public static class Viscosity
     /// Symbols: η dynamic viscosity at the temperature of the contact and no pressure, MPa·s (mPa·s in the source; converted
     /// inside).<br/>
     /// Source: Wooster; Stachowiak and Batchelor, Engineering Tribology. From memory.<br/>
-    /// Valid for: mineral oils of 1 mPa·s and above. Synthetic oils are often lower by a third: state the value instead.
+    /// Valid for: mineral oils of 1 mPa·s and above; measured ones lie up to half above it and a sixth below. Synthetic oils are
+    /// often lower: state the value instead.
     /// </remarks>
     public static double PressureCoefficient(double dynamic)
     {

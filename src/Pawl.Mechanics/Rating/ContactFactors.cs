@@ -94,7 +94,7 @@ public static class ContactFactors
     /// Symbols: M₁ stress ratio; ε_β overlap ratio, 0 for spur gears.<br/>
     /// Source: ISO 6336-2:2006, single pair tooth contact factors. The edition of 2019 raises the value of helical gears without
     /// proven flank modifications (f_ZCa); with f_ZCa = 1 both agree.<br/>
-    /// Valid for: external and internal pairs. With M₂ it is Z_D of an external wheel.
+    /// Valid for: external and internal pairs. With M₂ it is Z_D of an external wheel. From ε_β = 1 on M₁ plays no part.
     /// </remarks>
     public static double SinglePair(double ratio, double overlapRatio)
     {

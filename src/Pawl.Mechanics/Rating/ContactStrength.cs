@@ -3,7 +3,7 @@ using Pawl.Mechanics.Gears;
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>The Z factors of ISO 6336-2 that say how much contact stress flanks stand, method B.</summary>
-/// <remarks>The lubricant film factors Z_L, Z_V and Z_R take σ_Hlim of the softer gear. For static stress all three are 1.</remarks>
+/// <remarks>The factors of the oil film, Z_L, Z_V and Z_R, take σ_Hlim of the softer gear. For static stress they are 1.</remarks>
 public static class ContactStrength
 {
     private const double Soft = 850;
@@ -53,8 +53,8 @@ public static class ContactStrength
     /// </remarks>
     public static double Roughness(double roughness1, double roughness2, double reducedCurvature, double contactLimit)
     {
-        var mean = (Impossible.Positive(roughness1, "the flank roughness") + Impossible.Positive(roughness2, "the flank roughness"))
-            / 2 * MicrometresPerMillimetre;
+        var sum = Impossible.Positive(roughness1, "the flank roughness") + Impossible.Positive(roughness2, "the flank roughness");
+        var mean = sum / 2 * MicrometresPerMillimetre;
         var relative = mean * Math.Cbrt(10 / Impossible.Positive(reducedCurvature, "the reduced curvature"));
         return Math.Pow(3 / relative, Between(contactLimit, 0.15, 0.08));
     }
@@ -81,9 +81,10 @@ public static class ContactStrength
     /// <summary>Work hardening factor Z_W of a soft wheel that runs with a hard pinion. The pinion has 1.</summary>
     /// <remarks>
     /// <code>Z_W = (1.2 − (HB − 130)/1700) · (3/R_zH)^0.15,  HB held within 130 to 470</code>
-    /// Symbols: HB Brinell hardness of the wheel's flanks; R_zH as <see cref="RoughnessOnSoftWheel"/>, mm (µm in the source).<br/>
-    /// Source: ISO 6336-2:2006, work hardening factor, surface-hardened pinion with through-hardened wheel. The edition of 1996 is
-    /// without the roughness; that is R_zH = 3 µm.<br/>
+    /// Symbols: HB Brinell hardness of the wheel's flanks; R_zH as <see cref="RoughnessOnSoftWheel"/>, mm (µm in the
+    /// source).<br/>
+    /// Source: ISO 6336-2:2006, work hardening factor, surface-hardened pinion with through-hardened wheel. The edition of 1996
+    /// is without the roughness; that is R_zH = 3 µm.<br/>
     /// Valid for: a hardened, smooth pinion with a through-hardened wheel. Other pairs: 1.
     /// </remarks>
     public static double WorkHardening(double brinell, double roughness)

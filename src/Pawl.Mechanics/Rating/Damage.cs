@@ -13,8 +13,8 @@ public static class Damage
     /// <summary>Damage sum D; above 1 the life is used up. +∞ when a stress is above the static strength.</summary>
     /// <remarks>
     /// <code>D = Σ n_i / N_i,  N_i from the life curve at the factor σ_i/σ_P</code>
-    /// Symbols: n_i cycles, σ_i stress of a bin, MPa; N_i cycles endured at that stress; σ_P permissible stress at life factor 1, MPa,
-    /// with its safety factor if there is one.<br/>
+    /// Symbols: n_i cycles, σ_i stress of a bin, MPa; N_i cycles endured at that stress; σ_P permissible stress at life factor 1,
+    /// MPa, with its safety factor if there is one.<br/>
     /// Source: ISO 6336-6, damage sum after Palmgren and Miner.<br/>
     /// Valid for: order of loads without influence. Bins without cycles or stress do no damage.
     /// </remarks>
@@ -36,13 +36,13 @@ public static class Damage
     /// <summary>Safety factor on stress: all stresses times this factor make the damage sum 1.</summary>
     /// <remarks>
     /// <code>D( S·σ_i ) = 1</code>
-    /// Where D jumps past 1 (static strength, level end of a curve) it is the greatest S with D ≤ 1. With one bin of n cycles it is
-    /// σ_P·Y(n)/σ.<br/>
+    /// Where D jumps past 1 (static strength, level end of a curve) it is the greatest S with D ≤ 1. With one bin of n cycles it
+    /// is σ_P·Y(n)/σ.<br/>
     /// Symbols: as <see cref="Sum"/>.<br/>
     /// Source: ISO 6336-6, safety factor of a load spectrum.<br/>
-    /// Valid for: at least one bin with stress and cycles. D never falls when S rises; each bin alone must stay within D = 1, and S
-    /// is safe when each of k bins stays within 1/k, so the root lies between the two; Newton's method on ln D over ln S, halving
-    /// where it leaves the bracket.
+    /// Valid for: at least one bin with stress and cycles. D never falls when S rises; each bin alone must stay within D = 1, and
+    /// S is safe when each of k bins stays within 1/k, so the root lies between the two; Newton's method on ln D over ln S,
+    /// halving where it leaves the bracket.
     /// </remarks>
     public static double Safety(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double permissible)
     {
@@ -111,7 +111,8 @@ public static class Damage
 
     private static bool Counts(DamageBin bin) => bin switch
     {
-        { Stress: >= 0 and < double.PositiveInfinity, Cycles: >= 0 and < double.PositiveInfinity } => bin is { Stress: > 0, Cycles: > 0 },
+        { Stress: >= 0 and < double.PositiveInfinity, Cycles: >= 0 and < double.PositiveInfinity } =>
+            bin is { Stress: > 0, Cycles: > 0 },
         _ => throw Impossible.Because(
             $"a bin of a load spectrum has stress {bin.Stress:0.###} MPa and {bin.Cycles:0.###} cycles; neither may be below zero"),
     };

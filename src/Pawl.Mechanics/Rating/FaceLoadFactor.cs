@@ -8,10 +8,11 @@ public static class FaceLoadFactor
     /// <summary>Face load factor for contact stress, K_Hβ.</summary>
     /// <remarks>
     /// <code>q = F_βy · c_γβ / (2 · w_m);  q ≤ 1: K_Hβ = 1 + q;  q &gt; 1: K_Hβ = 2·√q</code>
-    /// Symbols: F_βy = F_βx − y_β misalignment after running in, mm; c_γβ mesh stiffness, N/mm²; w_m = F_t·K_A·K_γ·K_v/b mean line
-    /// load, N/mm. Above q = 1 a part of the face is out of contact.<br/>
+    /// Symbols: F_βy = F_βx − y_β misalignment after running in, mm; c_γβ mesh stiffness, N/mm²; w_m = F_t·K_A·K_γ·K_v/b mean
+    /// line load, N/mm. Above q = 1 a part of the face is out of contact.<br/>
     /// Source: ISO 6336-1, face load factors, method C.<br/>
-    /// Valid for: a misalignment that tilts the flanks without crowning them. It follows from flanks that are springs side by side.
+    /// Valid for: a misalignment that tilts the flanks without crowning them. It follows from flanks that are springs side by
+    /// side.
     /// </remarks>
     public static double Contact(double misalignment, double stiffness, double meanLineLoad)
     {

@@ -10,8 +10,8 @@ public static class FilmThickness
     /// <code>h_min/ρ_red = 2.65 · G^0.54 · U^0.7 · W^−0.13</code>
     /// <code>G = α·E′,  U = η·u/(E′·ρ_red),  W = w/(E′·ρ_red),  E′ = 2·E_r</code>
     /// Symbols: ρ_red reduced radius of curvature in the normal section, mm; α pressure–viscosity coefficient, 1/MPa; η dynamic
-    /// viscosity at the temperature of the teeth, MPa·s; u mean of the rolling velocities, mm/s; w line load, N/mm; E_r reduced modulus,
-    /// MPa.<br/>
+    /// viscosity at the temperature of the teeth, MPa·s; u mean of the rolling velocities, mm/s; w line load, N/mm; E_r reduced
+    /// modulus, MPa.<br/>
     /// Source: Dowson and Higginson, exponents of 1968 (Dowson, Elastohydrodynamics).<br/>
     /// Valid for: smooth, flooded, hard flanks that stay cool; grease films are thinner when starved.
     /// </remarks>

@@ -12,8 +12,8 @@ public static class FlankTolerance
     /// <code>f_pT = (0.001·d + 0.4·m_n + 5) · (√2)^(A − 5) µm, here divided by 1000</code>
     /// Symbols: d reference diameter, m_n normal module, mm; A flank tolerance class. No choice of units makes the formula
     /// homogeneous: mm go in, µm come out of the standard's.<br/>
-    /// Source: ISO 1328-1:2013, single pitch tolerance; from memory. The value is not rounded as the standard's tables are.<br/>
-    /// Valid for: classes 1 to 11; m_n 0.5 to 70 mm; d 5 to 15 000 mm.
+    /// Source: ISO 1328-1:2013, single pitch tolerance; from memory. The value is not rounded.<br/>
+    /// Valid for: classes 1 to 11; m_n 0.5 to 70 mm; d 5 to 15 000 mm (scope of the standard, read in a public catalogue).
     /// </remarks>
     public static double SinglePitch(double referenceDiameter, double normalModule, int toleranceClass)
     {

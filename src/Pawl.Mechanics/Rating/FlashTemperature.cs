@@ -29,8 +29,8 @@ public static class FlashTemperature
     /// Symbols: μ coefficient of friction; w line load, N/mm; v rolling velocities of the flanks, mm/s; b_H half of the width of
     /// contact, mm; B_M thermal contact coefficients, N/(mm·K·√s).<br/>
     /// Source: Blok 1937, semi-elliptical heat; ISO/TS 6336-20 rests on it.<br/>
-    /// Valid for: velocities at which heat has no time to flow ahead of the contact, v·b_H well above 5 times the thermal
-    /// diffusivity (about 14 mm²/s in steel).
+    /// Valid for: velocities at which heat has no time to flow ahead of the contact, v·b_H some five times the thermal
+    /// diffusivity (about 14 mm²/s in steel) and more. Slower contacts stay cooler than this says.
     /// </remarks>
     public static double OfContact(
         double friction,
@@ -65,8 +65,8 @@ public static class FlashTemperature
     /// <code>spur, ε_β &lt; 1: 1/3 at A and E, rising evenly to 2/3 at B and D; 1 from B to D, where one pair is alone</code>
     /// <code>helical, ε_β ≥ 1: 1/ε_α everywhere</code>
     /// Symbols: B one base pitch before E, D one base pitch after A.<br/>
-    /// Source: the usual trapezoid of unmodified spur gears, ISO/TS 6336-20 from memory; uniform lines of contact for helical ones.
-    /// Between both it takes the spur value, which is the greater.<br/>
+    /// Source: the usual trapezoid of unmodified spur gears, ISO/TS 6336-20 from memory; uniform lines of contact for helical
+    /// ones. Between both it takes the spur value, which is the greater.<br/>
     /// Valid for: 1 ≤ ε_α ≤ 2 with ε_β &lt; 1; no tip relief, which would unload A and E.
     /// </remarks>
     public static double LoadShare(ContactPath path, double curvature1) =>
@@ -135,7 +135,9 @@ public static class FlashTemperature
             return 1;
         }
 
+        // A contact ratio of just 1 leaves nothing but the end points.
+        var shared = path.End - path.Start - path.BasePitch;
         var fromEnd = Math.Min(curvature1 - path.Start, path.End - curvature1);
-        return (1 + fromEnd / (path.End - path.Start - path.BasePitch)) / 3;
+        return (1 + (shared > 0 ? fromEnd / shared : 0)) / 3;
     }
 }

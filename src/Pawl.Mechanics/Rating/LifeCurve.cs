@@ -49,17 +49,20 @@ public sealed class LifeCurve
     /// <remarks>Zero above the static factor; endless (+∞) up to the factor of a level last line.</remarks>
     public double CyclesAt(double factor) => Math.Exp(LogCyclesAt(Math.Log(Impossible.Positive(factor, "the life factor"))));
 
-    /// <summary>The same curve with another static factor: the line from the first to the second corner changes its slope.</summary>
+    /// <summary>The same curve with another static factor.</summary>
     /// <remarks>
-    /// Static strength and endurance have different factors of surface, size and notch; ISO 6336 joins the two strengths by the
-    /// straight line. Pass the life factor times the ratio of the other factors, static to endurance.
+    /// Static strength and endurance have different factors of surface, size, notch and mean stress; ISO 6336 joins the two
+    /// strengths by the straight line. Pass the static life factor times the ratio of the other factors, static to endurance.
+    /// Corners between static strength and factor 1 move with it, ln Y in proportion; no strength stays above the static one.
     /// </remarks>
     public LifeCurve WithStaticFactor(double factor)
     {
+        var first = Math.Log(Impossible.Positive(factor, "a life factor"));
         var corners = new (double, double)[_cycles.Length];
         for (var i = 0; i < corners.Length; i++)
         {
-            corners[i] = (Math.Exp(_cycles[i]), i == 0 ? factor : Math.Exp(_factors[i]));
+            var moved = i == 0 ? first : _factors[i] > 0 ? _factors[i] * first / _factors[0] : _factors[i];
+            corners[i] = (Math.Exp(_cycles[i]), Math.Exp(Math.Min(moved, first)));
         }
 
         return new LifeCurve(corners);

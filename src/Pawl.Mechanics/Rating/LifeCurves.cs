@@ -21,8 +21,8 @@ public static class LifeCurves
     /// <summary>Life factor of the tooth root, Y_NT.</summary>
     /// <remarks>
     /// Source: ISO 6336-3, life factor, method B; table <c>iso6336-3-life-factors</c>.<br/>
-    /// Valid for: steels of ISO 6336-5. <paramref name="fullAtLongLife"/>: 1 in place of 0.85 at 10¹⁰ cycles, for the best conditions
-    /// of material, making and inspection.
+    /// Valid for: steels of ISO 6336-5. <paramref name="fullAtLongLife"/>: 1 in place of 0.85 at 10¹⁰ cycles, for the best
+    /// conditions of material, making and inspection.
     /// </remarks>
     public static LifeCurve Root(MaterialClass material, bool fullAtLongLife = false) =>
         Find(0, RootTable, material, fullAtLongLife);

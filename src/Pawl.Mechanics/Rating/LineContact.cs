@@ -46,7 +46,8 @@ public static class LineContact
     public static double HalfWidth(double lineLoad, double reducedCurvature, double reducedModulus) =>
         Impossible.Finite(
             Math.Sqrt(
-                4 * Impossible.Positive(lineLoad, "the line load") * Impossible.Positive(reducedCurvature, "the reduced curvature")
+                4 * Impossible.Positive(lineLoad, "the line load")
+                    * Impossible.Positive(reducedCurvature, "the reduced curvature")
                     / (Math.PI * Impossible.Positive(reducedModulus, "the reduced modulus"))),
             "the width of the contact");
 

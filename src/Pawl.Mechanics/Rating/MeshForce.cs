@@ -25,7 +25,7 @@ public static class MeshForce
             "the tooth force");
     }
 
-    /// <summary>Radial force F_r, N, at the working circle: external teeth push apart, a pinion pushes its ring outward.</summary>
+    /// <summary>Radial force F_r, N, at the working circle; it pushes the axes of an external pair apart.</summary>
     /// <remarks>
     /// <code>F_r = F_t · (d/d_w) · tan α_wt = F_t · sin α_wt / cos α_t</code>
     /// Symbols: F_t tangential force at the reference circle, N; d reference, d_w working pitch diameter; α_t transverse

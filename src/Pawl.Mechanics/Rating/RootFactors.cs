@@ -19,7 +19,8 @@ public static class RootFactors
     /// <remarks>
     /// <code>Y_F = 6·(h_Fe/m_n)·cos α_Fen / ( (s_Fn/m_n)²·cos α_n )</code>
     /// Symbols: of the root section; m_n normal module, mm; α_n normal pressure angle, rad.<br/>
-    /// Source: ISO 6336-3, form factor, method B. The edition of 2019 multiplies by f_ε (<see cref="LoadDistribution"/>), kept apart.<br/>
+    /// Source: ISO 6336-3, form factor, method B. The edition of 2019 multiplies by f_ε (<see cref="LoadDistribution"/>), kept
+    /// apart.<br/>
     /// Valid for: as the section.
     /// </remarks>
     public static double Form(RootSection section, double normalModule, double normalPressureAngle) =>
@@ -58,7 +59,7 @@ public static class RootFactors
     /// </remarks>
     public static double LoadDistribution(double overlapRatio, double virtualContactRatio)
     {
-        var overlap = NotNegative(overlapRatio, "the overlap ratio");
+        var overlap = Overlap.UpToOne(overlapRatio);
         if (!(virtualContactRatio >= 1) || !double.IsFinite(virtualContactRatio))
         {
             throw Impossible.Because($"no factor f_ε: the contact ratio must be at least 1; it is {virtualContactRatio:0.####}");
@@ -87,7 +88,7 @@ public static class RootFactors
     public static double HelixAngle(double overlapRatio, double helixAngle, RootEdition edition)
     {
         var helix = Math.Abs(Impossible.Helix(helixAngle));
-        var factor = 1 - Math.Min(NotNegative(overlapRatio, "the overlap ratio"), 1) * Math.Min(helix, Math.PI / 6) / (Math.PI / 1.5);
+        var factor = 1 - Overlap.UpToOne(overlapRatio) * Math.Min(helix, Math.PI / 6) / (2 * Math.PI / 3);
         return edition == RootEdition.Iso2019 ? factor / Math.Pow(Math.Cos(helix), 3) : factor;
     }
 
@@ -119,7 +120,8 @@ public static class RootFactors
     /// </remarks>
     public static double RimOfInternal(double rimThickness, double normalModule)
     {
-        var ratio = Impossible.Positive(rimThickness, "the rim thickness") / Impossible.Positive(normalModule, "the normal module");
+        var ratio = Impossible.Positive(rimThickness, "the rim thickness")
+            / Impossible.Positive(normalModule, "the normal module");
         return ratio switch
         {
             >= 3.5 => 1,
@@ -144,7 +146,4 @@ public static class RootFactors
             (_, <= 2.5) => 2.366 - 0.666 * virtualContactRatio,
             _ => 0.7,
         };
-
-    private static double NotNegative(double value, string name) =>
-        value >= 0 && double.IsFinite(value) ? value : throw Impossible.Because($"{name} must not be below zero; it is {value:0.####}");
 }

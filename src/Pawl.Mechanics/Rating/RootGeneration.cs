@@ -2,18 +2,19 @@ using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Rating;
 
-/// <summary>A tool whose tip rounding rolls out a root fillet: where the centre of the rounding stands when the normal is known.</summary>
+/// <summary>A tool whose tip rounding rolls out a root fillet: where the centre of the rounding stands when the normal is
+/// known.</summary>
 /// <remarks>
 /// <code>
 /// cutter: d = (e² − r_w0²) / ( r_w0·cos θ + √(e² − r_w0²·sin² θ) ),  t = r_w0 · atan( d·sin θ / (d·cos θ + r_w0) )
 /// rack (r_w0 → ∞, e − r_w0 → H):  d = H / cos θ,  t = H · tan θ
 /// </code>
-/// Symbols: e radius of the circle of rounding centres, r_w0 pitch radius of the tool while it generates, H distance of the rounding
-/// centres beyond the pitch line of a rack, mm; θ angle between the normal of the fillet and the line of centres, rad; d distance from
-/// the pitch point to the rounding centre along that normal, t travel of the rounding centre along the pitch circle from the line of
-/// centres, mm.<br/>
-/// Source: law of gearing: the common normal of tool and work passes through the pitch point and, on a circular rounding, through its
-/// centre.<br/>
+/// Symbols: e radius of the circle of rounding centres, r_w0 pitch radius of the tool while it generates, H distance of the
+/// rounding centres beyond the pitch line of a rack, mm; θ angle between the normal of the fillet and the line of centres, rad; d
+/// distance from the pitch point to the rounding centre along that normal, t travel of the rounding centre along the pitch circle
+/// from the line of centres, mm.<br/>
+/// Source: law of gearing: the common normal of tool and work passes through the pitch point and, on a circular rounding, through
+/// its centre.<br/>
 /// Valid for: a circular tip rounding.
 /// </remarks>
 internal readonly record struct RootGeneration
@@ -26,7 +27,8 @@ internal readonly record struct RootGeneration
     /// <param name="toolCurvature">1/r_w0, 1/mm; 0 for a rack.</param>
     /// <param name="depth">How far the rounding centres lie beyond the tool's pitch circle, mm.</param>
     /// <param name="tipRadius">Radius of the rounding, mm.</param>
-    /// <param name="offset">Distance of the rounding centre from the middle of the tool's tooth, as arc on its pitch circle, mm.</param>
+    /// <param name="offset">Distance of the rounding centre from the middle of the tool's tooth, as arc on its pitch circle,
+    /// mm.</param>
     public RootGeneration(
         double teeth, double pitchRadius, double toolCurvature, double depth, double tipRadius, double offset)
     {
@@ -73,9 +75,9 @@ internal readonly record struct RootGeneration
     /// s_Fn = 2·( r_w·sin κ − (d + ρ)·cos λ ),  y = |r_w|·cos κ ∓ (d + ρ)·sin λ
     /// ρ_F = ρ + K·d² / (cos θ + K·d),  K = 1/r_w + 1/r_w0
     /// </code>
-    /// Symbols: λ lean of the tangent, rad, 30° external, 60° internal; κ angle between tooth and line of centres, rad; t₀ offset of
-    /// the rounding centre from the middle of the tool's tooth, mm; r_w pitch radius of the work while generated, mm; ρ tip radius of
-    /// the tool, mm; y distance of the chord from the axis, mm, − external, + internal.<br/>
+    /// Symbols: λ lean of the tangent, rad, 30° external, 60° internal; κ angle between tooth and line of centres, rad; t₀ offset
+    /// of the rounding centre from the middle of the tool's tooth, mm; r_w pitch radius of the work while generated, mm; ρ tip
+    /// radius of the tool, mm; y distance of the chord from the axis, mm, − external, + internal.<br/>
     /// Source: rolling without slip; Euler–Savary for the curvature. With a rack it gives the equations of ISO 6336-3.<br/>
     /// Valid for: a tangent point on the fillet, between the deepest point (θ = 0) and the end of the tool's flank.
     /// </remarks>

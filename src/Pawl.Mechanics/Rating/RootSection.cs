@@ -2,10 +2,11 @@ namespace Pawl.Mechanics.Rating;
 
 /// <summary>The section of a tooth at its root that bending is reckoned with, in the normal section; lengths in mm.</summary>
 /// <param name="Chord">Root chord s_Fn between the tangent points, mm.</param>
-/// <param name="LeverArm">Bending arm h_Fe, from the chord to where the line of the force meets the middle of the tooth, mm.</param>
+/// <param name="LeverArm">Bending arm h_Fe, from the chord to where the line of the force meets the middle of the tooth,
+/// mm.</param>
 /// <param name="FilletRadius">Radius of the fillet ρ_F at the tangent point, mm.</param>
-/// <param name="FilletAngle">θ: angle between the normal of the fillet at the tangent point and the line of centres while the tool cuts
-/// that point, rad.</param>
+/// <param name="FilletAngle">θ: angle between the normal of the fillet at the tangent point and the line of centres while the
+/// tool cuts that point, rad.</param>
 /// <param name="LoadAngle">Load direction angle α_Fen, against the square to the middle of the tooth, rad.</param>
 /// <remarks>Source: ISO 6336-3, tooth root normal chord, bending moment arm, notch parameter.</remarks>
 public readonly record struct RootSection(

@@ -8,6 +8,9 @@ public static class RootSections
     private const double ExternalLean = Math.PI / 6;
     private const double InternalLean = Math.PI / 3;
 
+    // What of the straight flank's depth may reach past the limit of undercut.
+    private const double PracticalUndercut = 1 - 14 / 17.1;
+
     /// <summary>Root section of an external gear cut by a rack or a hob: tangents at 30°.</summary>
     /// <remarks>
     /// <code>
@@ -19,13 +22,14 @@ public static class RootSections
     /// γ_e = (π/2 + 2·x·tan α_n)/z_n + inv α_n − inv α_en,  α_Fen = α_en − γ_e
     /// h_Fe = d_bn/(2·cos α_Fen) − m_n·[ z_n·cos(π/3 − θ) + G/cos θ − ρ_fP* ]/2
     /// </code>
-    /// Symbols: z teeth, m_n normal module, mm; α_n normal pressure angle, β, β_b helix angle at reference and base cylinder, rad; x
-    /// profile shift; h_fP*, ρ_fP*, s_pr* of the rack; ε_α transverse contact ratio of the mesh rated (1 puts the force at the tip); d
-    /// diameters, mm, index n of the virtual spur gear.<br/>
-    /// Source: ISO 6336-3, method B, tooth form of external gears (h_Fe written shorter: the line of the force is tangent to d_bn).<br/>
-    /// Valid for: external gears; a tangent point on the fillet; 1 ≤ q_s &lt; 8; no undercut beyond the practical limit, at which the
-    /// straight flank of the tool reaches 1/6 of its depth past the theoretical one (the textbook's 14 teeth in place of 17; from
-    /// memory).
+    /// Symbols: z teeth, m_n normal module, mm; α_n normal pressure angle, β, β_b helix angle at reference and base cylinder,
+    /// rad; x profile shift; h_fP*, ρ_fP*, s_pr* of the rack; ε_α transverse contact ratio of the mesh rated (1 puts the force at
+    /// the tip); d diameters, mm, index n of the virtual spur gear.<br/>
+    /// Source: ISO 6336-3, method B, tooth form of external gears (h_Fe written shorter: the line of the force is tangent to
+    /// d_bn).<br/>
+    /// Valid for: external gears; a tangent point on the fillet; 1 ≤ q_s &lt; 8; no undercut beyond the practical limit of the
+    /// textbooks, 14 teeth in place of 17.1 at 20° and x = 0 (from memory), carried over to other racks as a part of the depth of
+    /// the tool's straight flank.
     /// </remarks>
     public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio)
     {
@@ -78,12 +82,12 @@ public static class RootSections
     /// then the point of the fillet at 60° (internal) or 30° (external) as the envelope of the cutter's tip rounding;
     /// h_Fe = ±( |d_b|/(2·cos α_Fen) − y ) with α_Fen = α_en − γ_e, signed, as for external gears.<br/>
     /// Symbols: z teeth, internal negative, z₀ of the cutter; m module, mm; α pressure angle, rad; x, x₀ profile shifts; d_a0 tip
-    /// diameter, ρ_a0 tip radius of the cutter, mm; α_w0 working angle of generation; e, r radii, mm; t₀ half distance of the rounding
-    /// centres of a cutter tooth as arc on r_w0, mm.<br/>
-    /// Source: the tangent angles of ISO 6336-3; the fillet by the law of gearing and Euler–Savary (see the method), not by the rack
-    /// that stood for the cutter in the edition of 1996.<br/>
-    /// Valid for: spur gears; an involute cutter with a circular tip rounding that touches flank and tip circle; a tangent point on
-    /// the fillet; 1 ≤ q_s &lt; 8.
+    /// diameter, ρ_a0 tip radius of the cutter, mm; α_w0 working angle of generation; e, r radii, mm; t₀ half distance of the
+    /// rounding centres of a cutter tooth as arc on r_w0, mm.<br/>
+    /// Source: the tangent angles of ISO 6336-3; the fillet by the law of gearing and Euler–Savary (RootGeneration), not by the
+    /// rack that stood for the cutter in the edition of 1996.<br/>
+    /// Valid for: spur gears; an involute cutter with a circular tip rounding that touches flank and tip circle; a tangent point
+    /// on the fillet; 1 ≤ q_s &lt; 8.
     /// </remarks>
     public static RootSection ByPinionCutter(RatedTooth tooth, PinionCutter cutter, double transverseContactRatio)
     {
@@ -102,7 +106,8 @@ public static class RootSections
     /// <summary>Diameter d_e of the outer point of single pair contact, with the sign of d_b.</summary>
     /// <remarks>
     /// <code>d_e = sign·2·√( ρ_e² + d_b²/4 ),  ρ_e = ρ_a − (ε_α − 1)·p_bt,  ρ_a = sign·√(d_a² − d_b²)/2</code>
-    /// Symbols: d_a tip, d_b base diameter, mm, signed; ε_α contact ratio; p_bt base pitch, mm; of the virtual gear if helical.<br/>
+    /// Symbols: d_a tip, d_b base diameter, mm, signed; ε_α contact ratio; p_bt base pitch, mm; of the virtual gear if
+    /// helical.<br/>
     /// Source: ISO 6336-3, diameter of the outer point of single pair contact; with signs it serves internal gears, whose contact
     /// point moves outward.<br/>
     /// Valid for: ε_α ≥ 1. At 1 the force stands at the tip.
@@ -141,7 +146,13 @@ public static class RootSections
         var loadAngle = loadPressure - halfTooth;
         var arm = Math.Sign(teeth) * (Math.Abs(baseDiameter) / 2 / Math.Cos(loadAngle) - height);
         var section = new RootSection(chord, arm, radius, angle, loadAngle);
-        if (!(chord > 0) || !(arm > 0) || halfTooth * Math.Sign(teeth) < 0)
+        if (halfTooth * Math.Sign(teeth) < 0)
+        {
+            throw Impossible.Because(
+                $"no root section: the tooth runs to a point before it reaches the diameter {Math.Abs(load):0.####} mm of the force");
+        }
+
+        if (!(chord > 0) || !(arm > 0))
         {
             throw Impossible.Because(
                 $"no root section: chord {chord:0.####} mm and bending arm {arm:0.####} mm are not those of a tooth");
@@ -163,13 +174,16 @@ public static class RootSections
             rack.DedendumFactor,
             rack.RootRadiusFactor);
         var straight = rack.DedendumFactor - rack.RootRadiusFactor * (1 - Math.Sin(tooth.NormalPressureAngle));
-        if (!(tooth.ProfileShift >= least - straight / 6))
+        var practical = least - straight * PracticalUndercut;
+        if (!(tooth.ProfileShift >= practical))
         {
             throw Impossible.Because(
-                $"no root section: the root is undercut (profile shift {tooth.ProfileShift:0.####} is below the practical limit {least - straight / 6:0.####})");
+                $"no root section: the root is undercut (profile shift {tooth.ProfileShift:0.####} is below the practical limit {practical:0.####})");
         }
     }
 
     private static double NotNegative(double value, string name) =>
-        value >= 0 && double.IsFinite(value) ? value : throw Impossible.Because($"{name} must not be below zero; it is {value:0.####}");
+        value >= 0 && double.IsFinite(value)
+            ? value
+            : throw Impossible.Because($"{name} must not be below zero; it is {value:0.####}");
 }

@@ -2,7 +2,8 @@ using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Rating;
 
-/// <summary>The root that a pinion-type cutter makes: its diameter, where the involute ends, and the rolling that makes the fillet.</summary>
+/// <summary>The root that a pinion-type cutter makes: its diameter, where the involute ends, and the rolling that makes the
+/// fillet.</summary>
 /// <remarks>Signs after ISO 21771: diameters of an internal gear are negative.</remarks>
 public readonly record struct RootShaping
 {
@@ -15,8 +16,8 @@ public readonly record struct RootShaping
     /// <summary>Sets the cutter to the work so that it leaves the tooth thickness of the profile shift.</summary>
     /// <remarks>
     /// <code>inv α_w0 = inv α + 2·tan α·(x + x₀)/(z + z₀),  a₀ = m·(z + z₀)·cos α/(2·cos α_w0)</code>
-    /// Symbols: z, x of the work (z &lt; 0 internal), z₀, x₀ of the cutter; m module, mm; α pressure angle, rad; a₀ centre distance of
-    /// generation, mm, negative for internal work.<br/>
+    /// Symbols: z, x of the work (z &lt; 0 internal), z₀, x₀ of the cutter; m module, mm; α pressure angle, rad; a₀ centre
+    /// distance of generation, mm, negative for internal work.<br/>
     /// Source: ISO 21771, gear pair of work and tool without backlash.<br/>
     /// Valid for: spur gears; |z| &gt; z₀ when internal.
     /// </remarks>
@@ -79,12 +80,23 @@ public readonly record struct RootShaping
     /// <summary>Root form diameter d_Ff: the involute of the cutter ends here, the fillet begins; mm, signed.</summary>
     /// <remarks>
     /// <code>ρ_Ff = a₀·sin α_w0 − ( √(e² − r_b0²) + ρ_a0 ),  d_Ff = sign·√(4·ρ_Ff² + d_b²)</code>
-    /// Symbols: e = d_a0/2 − ρ_a0 radius of the rounding centres, r_b0 base radius, ρ_a0 tip radius of the cutter, mm; α_w0 working
-    /// angle of generation, rad; d_b base diameter of the work, mm.<br/>
+    /// Symbols: e = d_a0/2 − ρ_a0 radius of the rounding centres, r_b0 base radius, ρ_a0 tip radius of the cutter, mm; α_w0
+    /// working angle of generation, rad; d_b base diameter of the work, mm.<br/>
     /// Source: the last point of the cutter's involute, carried along the line of action.<br/>
     /// Valid for: no undercut.
     /// </remarks>
     public double FormDiameter => PathOfContact.DiameterAt(FormCurvature, WorkBaseDiameter);
+
+    /// <summary>Where the involute ends toward the tip of a ring: further in, the cutter would need flank below its base circle.</summary>
+    /// <remarks>
+    /// <code>ρ = a₀·sin α_w0,  d = −√(4·ρ² + d_b²)</code>
+    /// Symbols: as <see cref="FormDiameter"/>.<br/>
+    /// Source: the cutter's base circle, where its involute begins, carried along the line of action.<br/>
+    /// Valid for: internal gears. A ring whose tip reaches further in gets a tip that is no involute.
+    /// </remarks>
+    public double TipLimitDiameter => _tooth.Teeth < 0
+        ? PathOfContact.DiameterAt(CentreDistance * Math.Sin(WorkingAngle), WorkBaseDiameter)
+        : throw Impossible.Because($"the tip of an external gear is not limited by the cutter's base circle");
 
     internal RootGeneration Generation
     {

@@ -12,7 +12,7 @@ public static class RootStrength
 
     private static (string Material, double Yield, double Thickness)[]? slipLayers;
 
-    /// <summary>Slip-layer thickness ρ', mm, or the reason why it is not known.</summary>
+    /// <summary>Slip-layer thickness ρ', mm.</summary>
     /// <remarks>
     /// Yield: yield point or 0.2 % proof stress, MPa; asked for normalised and through-hardened steels only.<br/>
     /// Source: ISO 6336-3, relative notch sensitivity factor; table <c>iso6336-3-slip-layer</c>.<br/>
@@ -42,7 +42,8 @@ public static class RootStrength
             if (asked <= row.Yield)
             {
                 return below is { } lower
-                    ? lower.Thickness * Math.Pow(row.Thickness / lower.Thickness, (asked - lower.Yield) / (row.Yield - lower.Yield))
+                    ? lower.Thickness
+                        * Math.Pow(row.Thickness / lower.Thickness, (asked - lower.Yield) / (row.Yield - lower.Yield))
                     : row.Thickness;
             }
 
@@ -55,8 +56,8 @@ public static class RootStrength
     /// <summary>Relative notch sensitivity factor Y_δrelT for endurance.</summary>
     /// <remarks>
     /// <code>Y_δrelT = (1 + √(ρ'·χ)) / (1 + √(ρ'·χ_T)),  χ = (1 + 2·q_s)/5,  χ_T = 1.2</code>
-    /// Symbols: ρ' slip-layer thickness, mm; χ relative stress gradient, 1/mm (the standard takes it so for all modules); q_s notch
-    /// parameter.<br/>
+    /// Symbols: ρ' slip-layer thickness, mm; χ relative stress gradient, 1/mm (the standard takes it so for all modules); q_s
+    /// notch parameter.<br/>
     /// Source: ISO 6336-3, relative notch sensitivity factor, method B, endurance.<br/>
     /// Valid for: q_s ≥ 1. Not homogeneous: the root is taken of a pure number by the fixed unit of χ.
     /// </remarks>
@@ -80,8 +81,8 @@ public static class RootStrength
     /// Eh, IF: 0.44·Y_S + 0.12;  nitrided, nitrocarburised: 0.20·Y_S + 0.60
     /// </code>
     /// Symbols: Y_S stress correction factor; σ_S yield point, σ_0.2 proof stress, MPa.<br/>
-    /// Source: ISO 6336-3, relative notch sensitivity factor, method B, static (from memory). Each gives 1 at Y_S = 2, as of the test
-    /// gear.<br/>
+    /// Source: ISO 6336-3, relative notch sensitivity factor, method B, static (from memory). Each gives 1 at Y_S = 2, as of the
+    /// test gear.<br/>
     /// Valid for: Y_S ≥ 1.
     /// </remarks>
     public static double NotchSensitivityStatic(MaterialClass material, double stressCorrection, double? yield)

@@ -21,8 +21,8 @@ public static class RootStress
     /// <summary>Nominal root stress σ_F0, MPa.</summary>
     /// <remarks>
     /// <code>σ_F0 = F_t/(b·m_n) · Y_F·Y_S·Y_β·Y_B·Y_DT</code>
-    /// Symbols: F_t tangential force at the reference circle, N; b face width (<see cref="FaceWidth"/>), m_n normal module, mm; Y form
-    /// (times f_ε after the edition of 2019), stress correction, helix, rim and deep tooth factors.<br/>
+    /// Symbols: F_t tangential force at the reference circle, N; b face width (<see cref="FaceWidth"/>), m_n normal module, mm; Y
+    /// form (times f_ε after the edition of 2019), stress correction, helix, rim and deep tooth factors.<br/>
     /// Source: ISO 6336-3, nominal tooth root stress.<br/>
     /// Valid for: as the factors.
     /// </remarks>
@@ -36,7 +36,8 @@ public static class RootStress
         double rim = 1,
         double deepTooth = 1) =>
         Impossible.Finite(
-            tangentialForce / (Impossible.Positive(faceWidth, "the face width") * Impossible.Positive(normalModule, "the normal module"))
+            tangentialForce / Impossible.Positive(faceWidth, "the face width")
+                / Impossible.Positive(normalModule, "the normal module")
                 * form * stressCorrection * helixAngle * rim * deepTooth,
             "the nominal root stress");
 
@@ -54,8 +55,8 @@ public static class RootStress
     /// <summary>Permissible root stress σ_FP at one life, MPa; with S_F = 1 the strength σ_FG.</summary>
     /// <remarks>
     /// <code>σ_FP = σ_Flim·Y_ST·Y_NT·Y_δrelT·Y_RrelT·Y_X·Y_M / S_F,  Y_ST = 2</code>
-    /// Symbols: σ_Flim nominal stress number, MPa; Y_NT life, Y_δrelT relative notch sensitivity, Y_RrelT relative surface, Y_X size,
-    /// Y_M mean stress factors; S_F safety factor demanded.<br/>
+    /// Symbols: σ_Flim nominal stress number, MPa; Y_NT life, Y_δrelT relative notch sensitivity, Y_RrelT relative surface, Y_X
+    /// size, Y_M mean stress factors; S_F safety factor demanded.<br/>
     /// Source: ISO 6336-3, permissible bending stress; Y_M from its annex on mean stress.<br/>
     /// Valid for: σ_Flim of ISO 6336-5, found on test gears with Y_ST = 2. Factors all static or all for endurance.
     /// </remarks>
@@ -68,7 +69,8 @@ public static class RootStress
         double meanStress = 1,
         double safety = 1) =>
         Impossible.Finite(
-            Impossible.Positive(stressNumber, "the nominal stress number") * 2 * life * notchSensitivity * surface * size * meanStress
+            Impossible.Positive(stressNumber, "the nominal stress number") * 2
+                * life * notchSensitivity * surface * size * meanStress
                 / Impossible.Positive(safety, "the safety factor"),
             "the permissible root stress");
 }

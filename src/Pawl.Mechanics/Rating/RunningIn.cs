@@ -14,8 +14,8 @@ public static class RunningIn
     /// <remarks>
     /// <code>St, V: y_β = 320/σ_Hlim · F_βx;  5 &lt; v ≤ 10 m/s: y_β ≤ 25.6/σ_Hlim;  v &gt; 10 m/s: y_β ≤ 12.8/σ_Hlim</code>
     /// <code>Eh, IF, NT, NV: y_β = 0.15 · F_βx ≤ 0.006 mm</code>
-    /// Symbols: F_βx misalignment before running in, mm; σ_Hlim of the gear, MPa; v pitch line speed relative to the carrier, mm/s.
-    /// The source has µm and m/s.<br/>
+    /// Symbols: F_βx misalignment before running in, mm; σ_Hlim of the gear, MPa; v pitch line speed relative to the carrier,
+    /// mm/s. The source has µm and m/s.<br/>
     /// Source: ISO 6336-1, face load factors, running-in allowance.<br/>
     /// Valid for: y_β ≤ F_βx; below σ_Hlim = 320 MPa all of it.
     /// </remarks>

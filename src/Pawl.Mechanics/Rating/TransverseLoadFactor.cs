@@ -9,8 +9,8 @@ public static class TransverseLoadFactor
     /// <remarks>
     /// <code>q = c_γα · (f_pb − y_α) / w_H</code>
     /// <code>ε_γ ≤ 2: K = ε_γ/2 · (0.9 + 0.4·q);  ε_γ &gt; 2: K = 0.9 + 0.4 · √( 2·(ε_γ − 1)/ε_γ ) · q</code>
-    /// Symbols: c_γα mesh stiffness, N/mm²; f_pb base pitch deviation, the greater of both gears, y_α running-in allowance, mm; w_H =
-    /// F_t·K_A·K_γ·K_v·K_Hβ/b line load, N/mm; ε_γ total contact ratio.<br/>
+    /// Symbols: c_γα mesh stiffness, N/mm²; f_pb base pitch deviation, the greater of both gears, y_α running-in allowance, mm;
+    /// w_H = F_t·K_A·K_γ·K_v·K_Hβ/b line load, N/mm; ε_γ total contact ratio.<br/>
     /// Source: ISO 6336-1, transverse load factors, method B.<br/>
     /// Valid for: y_α ≤ f_pb.
     /// </remarks>

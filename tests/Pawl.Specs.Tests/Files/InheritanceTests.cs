@@ -75,7 +75,7 @@ public sealed class InheritanceTests
         var load = project.Loader().Load("tarn/r1.yaml");
 
         Assert.Equal("shared/root.yaml:2:19", load.Spec!.Gearbox.Family.Span.ToString());
-        Assert.Equal(["shared/family.yaml", "shared/root.yaml", "tarn/r1.yaml"], load.FilesRead.Select(file => file.Path));
+        Assert.Equal(["shared/family.yaml", "shared/root.yaml", Sample.ShippedSteels, "tarn/r1.yaml"], load.FilesRead.Select(file => file.Path));
     }
 
     [Fact]
@@ -281,7 +281,7 @@ public sealed class InheritanceTests
 
         Assert.Equal("-", load.Spec!.File);
         Assert.Equal("-:3:20", load.Spec.Gearbox.Variant.Span.ToString());
-        Assert.Equal(["-", "base.yaml"], load.FilesRead.Select(file => file.Path));
+        Assert.Equal(["-", "base.yaml", Sample.ShippedSteels], load.FilesRead.Select(file => file.Path));
     }
 
     [Fact]
