@@ -18,6 +18,9 @@ internal sealed class Draft(GearboxSpec spec)
 
     public ImmutableArray<string> TablesUsed => [.. _tables];
 
+    /// <summary>Notes a table for the record.</summary>
+    public void Uses(string table) => _tables.Add(table);
+
     public Subject Begin(SubjectKind kind, string path, SourceSpan span)
     {
         var subject = new Subject(kind, path, span);

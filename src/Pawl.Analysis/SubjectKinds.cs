@@ -22,7 +22,7 @@ public static class SubjectKinds
             .With("carrier", () => Body!);
 
     public static readonly SubjectKind Gear =
-        new SubjectKind("gear", "Gear", "Gears", [.. GearQuantities.All, .. ToothQuantities.All])
+        new SubjectKind("gear", "Gear", "Gears", [.. GearQuantities.All, .. MaterialQuantities.All, .. ToothQuantities.All])
             .With("train", () => Train)
             .With("body", () => Body);
 

@@ -22,10 +22,16 @@ public enum HardnessScale
 /// <param name="Greatest">Upper end of the window.</param>
 public sealed record Hardness(HardnessScale Scale, double Nominal, double Least, double Greatest)
 {
-    /// <summary>Reads <c>58..62 HRC</c>, <c>60 HRC ±2</c>, <c>60 +2/-2 HRC</c>, <c>700 HV</c>, <c>280..320 HBW</c>; the test load may follow its scale: <c>700 HV10</c>.</summary>
+    /// <summary>
+    /// Reads <c>58..62 HRC</c>, <c>60 HRC ±2</c>, <c>60 +2/-2 HRC</c>, <c>58 +4 HRC</c>, <c>60 HRC (58..61)</c>, <c>HRC 60</c>, <c>700 HV</c>,
+    /// <c>280..320 HBW</c>; the test load may follow its scale: <c>700 HV10</c>.
+    /// </summary>
     public static bool TryParse(
         ReadOnlySpan<char> text, [NotNullWhen(true)] out Hardness? hardness, [NotNullWhen(false)] out NotationError? error) =>
         HardnessNotation.TryRead(text, out hardness, out error);
+
+    /// <summary>As <see cref="TryParse"/> reads it.</summary>
+    public override string ToString() => HardnessNotation.Write(this);
 
     /// <summary>The symbol of a scale.</summary>
     public static string SymbolOf(HardnessScale scale) => scale switch

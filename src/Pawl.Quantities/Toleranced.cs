@@ -67,4 +67,6 @@ public enum NotationErrorKind
     UnknownUnit,
     MalformedTolerance,
     ToleranceNotAllowed,
+    MissingUnit,
+    OutOfRange,
 }

@@ -104,8 +104,9 @@ public class UnitNotationTests
     [Fact]
     public void The_dimension_of_a_product_is_the_product_of_dimensions()
     {
-        var units = Gen.OneOf(Units.All.Where(unit => unit.Symbol.Length > 0 && unit.Symbol != "fl oz"
-            && !unit.Symbol.AsSpan().ContainsAny("·/²³") && unit.Symbol != "lb").ToArray());
+        // lb·ft and oz·in are torques by the habit of the trade.
+        var units = Gen.OneOf(Units.All.Where(unit => unit.Symbol.Length > 0 && unit.Symbol is not ("fl oz" or "lb" or "oz")
+            && !unit.Symbol.AsSpan().ContainsAny("·/²³")).ToArray());
 
         Gen.Select(units, units).Sample((a, b) =>
         {

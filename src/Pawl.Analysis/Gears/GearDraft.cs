@@ -19,6 +19,9 @@ internal sealed class GearDraft
 
     public Subject Subject { get; }
 
+    /// <summary>Its steel and treatment.</summary>
+    public MaterialDraft Material { get; private set; } = null!;
+
     public string Name => Spec.Name.Value;
 
     /// <summary>−1 for an internal gear: the sign that ISO 21771 gives its teeth and diameters.</summary>
@@ -35,6 +38,7 @@ internal sealed class GearDraft
     {
         var gear = new GearDraft(spec, draft.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span));
         gear.Declare(draft, onPlanet, outwardShift);
+        gear.Material = MaterialDraft.Build(draft, spec, gear.Subject);
         gear.Size();
         gear.Teeth(draft);
         gear.Inspect(draft);
@@ -59,10 +63,23 @@ internal sealed class GearDraft
         s.Add(draft.Dimension(K.FaceWidth, Spec.FaceWidth, Key("face_width")));
         s.Add(draft.Dimension(K.AxialPlace, Spec.AxialPlace, Key("axial_place")));
         s.Add(draft.Amount(K.TipChamfer, Spec.TipChamfer, 0, "no tip chamfer"));
-        s.Add(Draft.Text(K.Surface, Spec.Surface, Key("surface")));
+        s.Add(Surface());
         s.Add(Allowance(draft));
         s.Add(Expansion(draft));
     }
+
+    private Quantity Surface() => Spec.HeatTreatment is { Treatment: { } treatment }
+        ? Quantity.OfText(
+            K.Surface, Draft.Declared(treatment),
+            treatment.Value switch
+            {
+                Treatments.Normalised => "unhardened",
+                Treatments.GasNitrided or Treatments.Nitrocarburised => "nitrided",
+                Treatments.PrecipitationHardened => Treatments.ThroughHardened,
+                var same => same,
+            },
+            [])
+        : Draft.Text(K.Surface, Spec.Surface, Key("surface"));
 
     private Quantity Module(Draft draft) => Spec switch
     {

@@ -49,6 +49,9 @@ public static class Limits
     public const double LeastSafety = 0.1;
     public const double GreatestSafety = 20;
 
+    /// <summary>Carbon of a steel, percent by mass (EN 10020, from memory).</summary>
+    public const double GreatestCarbon = 2;
+
     /// <summary>Normal pressure angle, degrees.</summary>
     public const double LeastPressureAngle = 10;
 

@@ -38,7 +38,7 @@ internal static class CatalogueReader
         var poisson = reader.Number("poisson_ratio", Limits.LeastPoisson, Limits.GreatestPoisson);
         var expansion = reader.Amount("thermal_expansion", Dimension.OfThermalExpansion);
         var density = reader.Amount("density", Dimension.OfDensity, AmountRange.Positive);
-        var carbon = reader.Map("carbon") is { } carbonMap ? HeatTreatmentReader.Share(carbonMap) : null;
+        var carbon = reader.Map("carbon") is { } carbonMap ? HeatTreatmentReader.Carbon(carbonMap) : null;
         var treatments = reader.Named("treatments", HeatTreatmentReader.Treatment);
         var source = reader.Text("source", required: true);
         var certainty = reader.Word("certainty", Certainties, required: true);

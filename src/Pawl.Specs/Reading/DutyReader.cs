@@ -25,7 +25,10 @@ internal static class DutyReader
         reader.Finish();
 
         if (stated && !reader.HasErrors)
+        {
             CheckShares(reader, spectrum);
+            CheckPeak(reader, spectrum, input?.PeakTorque);
+        }
 
         return new()
         {
@@ -95,6 +98,16 @@ internal static class DutyReader
         var speed = reader.Amount("speed", Dimension.OfAngularSpeed, AmountRange.NotNegative, required: true);
         reader.Finish();
         return share is null || torque is null || speed is null ? null : new() { Span = reader.Span, Share = share, Torque = torque, Speed = speed };
+    }
+
+    private static void CheckPeak(MapReader reader, ImmutableArray<SpectrumBinSpec> spectrum, Stated<Amount>? peak)
+    {
+        for (var i = 0; peak is not null && i < spectrum.Length; i++)
+        {
+            var torque = spectrum[i].Torque;
+            if (torque.Value.Coherent > peak.Value.Coherent)
+                reader.Report(SpecDiagnostics.OutOfRange(torque.Span, $"{reader.PathOf("spectrum")}[{i}].torque", torque.Text, $"at most the peak torque of {peak.Text}"));
+        }
     }
 
     private static void CheckShares(MapReader reader, ImmutableArray<SpectrumBinSpec> spectrum)

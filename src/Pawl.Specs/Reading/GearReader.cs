@@ -126,6 +126,8 @@ internal static class GearReader
         var flankRa = reader.Amount("flank_ra", Dimension.OfLength, AmountRange.Positive);
         var rootRz = reader.Amount("root_rz", Dimension.OfLength, AmountRange.Positive);
         reader.Finish();
+        if (flankRz is not null && flankRa is not null && flankRa.Value.Coherent > flankRz.Value.Coherent)
+            reader.Report(SpecDiagnostics.OutOfRange(flankRa.Span, reader.PathOf("flank_ra"), flankRa.Text, $"at most the Rz of {flankRz.Text}", "Exchange them: Ra is a mean, Rz goes from peak to valley."));
         return new() { FlankRz = flankRz, FlankRa = flankRa, RootRz = rootRz };
     }
 

@@ -13,15 +13,18 @@ internal static class HeatTreatmentReader
     private static readonly string[] Platings = ["none", "electroplated", "phosphated", "pickled"];
     private static readonly string[] Processes = ["coating", "shrink-fit", "curing", "stress-relief", "other"];
     private static readonly string[] Features = ["raceway", "seal-seat", "bearing-seat", "spline", "floating-spline", "thread"];
-    private static readonly string[] Classes = ["St", "V-carbon", "V-alloy", "IF", "Eh", "NT", "NV-nitrided", "NV-nitrocarburised", "none"];
+
+    private static readonly Amount LeastCarbon = new(0, Units.Percent);
+    private static readonly Amount GreatestCarbon = new(Limits.GreatestCarbon, Units.Percent);
 
     public static HeatTreatmentSpec? Read(MapReader reader)
     {
+        // All keys are read before a missing treatment ends it, so that one run names every fault.
         var treatment = reader.Word("treatment", Words, required: true);
-        var spec = treatment is null ? null : new HeatTreatmentSpec
+        var spec = new HeatTreatmentSpec
         {
             Span = reader.NameSpan,
-            Treatment = treatment,
+            Treatment = treatment!,
             Quality = reader.Word("quality", Qualities),
             Proof = reader.Text("proof"),
             SurfaceHardness = reader.Hardness("surface_hardness"),
@@ -41,12 +44,12 @@ internal static class HeatTreatmentReader
             Superfinished = reader.Truth("superfinished"),
             Features = reader.Items("features", Feature),
         };
-        if (spec is null)
+        reader.Finish();
+        if (treatment is null)
             return null;
 
-        reader.Finish();
-        if (!Treatments.HasCase(spec.Treatment.Value) && spec.CaseDepth is { } depth)
-            reader.Report(SpecDiagnostics.NoCase(depth.Span, reader.PathOf("case_depth"), spec.Treatment.Value));
+        if (!Treatments.HasCase(treatment.Value) && spec.CaseDepth is { } depth)
+            reader.Report(SpecDiagnostics.NoCase(depth.Span, reader.PathOf("case_depth"), treatment.Value));
         return spec;
     }
 
@@ -54,7 +57,7 @@ internal static class HeatTreatmentReader
     {
         if (Array.IndexOf(Words, name.Value) < 0)
             reader.Report(SpecDiagnostics.UnknownWord(name.Span, reader.ObjectPath, name.Value, Nearest.To(name.Value, Words), Words));
-        var @class = reader.Word("class", Classes, required: true);
+        var @class = reader.Word("class", ClassesOf(name.Value), required: true);
         var surface = reader.Hardness("surface_hardness");
         var core = reader.Hardness("core_hardness");
         var tempering = reader.Map("tempering") is { } map ? Window(map) : null;
@@ -75,14 +78,28 @@ internal static class HeatTreatmentReader
             };
     }
 
-    public static ShareWindowSpec? Share(MapReader reader)
+    /// <summary>Carbon of a steel. Without its percent sign 0.15 would be 15 %.</summary>
+    public static ShareWindowSpec? Carbon(MapReader reader)
     {
-        var least = reader.Amount("least", Dimension.Ratio, AmountRange.NotNegative, required: true);
-        var most = reader.Amount("most", Dimension.Ratio, AmountRange.NotNegative, required: true);
+        var least = reader.Amount("least", Dimension.Ratio, LeastCarbon, GreatestCarbon, required: true);
+        var most = reader.Amount("most", Dimension.Ratio, LeastCarbon, GreatestCarbon, required: true);
         reader.Finish();
         CheckOrder(reader, least, most);
         return least is null || most is null ? null : new() { Least = least, Most = most };
     }
+
+    // The classes of ISO 6336-5 that a treatment can lead to; none: tests of one's own, or no rating.
+    private static string[] ClassesOf(string treatment) => treatment switch
+    {
+        Treatments.Normalised => ["St", "none"],
+        Treatments.ThroughHardened => ["V-carbon", "V-alloy", "none"],
+        Treatments.InductionHardened => ["IF", "none"],
+        Treatments.CaseHardened => ["Eh", "none"],
+        Treatments.GasNitrided => ["NT", "NV-nitrided", "none"],
+        Treatments.Nitrocarburised => ["NV-nitrocarburised", "none"],
+        Treatments.PrecipitationHardened => ["none"],
+        _ => ["St", "V-carbon", "V-alloy", "IF", "Eh", "NT", "NV-nitrided", "NV-nitrocarburised", "none"],
+    };
 
     private static TemperatureWindowSpec? Window(MapReader reader)
     {

@@ -32,7 +32,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
 
     // A number with a letter or a sign of a unit behind or before it. The reader knows the units; this is what an editor can tell.
     private const string AmountPattern = """^(?=[\s\S]*[0-9])[\s\S]*[A-Za-zµμΩ°%′″'"’”]""";
-    private const string HardnessPattern = @"^(?=[\s\S]*[0-9])[\s\S]*(HRC|HBW?|HV)";
+    private const string HardnessPattern = @"^(?=[\s\S]*[0-9])[\s\S]*(HR[Cc]|R[Cc]|HB|BHN|HV)";
     private const string RatioPattern = @"^[\s\S]*[0-9]";
     private const string TextPattern = @"\S";
     private const string DatePattern = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";

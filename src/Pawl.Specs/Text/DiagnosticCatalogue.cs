@@ -109,7 +109,8 @@ public static class DiagnosticCatalogue
         new(DiagnosticCodes.ExclusiveKeys, "Two keys that say the same", "The module and the diametral pitch of a gear follow from each other, and so does its surface from its heat treatment; stating both invites a contradiction.", "Keep one of them.", "{module: 2.5 mm, diametral_pitch: 10}"),
         new(DiagnosticCodes.InternalPair, "Two internal gears", "Two rings cannot mesh with each other.", "Check internal: true of both.", "gears: [ring_a, ring_b]"),
         new(DiagnosticCodes.NoCase, "A case depth without a case", "Normalising, through hardening and precipitation hardening make no layer, so it has no depth.", "Leave it out, or state the treatment that makes the case.", "{treatment: through-hardened, case_depth: 0.4 mm}"),
-        new(DiagnosticCodes.NotInCatalogue, "Not in a catalogue", "No catalogue of the project holds this id.", "Take the suggestion, or add an entry to a catalogue file.", "material: carburized-9310"),
+        new(DiagnosticCodes.NotInCatalogue, "Not in a catalogue", "Neither a catalogue of the project nor the steels that ship inside hold this id.", "Take the suggestion, or add an entry to a catalogue file.", "material: carburized-9310"),
+        new(DiagnosticCodes.OneWay, "A reverse torque of a drive that turns one way", "The duty says that the drive turns one way only, and states a torque for the other.", "Write direction: both, or leave the reverse torque out.", "{direction: one, reverse_torque: 120 N·m}"),
         new(DiagnosticCodes.SelfCarried, "A planet set that carries itself", "The carrier of a planet set is another body.", "Name the carrier.", "planets: {planet: {carrier: planet, count: 3}}"),
         new(DiagnosticCodes.SelfMesh, "A gear that meshes with itself", "A mesh joins two gears.", "Name the other gear.", "gears: [sun, sun]"),
         new(DiagnosticCodes.SpectrumSum, "Shares that do not add up to 100 %", "The load spectrum covers the whole service life.", "Correct the shares.", "spectrum: [{share: 20 %, …}, {share: 70 %, …}]"),
@@ -120,7 +121,7 @@ public static class DiagnosticCatalogue
 
     private static DiagnosticEntry[] Files() =>
     [
-        new(DiagnosticCodes.CatalogueOverride, "A catalogue entry overridden", "Two catalogue files hold the same id; the later path wins. This is a note, since a project may override on purpose.", "Remove one of them, if it was not meant.", "materials: {steel: …} in two files"),
+        new(DiagnosticCodes.CatalogueOverride, "A catalogue entry overridden", "Two catalogue files hold the same id, or the steels that ship inside hold it too; the later path wins, and any over what ships. This is a note, since a project may override on purpose.", "Remove one of them, if it was not meant.", "materials: {steel: …} in two files"),
         new(DiagnosticCodes.ExtendsCycle, "Files that extend each other in a circle", "There is no first file to start from.", "Put what they share into a base file of its own.", "extends: r180.yaml, in r180.yaml"),
         new(DiagnosticCodes.ExtendsTooDeep, "Too long a row of base files", "Base files extend base files more than 16 times in a row.", "Merge some of them.", "a row of 20 base files"),
         new(DiagnosticCodes.FormatVersion, "Another version of the format", "The base file is written for another version of the format.", "Write the version that this build reads, or use a newer Pawl.", "pawl: 2"),

@@ -49,6 +49,7 @@ public static class DiagnosticCodes
     public const string InternalPair = "spec/internal-pair";
     public const string NoCase = "spec/no-case";
     public const string NotInCatalogue = "spec/not-in-catalogue";
+    public const string OneWay = "spec/one-way";
     public const string SelfCarried = "spec/self-carried";
     public const string SelfMesh = "spec/self-mesh";
     public const string SpectrumSum = "spec/spectrum-sum";

@@ -20,7 +20,7 @@ internal static partial class SpecDiagnostics
 
     public static Diagnostic ReverseOfOne(SourceSpan span, string path, string found) =>
         Error(
-            DiagnosticCodes.ExclusiveKeys, span, $"{path}: the drive turns one way, so it has no reverse torque, but `{Short(found)}` stands here.",
+            DiagnosticCodes.OneWay, span, $"{path}: the drive turns one way, so it has no reverse torque, but `{Short(found)}` stands here.",
             "Write `direction: both`, or leave the reverse torque out.");
 
     public static Diagnostic NoCase(SourceSpan span, string path, string treatment) =>

@@ -91,7 +91,9 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.NotFinite, span, $"{path}: {error.Message}", error.Hint ?? "Delete the line when the value is not known."),
         NotationErrorKind.UnknownUnit => Error(
             DiagnosticCodes.UnknownUnit, span, $"{path}: {error.Message}",
-            Join(error.Hint, dimension == Dimension.Ratio ? null : $"Units of {dimension.NameWithArticle}: {Symbols(dimension)}.")),
+            Join(error.Hint, dimension == Dimension.Ratio || dimension == Dimension.OfHardness ? null : $"Units of {dimension.NameWithArticle}: {Symbols(dimension)}.")),
+        NotationErrorKind.MissingUnit => Error(DiagnosticCodes.MissingUnit, span, $"{path}: {error.Message}", error.Hint),
+        NotationErrorKind.OutOfRange => Error(DiagnosticCodes.OutOfRange, span, $"{path}: {error.Message}", error.Hint),
         NotationErrorKind.MalformedTolerance => Error(DiagnosticCodes.MalformedTolerance, span, $"{path}: {error.Message}", error.Hint),
         NotationErrorKind.ToleranceNotAllowed => Error(DiagnosticCodes.ToleranceNotAllowed, span, $"{path}: {error.Message}", error.Hint),
         _ => Error(

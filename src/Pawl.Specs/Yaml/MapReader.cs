@@ -268,7 +268,10 @@ public sealed class MapReader
         if (stated.Value.Coherent >= least.Coherent - slack && stated.Value.Coherent <= most.Coherent + slack)
             return stated;
 
-        Report(SpecDiagnostics.OutOfRange(stated.Span, PathOf(key), stated.Text, $"from {least} to {most}"));
+        var share = dimension == Dimension.Ratio && stated.Value.Unit.Symbol.Length == 0 && stated.Value.Value / 100 >= least.Coherent - slack
+            && stated.Value.Value / 100 <= most.Coherent + slack;
+        Report(SpecDiagnostics.OutOfRange(
+            stated.Span, PathOf(key), stated.Text, $"from {least} to {most}", share ? $"Did you mean {stated.Text} %?" : null));
         return null;
     }
 
@@ -307,6 +310,12 @@ public sealed class MapReader
 
         if (!IsOf(scalar, path, dimensioned.Nominal, dimension) || !IsInRange(scalar, path, dimensioned.Nominal, range))
             return null;
+        if (range == AmountRange.Positive && dimensioned.Tolerance is Tolerance.Deviations { Lower: var lower } && dimensioned.Nominal.Coherent + lower <= 0)
+        {
+            Report(SpecDiagnostics.OutOfRange(scalar.Span, path, scalar.Value, "more than zero at its lower limit"));
+            return null;
+        }
+
         if (!allowFit && dimensioned.Tolerance is Tolerance.Fit)
         {
             Report(SpecDiagnostics.FitNotAllowed(scalar.Span, path, scalar.Value));

@@ -23,7 +23,7 @@ public sealed class AgreementTests
     private static readonly string[] BeyondSchema =
     [
         DiagnosticCodes.AllowanceOrder, DiagnosticCodes.DuplicateName, DiagnosticCodes.ExclusiveKeys, DiagnosticCodes.InternalPair,
-        DiagnosticCodes.NotInCatalogue, DiagnosticCodes.SelfCarried, DiagnosticCodes.SelfMesh, DiagnosticCodes.SpectrumSum,
+        DiagnosticCodes.NoCase, DiagnosticCodes.NotInCatalogue, DiagnosticCodes.OneWay, DiagnosticCodes.SelfCarried, DiagnosticCodes.SelfMesh, DiagnosticCodes.SpectrumSum,
         DiagnosticCodes.TemperatureOrder, DiagnosticCodes.UnknownBody, DiagnosticCodes.UnknownGear, DiagnosticCodes.MalformedAmount,
         DiagnosticCodes.MalformedTolerance, DiagnosticCodes.ToleranceNotAllowed, DiagnosticCodes.UnitMismatch, DiagnosticCodes.UnknownUnit,
         DiagnosticCodes.MissingUnit, DiagnosticCodes.NotADate,
@@ -35,6 +35,7 @@ public sealed class AgreementTests
         "'1'", "'2.5'", "''", "' '", "x", "2nd", "a b", "input_sun", "carrier", "left", "iso", "both", "m", "f", "9/5", "9/0", "2.5 mm", "60 mm H7", "24 mm ±0.1",
         "15 %", "20°", "80 °C", "190 N·m", "8200 rpm", "4000 h", "0.3 kg", "12 apples", "mm", "2027-03-31", "2027-3-1", "2027-02-30", "[]", "[1]", "[a, b]",
         "[input_sun, long]", "[a, b, c]", "{}", "{a: 1}", "{a: {}}", "[[]]", "[null]", "[{}]", "99999999999999999999", "1e999", "carburised-9310", "\"a\\nb\"",
+        "58..62 HRC", "60 HRA", "80 HRC", "60", "700 HV10", "Rc 60", "case-hardened", "through-hardened", "spline", "MQ", "one", "0.4 mm ±0.5",
     ];
 
     private static readonly string[] Keys = ["teeth", "on", "gears", "module", "x", "Teeth", "2nd", "count", "carrier", "input", "pawl", "hand", "helix_angle"];

@@ -47,10 +47,17 @@ public sealed class SchemaTests
     public async Task The_editor_schema_accepts_every_file_of_the_sample(string schema, string file) =>
         Assert.Empty((await Kept(schema)).Validate(new TreeToJson().Convert(Tree(Sample.Read(file)))));
 
+    [Fact]
+    public async Task The_schema_of_catalogues_accepts_the_steels_that_ship_inside() => Assert.Empty(
+        (await Kept("catalogue.schema.json")).Validate(new TreeToJson().Convert(Tree(
+            File.ReadAllText(Path.Combine(Sample.Repository(), "rules", "catalogue", "steels.yaml"))))));
+
     [Theory]
     [InlineData("train: {planets: {a: null}}")]
     [InlineData("train: null")]
     [InlineData("train: {gears: {a: {teeth: null, surface: null}}}")]
+    [InlineData("train: {gears: {a: {heat_treatment: {case_depth: null}}}}")]
+    [InlineData("train: {gears: {a: {heat_treatment: null}}}")]
     [InlineData("ratio: {target: 9/5}")]
     [InlineData("ratio: {target: null}")]
     [InlineData("extends: [a.yaml, b.yaml]")]
@@ -66,6 +73,12 @@ public sealed class SchemaTests
     [InlineData("train: {meshes: [{}]}")]
     [InlineData("duty: {input: {direction: botth}}")]
     [InlineData("concessions: [{rule: a}]")]
+    [InlineData("train: {gears: {a: {heat_treatment: {treatment: carburised}}}}")]
+    [InlineData("train: {gears: {a: {heat_treatment: {surface_hardness: 60}}}}")]
+    [InlineData("train: {gears: {a: {heat_treatment: {surface_hardness: 82 HRA}}}}")]
+    [InlineData("train: {gears: {a: {accuracy_grade: 13}}}")]
+    [InlineData("train: {planets: {a: {load_sharing: 0.9}}}")]
+    [InlineData("duty: {safety: {bending: 0}}")]
     public async Task The_editor_schema_refuses_what_no_base_can_mend(string line) =>
         Assert.NotEmpty((await Kept("gearbox.schema.json")).Validate(new TreeToJson().Convert(Tree("pawl: 1\n" + line))));
 
