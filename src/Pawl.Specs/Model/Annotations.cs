@@ -11,6 +11,13 @@ public sealed class MeasuresAttribute(string dimension) : Attribute
     public string Example { get; init; } = "";
 }
 
+/// <summary>An example of a hardness that can be pasted.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class ExampleAttribute(string text) : Attribute
+{
+    public string Text { get; } = text;
+}
+
 /// <summary>The words that a field accepts.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class OneOfAttribute(params string[] words) : Attribute

@@ -84,9 +84,11 @@ public sealed record TreatmentSpec
     public required Stated<string> Class { get; init; }
 
     [Display(Name = "Surface hardness", Description = "What the treatment gives, as a window in HRC, HV or HBW.")]
+    [Example("58..62 HRC")]
     public Stated<Hardness>? SurfaceHardness { get; init; }
 
     [Display(Name = "Core hardness", Description = "What small sections reach, as a window in HRC, HV or HBW.")]
+    [Example("30..43 HRC")]
     public Stated<Hardness>? CoreHardness { get; init; }
 
     [Display(Name = "Tempering", Description = "Usual temperatures of tempering or ageing.")]

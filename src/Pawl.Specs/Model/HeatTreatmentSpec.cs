@@ -42,9 +42,11 @@ public sealed record HeatTreatmentSpec
     public Stated<string>? Proof { get; init; }
 
     [Display(Name = "Surface hardness", Description = "Of the finished flanks, as a window in HRC, HV or HBW.")]
+    [Example("58..62 HRC")]
     public Stated<Hardness>? SurfaceHardness { get; init; }
 
     [Display(Name = "Core hardness", Description = "Below the case at half the tooth height, as a window in HRC, HV or HBW.")]
+    [Example("32..40 HRC")]
     public Stated<Hardness>? CoreHardness { get; init; }
 
     [Display(Name = "Hardenability proven", Description = "Whether the end-quench hardness of the steel is proven: 28 HRC at 12 mm. Raises the bending limit of a case-hardened root of quality MQ.")]
@@ -151,6 +153,7 @@ public sealed record PartFeatureSpec
     public required Stated<string> Feature { get; init; }
 
     [Display(Name = "Hardness", Description = "Of its surface, as a window in HRC, HV or HBW.")]
+    [Example("58..62 HRC")]
     public Stated<Hardness>? Hardness { get; init; }
 }
 

@@ -21,7 +21,7 @@ public enum SchemaPurpose
 /// <summary>Makes a JSON Schema from the C# types of a model, in the vocabulary of draft-07.</summary>
 /// <remarks>
 /// Walks public properties: <c>required</c>, <see cref="DisplayAttribute"/>, <see cref="RangeAttribute"/>, <see cref="LengthAttribute"/>,
-/// <see cref="MeasuresAttribute"/>, <see cref="OneOfAttribute"/>, <see cref="RefersAttribute"/>, <see cref="FractionAttribute"/>,
+/// <see cref="MeasuresAttribute"/>, <see cref="ExampleAttribute"/>, <see cref="OneOfAttribute"/>, <see cref="RefersAttribute"/>, <see cref="FractionAttribute"/>,
 /// <see cref="OneOrMoreAttribute"/>, <see cref="NotAKeyAttribute"/>. Types: <see cref="Stated{T}"/> and bare values,
 /// <see cref="ImmutableArray{T}"/>, <see cref="Named{T}"/>, and records of these.
 /// </remarks>
@@ -156,7 +156,8 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
         {
             schema.Type = JsonObjectType.String;
             schema.Pattern = HardnessPattern;
-            Examples(schema, "58..62 HRC");
+            Examples(schema, property.GetCustomAttribute<ExampleAttribute>()?.Text
+                ?? throw new InvalidOperationException($"{property.DeclaringType?.Name}.{property.Name} shows no example."));
         }
         else if (type == typeof(string))
         {

@@ -115,6 +115,8 @@ public sealed class SchemaTests
         {
             foreach (var property in type.GetProperties())
             {
+                if (Attribute.GetCustomAttribute(property, typeof(ExampleAttribute)) is ExampleAttribute example)
+                    Assert.True(Quantities.Hardness.TryParse(example.Text, out _, out _), $"{type.Name}.{property.Name}: {example.Text}");
                 if (Attribute.GetCustomAttribute(property, typeof(MeasuresAttribute)) is not MeasuresAttribute measures)
                     continue;
                 var dimension = (Quantities.Dimension)typeof(Quantities.Dimension).GetField(measures.Dimension)!.GetValue(null)!;
