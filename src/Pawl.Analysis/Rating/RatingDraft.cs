@@ -23,8 +23,6 @@ internal sealed class RatingDraft
     {
         var rating = new RatingDraft(draft, spec, train);
         var duty = DutyDraft.Build(draft, train.Subject);
-        foreach (var gear in train.Gears)
-            ToothDraft.Add(draft, gear);
         foreach (var mesh in train.Meshes)
         {
             mesh.Subject.Relate("train", train.Subject);

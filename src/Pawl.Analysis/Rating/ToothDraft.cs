@@ -37,7 +37,6 @@ internal static class ToothDraft
         ];
         s.Add(Quantity.Compute(K.CutterRootDiameter, inputs, v => -Shaping(z, v).RootDiameter));
         s.Add(Quantity.Compute(K.CutterRootFormDiameter, inputs, v => -Shaping(z, v).FormDiameter));
-        s.Add(Derive.From(K.CutterRootDifference, s[G.RootDiameter], s[K.CutterRootDiameter], (root, made) => Math.Abs(root - made)));
     }
 
     private static RootShaping Shaping(int z, ReadOnlySpan<double> v) =>
