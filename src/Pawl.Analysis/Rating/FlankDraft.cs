@@ -90,7 +90,7 @@ internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft l
         if (gear.Material.Class is not { } material)
         {
             foreach (var kind in (ReadOnlySpan<QuantityKind>)[K.LifeFactor, K.ContactSafety, K.ContactLife, K.PeakContactSafety])
-                _s.Add(Quantity.NotEvaluated(kind, [gear[M.ContactLimit]], gear[M.ContactLimit].Reasons));
+                _s.Add(Quantity.NotEvaluated(kind, [], gear[M.ContactLimit].Reasons));
             return;
         }
 

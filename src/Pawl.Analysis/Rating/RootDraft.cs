@@ -131,7 +131,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
         if (gear.Material.RootClass is not { } material)
         {
             foreach (var kind in (ReadOnlySpan<QuantityKind>)[K.MeanStressFactor, K.NotchSensitivity, K.SurfaceFactor, K.SizeFactor, K.BendingStrength])
-                _s.Add(Quantity.NotEvaluated(kind, [gear[M.BendingLimit]], gear[M.BendingLimit].Reasons));
+                _s.Add(Quantity.NotEvaluated(kind, [], gear[M.BendingLimit].Reasons));
             return;
         }
 
@@ -176,7 +176,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
         if (gear.Material.RootClass is not { } material)
         {
             foreach (var kind in (ReadOnlySpan<QuantityKind>)[K.LifeFactor, K.BendingSafety, K.BendingLife, K.PeakBendingSafety])
-                _s.Add(Quantity.NotEvaluated(kind, [gear[M.BendingLimit]], gear[M.BendingLimit].Reasons));
+                _s.Add(Quantity.NotEvaluated(kind, [], gear[M.BendingLimit].Reasons));
             return;
         }
 
