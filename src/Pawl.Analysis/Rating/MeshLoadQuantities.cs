@@ -15,6 +15,13 @@ public static class MeshLoadQuantities
         Formula = "b = face width in common", Symbols = ["b"], Source = Contact,
     };
 
+    public static readonly QuantityKind DrivingGear = new()
+    {
+        Name = "driving_gear", Title = "Gear that drives the mesh, seen from the carrier", ValueKind = ValueKind.Text,
+        Formula = "the gear that gives power to the mesh in the carrier's frame",
+        Source = "power balance in the carrier frame",
+    };
+
     public static readonly QuantityKind LoadSharing = new()
     {
         Name = "load_sharing", Symbol = "K_γ", Title = "Mesh load factor: load of the heaviest planet over the mean",
@@ -224,7 +231,7 @@ public static class MeshLoadQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        RatedFaceWidth, PlanetCount, LoadSharing, LoadSharingProven, TangentialForceHeaviest, RadialForce, AxialForce, LineLoad, DynamicParameter,
+        RatedFaceWidth, DrivingGear, PlanetCount, LoadSharing, LoadSharingProven, TangentialForceHeaviest, RadialForce, AxialForce, LineLoad, DynamicParameter,
         AccuracyGrade, DynamicFactor, MeshStiffness, Misalignment, RunInMisalignment, FaceLoadFactor, BasePitchDeviation, TransverseLoadFactor,
         TransverseLoadFactorBending, PeakLoadRatio, PeakLoadRatioBending, ZoneFactor, ElasticityFactor, ContactRatioFactor, HelixFactor, NominalContactStress,
         ReducedRadius, LubricantFactor, SpeedFactor, RoughnessFactor, FilmThickness, FilmRatio, FlashTemperature, ContactTemperature,

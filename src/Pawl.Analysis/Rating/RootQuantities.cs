@@ -89,6 +89,12 @@ public static class RootQuantities
         Formula = "σ_F = σ_F0·K_A·K_γ·K_v·K_Fβ·K_Fα", Symbols = ["σ_F0", "K_A", "K_γ", "K_v", "K_Fβ", "K_Fα"], Source = Bending,
     };
 
+    public static readonly QuantityKind LoadedFlanks = new()
+    {
+        Name = "loaded_flanks", Title = "Flanks of a tooth that carry load", ValueKind = ValueKind.Text,
+        Formula = "both where R < 0, else one", Symbols = ["R"], Source = "statics of the train",
+    };
+
     public static readonly QuantityKind LoadReversal = new()
     {
         Name = "load_reversal", Symbol = "R", Title = "Stress ratio of the root", Scale = 1,
@@ -163,7 +169,7 @@ public static class RootQuantities
     public static readonly ImmutableArray<QuantityKind> All =
     [
         FaceWidth, RootChord, BendingArm, RootRadius, LoadAngle, FormFactor, NotchParameter, StressCorrection, HelixFactor, RimFactor, FaceLoadFactor,
-        NominalRootStress, RootStress, LoadReversal, MeanStressFactor, NotchSensitivity, SurfaceFactor, SizeFactor, LifeFactor, BendingStrength,
+        NominalRootStress, RootStress, LoadReversal, LoadedFlanks, MeanStressFactor, NotchSensitivity, SurfaceFactor, SizeFactor, LifeFactor, BendingStrength,
         BendingSafety, BendingDamage, BendingLife, PeakBendingSafety,
     ];
 }
