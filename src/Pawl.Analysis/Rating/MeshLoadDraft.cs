@@ -58,7 +58,7 @@ internal sealed class MeshLoadDraft
     private void Sharing(PlanetSetSpec? set, bool floating)
     {
         S.Add(Quantity.Settled(K.RatedFaceWidth, _mesh[Q.CommonFaceWidth]));
-        S.Add(set is null ? _draft.Assumed(K.PlanetCount, 1, "1: no planets in this mesh") : _draft.Number(K.PlanetCount, set.Count));
+        S.Add(set is null ? Quantity.Computed(K.PlanetCount, 1, []) : _draft.Number(K.PlanetCount, set.Count));
         if (set?.LoadSharing is { } stated)
         {
             S.Add(_draft.Number(K.LoadSharing, stated, ""));
