@@ -34,7 +34,11 @@ internal static class CornerAlgebra
             corners[mask] = formula(x);
         }
 
-        return new(Bounds(nominal, corners), leaves, ImmutableCollectionsMarshal.AsImmutableArray(corners), false);
+        // The overlap of spur gears is 0 whatever their width: what does not move with its leaves has none.
+        var bounds = Bounds(nominal, corners);
+        return bounds.IsExact
+            ? new(bounds, [], [], false)
+            : new(bounds, leaves, ImmutableCollectionsMarshal.AsImmutableArray(corners), false);
     }
 
     private static double AtCorner(Quantity input, int[] places, int mask)

@@ -94,10 +94,10 @@ internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft l
             return;
         }
 
-        var curve = LifeCurves.Flank(material, duty.PermitsPitting, duty.IsFullAtLongLife);
+        var curve = new StaticCorner(LifeCurves.Flank(material, duty.PermitsPitting, duty.IsFullAtLongLife));
         _s.Add(Derive.From(
             K.LifeFactor, _s[K.LoadCycles], m[L.LubricantFactor], m[L.SpeedFactor], m[L.RoughnessFactor],
-            (cycles, zl, zv, zr) => Curve(curve, zl * zv * zr).FactorAt(cycles)));
+            (cycles, zl, zv, zr) => curve.Moved(1 / (zl * zv * zr)).FactorAt(cycles)));
         _s.Add(duty.Cases.IsEmpty
             ? Derive.From(
                 K.ContactSafety, _s[K.ContactStrength], _s[K.LifeFactor], _s[K.ContactStress], (strength, life, stress) => strength * life / stress)
@@ -110,10 +110,8 @@ internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft l
             (limit, hardening, stress, ratio) => limit * curve.StaticFactor * hardening / (stress * Math.Sqrt(ratio))));
     }
 
-    /// <summary>The static strength has no factors of film: its corner moves against the others by them.</summary>
-    private static LifeCurve Curve(LifeCurve curve, double film) => curve.WithStaticFactor(curve.StaticFactor / film);
-
-    private Quantity UnderSpectrum(QuantityKind kind, LifeCurve curve, SpectrumFormula formula)
+    /// <remarks>The static strength has no factors of film: its corner moves against the others by them.</remarks>
+    private Quantity UnderSpectrum(QuantityKind kind, StaticCorner curve, SpectrumFormula formula)
     {
         var m = mesh.Subject;
         ImmutableArray<Quantity> own =
@@ -127,7 +125,7 @@ internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft l
             Span<DamageBin> bins = stackalloc DamageBin[cases.Count];
             for (var k = 0; k < bins.Length; k++)
                 bins[k] = new(v[0] * Math.Sqrt(cases.LoadRatio(k)), v[1] * cases.CycleShare(k));
-            return formula(bins, Curve(curve, v[5] * v[6] * v[7]), v[2], v[3], v[4]);
+            return formula(bins, curve.Moved(1 / (v[5] * v[6] * v[7])), v[2], v[3], v[4]);
         });
     }
 }

@@ -183,7 +183,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
             return;
         }
 
-        var (curve, peened) = (LifeCurves.Root(material, duty.IsFullAtLongLife), IsPeened);
+        var (curve, peened) = (new StaticCorner(LifeCurves.Root(material, duty.IsFullAtLongLife)), IsPeened);
         var yield = gear.Subject.Find(M.YieldStrength) is { IsEvaluated: true } known ? known.Value.Least : (double?)null;
         ImmutableArray<Quantity> relative =
         [
@@ -213,7 +213,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
         {
             var endurance = v[0] * v[1] * v[2] * v[3];
             var statics = Static(v[4]) * MeanStress(material, peened, v[5], v[4], isStatic: true);
-            return curve.WithStaticFactor(curve.StaticFactor * statics / endurance);
+            return curve.Moved(statics / endurance);
         }
 
         Quantity UnderSpectrum(QuantityKind kind, SpectrumFormula formula)
