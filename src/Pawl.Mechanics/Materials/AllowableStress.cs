@@ -123,7 +123,7 @@ public static class AllowableStress
 
     private static double On(Line[] lines, MaterialClass material, MaterialQuality quality, double hardness)
     {
-        var x = lines[0].IsBrinell ? HardnessConversion.BrinellOfVickers(hardness) : hardness;
+        var x = lines[0].IsBrinell ? HardnessConversion.BrinellOfVickers(Math.Min(hardness, HardnessConversion.VickersOfBrinell(lines[0].To))) : hardness;
         if (!(x >= lines[0].From))
         {
             throw Impossible.Because(

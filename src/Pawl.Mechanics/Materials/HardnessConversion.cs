@@ -21,7 +21,7 @@ public static class HardnessConversion
     private const int Rockwell = 2;
     private const int Strength = 3;
 
-    private static readonly string[] Names = ["HV", "HBW", "HRC", "MPa tensile strength"];
+    private static readonly string[] Names = ["HV", "HBW", "HRC", "tensile strength"];
 
     private static double[][]? s_rows;
 
