@@ -22,8 +22,11 @@ public static class SubjectKinds
             .With("train", () => Train)
             .With("body", () => Body);
 
+    public static readonly SubjectKind PartFeature =
+        new SubjectKind("part_feature", "Feature of a part", "Gears", PartFeatureQuantities.All).With("gear", () => Gear);
+
     public static readonly SubjectKind Mesh =
-        new SubjectKind("mesh", "Mesh", "Meshes", MeshQuantities.All)
+        new SubjectKind("mesh", "Mesh", "Meshes", [.. MeshQuantities.All, .. MaterialPairQuantities.All])
             .With("train", () => Train)
             .With("first", () => Gear)
             .With("second", () => Gear);
@@ -42,7 +45,7 @@ public static class SubjectKinds
             .With("passed", () => Gear);
 
     /// <summary>All kinds, in the order of a report.</summary>
-    public static readonly ImmutableArray<SubjectKind> All = [Train, Body, PlanetSet, Passing, Gear, Mesh, MeshGear];
+    public static readonly ImmutableArray<SubjectKind> All = [Train, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -41,7 +41,9 @@ internal sealed class GearDraft
         gear.Material = MaterialDraft.Build(draft, spec, gear.Subject);
         gear.Size();
         gear.Teeth(draft);
+        gear.Material.Tooth();
         gear.Inspect(draft);
+        PartFeatureDraft.AddAll(draft, gear);
         return gear;
     }
 
