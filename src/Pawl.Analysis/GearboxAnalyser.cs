@@ -1,4 +1,5 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -25,6 +26,7 @@ public static class GearboxAnalyser
         TrainResults.Add(draft, spec.Train, train);
         var bodies = draft.Subjects.Where(each => each.Kind == SubjectKinds.Body)
             .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
+        RatingDraft.Add(draft, spec.Train, train);
         PlanetSetDraft.AddAll(draft, spec.Train, train, bodies);
         PassingDraft.AddAll(draft, train);
         foreach (var gear in train.Gears)

@@ -1,5 +1,6 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 
 namespace Pawl.Analysis;
@@ -7,7 +8,10 @@ namespace Pawl.Analysis;
 /// <summary>Every kind of subject that rules may speak of.</summary>
 public static class SubjectKinds
 {
-    public static readonly SubjectKind Train = new("train", "Train", "Train", TrainQuantities.All);
+    public static readonly SubjectKind Train = new("train", "Train", "Train", [.. TrainQuantities.All, .. DutyQuantities.All]);
+
+    public static readonly SubjectKind LoadCase =
+        new SubjectKind("load_case", "Share of the service life", "Train", LoadCaseQuantities.All).With("train", () => Train);
 
     public static readonly SubjectKind Body =
         new SubjectKind("body", "Body", "Train", BodyQuantities.All).With("train", () => Train);
@@ -18,7 +22,7 @@ public static class SubjectKinds
             .With("carrier", () => Body!);
 
     public static readonly SubjectKind Gear =
-        new SubjectKind("gear", "Gear", "Gears", [.. GearQuantities.All, .. MaterialQuantities.All])
+        new SubjectKind("gear", "Gear", "Gears", [.. GearQuantities.All, .. MaterialQuantities.All, .. ToothQuantities.All])
             .With("train", () => Train)
             .With("body", () => Body);
 
@@ -26,13 +30,13 @@ public static class SubjectKinds
         new SubjectKind("part_feature", "Feature of a part", "Gears", PartFeatureQuantities.All).With("gear", () => Gear);
 
     public static readonly SubjectKind Mesh =
-        new SubjectKind("mesh", "Mesh", "Meshes", [.. MeshQuantities.All, .. MaterialPairQuantities.All])
+        new SubjectKind("mesh", "Mesh", "Meshes", [.. MeshQuantities.All, .. MaterialPairQuantities.All, .. MeshLoadQuantities.All])
             .With("train", () => Train)
             .With("first", () => Gear)
             .With("second", () => Gear);
 
     public static readonly SubjectKind MeshGear =
-        new SubjectKind("mesh_gear", "Gear in a mesh", "Meshes", MeshGearQuantities.All)
+        new SubjectKind("mesh_gear", "Gear in a mesh", "Meshes", [.. MeshGearQuantities.All, .. FlankQuantities.All, .. RootQuantities.All, .. CaseStrengthQuantities.All])
             .With("train", () => Train)
             .With("mesh", () => Mesh)
             .With("gear", () => Gear)
@@ -45,7 +49,8 @@ public static class SubjectKinds
             .With("passed", () => Gear);
 
     /// <summary>All kinds, in the order of a report.</summary>
-    public static readonly ImmutableArray<SubjectKind> All = [Train, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear];
+    public static readonly ImmutableArray<SubjectKind> All =
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -208,7 +208,7 @@ internal static class UnitRows
         new(Units.Vickers, ""),
 
         Row("1/MPa", Dimension.OfInverseStress, 1),
-        Row("1/GPa", Dimension.OfInverseStress, 1e-3),
+        new(Units.PerGigapascal, ""),
     ];
 
     /// <summary>

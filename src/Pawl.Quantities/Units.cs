@@ -34,6 +34,7 @@ public static class Units
     public static readonly Unit PerKelvin = new("1/K", Dimension.OfThermalExpansion, 1);
 
     public static readonly Unit NewtonPerMillimetre = new("N/mm", Dimension.OfLineLoad, 1);
+    public static readonly Unit PerGigapascal = new("1/GPa", Dimension.OfInverseStress, 1e-3);
     public static readonly Unit Vickers = new("HV", Dimension.OfHardness, 1);
 
     /// <summary>Every unit with a name of its own, the usual ones first. Compounds of them are units too.</summary>

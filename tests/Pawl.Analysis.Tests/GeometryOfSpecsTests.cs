@@ -111,7 +111,7 @@ public class GeometryOfSpecsTests
     [Fact]
     public void Backlash_follows_allowance_centre_distance_and_heat()
     {
-        const string gear = "module: 2 mm, profile_shift: 0, material: quenched-42crmo4, thickness_allowance: {upper: -0.05 mm, lower: -0.05 mm}";
+        const string gear = "module: 2 mm, profile_shift: 0, material: EN-42CrMo4, thickness_allowance: {upper: -0.05 mm, lower: -0.05 mm}";
         var analysis = SpecText.Analyse(SpecText.Pair($"teeth: 20, {gear}", $"teeth: 40, {gear}", ", centre_distance: 60.02 mm ±0"));
 
         Assert.Equal(0.10765, analysis.Value("meshes.pinion~wheel", "assembly_backlash"), 0.00005);
@@ -127,7 +127,7 @@ public class GeometryOfSpecsTests
     [Fact]
     public void The_least_backlash_may_lie_between_the_coldest_and_the_hottest()
     {
-        const string gear = "module: 2 mm, profile_shift: 0, material: quenched-42crmo4, thickness_allowance: {upper: -0.05 mm, lower: -0.10 mm}";
+        const string gear = "module: 2 mm, profile_shift: 0, material: EN-42CrMo4, thickness_allowance: {upper: -0.05 mm, lower: -0.10 mm}";
         var analysis = SpecText.Analyse(SpecText.Pair($"teeth: 20, {gear}", $"teeth: 40, {gear}", ", centre_distance: 60 mm ±0")
             .Replace("running: 70 °C, coldest: 20 °C, hottest: 70 °C", "running: 80 °C, coldest: -15 °C, hottest: 110 °C", StringComparison.Ordinal)
             .Replace("{material: wrought-6082}", "{material: wrought-6082, running: 20 °C}", StringComparison.Ordinal));

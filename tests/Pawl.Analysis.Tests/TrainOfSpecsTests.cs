@@ -66,8 +66,8 @@ public class TrainOfSpecsTests
     {
         var analysis = SpecText.Analyse(SpecText.Simple(
             duty: "duty: {input: {speed: 1450 rpm, torque: 30 N·m}, oil: {running: 20 °C, coldest: 20 °C, hottest: 20 °C}}",
-            extraTrain: "bodies: {carrier: {material: quenched-42crmo4}}",
-            gears: "module: 2 mm, profile_shift: 0, material: quenched-42crmo4, thickness_allowance: {upper: -0.05 mm, lower: -0.05 mm}"));
+            extraTrain: "bodies: {carrier: {material: EN-42CrMo4}}",
+            gears: "module: 2 mm, profile_shift: 0, material: EN-42CrMo4, thickness_allowance: {upper: -0.05 mm, lower: -0.05 mm}"));
 
         var backlash = analysis.Value("meshes.sun~planet_gear", "circumferential_backlash");
         Assert.Equal(

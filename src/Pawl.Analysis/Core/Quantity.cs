@@ -147,6 +147,13 @@ public sealed class Quantity
             : corners;
     }
 
+    /// <summary>A value that counts as one tolerance from here on, whatever it depends on: wide, never narrow.</summary>
+    /// <remarks>For a value whose parts enter nothing else, such as a face width in common: that is exact and saves corners.</remarks>
+    public static Quantity Settled(QuantityKind kind, Quantity value) =>
+        !value.IsEvaluated ? NotEvaluated(kind, [value], value.Reasons)
+        : value.Value.IsExact ? Computed(kind, value.Value.Nominal, [value])
+        : Widened(kind, [value], value.Value);
+
     private static Quantity Widened(QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds)
     {
         var quantity = new Quantity(kind, Origin.Computed.Instance, inputs)
@@ -187,7 +194,7 @@ public sealed class Quantity
         return reasons?.ToImmutable() ?? [];
     }
 
-    private static string FirstLine(string message)
+    internal static string FirstLine(string message)
     {
         // The framework appends the parameter name and the value; the sentence before them is ours.
         var end = message.IndexOf(" (Parameter", StringComparison.Ordinal);

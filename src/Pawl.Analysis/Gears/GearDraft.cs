@@ -1,4 +1,5 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Rating;
 using Pawl.Mechanics.Gears;
 using Pawl.Specs.Model;
 using K = Pawl.Analysis.Gears.GearQuantities;
@@ -40,6 +41,7 @@ internal sealed class GearDraft
         gear.Declare(draft, onPlanet, outwardShift);
         gear.Material = MaterialDraft.Build(draft, spec, gear.Subject);
         gear.Size();
+        ToothDraft.Add(draft, gear);
         gear.Teeth(draft);
         gear.Material.Tooth();
         gear.Inspect(draft);
@@ -145,9 +147,13 @@ internal sealed class GearDraft
         s.Add(Derive.From(K.ActiveTipDiameter, s[K.TipDiameter], s[K.TipChamfer], (da, chamfer) => da - (sign * 2 * chamfer)));
         s.Add(Spec.RootDiameter is { } root
             ? draft.Dimension(K.RootDiameter, root, "")
+            : s.Find(ToothQuantities.CutterRootDiameter) is { } made
+            ? Derive.From(K.RootDiameter, made, d => d)
             : Derive.From(
                 K.RootDiameter, s[K.Teeth], s[K.ReferenceDiameter], s[K.Module], s[K.ProfileShift], s[K.Dedendum],
                 (_, d, m, x, dedendum) => sign * ToothGeometry.RootDiameter(sign * d, m, x, dedendum)));
+        if (Spec.RootDiameter is not null && s.Find(ToothQuantities.CutterRootDiameter) is { } cut)
+            s.Add(Derive.From(ToothQuantities.CutterRootDifference, s[K.RootDiameter], cut, (stated, made) => Math.Abs(stated - made)));
         s.Add(Derive.From(
             K.ToothDepth, s[K.TipDiameter], s[K.RootDiameter], (da, df) => ToothGeometry.ToothDepth(sign * da, sign * df)));
         s.Add(Quantity.Compute(
@@ -170,9 +176,11 @@ internal sealed class GearDraft
         {
             if (Spec.RootFormDiameter is null)
             {
-                s.Add(Quantity.NotEvaluated(
-                    K.RootFormDiameter, [],
-                    $"{Key("root_form_diameter")} is not stated, and the root form of an internal gear depends on its cutter"));
+                s.Add(s.Find(ToothQuantities.CutterRootFormDiameter) is { } made
+                    ? Derive.From(K.RootFormDiameter, made, d => d)
+                    : Quantity.NotEvaluated(
+                        K.RootFormDiameter, [],
+                        $"{Key("root_form_diameter")} is not stated, and the root form of an internal gear depends on its cutter"));
             }
 
             return;

@@ -113,7 +113,7 @@ public static class GearQuantities
     public static readonly QuantityKind RootDiameter = new()
     {
         Name = "root_diameter", Symbol = "d_f", Title = "Root diameter", Unit = Units.Millimetre,
-        Formula = "d_f = |d + 2·m_n·(x − h_fP*)|, or as declared", Symbols = ["z", "d", "m_n", "x", "h_fP*"], Source = Iso,
+        Formula = "d_f = |d + 2·m_n·(x − h_fP*)|; a ring whose cutter is stated: d_f0; or as declared", Source = Iso,
     };
 
     public static readonly QuantityKind ToothDepth = new()
@@ -153,9 +153,8 @@ public static class GearQuantities
     public static readonly QuantityKind RootFormDiameter = new()
     {
         Name = "root_form_diameter", Symbol = "d_Ff", Title = "Root form diameter", Unit = Units.Millimetre,
-        Formula = "d_Ff = √( (d·sin α_t − 2·m_n·(h_fP* − x − ρ_fP*·(1 − sin α_n))/sin α_t)² + d_b² )",
-        Symbols = ["d", "d_b", "α_t", "α_n", "m_n", "x", "h_fP*", "ρ_fP*"], Source = Iso,
-        Note = "by a rack tool, or as the maker of the tool states it",
+        Formula = "d_Ff = √( (d·sin α_t − 2·m_n·(h_fP* − x − ρ_fP*·(1 − sin α_n))/sin α_t)² + d_b² ); a ring whose cutter is stated: d_Ff0; or as declared",
+        Source = Iso, Note = "by a rack tool, by the cutter of a ring, or as the maker of the tool states it",
     };
 
     public static readonly QuantityKind ThicknessAllowance = new()

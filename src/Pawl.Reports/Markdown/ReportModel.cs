@@ -42,6 +42,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["bodies"] = List(Subjects("body"), s => Columns(s, "role", "speed", "torque", "power")),
         ["mesh_powers"] = List(Subjects("mesh"), s => Columns(
             s, "rolling_power", "efficiency", "tangential_force", "pitch_line_speed", "mesh_frequency")),
+        ["strength"] = List(Subjects("mesh"), Strength),
         ["inspection"] = List(Subjects("gear"), Inspection),
         ["sheets"] = Sheets(),
         ["inputs"] = Inputs(),
@@ -170,6 +171,42 @@ internal sealed class ReportModel(ConformanceRecord record)
             row[name] = Shown(subject, name, Figures.Of);
         return row;
     }
+
+    /// <summary>One mesh: its load factors, then a row for each gear against pitting and against breakage.</summary>
+    private ScriptObject Strength(SubjectRecord mesh)
+    {
+        var gears = record.Subjects.Where(s => s.Kind == "mesh_gear" && Relation(s, "mesh") == mesh.Path).ToList();
+        return new()
+        {
+            ["subject"] = Code(mesh.Path),
+            ["factors"] = Columns(
+                mesh, "line_load", "load_sharing", "dynamic_factor", "face_load_factor", "transverse_load_factor",
+                "transverse_load_factor_bending", "nominal_contact_stress", "film_ratio", "flash_temperature"),
+            ["flanks"] = List(gears, gear => Rated(
+                gear, "rating/contact-safety", "rating/peak-contact", "load_cycles", "contact_stress", "contact_strength",
+                "contact_life_factor", "contact_safety", "peak_contact_safety", "contact_life")),
+            ["roots"] = List(gears, gear => Rated(
+                gear, "rating/bending-safety", "rating/peak-bending", "form_factor", "stress_correction", "mean_stress_factor", "root_stress",
+                "bending_strength", "root_life_factor", "bending_safety", "peak_bending_safety", "bending_life")),
+        };
+    }
+
+    private ScriptObject Rated(SubjectRecord gear, string rule, string peakRule, params ReadOnlySpan<string> names)
+    {
+        var row = Columns(gear, names);
+        row["subject"] = Code(Relation(gear, "gear"));
+        row["margin"] = MarginOf(rule, gear);
+        row["peak_margin"] = MarginOf(peakRule, gear);
+        return row;
+    }
+
+    private static string Relation(SubjectRecord subject, string role) =>
+        subject.Related.FirstOrDefault(each => each.Role == role)?.Subject ?? subject.Path;
+
+    private string MarginOf(string rule, SubjectRecord subject) =>
+        record.Findings.FirstOrDefault(f => f.Rule == rule && f.Subject == subject.Path) is { Margin: { } margin }
+            ? Figures.Margin(margin)
+            : "–";
 
     private ScriptObject Inspection(SubjectRecord gear) => Row(
         ("subject", Code(gear.Path)),

@@ -42,7 +42,7 @@ internal static class GearReader
         var surface = reader.Word("surface", Surfaces);
         var treatment = reader.Map("heat_treatment") is { } treatmentMap ? HeatTreatmentReader.Read(treatmentMap) : null;
         var grade = reader.Whole("accuracy_grade", Limits.LeastAccuracyGrade, Limits.GreatestAccuracyGrade);
-        var pitchDeviation = reader.Amount("pitch_deviation", Dimension.OfLength, AmountRange.NotNegative);
+        var pitchDeviation = reader.Amount("pitch_deviation", Dimension.OfLength, AmountRange.Positive);
         var roughness = reader.Map("roughness") is { } roughnessMap ? Roughness(roughnessMap) : null;
         var cutter = reader.Map("cutter") is { } cutterMap ? Cutter(cutterMap) : null;
         reader.Finish();

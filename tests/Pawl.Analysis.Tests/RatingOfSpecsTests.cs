@@ -1,0 +1,303 @@
+using CsCheck;
+using Pawl.Mechanics.Rating;
+
+namespace Pawl.Analysis.Tests;
+
+/// <summary>Loads and strength as a spec gets them, from YAML to safety factor.</summary>
+public class RatingOfSpecsTests
+{
+    private const string Case =
+        "material: EN-18CrNiMo7-6, heat_treatment: {treatment: case-hardened, quality: MQ, surface_hardness: 60 HRC, core_hardness: 35 HRC}";
+
+    private const string Finish = "accuracy_grade: 6, rim_thickness: 20 mm, roughness: {flank_rz: 3 µm, root_rz: 10 µm}";
+
+    private const string Duty =
+        "duty: {service_life: 10000 h, application_factor: 1, input: {speed: 1500 rpm, torque: 30 N·m, peak_torque: 60 N·m, direction: one}, "
+        + "oil: {lubricant: gear-oil-vg220, running: 70 °C, coldest: 20 °C, hottest: 70 °C}}";
+
+    // All load factors 1: what is left is the formula of the stress.
+    private const string Plain = ", dynamic_factor: 1, face_load_factor: 1, efficiency: 100 %, friction: 0.05";
+
+    private static string Gear(string more) => $"{more}, {Case}, {Finish}, pitch_deviation: 0.01 µm";
+
+    private static string Set(string duty = Duty, string planets = "load_sharing: 1.1", string mesh = Plain, string face = "20 mm ±0") =>
+        SpecText.Simple(duty: duty, mesh: mesh, gears: Gear($"module: 2 mm, profile_shift: 0, face_width: {face}, axial_place: 0 mm ±0"))
+            .Replace("count: 3}", $"count: 3, {planets}}}", StringComparison.Ordinal);
+
+    private static string Pair(string first, string second, string torque = "40 N·m", string more = "", string mesh = Plain) =>
+        SpecText.Pair(Gear(first), Gear(second), mesh)
+            .Replace("input: {speed: 1500 rpm, torque: 40 N·m}", $"input: {{speed: 1500 rpm, torque: {torque}, peak_torque: 1000 N·m, direction: one}}\n  service_life: 10000 h\n  application_factor: 1{more}", StringComparison.Ordinal)
+            .Replace("oil: {running", "oil: {lubricant: gear-oil-vg220, running", StringComparison.Ordinal);
+
+    // Closed form, in the carrier frame: F_t = 2·30 000/(40·3) = 500 N; z 20/25/70, ring held: n_c = 1500·20/90 = 333.33, sun
+    // relative 1166.67 1/min, met by three planets: 210 000 contacts an hour; planet 1166.67·20/25·60 = 56 000, ring 333.33·60·3 = 60 000.
+    [Fact]
+    public void Forces_and_cycles_of_a_planetary_set_are_those_of_the_carrier_frame()
+    {
+        var analysis = SpecText.Analyse(Set());
+
+        Assert.Equal(500, analysis.Value("meshes.sun~planet_gear", "tangential_force"), 1e-9);
+        Assert.Equal(550, analysis.Value("meshes.sun~planet_gear", "tangential_force_heaviest"), 1e-9);
+        Assert.Equal(500, analysis.Value("meshes.planet_gear~ring", "tangential_force"), 1e-9);
+        Assert.Equal(550 * Math.Tan(Math.PI / 9), analysis.Value("meshes.planet_gear~ring", "radial_force"), 1e-6);
+        Assert.Equal(0, analysis.Value("meshes.sun~planet_gear", "axial_force"));
+        Assert.Equal(2.44346095, analysis.Value("meshes.sun~planet_gear", "pitch_line_speed"), 1e-7);
+        Assert.Equal(210_000e4, analysis.Value("meshes.sun~planet_gear.sun", "load_cycles"), 1);
+        Assert.Equal(56_000e4, analysis.Value("meshes.sun~planet_gear.planet_gear", "load_cycles"), 1);
+        Assert.Equal(56_000e4, analysis.Value("meshes.planet_gear~ring.planet_gear", "load_cycles"), 1);
+        Assert.Equal(60_000e4, analysis.Value("meshes.planet_gear~ring.ring", "load_cycles"), 1);
+    }
+
+    // Hertz: p = √(w·E_r/(π·ρ)) at the pitch point, where spur teeth of ε_α share by Z_ε² = (4 − ε_α)/3; w = F_t/(b·cos α).
+    [Fact]
+    public void Nominal_contact_stress_of_sun_and_ring_mesh_is_that_of_Hertz()
+    {
+        var analysis = SpecText.Analyse(Set());
+        var steel = 206_000 / (2 * (1 - (0.3 * 0.3)));
+        var angle = Math.PI / 9;
+        foreach (var (mesh, first, second) in (ReadOnlySpan<(string, double, double)>)
+            [("meshes.sun~planet_gear", 40, 50), ("meshes.planet_gear~ring", 50, -140)])
+        {
+            var (r1, r2) = (first / 2 * Math.Sin(angle), second / 2 * Math.Sin(angle));
+            var pressure = Math.Sqrt(500 / (20 * Math.Cos(angle)) * steel / (Math.PI * (r1 * r2 / (r1 + r2))));
+            var share = Math.Sqrt((4 - analysis.Value(mesh, "transverse_contact_ratio")) / 3);
+
+            Assert.Equal(pressure * share, analysis.Value(mesh, "nominal_contact_stress"), 1e-6);
+        }
+    }
+
+    // Statics and ISO 6336: with load factors of 1 contact stress goes with √T, root stress with T, and with width to −1/2 and −1.
+    [Fact]
+    public void Stress_follows_torque_and_width()
+    {
+        Gen.Select(Gen.Double[5, 200], Gen.Double[1.1, 5], Gen.Double[1.1, 3]).Sample(
+            (torque, more, wider) =>
+            {
+                var one = SpecText.Analyse(PairOf(torque, 20));
+                var loaded = SpecText.Analyse(PairOf(torque * more, 20));
+                var wide = SpecText.Analyse(PairOf(torque, 20 * wider));
+                const string Gear = "meshes.pinion~wheel.pinion";
+
+                Assert.Equal(Math.Sqrt(more), loaded.Value(Gear, "contact_stress") / one.Value(Gear, "contact_stress"), 1e-9);
+                Assert.Equal(more, loaded.Value(Gear, "root_stress") / one.Value(Gear, "root_stress"), 1e-9);
+                Assert.Equal(1 / Math.Sqrt(wider), wide.Value(Gear, "contact_stress") / one.Value(Gear, "contact_stress"), 1e-9);
+                Assert.Equal(1 / wider, wide.Value(Gear, "root_stress") / one.Value(Gear, "root_stress"), 1e-9);
+                Assert.Equal(one.Value(Gear, "contact_safety") / Math.Sqrt(more), loaded.Value(Gear, "contact_safety"), 1e-9);
+                Assert.Equal(one.Value(Gear, "bending_safety") / more, loaded.Value(Gear, "bending_safety"), 1e-9);
+            },
+            iter: 40);
+
+        static string PairOf(double torque, double width) => Pair(
+            FormattableString.Invariant($"teeth: 20, module: 2 mm, profile_shift: 0.1, face_width: {width:R} mm ±0, axial_place: 0 mm ±0"),
+            FormattableString.Invariant($"teeth: 47, module: 2 mm, profile_shift: 0, face_width: {width:R} mm ±0, axial_place: 0 mm ±0"),
+            FormattableString.Invariant($"{torque:R} N·m"));
+    }
+
+    // Symmetry: two like gears are stressed and stand alike.
+    [Fact]
+    public void A_pair_of_like_gears_is_equally_safe()
+    {
+        const string Twin = "teeth: 31, module: 2 mm, profile_shift: 0.15, face_width: 18 mm, axial_place: 0 mm";
+        var analysis = SpecText.Analyse(Pair(Twin, Twin));
+
+        foreach (var quantity in (ReadOnlySpan<string>)["contact_safety", "bending_safety", "peak_contact_safety", "peak_bending_safety", "form_factor", "load_cycles"])
+            Assert.Equal(analysis.Value("meshes.pinion~wheel.pinion", quantity), analysis.Value("meshes.pinion~wheel.wheel", quantity), 1e-9);
+    }
+
+    // A tooth that two gears press from both sides is bent both ways (ISO 6336-3: R = −1.2 for equal loads); one that turns one way and meets one gear is not.
+    [Theory]
+    [InlineData("direction: one", 0, -1.2, 0)]
+    [InlineData("direction: both", -1.2, -1.2, -1.2)]
+    [InlineData("direction: both, reverse_torque: 15 N·m", -0.6, -1.2, -0.6)]
+    public void Planets_are_bent_both_ways_and_so_is_all_in_a_drive_that_turns_both_ways(string direction, double sun, double planet, double ring)
+    {
+        var analysis = SpecText.Analyse(Set(Duty.Replace("direction: one", direction, StringComparison.Ordinal)));
+
+        Assert.Equal(sun, analysis.Value("meshes.sun~planet_gear.sun", "load_reversal"), 1e-9);
+        Assert.Equal(planet, analysis.Value("meshes.sun~planet_gear.planet_gear", "load_reversal"), 1e-9);
+        Assert.Equal(planet, analysis.Value("meshes.planet_gear~ring.planet_gear", "load_reversal"), 1e-9);
+        Assert.Equal(ring, analysis.Value("meshes.planet_gear~ring.ring", "load_reversal"), 1e-9);
+    }
+
+    // The steps of a stepped planet have teeth of their own: each meets one gear.
+    [Fact]
+    public void The_steps_of_a_planet_are_bent_one_way()
+    {
+        var yaml = SpecText.Simple(duty: Duty, sun: 20, planet: 40, ring: 84, gears: Gear("module: 2 mm, profile_shift: 0"))
+            .Replace("planet_gear: {on: planet,", "small: {on: planet, teeth: 24, module: 2 mm, profile_shift: 0}\n    planet_gear: {on: planet,", StringComparison.Ordinal)
+            .Replace("[planet_gear, ring]", "[small, ring]", StringComparison.Ordinal);
+        var analysis = SpecText.Analyse(yaml);
+
+        Assert.Equal(0, analysis.Value("meshes.sun~planet_gear.planet_gear", "load_reversal"));
+        Assert.Equal(0, analysis.Value("meshes.small~ring.small", "load_reversal"));
+    }
+
+    // One share of the whole life at the rated load is no spectrum.
+    [Fact]
+    public void A_spectrum_of_one_share_at_the_rated_load_changes_nothing()
+    {
+        var plain = SpecText.Analyse(Set());
+        var spectrum = SpecText.Analyse(Set(Duty.Replace(
+            "oil:", "spectrum: [{share: 100 %, torque: 30 N·m, speed: 1500 rpm}], oil:", StringComparison.Ordinal)));
+
+        foreach (var gear in (ReadOnlySpan<string>)["meshes.sun~planet_gear.sun", "meshes.sun~planet_gear.planet_gear", "meshes.planet_gear~ring.planet_gear"])
+        {
+            foreach (var quantity in (ReadOnlySpan<string>)["contact_safety", "bending_safety", "contact_life", "bending_life"])
+                Assert.Equal(1, spectrum.Value(gear, quantity) / plain.Value(gear, quantity), 1e-9);
+        }
+    }
+
+    // Damage sum and safety speak of the same: at the safety found the sum is 1.
+    [Fact]
+    public void At_the_safety_found_the_damage_sum_is_one()
+    {
+        const string Shares = "spectrum: [{share: 30 %, torque: 30 N·m, speed: 1000 rpm}, {share: 70 %, torque: 18 N·m, speed: 1500 rpm}], oil:";
+        var found = SpecText.Analyse(Set(Duty.Replace("oil:", Shares, StringComparison.Ordinal)));
+        var wanted = found.Value("meshes.sun~planet_gear.sun", "contact_safety");
+        var again = SpecText.Analyse(Set(Duty.Replace(
+            "oil:", FormattableString.Invariant($"safety: {{contact: {wanted:R}}}, {Shares}"), StringComparison.Ordinal)));
+
+        Assert.Equal(1, again.Value("meshes.sun~planet_gear.sun", "contact_damage"), 1e-6);
+        Assert.Equal(10_000, again.Value("meshes.sun~planet_gear.sun", "contact_life"), 0.1);
+    }
+
+    // Peaks that the spectrum holds are not multiplied once more by the application factor.
+    [Fact]
+    public void The_application_factor_is_not_applied_to_peaks_twice()
+    {
+        const string Shares = "spectrum: [{share: 100 %, torque: 30 N·m, speed: 1500 rpm}], ";
+        var shocks = Duty.Replace("application_factor: 1,", "application_factor: 1.5,", StringComparison.Ordinal);
+        var excluded = SpecText.Analyse(Set(shocks.Replace("oil:", $"{Shares}spectrum_peaks: excluded, oil:", StringComparison.Ordinal)));
+        var included = SpecText.Analyse(Set(shocks.Replace("oil:", $"{Shares}spectrum_peaks: included, oil:", StringComparison.Ordinal)));
+        const string Sun = "meshes.sun~planet_gear.sun";
+
+        Assert.Equal(1.5, included.Value(Sun, "bending_safety") / excluded.Value(Sun, "bending_safety"), 1e-9);
+        Assert.Equal(Math.Sqrt(1.5), included.Value(Sun, "contact_safety") / excluded.Value(Sun, "contact_safety"), 1e-9);
+    }
+
+    // More load, less accuracy, more misalignment never make a gear safer.
+    [Fact]
+    public void Nothing_that_loads_a_gear_makes_it_safer()
+    {
+        Gen.Select(Gen.Double[5, 120], Gen.Int[3, 9], Gen.Double[0, 12], Gen.Int[0, 2]).Sample(
+            (torque, grade, misalignment, which) =>
+            {
+                var before = SpecText.Analyse(Of(torque, grade, misalignment));
+                var after = SpecText.Analyse(which switch
+                {
+                    0 => Of(torque * 1.2, grade, misalignment),
+                    1 => Of(torque, grade + 1, misalignment),
+                    _ => Of(torque, grade, misalignment + 3),
+                });
+                foreach (var gear in (ReadOnlySpan<string>)["meshes.pinion~wheel.pinion", "meshes.pinion~wheel.wheel"])
+                {
+                    foreach (var quantity in (ReadOnlySpan<string>)["contact_safety", "bending_safety", "peak_contact_safety", "peak_bending_safety"])
+                        Assert.True(after.Value(gear, quantity) <= before.Value(gear, quantity) * (1 + 1e-12), $"{gear} {quantity}");
+                }
+            },
+            iter: 60);
+
+        static string Of(double torque, int grade, double misalignment) => SpecText.Pair(
+                FormattableString.Invariant($"teeth: 20, module: 2 mm, profile_shift: 0.2, face_width: 20 mm, axial_place: 0 mm, {Case}, {Finish}"),
+                FormattableString.Invariant($"teeth: 47, module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm, {Case}, {Finish}"),
+                FormattableString.Invariant($", misalignment: {misalignment:R} µm"))
+            .Replace("accuracy_grade: 6", $"accuracy_grade: {grade}", StringComparison.Ordinal)
+            .Replace("input: {speed: 1500 rpm, torque: 40 N·m}", FormattableString.Invariant($"input: {{speed: 1500 rpm, torque: {torque:R} N·m, peak_torque: 1000 N·m, direction: one}}\n  service_life: 10000 h\n  application_factor: 1"), StringComparison.Ordinal)
+            .Replace("oil: {running", "oil: {lubricant: gear-oil-vg220, running", StringComparison.Ordinal);
+    }
+
+    // The same spec in inch and in metric words: 1 in = 25.4 mm, 1 lbf·ft = 1.3558179483314 N·m, exact.
+    [Fact]
+    public void Inch_and_metric_words_give_the_same_rating()
+    {
+        var metric = SpecText.Analyse(Pair(
+            "teeth: 20, module: 2.54 mm, profile_shift: 0.1, face_width: 25.4 mm ±0, axial_place: 0 mm ±0",
+            "teeth: 41, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm ±0, axial_place: 0 mm ±0",
+            "40.674538449942 N·m"));
+        var inch = SpecText.Analyse(Pair(
+            "teeth: 20, diametral_pitch: 10, profile_shift: 0.1, face_width: 1 in ±0, axial_place: 0 in ±0",
+            "teeth: 41, diametral_pitch: 10, profile_shift: 0, face_width: 1 in ±0, axial_place: 0 in ±0",
+            "30 lbf·ft").Replace("flank_rz: 3 µm", "flank_rz: 118.11023622047244 µin", StringComparison.Ordinal));
+
+        foreach (var (one, other) in metric.Subjects.Zip(inch.Subjects))
+        {
+            foreach (var (a, b) in one.Quantities.Zip(other.Quantities))
+            {
+                Assert.Equal(a.Kind, b.Kind);
+                Assert.Equal(a.IsEvaluated, b.IsEvaluated);
+                Assert.Equal(a.Text, b.Text);
+                if (a.IsEvaluated && a.Text is null)
+                    Assert.Equal(a.Value.Nominal, b.Value.Nominal, 1e-9 * Math.Max(1, Math.Abs(a.Value.Nominal)));
+            }
+        }
+
+        Assert.True(metric.Quantity("meshes.pinion~wheel.pinion", "bending_safety").IsEvaluated);
+    }
+
+    // The root of a ring depends on its cutter; without one it stays open, and the flank does not.
+    [Fact]
+    public void A_ring_without_a_cutter_has_no_root_stress_and_says_so()
+    {
+        var analysis = SpecText.Analyse(Set());
+
+        Assert.Equal(
+            ["train.gears.ring.cutter is not stated, and the root of an internal gear depends on its cutter"],
+            analysis.Quantity("meshes.planet_gear~ring.ring", "bending_safety").Reasons);
+        Assert.True(analysis.Quantity("meshes.planet_gear~ring.ring", "contact_safety").IsEvaluated);
+    }
+
+    [Theory]
+    [InlineData("application_factor: 1, ", "", "duty.application_factor is not stated")]
+    [InlineData("service_life: 10000 h, ", "", "duty.service_life is not stated")]
+    [InlineData("lubricant: gear-oil-vg220, ", "", "duty.oil.lubricant is not stated")]
+    [InlineData(", face_load_factor: 1", "", "misalignment or face_load_factor of the mesh sun~planet_gear is not stated")]
+    [InlineData("treatment: case-hardened, quality: MQ, surface_hardness: 60 HRC", "treatment: case-hardened, quality: MQ", "train.gears.sun.heat_treatment.surface_hardness is not stated")]
+    [InlineData("accuracy_grade: 6, ", "", "train.gears.sun.accuracy_grade is not stated", ", dynamic_factor: 1")]
+    public void What_is_missing_is_named(string stated, string instead, string reason, string? alsoRemove = null)
+    {
+        var yaml = Set().Replace(stated, instead, StringComparison.Ordinal);
+        if (alsoRemove is not null)
+            yaml = yaml.Replace(alsoRemove, "", StringComparison.Ordinal);
+        var safety = SpecText.Analyse(yaml).Quantity("meshes.sun~planet_gear.sun", "contact_safety");
+
+        Assert.False(safety.IsEvaluated);
+        Assert.Contains(reason, safety.Reasons);
+    }
+
+    // ISO 6336-1 method C covers s up to 3 m/s; beyond it a stated factor is needed, never a guess.
+    [Fact]
+    public void A_mesh_too_fast_for_the_simple_factor_is_not_rated()
+    {
+        var fast = Duty.Replace("speed: 1500 rpm", "speed: 30000 rpm", StringComparison.Ordinal);
+        var analysis = SpecText.Analyse(Set(fast, mesh: Plain.Replace(", dynamic_factor: 1", "", StringComparison.Ordinal)));
+
+        Assert.Contains("method C ends at a speed parameter of 3 m/s", Assert.Single(analysis.Quantity("meshes.sun~planet_gear.sun", "contact_safety").Reasons), StringComparison.Ordinal);
+        Assert.True(SpecText.Analyse(Set(fast)).Quantity("meshes.sun~planet_gear.sun", "contact_safety").IsEvaluated);
+    }
+
+    // The load factors at any load come of the formulas that the rated ones come of.
+    [Fact]
+    public void The_peak_ratio_at_the_rated_torque_is_one()
+    {
+        var analysis = SpecText.Analyse(Set(
+            Duty.Replace("peak_torque: 60 N·m", "peak_torque: 30 N·m", StringComparison.Ordinal), mesh: ", misalignment: 5 µm, efficiency: 100 %"));
+
+        Assert.Equal(1, analysis.Value("meshes.sun~planet_gear", "peak_load_ratio"), 1e-12);
+        Assert.Equal(1, analysis.Value("meshes.planet_gear~ring", "peak_load_ratio_bending"), 1e-12);
+    }
+
+    // Static strength over the life curve: at one contact the life factor is the static one, Z_NT = 1.6 (ISO 6336-2, from memory), without the film factors.
+    [Fact]
+    public void A_life_of_a_few_turns_is_static_strength()
+    {
+        var analysis = SpecText.Analyse(Set(Duty.Replace("service_life: 10000 h", "service_life: 0.001 h", StringComparison.Ordinal)));
+        const string Sun = "meshes.sun~planet_gear.sun";
+        var film = analysis.Value("meshes.sun~planet_gear", "lubricant_factor") * analysis.Value("meshes.sun~planet_gear", "speed_factor")
+            * analysis.Value("meshes.sun~planet_gear", "roughness_factor");
+
+        Assert.Equal(1.6, analysis.Value(Sun, "contact_life_factor") * film, 1e-9);
+        Assert.Equal(
+            analysis.Value(Sun, "contact_safety") / Math.Sqrt(2), analysis.Value(Sun, "peak_contact_safety"), 1e-9);
+        Assert.Equal(1.6, LifeCurves.Flank(Mechanics.Materials.MaterialClass.CaseHardened).StaticFactor, 1e-12);
+    }
+}
