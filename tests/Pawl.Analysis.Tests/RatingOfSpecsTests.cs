@@ -300,4 +300,34 @@ public class RatingOfSpecsTests
             analysis.Value(Sun, "contact_safety") / Math.Sqrt(2), analysis.Value(Sun, "peak_contact_safety"), 1e-9);
         Assert.Equal(1.6, LifeCurves.Flank(Mechanics.Materials.MaterialClass.CaseHardened).StaticFactor, 1e-12);
     }
+
+    // ISO 6336-2 and -3, from memory: Eh has 1.0 at 5·10⁷ and 0.85 at 10¹⁰ cycles, or 1.0 with best practice; where a few pits are
+    // permitted 1.0 at 10⁹ and 0.85 at 10¹⁰.
+    [Fact]
+    public void Long_life_and_a_few_pits_go_by_what_the_spec_permits()
+    {
+        const string Sun = "meshes.sun~planet_gear.sun";
+        var cautious = SpecText.Analyse(Set());
+        var full = SpecText.Analyse(Set(Duty.Replace("oil:", "safety: {long_life: full}, oil:", StringComparison.Ordinal)));
+        var pits = SpecText.Analyse(Set(Duty.Replace("oil:", "safety: {pitting: limited}, oil:", StringComparison.Ordinal)));
+
+        // 2.1·10⁹ cycles: lg between 5·10⁷ and 10¹⁰.
+        var fall = Math.Pow(0.85, Math.Log(2.1e9 / 5e7) / Math.Log(1e10 / 5e7));
+        Assert.Equal(fall, cautious.Value(Sun, "contact_life_factor"), 1e-9);
+        Assert.Equal(1, full.Value(Sun, "contact_life_factor"), 1e-9);
+        Assert.Equal(1, full.Value(Sun, "root_life_factor"), 1e-9);
+        Assert.Equal(Math.Pow(0.85, Math.Log(2.1) / Math.Log(10)), pits.Value(Sun, "contact_life_factor"), 1e-9);
+    }
+
+    // The sun drives the planet and the planet the ring; planets carry load on both flanks.
+    [Fact]
+    public void Who_drives_and_which_flanks_carry_is_said()
+    {
+        var analysis = SpecText.Analyse(Set());
+
+        Assert.Equal("sun", analysis.Quantity("meshes.sun~planet_gear", "driving_gear").Text);
+        Assert.Equal("planet_gear", analysis.Quantity("meshes.planet_gear~ring", "driving_gear").Text);
+        Assert.Equal("one", analysis.Quantity("meshes.sun~planet_gear.sun", "loaded_flanks").Text);
+        Assert.Equal("both", analysis.Quantity("meshes.sun~planet_gear.planet_gear", "loaded_flanks").Text);
+    }
 }

@@ -44,7 +44,15 @@ internal sealed class DutyDraft
         s.Add(draft.Number(K.BendingSafetyWanted, spec?.Safety?.Bending, 1.4, $"1.4, {NoSource}; ISO 6336 leaves it to maker and buyer"));
         s.Add(draft.Number(K.PeakContactSafetyWanted, spec?.Safety?.PeakContact, 1, $"1.0, {NoSource}"));
         s.Add(draft.Number(K.PeakBendingSafetyWanted, spec?.Safety?.PeakBending, 1.2, $"1.2, {NoSource}"));
+        s.Add(Draft.Text(K.Pitting, spec?.Safety?.Pitting, "none", "none: the cautious life factor of ISO 6336-2"));
+        s.Add(Draft.Text(K.LongLife, spec?.Safety?.LongLife, "reduced", "reduced: 0.85 at 10¹⁰ cycles, the cautious life factor of ISO 6336"));
     }
+
+    /// <summary>Whether a few pits are permitted.</summary>
+    public bool PermitsPitting => Train[K.Pitting].Text == "limited";
+
+    /// <summary>Whether strength holds at long life.</summary>
+    public bool IsFullAtLongLife => Train[K.LongLife].Text == "full";
 
     private static Quantity ReverseTorque(Draft draft, InputDutySpec? input)
     {

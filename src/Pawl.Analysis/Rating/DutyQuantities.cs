@@ -87,6 +87,16 @@ public static class DutyQuantities
         Name = "scuffing_temperature", Symbol = "θ_S", Title = "Scuffing temperature of the oil", Unit = Units.Celsius, Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind Pitting = new()
+    {
+        Name = "pitting_permitted", Title = "Pitting permitted in the service life", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind LongLife = new()
+    {
+        Name = "long_life", Title = "Strength at 10¹⁰ cycles", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind SpectrumPeaks = new()
     {
         Name = "spectrum_peaks", Title = "Dynamic peaks in the torques of the spectrum", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
@@ -95,7 +105,7 @@ public static class DutyQuantities
     public static readonly ImmutableArray<QuantityKind> All =
     [
         ApplicationFactor, ServiceLife, PeakTorque, ReverseTorque, ContactSafetyWanted, BendingSafetyWanted, PeakContactSafetyWanted,
-        PeakBendingSafetyWanted, LubricantKind, Viscosity40, Viscosity100, Viscosity, OilDensity, PressureViscosity, ScuffingTemperature, SpectrumPeaks,
+        PeakBendingSafetyWanted, LubricantKind, Viscosity40, Viscosity100, Viscosity, OilDensity, PressureViscosity, ScuffingTemperature, Pitting, LongLife, SpectrumPeaks,
     ];
 }
 

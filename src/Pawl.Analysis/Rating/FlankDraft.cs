@@ -94,7 +94,7 @@ internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft l
             return;
         }
 
-        var curve = LifeCurves.Flank(material);
+        var curve = LifeCurves.Flank(material, duty.PermitsPitting, duty.IsFullAtLongLife);
         _s.Add(Derive.From(
             K.LifeFactor, _s[K.LoadCycles], m[L.LubricantFactor], m[L.SpeedFactor], m[L.RoughnessFactor],
             (cycles, zl, zv, zr) => Curve(curve, zl * zv * zr).FactorAt(cycles)));

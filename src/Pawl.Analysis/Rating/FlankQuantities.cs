@@ -39,7 +39,7 @@ public static class FlankQuantities
     public static readonly QuantityKind SizeFactor = new()
     {
         Name = "contact_size_factor", Symbol = "Z_X", Title = "Size factor of the contact", Formula = "Z_X = 1 up to m_n = 10 mm", Symbols = ["m_n"],
-        Source = Contact,
+        Source = Contact, Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind LifeFactor = new()

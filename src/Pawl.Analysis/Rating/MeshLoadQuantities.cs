@@ -15,6 +15,13 @@ public static class MeshLoadQuantities
         Formula = "b = face width in common", Symbols = ["b"], Source = Contact,
     };
 
+    public static readonly QuantityKind DrivingGear = new()
+    {
+        Name = "driving_gear", Title = "Gear that drives the mesh, seen from the carrier", ValueKind = ValueKind.Text,
+        Formula = "the gear that gives power to the mesh in the carrier's frame",
+        Source = "power balance in the carrier frame",
+    };
+
     public static readonly QuantityKind LoadSharing = new()
     {
         Name = "load_sharing", Symbol = "K_γ", Title = "Mesh load factor: load of the heaviest planet over the mean",
@@ -99,7 +106,7 @@ public static class MeshLoadQuantities
     public static readonly QuantityKind FaceLoadFactor = new()
     {
         Name = "face_load_factor", Symbol = "K_Hβ", Title = "Face load factor of the contact",
-        Formula = "q = F_βy·0.85·c_γα/(2·w_t·K_v): K_Hβ = 1 + q up to q = 1, else √(4·q); or as declared", Symbols = ["F_βy", "c_γα", "w_t", "K_v"],
+        Formula = "q = F_βy·0.85·c_γα/(2·w_t·K_v): K_Hβ = 1 + q up to q = 1, else 2·√q; or as declared", Symbols = ["F_βy", "c_γα", "w_t", "K_v"],
         Source = "ISO 6336-1, method C",
     };
 
@@ -113,14 +120,14 @@ public static class MeshLoadQuantities
     {
         Name = "transverse_load_factor", Symbol = "K_Hα", Title = "Transverse load factor of the contact",
         Formula = "K_Hα = ε_γ/2·(0.9 + 0.4·q) up to ε_γ = 2, else 0.9 + 0.4·q·√(2·(ε_γ − 1)/ε_γ), q = c_γα·(f_pb − y_α)/(w_t·K_v·K_Hβ); from 1 to ε_γ/(ε_α·Z_ε²)",
-        Symbols = ["ε_γ", "ε_α", "Z_ε", "c_γα", "f_pb", "w_t", "K_v", "K_Hβ", "σ_Hlim,1", "σ_Hlim,2", "v"], Source = "ISO 6336-1, method B",
+        Symbols = ["ε_γ", "ε_α", "Z_ε", "c_γα", "f_pb", "w_t", "K_v", "K_Hβ", "σ_Hlim,1", "σ_Hlim,2", "v"], Source = "ISO 6336-1, method B", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind TransverseLoadFactorBending = new()
     {
         Name = "transverse_load_factor_bending", Symbol = "K_Fα", Title = "Transverse load factor of the root",
         Formula = "as K_Hα, from 1 to ε_γ/(0.25·ε_α + 0.75)",
-        Symbols = ["ε_γ", "ε_α", "c_γα", "f_pb", "w_t", "K_v", "K_Hβ", "σ_Hlim,1", "σ_Hlim,2", "v"], Source = "ISO 6336-1, method B",
+        Symbols = ["ε_γ", "ε_α", "c_γα", "f_pb", "w_t", "K_v", "K_Hβ", "σ_Hlim,1", "σ_Hlim,2", "v"], Source = "ISO 6336-1, method B", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind PeakLoadRatio = new()
@@ -159,7 +166,7 @@ public static class MeshLoadQuantities
     public static readonly QuantityKind HelixFactor = new()
     {
         Name = "helix_factor", Symbol = "Z_β", Title = "Helix angle factor of the contact", Formula = "Z_β = 1/√cos β", Symbols = ["β"],
-        Source = "ISO 6336-2:2019",
+        Source = "ISO 6336-2:2019", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind NominalContactStress = new()
@@ -178,19 +185,19 @@ public static class MeshLoadQuantities
     public static readonly QuantityKind LubricantFactor = new()
     {
         Name = "lubricant_factor", Symbol = "Z_L", Title = "Lubricant factor",
-        Formula = "Z_L = C + 4·(1 − C)/(1.2 + 134/ν_40)², C by σ_Hlim of the softer", Symbols = ["ν_40", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact,
+        Formula = "Z_L = C + 4·(1 − C)/(1.2 + 134/ν_40)², C by σ_Hlim of the softer", Symbols = ["ν_40", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact, Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind SpeedFactor = new()
     {
         Name = "speed_factor", Symbol = "Z_v", Title = "Velocity factor",
-        Formula = "Z_v = C + 2·(1 − C)/√(0.8 + 32/v), v in m/s", Symbols = ["v", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact,
+        Formula = "Z_v = C + 2·(1 − C)/√(0.8 + 32/v), v in m/s", Symbols = ["v", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact, Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind RoughnessFactor = new()
     {
         Name = "roughness_factor", Symbol = "Z_R", Title = "Roughness factor",
-        Formula = "Z_R = (3/Rz10)^C, Rz10 = ½·(Rz_1 + Rz_2)·(10/ρ_red)^(1/3)", Symbols = ["Rz_1", "Rz_2", "ρ_red", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact,
+        Formula = "Z_R = (3/Rz10)^C, Rz10 = ½·(Rz_1 + Rz_2)·(10/ρ_red)^(1/3)", Symbols = ["Rz_1", "Rz_2", "ρ_red", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact, Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind FilmThickness = new()
@@ -224,7 +231,7 @@ public static class MeshLoadQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        RatedFaceWidth, PlanetCount, LoadSharing, LoadSharingProven, TangentialForceHeaviest, RadialForce, AxialForce, LineLoad, DynamicParameter,
+        RatedFaceWidth, DrivingGear, PlanetCount, LoadSharing, LoadSharingProven, TangentialForceHeaviest, RadialForce, AxialForce, LineLoad, DynamicParameter,
         AccuracyGrade, DynamicFactor, MeshStiffness, Misalignment, RunInMisalignment, FaceLoadFactor, BasePitchDeviation, TransverseLoadFactor,
         TransverseLoadFactorBending, PeakLoadRatio, PeakLoadRatioBending, ZoneFactor, ElasticityFactor, ContactRatioFactor, HelixFactor, NominalContactStress,
         ReducedRadius, LubricantFactor, SpeedFactor, RoughnessFactor, FilmThickness, FilmRatio, FlashTemperature, ContactTemperature,

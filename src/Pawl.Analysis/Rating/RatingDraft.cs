@@ -1,3 +1,4 @@
+using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Trains;
@@ -26,6 +27,7 @@ internal sealed class RatingDraft
         foreach (var mesh in train.Meshes)
         {
             mesh.Subject.Relate("train", train.Subject);
+            mesh.Subject.Add(rating.DrivingGear(mesh));
             var set = train.PlanetSet(mesh.First.Spec.On.Value) ?? train.PlanetSet(mesh.Second.Spec.On.Value);
             var load = MeshLoadDraft.Build(draft, duty, mesh, set, set is not null && rating.Floats(set.Carrier.Value));
             foreach (var gear in (ReadOnlySpan<GearDraft>)[mesh.First, mesh.Second])
@@ -56,6 +58,11 @@ internal sealed class RatingDraft
     }
 
     private bool IsFloating(string body) => _spec.Bodies.Find(body)?.Floating is { Value: true };
+
+    private Quantity DrivingGear(MeshDraft mesh) =>
+        _train.Solution?.Torques?.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is { } load
+            ? Quantity.ComputedText(MeshLoadQuantities.DrivingGear, load.Driver ?? "none: the mesh carries no power")
+            : Quantity.NotEvaluated(MeshLoadQuantities.DrivingGear, [], mesh[MeshQuantities.TangentialForce].Reasons);
 
     private GearMotion MotionOf(GearDraft gear, MeshDraft mesh)
     {

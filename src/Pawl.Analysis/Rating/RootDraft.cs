@@ -128,6 +128,9 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
                 K.LoadReversal, duty[T.InputTorque], duty[D.ReverseTorque],
                 (torque, reverse) => RootStrength.StressRatio(reversal(reverse / torque)))
             : Quantity.NotEvaluated(K.LoadReversal, [], motion.Reasons));
+        _s.Add(_s[K.LoadReversal] is { IsEvaluated: true } reversed
+            ? Quantity.ComputedText(K.LoadedFlanks, reversed.Value.Nominal < 0 ? "both" : "one", [reversed])
+            : Quantity.NotEvaluated(K.LoadedFlanks, [_s[K.LoadReversal]], _s[K.LoadReversal].Reasons));
         if (gear.Material.RootClass is not { } material)
         {
             foreach (var kind in (ReadOnlySpan<QuantityKind>)[K.MeanStressFactor, K.NotchSensitivity, K.SurfaceFactor, K.SizeFactor, K.BendingStrength])
@@ -180,7 +183,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
             return;
         }
 
-        var (curve, peened) = (LifeCurves.Root(material), IsPeened);
+        var (curve, peened) = (LifeCurves.Root(material, duty.IsFullAtLongLife), IsPeened);
         var yield = gear.Subject.Find(M.YieldStrength) is { IsEvaluated: true } known ? known.Value.Least : (double?)null;
         ImmutableArray<Quantity> relative =
         [

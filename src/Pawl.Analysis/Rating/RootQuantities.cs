@@ -42,7 +42,7 @@ public static class RootQuantities
     {
         Name = "form_factor", Symbol = "Y_F", Title = "Form factor",
         Formula = "Y_F = 6·(h_Fe/m_n)·cos α_Fen/((s_Fn/m_n)²·cos α_n)·f_ε", Symbols = ["h_Fe", "m_n", "α_Fen", "s_Fn", "α_n", "ε_α", "ε_β", "β_b"],
-        Source = "ISO 6336-3:2019, method B",
+        Source = "ISO 6336-3:2019, method B", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind NotchParameter = new()
@@ -53,7 +53,7 @@ public static class RootQuantities
     public static readonly QuantityKind StressCorrection = new()
     {
         Name = "stress_correction", Symbol = "Y_S", Title = "Stress correction factor",
-        Formula = "Y_S = (1.2 + 0.13·L)·q_s^(1/(1.21 + 2.3/L)), L = s_Fn/h_Fe, 1 ≤ q_s < 8", Symbols = ["s_Fn", "h_Fe", "ρ_F"], Source = Bending,
+        Formula = "Y_S = (1.2 + 0.13·L)·q_s^(1/(1.21 + 2.3/L)), L = s_Fn/h_Fe, 1 ≤ q_s < 8", Symbols = ["s_Fn", "h_Fe", "ρ_F"], Source = Bending, Certainty = Certainty.Memory,
         Note = "without grinding notches",
     };
 
@@ -73,7 +73,7 @@ public static class RootQuantities
     public static readonly QuantityKind FaceLoadFactor = new()
     {
         Name = "face_load_factor_bending", Symbol = "K_Fβ", Title = "Face load factor of the root",
-        Formula = "K_Fβ = K_Hβ^(r²/(1 + r + r²)), r the smaller b/h of the pair, at least 3", Symbols = ["K_Hβ", "b", "h_1", "h_2"], Source = "ISO 6336-1",
+        Formula = "K_Fβ = K_Hβ^(r²/(1 + r + r²)), r the smaller b/h of the pair, at least 3", Symbols = ["K_Hβ", "b", "h_1", "h_2"], Source = "ISO 6336-1", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind NominalRootStress = new()
@@ -87,6 +87,12 @@ public static class RootQuantities
     {
         Name = "root_stress", Symbol = "σ_F", Title = "Root stress at the rated torque", Unit = Units.Megapascal,
         Formula = "σ_F = σ_F0·K_A·K_γ·K_v·K_Fβ·K_Fα", Symbols = ["σ_F0", "K_A", "K_γ", "K_v", "K_Fβ", "K_Fα"], Source = Bending,
+    };
+
+    public static readonly QuantityKind LoadedFlanks = new()
+    {
+        Name = "loaded_flanks", Title = "Flanks of a tooth that carry load", ValueKind = ValueKind.Text,
+        Formula = "both where R < 0, else one", Symbols = ["R"], Source = "statics of the train",
     };
 
     public static readonly QuantityKind LoadReversal = new()
@@ -118,7 +124,7 @@ public static class RootQuantities
     public static readonly QuantityKind SizeFactor = new()
     {
         Name = "root_size_factor", Symbol = "Y_X", Title = "Size factor of the root", Formula = "Y_X = 1 up to m_n = 5 mm, then by class", Symbols = ["m_n"],
-        Source = Bending,
+        Source = Bending, Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind LifeFactor = new()
@@ -163,7 +169,7 @@ public static class RootQuantities
     public static readonly ImmutableArray<QuantityKind> All =
     [
         FaceWidth, RootChord, BendingArm, RootRadius, LoadAngle, FormFactor, NotchParameter, StressCorrection, HelixFactor, RimFactor, FaceLoadFactor,
-        NominalRootStress, RootStress, LoadReversal, MeanStressFactor, NotchSensitivity, SurfaceFactor, SizeFactor, LifeFactor, BendingStrength,
+        NominalRootStress, RootStress, LoadReversal, LoadedFlanks, MeanStressFactor, NotchSensitivity, SurfaceFactor, SizeFactor, LifeFactor, BendingStrength,
         BendingSafety, BendingDamage, BendingLife, PeakBendingSafety,
     ];
 }

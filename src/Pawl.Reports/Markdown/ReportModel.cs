@@ -172,32 +172,39 @@ internal sealed class ReportModel(ConformanceRecord record)
         return row;
     }
 
-    /// <summary>One mesh: its load factors, then a row for each gear against pitting and against breakage.</summary>
+    /// <summary>One mesh: its load factors, then both gears side by side against pitting and breakage.</summary>
     private ScriptObject Strength(SubjectRecord mesh)
     {
         var gears = record.Subjects.Where(s => s.Kind == "mesh_gear" && Relation(s, "mesh") == mesh.Path).ToList();
         return new()
         {
             ["subject"] = Code(mesh.Path),
-            ["factors"] = Columns(
-                mesh, "line_load", "load_sharing", "dynamic_factor", "face_load_factor", "transverse_load_factor",
-                "transverse_load_factor_bending", "nominal_contact_stress", "film_ratio", "flash_temperature"),
-            ["flanks"] = List(gears, gear => Rated(
-                gear, "rating/contact-safety", "rating/peak-contact", "load_cycles", "contact_stress", "contact_strength",
-                "contact_life_factor", "contact_safety", "peak_contact_safety", "contact_life")),
-            ["roots"] = List(gears, gear => Rated(
-                gear, "rating/bending-safety", "rating/peak-bending", "form_factor", "stress_correction", "mean_stress_factor", "root_stress",
-                "bending_strength", "root_life_factor", "bending_safety", "peak_bending_safety", "bending_life")),
+            ["factors"] = List(StrengthRows.Mesh, name => Rated(name, [mesh])),
+            ["heads"] = List(gears, gear => Code(Relation(gear, "gear"))),
+            ["rows"] = List(StrengthRows.Gears, name => Rated(name, gears)),
         };
     }
 
-    private ScriptObject Rated(SubjectRecord gear, string rule, string peakRule, params ReadOnlySpan<string> names)
+    /// <summary>A quantity of several subjects, or the margin of a rule on them.</summary>
+    private ScriptObject Rated(string name, List<SubjectRecord> subjects)
     {
-        var row = Columns(gear, names);
-        row["subject"] = Code(Relation(gear, "gear"));
-        row["margin"] = MarginOf(rule, gear);
-        row["peak_margin"] = MarginOf(peakRule, gear);
-        return row;
+        var isRule = name.Contains('/', StringComparison.Ordinal);
+        return new()
+        {
+            ["name"] = isRule ? $"Margin, {RuleLink(name)}" : TitleOf(name, subjects),
+            ["cells"] = List(subjects, s => isRule ? MarginOf(name, s) : Shown(s, name, Figures.Of)),
+        };
+    }
+
+    private static string TitleOf(string name, List<SubjectRecord> subjects)
+    {
+        foreach (var subject in subjects)
+        {
+            if (subject.Quantities.FirstOrDefault(each => each.Name == name) is { } quantity)
+                return Escape(Sheet.Titled(quantity));
+        }
+
+        return Escape(name);
     }
 
     private static string Relation(SubjectRecord subject, string role) =>

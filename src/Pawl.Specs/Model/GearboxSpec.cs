@@ -169,6 +169,14 @@ public sealed record SafetySpec
     [Display(Name = "Peak bending", Description = "Least S_F at the peak torque.")]
     [Range(Limits.LeastSafety, Limits.GreatestSafety)]
     public Stated<double>? PeakBending { get; init; }
+
+    [Display(Name = "Pitting", Description = "none, also when absent: no pit is permitted in the service life; limited: a few pits that do not spread are. Counts for St, V, Eh and IF steels up to 10⁹ cycles.")]
+    [OneOf("none", "limited")]
+    public Stated<string>? Pitting { get; init; }
+
+    [Display(Name = "Long life", Description = "reduced, also when absent: strength falls to 0.85 at 10¹⁰ cycles; full: it does not, which asks for best lubrication, material and experience.")]
+    [OneOf("reduced", "full")]
+    public Stated<string>? LongLife { get; init; }
 }
 
 /// <summary>Lubricant and its temperatures.</summary>

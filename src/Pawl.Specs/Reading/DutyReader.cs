@@ -9,6 +9,8 @@ namespace Pawl.Specs.Reading;
 internal static class DutyReader
 {
     private static readonly string[] Directions = ["one", "both"];
+    private static readonly string[] Pittings = ["none", "limited"];
+    private static readonly string[] LongLives = ["reduced", "full"];
     private static readonly string[] Peaks = ["included", "excluded"];
 
     public static DutySpec Read(MapReader reader, Catalogue? catalogue)
@@ -58,8 +60,13 @@ internal static class DutyReader
         var bending = reader.Number("bending", Limits.LeastSafety, Limits.GreatestSafety);
         var peakContact = reader.Number("peak_contact", Limits.LeastSafety, Limits.GreatestSafety);
         var peakBending = reader.Number("peak_bending", Limits.LeastSafety, Limits.GreatestSafety);
+        var pitting = reader.Word("pitting", Pittings);
+        var longLife = reader.Word("long_life", LongLives);
         reader.Finish();
-        return new() { Contact = contact, Bending = bending, PeakContact = peakContact, PeakBending = peakBending };
+        return new()
+        {
+            Contact = contact, Bending = bending, PeakContact = peakContact, PeakBending = peakBending, Pitting = pitting, LongLife = longLife,
+        };
     }
 
     private static OutputDutySpec Output(MapReader reader)
