@@ -26,14 +26,17 @@ public static class SubjectKinds
             .With("train", () => Train)
             .With("body", () => Body);
 
+    public static readonly SubjectKind PartFeature =
+        new SubjectKind("part_feature", "Feature of a part", "Gears", PartFeatureQuantities.All).With("gear", () => Gear);
+
     public static readonly SubjectKind Mesh =
-        new SubjectKind("mesh", "Mesh", "Meshes", [.. MeshQuantities.All, .. MeshLoadQuantities.All])
+        new SubjectKind("mesh", "Mesh", "Meshes", [.. MeshQuantities.All, .. MaterialPairQuantities.All, .. MeshLoadQuantities.All])
             .With("train", () => Train)
             .With("first", () => Gear)
             .With("second", () => Gear);
 
     public static readonly SubjectKind MeshGear =
-        new SubjectKind("mesh_gear", "Gear in a mesh", "Meshes", [.. MeshGearQuantities.All, .. FlankQuantities.All, .. RootQuantities.All])
+        new SubjectKind("mesh_gear", "Gear in a mesh", "Meshes", [.. MeshGearQuantities.All, .. FlankQuantities.All, .. RootQuantities.All, .. CaseStrengthQuantities.All])
             .With("train", () => Train)
             .With("mesh", () => Mesh)
             .With("gear", () => Gear)
@@ -46,7 +49,8 @@ public static class SubjectKinds
             .With("passed", () => Gear);
 
     /// <summary>All kinds, in the order of a report.</summary>
-    public static readonly ImmutableArray<SubjectKind> All = [Train, LoadCase, Body, PlanetSet, Passing, Gear, Mesh, MeshGear];
+    public static readonly ImmutableArray<SubjectKind> All =
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -43,7 +43,9 @@ internal sealed class GearDraft
         gear.Size();
         ToothDraft.Add(draft, gear);
         gear.Teeth(draft);
+        gear.Material.Tooth();
         gear.Inspect(draft);
+        PartFeatureDraft.AddAll(draft, gear);
         return gear;
     }
 

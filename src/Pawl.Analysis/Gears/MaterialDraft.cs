@@ -54,6 +54,11 @@ internal sealed partial class MaterialDraft
         material.Limit();
         material.Elasticity();
         material.Roughness();
+        material.Windows();
+        material.Case();
+        material.Heats();
+        material.Hydrogen();
+        material.Records();
         return material;
     }
 
@@ -99,11 +104,11 @@ internal sealed partial class MaterialDraft
     {
         Add(_heat is null
             ? Draft.Missing(K.SurfaceHardness, Key("heat_treatment"))
-            : Hardness(K.SurfaceHardness, _heat.SurfaceHardness, Heat("surface_hardness")));
-        if (_heat is null || !Treatments.HasCase(_heat.Treatment.Value))
+            : Hardness(_draft, K.SurfaceHardness, _heat.SurfaceHardness, Heat("surface_hardness")));
+        if (!HasCase)
             return;
 
-        Add(Hardness(K.CoreHardness, _heat.CoreHardness, Heat("core_hardness")));
+        Add(Hardness(_draft, K.CoreHardness, _heat!.CoreHardness, Heat("core_hardness")));
         if (Class == MaterialClass.CaseHardened)
             Add(Draft.Truth(K.Hardenability, _heat.HardenabilityProven, false, "not proven"));
         if (Class == MaterialClass.InductionHardened)
@@ -111,7 +116,7 @@ internal sealed partial class MaterialDraft
     }
 
     /// <summary>A window of hardness in HV, as one leaf; not evaluated outside the table of conversion.</summary>
-    private Quantity Hardness(QuantityKind kind, Stated<Hardness>? stated, string key)
+    public static Quantity Hardness(Draft draft, QuantityKind kind, Stated<Hardness>? stated, string key)
     {
         if (stated is null)
             return Draft.Missing(kind, key);
@@ -119,8 +124,8 @@ internal sealed partial class MaterialDraft
         {
             var value = stated.Value;
             if (value.Scale != HardnessScale.Vickers)
-                _draft.Uses(HardnessConversion.TableId);
-            return _draft.Between(
+                draft.Uses(HardnessConversion.TableId);
+            return draft.Between(
                 kind, Draft.Declared(stated, "as written"), Vickers(value.Scale, value.Nominal), Vickers(value.Scale, value.Least),
                 Vickers(value.Scale, value.Greatest));
         }
@@ -130,7 +135,7 @@ internal sealed partial class MaterialDraft
         }
     }
 
-    internal static double Vickers(HardnessScale scale, double value) => scale switch
+    private static double Vickers(HardnessScale scale, double value) => scale switch
     {
         HardnessScale.RockwellC => HardnessConversion.VickersOfRockwell(value),
         HardnessScale.Brinell => HardnessConversion.VickersOfBrinell(value),

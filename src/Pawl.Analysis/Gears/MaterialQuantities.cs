@@ -105,9 +105,28 @@ public static class MaterialQuantities
         Formula = "intensity and coverage recorded, root not ground after, class Eh", Symbols = [], Source = Part5, Certainty = Certainty.Memory,
     };
 
+    public static readonly QuantityKind LeastClassHardness = new()
+    {
+        Name = "least_class_hardness", Title = "Least hardness of the flanks in the class", Unit = Units.Vickers,
+        Formula = "lower end of the line of σ_Hlim", Symbols = ["class", "quality"], Source = Part5, Certainty = Certainty.Memory,
+    };
+
+    public static readonly QuantityKind GreatestClassHardness = new()
+    {
+        Name = "greatest_class_hardness", Title = "Greatest hardness of the flanks in the class", Unit = Units.Vickers,
+        Formula = "upper end of the line of σ_Hlim", Symbols = ["class", "quality"], Source = Part5, Certainty = Certainty.Memory,
+    };
+
+    public static readonly QuantityKind LeastQualityCore = new()
+    {
+        Name = "least_quality_core", Title = "Least hardness of the core for the quality", Unit = Units.Vickers,
+        Formula = "25 HRC for MQ, 30 HRC for ME, case-hardened", Symbols = ["class", "quality"], Source = Part5, Certainty = Certainty.Memory,
+    };
+
     public static readonly ImmutableArray<QuantityKind> All =
     [
         Treatment, TreatmentSuits, Class, Quality, SurfaceHardness, CoreHardness, Hardenability, RootHardened, Peened, ContactLimit, BendingLimit,
-        YieldStrength, ElasticModulus, PoissonRatio, FlankRz, FlankRa, RootRz,
+        YieldStrength, ElasticModulus, PoissonRatio, FlankRz, FlankRa, RootRz, LeastClassHardness, GreatestClassHardness, LeastQualityCore,
+        .. TreatmentQuantities.All,
     ];
 }

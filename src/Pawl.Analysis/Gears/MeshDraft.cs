@@ -55,6 +55,7 @@ internal sealed class MeshDraft
             spec, first, second, draft.Begin(SubjectKinds.Mesh, $"meshes.{spec.Gears[0].Value}~{spec.Gears[1].Value}", spec.Span));
         mesh.Subject.Relate("first", first.Subject).Relate("second", second.Subject);
         mesh.Agree(draft);
+        MaterialPair.Add(mesh);
         mesh.Contact(statedCentre, sharedCentre);
         mesh.Efficiency(draft);
         mesh.Backlash(draft, centres, oil);

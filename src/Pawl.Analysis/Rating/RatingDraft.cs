@@ -35,6 +35,7 @@ internal sealed class RatingDraft
                 mesh.Gear(gear).Relate("train", train.Subject);
                 var motion = rating.MotionOf(gear, mesh);
                 new FlankDraft(duty, mesh, load, gear, motion).Add();
+                CaseStrength.Add(mesh, gear);
                 new RootDraft(duty, mesh, load, gear, motion).Add();
             }
         }
