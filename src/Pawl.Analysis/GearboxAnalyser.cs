@@ -30,7 +30,11 @@ public static class GearboxAnalyser
         PlanetSetDraft.AddAll(draft, spec.Train, train, bodies);
         PassingDraft.AddAll(draft, train);
         foreach (var gear in train.Gears)
+        {
             gear.Subject.Relate("train", subject).Relate("body", bodies[gear.Spec.On.Value]);
+            PartFeatureDraft.AddAll(draft, gear, subject);
+        }
+
         return Finish(draft, train.Topology);
     }
 
