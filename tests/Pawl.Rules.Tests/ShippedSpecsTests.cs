@@ -32,6 +32,10 @@ public class ShippedSpecsTests
     [InlineData("tarn-180-two-plane-clash", "mesh/passing-collision")]
     [InlineData("tarn-120-ring-clash", "mesh/backlash-min mesh/backlash-wanted mesh/involute-interference")]
     [InlineData("beck-90-wrong-marks", "mesh/base-circle mesh/coaxial mesh/equal-spacing mesh/timing-marks-radial train/output-lash train/ratio-agrees")]
+    [InlineData("tarn-180-thin-case", "material/case-min")]
+    [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel")]
+    [InlineData("tarn-120-overload", "rating/bending-safety rating/contact-safety")]
+    [InlineData("beck-90-soft-pair", "material/pair-same-unhardened rating/contact-safety rating/peak-contact")]
     public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
     {
         var failing = Failing($"specs/faulty/{name}.yaml");
@@ -45,6 +49,10 @@ public class ShippedSpecsTests
     [InlineData("tarn-180-wrong-sun", "train/ratio-agrees", 9)]
     [InlineData("tarn-180-wrong-sun", "mesh/equal-spacing", 9)]
     [InlineData("beck-90-wrong-marks", "mesh/undercut", 10)]
+    [InlineData("tarn-180-thin-case", "material/case-min", 10)]
+    [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel", 9)]
+    [InlineData("tarn-120-overload", "rating/contact-safety", 8)]
+    [InlineData("beck-90-soft-pair", "material/pair-same-unhardened", 12)]
     public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
     {
         var file = $"specs/faulty/{name}.yaml";

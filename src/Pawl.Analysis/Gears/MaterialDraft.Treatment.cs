@@ -39,7 +39,7 @@ internal sealed partial class MaterialDraft
         {
             var (least, most) = (carbon.Least.Value.Coherent, carbon.Most.Value.Coherent);
             Add(_draft.Between(
-                T.Carbon, new Origin.Declared(carbon.Least.Span, $"{carbon.Least.Text} to {carbon.Most.Text}", "as the catalogue states it"),
+                T.Carbon, new Origin.Declared(_gear.Material!.Span, $"{_gear.Material.Text}, {carbon.Least.Text} to {carbon.Most.Text}", "as the catalogue states it"),
                 (least + most) / 2, least, most));
         }
     }

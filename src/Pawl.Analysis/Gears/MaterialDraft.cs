@@ -84,11 +84,12 @@ internal sealed partial class MaterialDraft
     private void Identify()
     {
         var unknown = Unknown();
+        var material = Add(Draft.Text(K.Material, _gear.Material, Key("material")));
         var treatment = Add(_heat is null
             ? Draft.Missing(K.Treatment, Key("heat_treatment"))
             : Draft.Text(K.Treatment, _heat.Treatment, ""));
         Add(unknown.IsEmpty
-            ? Quantity.OfTruth(K.TreatmentSuits, Origin.Computed.Instance, Taken is not null, [treatment])
+            ? Quantity.OfTruth(K.TreatmentSuits, Origin.Computed.Instance, Taken is not null, [material, treatment])
             : Quantity.NotEvaluated(K.TreatmentSuits, [], unknown));
         Add(Taken is not null
             ? Quantity.OfText(K.Class, Draft.Declared(Taken.Class), Taken.Class.Value, [])

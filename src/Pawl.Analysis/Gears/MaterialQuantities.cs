@@ -14,10 +14,15 @@ public static class MaterialQuantities
         Name = "treatment", Title = "Heat treatment", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind Material = new()
+    {
+        Name = "material", Title = "Material", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind TreatmentSuits = new()
     {
         Name = "treatment_suits", Title = "The steel takes the treatment", ValueKind = ValueKind.Truth, Certainty = Certainty.Declared,
-        Formula = "the catalogue lists the treatment for the steel", Symbols = ["treatment"], Source = "the catalogue",
+        Formula = "the catalogue lists the treatment for the steel", Symbols = ["material", "treatment"], Source = "the catalogue",
     };
 
     public static readonly QuantityKind Class = new()
@@ -125,7 +130,7 @@ public static class MaterialQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Treatment, TreatmentSuits, Class, Quality, SurfaceHardness, CoreHardness, Hardenability, RootHardened, Peened, ContactLimit, BendingLimit,
+        Material, Treatment, TreatmentSuits, Class, Quality, SurfaceHardness, CoreHardness, Hardenability, RootHardened, Peened, ContactLimit, BendingLimit,
         YieldStrength, ElasticModulus, PoissonRatio, FlankRz, FlankRa, RootRz, LeastClassHardness, GreatestClassHardness, LeastQualityCore,
         .. TreatmentQuantities.All,
     ];
