@@ -1,4 +1,5 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
