@@ -113,7 +113,9 @@ public static class IndexReport
                 _ => OutcomeWord.Conforms,
             };
             var remarks = domain.Counts.Fails - domain.FailingErrors;
-            return $"{Labels.Symbol(outcome)} {(domain.WorstErrorMargin is { } worst ? Figures.Margin(worst) : Labels.Of(outcome))}"
+
+            // A text or a truth value fails without a margin.
+            return $"{Labels.Symbol(outcome)} {(domain.WorstErrorMargin is { } worst && (worst < 0 || domain.FailingErrors == 0) ? Figures.Margin(worst) : Labels.Of(outcome))}"
                 + Besides(remarks, remarks == 1 ? "remark" : "remarks") + Besides(domain.Counts.NotEvaluated, "open");
         }
 
