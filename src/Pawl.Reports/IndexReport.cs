@@ -104,20 +104,25 @@ public static class IndexReport
         {
             if (domain.Domain != name)
                 continue;
-            var outcome = domain.Counts switch
+            var outcome = domain switch
             {
-                { Fails: > 0 } => OutcomeWord.Fails,
-                { UnderConcession: > 0 } => OutcomeWord.UnderConcession,
-                { Evaluated: 0, NotEvaluated: > 0 } => OutcomeWord.NotEvaluated,
-                { Evaluated: 0 } => OutcomeWord.NotApplicable,
+                { FailingErrors: > 0 } => OutcomeWord.Fails,
+                { Counts.UnderConcession: > 0 } => OutcomeWord.UnderConcession,
+                { Counts: { Evaluated: 0, NotEvaluated: > 0 } } => OutcomeWord.NotEvaluated,
+                { Counts.Evaluated: 0 } => OutcomeWord.NotApplicable,
                 _ => OutcomeWord.Conforms,
             };
-            var open = domain.Counts.NotEvaluated > 0 ? $", {Phrase.Whole(domain.Counts.NotEvaluated)} open" : "";
-            return $"{Labels.Symbol(outcome)} {(domain.WorstMargin is { } worst ? Figures.Margin(worst) : Labels.Of(outcome))}{open}";
+            var remarks = domain.Counts.Fails - domain.FailingErrors;
+
+            // A text or a truth value fails without a margin.
+            return $"{Labels.Symbol(outcome)} {(domain.WorstErrorMargin is { } worst && (worst < 0 || domain.FailingErrors == 0) ? Figures.Margin(worst) : Labels.Of(outcome))}"
+                + Besides(remarks, remarks == 1 ? "remark" : "remarks") + Besides(domain.Counts.NotEvaluated, "open");
         }
 
         return "–";
     }
+
+    private static string Besides(int count, string what) => count > 0 ? $", {Phrase.Whole(count)} {what}" : "";
 
     /// <summary>A relative address, each part escaped.</summary>
     private static string Address(string path) => string.Join('/', path.Split('/').Select(Uri.EscapeDataString));

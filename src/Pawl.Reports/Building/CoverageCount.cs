@@ -26,7 +26,14 @@ internal static class CoverageCount
             Domains =
             [
                 .. domains.Select(d =>
-                    new DomainRecord { Domain = d.Domain, Counts = d.Tally.Counts, WorstMargin = d.Tally.WorstMargin }),
+                    new DomainRecord
+                    {
+                        Domain = d.Domain,
+                        Counts = d.Tally.Counts,
+                        WorstMargin = d.Tally.WorstMargin,
+                        WorstErrorMargin = d.Tally.WorstErrorMargin,
+                        FailingErrors = d.Tally.FailingErrors,
+                    }),
             ],
         };
     }
@@ -50,6 +57,10 @@ internal static class CoverageCount
 
         public double? WorstMargin { get; private set; }
 
+        public double? WorstErrorMargin { get; private set; }
+
+        public int FailingErrors { get; private set; }
+
         public bool IsEmpty => !_count.AsSpan().ContainsAnyExcept(0);
 
         public CountsRecord Counts => new()
@@ -66,6 +77,11 @@ internal static class CoverageCount
             _count[(int)finding.Outcome]++;
             if (finding.Margin is { } margin && (WorstMargin is not { } worst || margin < worst))
                 WorstMargin = margin;
+            if (finding.Severity != SeverityWord.Error)
+                return;
+            FailingErrors += finding.Outcome == OutcomeWord.Fails ? 1 : 0;
+            if (finding.Margin is { } grave && (WorstErrorMargin is not { } gravest || grave < gravest))
+                WorstErrorMargin = grave;
         }
     }
 }

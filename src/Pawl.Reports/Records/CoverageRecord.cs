@@ -24,6 +24,12 @@ public sealed record DomainRecord
 
     [Display(Name = "Worst margin", Description = "The least margin of an evaluated rule in the domain; absent when none has a margin.")]
     public double? WorstMargin { get; init; }
+
+    [Display(Name = "Worst margin of errors", Description = "The least margin of an evaluated rule of severity error; absent when none has a margin.")]
+    public double? WorstErrorMargin { get; init; }
+
+    [Display(Name = "Failing errors", Description = "Checks of severity error that fail.")]
+    public int FailingErrors { get; init; }
 }
 
 /// <summary>How often each outcome occurs.</summary>
