@@ -67,7 +67,7 @@ public static class ViscosityIndex
     }
 
     /// <summary>L and H: viscosity at 40 °C of the oils of index 0 and 100 with this viscosity at 100 °C, mm²/s.</summary>
-    internal static (double Low, double High) References(double viscosity100)
+    public static (double Low, double High) References(double viscosity100)
     {
         var pieces = s_pieces ??= Read();
         for (var index = pieces.Length - 1; index >= 0; index--)

@@ -18,11 +18,13 @@ public sealed record GlandWindows(
     /// <summary>How loose a ring may lie at one end of its tolerances, 1: at the other it is held. Common practice, no source.</summary>
     public const double LooseShare = 0.02;
 
-    private static ImmutableArray<(GlandKind Kind, GlandWindows Windows)> s_all;
+    private static ImmutableArray<(GlandKind Kind, bool Wide, GlandWindows Windows)> s_all;
 
     /// <summary>The windows of the trade for a kind of gland.</summary>
-    public static GlandWindows For(GlandKind kind) =>
-        (s_all.IsDefault ? s_all = Read() : s_all).First(row => row.Kind == kind).Windows;
+    /// <param name="kind">What the gland is for.</param>
+    /// <param name="wide">Whether to take what is borne rather than what is recommended.</param>
+    public static GlandWindows For(GlandKind kind, bool wide = false) =>
+        (s_all.IsDefault ? s_all = Read() : s_all).First(row => row.Kind == kind && row.Wide == wide).Windows;
 
     /// <summary>How far inside the windows a gland lies, 1: the least distance to a limit as a share of its window; below zero it is outside.</summary>
     /// <remarks>A one-sided limit counts its distance as a share of itself.</remarks>
@@ -41,18 +43,19 @@ public sealed record GlandWindows(
     private static double Inside(Extent window, Extent value) =>
         Math.Min(value.Least - window.Least, window.Greatest - value.Greatest) / (window.Greatest - window.Least);
 
-    private static ImmutableArray<(GlandKind Kind, GlandWindows Windows)> Read()
+    private static ImmutableArray<(GlandKind Kind, bool Wide, GlandWindows Windows)> Read()
     {
-        var read = ImmutableArray.CreateBuilder<(GlandKind Kind, GlandWindows Windows)>(3);
+        var read = ImmutableArray.CreateBuilder<(GlandKind Kind, bool Wide, GlandWindows Windows)>(6);
         var rows = StandardTable.Read(TableId).Rows();
         while (rows.NextRow())
         {
             var kind = GlandPractice.KindOf(rows.NextField());
+            var wide = rows.NextField() is "wide";
             var squeeze = new Extent(rows.NextNumber(), rows.NextNumber());
             var length = rows.NextNumber();
             var stretch = new Extent(-LooseShare, rows.NextNumber());
             var compression = new Extent(-LooseShare, rows.NextNumber());
-            read.Add((kind, new GlandWindows(squeeze, length, stretch, compression, rows.NextNumber())));
+            read.Add((kind, wide, new GlandWindows(squeeze, length, stretch, compression, rows.NextNumber())));
         }
 
         return read.ToImmutable();

@@ -14,6 +14,10 @@ public sealed record ORingFit(ORing Ring, GlandExtremes Extremes, double Reserve
 public sealed record GlandProposal<TGland>(ORingFit Fit, TGland Gland);
 
 /// <summary>Sizes of the table that fit a gland, best first; equals keep the order of the table.</summary>
+/// <remarks>
+/// The trade's glands reckon without eccentricity, heat and swell; in the worst case with these few sizes lie within the narrow
+/// windows. To see more, design a gland with a wider groove and ask for that.
+/// </remarks>
 public static class ORingChoice
 {
     /// <summary>Sizes that a given gland holds within the windows.</summary>
@@ -35,11 +39,13 @@ public static class ORingChoice
     /// <param name="kind">Static or dynamic.</param>
     /// <param name="service">What service makes of the rubber.</param>
     /// <param name="guided">Eccentricity that another guide allows; none when the plug alone guides.</param>
+    /// <param name="windows">The windows; those that the trade bears when absent.</param>
     public static ImmutableArray<GlandProposal<PistonGland>> Piston(
-        Extent bore, Extent plug, double rootTolerance, GlandKind kind, RubberService service, double? guided = null)
+        Extent bore, Extent plug, double rootTolerance, GlandKind kind, RubberService service, double? guided = null,
+        GlandWindows? windows = null)
     {
         Radial(kind);
-        return Propose(kind, service, practice =>
+        return Propose(kind, windows, service, practice =>
             {
                 var root = bore.Middle - 2 * practice.Height.Middle;
                 return root > rootTolerance
@@ -56,11 +62,13 @@ public static class ORingChoice
     /// <param name="kind">Static or dynamic.</param>
     /// <param name="service">What service makes of the rubber.</param>
     /// <param name="guided">Eccentricity that another guide allows; none when the bore alone guides.</param>
+    /// <param name="windows">The windows; those that the trade bears when absent.</param>
     public static ImmutableArray<GlandProposal<RodGland>> Rod(
-        Extent rod, Extent bore, double grooveTolerance, GlandKind kind, RubberService service, double? guided = null)
+        Extent rod, Extent bore, double grooveTolerance, GlandKind kind, RubberService service, double? guided = null,
+        GlandWindows? windows = null)
     {
         Radial(kind);
-        return Propose(kind, service, practice =>
+        return Propose(kind, windows, service, practice =>
             {
                 var groove = Extent.About(rod.Middle + 2 * practice.Height.Middle, grooveTolerance / 2);
                 return new RodGland(groove, rod, bore, practice.Width, guided);
@@ -73,20 +81,22 @@ public static class ORingChoice
     /// <param name="gap">Gap between the faces, mm.</param>
     /// <param name="pressureInside">Whether the wall is the outer one.</param>
     /// <param name="service">What service makes of the rubber.</param>
+    /// <param name="windows">The windows; those that the trade bears when absent.</param>
     public static ImmutableArray<GlandProposal<FaceGland>> Face(
-        Extent wall, Extent gap, bool pressureInside, RubberService service) =>
-        Propose(GlandKind.Face, service,
+        Extent wall, Extent gap, bool pressureInside, RubberService service, GlandWindows? windows = null) =>
+        Propose(GlandKind.Face, windows, service,
             practice => new FaceGland(practice.Height, gap, practice.Width, wall, pressureInside),
             gland => gland.Extremes);
 
     private static ImmutableArray<GlandProposal<TGland>> Propose<TGland>(
         GlandKind kind,
+        GlandWindows? stated,
         RubberService service,
         Func<GlandPractice, TGland?> design,
         Func<TGland, Func<RingExtents, RubberService, GlandExtremes>> extremes)
         where TGland : class
     {
-        var windows = GlandWindows.For(kind);
+        var windows = stated ?? GlandWindows.For(kind, wide: true);
         var proposals = new List<GlandProposal<TGland>?>();
         foreach (var ring in ORingTable.All)
         {
