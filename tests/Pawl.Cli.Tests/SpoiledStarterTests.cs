@@ -34,7 +34,8 @@ public partial class SpoiledStarterTests
                 var load = loader.Load("spoiled.yaml", Encoding.UTF8.GetBytes(Spoil(NewCommand.Starter(Starters[starter]), choices, more)));
                 if (load.Spec is null)
                 {
-                    Assert.NotEmpty(load.Diagnostics);
+                    // A file that lost its variant is a base for others, which is no fault of its own.
+                    Assert.True(load.IsBase || load.Diagnostics.Any(), "refused without a reason");
                     return;
                 }
 
