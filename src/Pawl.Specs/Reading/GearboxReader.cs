@@ -23,6 +23,10 @@ internal static class GearboxReader
         var duty = reader.Map("duty") is { } dutyMap ? DutyReader.Read(dutyMap, catalogue) : null;
         var tolerances = reader.Map("tolerances") is { } tolerancesMap ? Tolerances(tolerancesMap) : null;
         var train = reader.Map("train") is { } trainMap ? TrainReader.Read(trainMap, catalogue) : null;
+        var bearings = reader.Named("bearings", (name, map) => BearingReader.Place(name, map, catalogue, train));
+        var oRings = reader.Named("o_rings", SealReader.ORing);
+        var lipSeals = reader.Named("lip_seals", (name, map) => SealReader.LipSeal(name, map, train));
+        var lubrication = reader.Map("lubrication") is { } lubricationMap ? SealReader.Lubrication(lubricationMap) : null;
         var concessions = reader.Items("concessions", Concession);
         reader.Finish();
 
@@ -41,6 +45,10 @@ internal static class GearboxReader
                 Duty = duty,
                 Tolerances = tolerances,
                 Train = train,
+                Bearings = new(bearings, bearing => bearing.Name.Value),
+                ORings = new(oRings, ring => ring.Name.Value),
+                LipSeals = new(lipSeals, seal => seal.Name.Value),
+                Lubrication = lubrication,
                 Concessions = concessions,
             };
     }
