@@ -1,4 +1,5 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
@@ -30,7 +31,11 @@ public static class GearboxAnalyser
         PlanetSetDraft.AddAll(draft, spec.Train, train, bodies);
         PassingDraft.AddAll(draft, train);
         foreach (var gear in train.Gears)
+        {
             gear.Subject.Relate("train", subject).Relate("body", bodies[gear.Spec.On.Value]);
+            PartFeatureDraft.AddAll(draft, gear, subject);
+        }
+
         return Finish(draft, train.Topology);
     }
 

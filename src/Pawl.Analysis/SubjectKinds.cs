@@ -27,7 +27,9 @@ public static class SubjectKinds
             .With("body", () => Body);
 
     public static readonly SubjectKind PartFeature =
-        new SubjectKind("part_feature", "Feature of a part", "Gears", PartFeatureQuantities.All).With("gear", () => Gear);
+        new SubjectKind("part_feature", "Feature of a part", "Gears", PartFeatureQuantities.All)
+            .With("train", () => Train)
+            .With("gear", () => Gear);
 
     public static readonly SubjectKind Mesh =
         new SubjectKind("mesh", "Mesh", "Meshes", [.. MeshQuantities.All, .. MaterialPairQuantities.All, .. MeshLoadQuantities.All])

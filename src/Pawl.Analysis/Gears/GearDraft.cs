@@ -45,7 +45,6 @@ internal sealed class GearDraft
         gear.Teeth(draft);
         gear.Material.Tooth();
         gear.Inspect(draft);
-        PartFeatureDraft.AddAll(draft, gear);
         return gear;
     }
 

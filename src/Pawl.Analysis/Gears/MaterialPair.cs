@@ -46,9 +46,7 @@ internal static class MaterialPair
     {
         var (first, second) = (mesh.First, mesh.Second);
         ImmutableArray<Quantity> treatments = [first[M.Treatment], second[M.Treatment]];
-        mesh.Subject.Add(Alike(
-            MaterialPairQuantities.SoftAlike, treatments,
-            Both(treatments, Treatments.Normalised) && first.Spec.Material?.Value == second.Spec.Material?.Value));
+        mesh.Subject.Add(SoftAlike(first, second, treatments));
         mesh.Subject.Add(Alike(MaterialPairQuantities.StainlessAlike, treatments, Both(treatments, Treatments.PrecipitationHardened)));
         mesh.Subject.Add(Alike(
             MaterialPairQuantities.Nitrided, treatments,
@@ -59,6 +57,19 @@ internal static class MaterialPair
             mesh.Subject.Add(Derive.From(
                 MaterialPairQuantities.HardnessLead, pinion[M.SurfaceHardness], wheel[M.SurfaceHardness], (own, other) => own - other));
         }
+    }
+
+    private static Quantity SoftAlike(GearDraft first, GearDraft second, ImmutableArray<Quantity> treatments)
+    {
+        if (!Both(treatments, Treatments.Normalised))
+            return Alike(MaterialPairQuantities.SoftAlike, treatments, false);
+        ImmutableArray<string> unknown =
+        [
+            .. new[] { first, second }.Where(gear => gear.Spec.Material is null).Select(gear => $"train.gears.{gear.Name}.material is not stated"),
+        ];
+        return unknown.IsEmpty
+            ? Alike(MaterialPairQuantities.SoftAlike, treatments, first.Spec.Material!.Value == second.Spec.Material!.Value)
+            : Quantity.NotEvaluated(MaterialPairQuantities.SoftAlike, treatments, unknown);
     }
 
     private static Quantity Alike(QuantityKind kind, ImmutableArray<Quantity> treatments, bool alike) =>

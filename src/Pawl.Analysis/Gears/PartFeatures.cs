@@ -23,16 +23,15 @@ public static class PartFeatureQuantities
 /// <summary>Seats, splines and threads of the parts that the gears are.</summary>
 internal static class PartFeatureDraft
 {
-    public static void AddAll(Draft draft, GearDraft gear)
+    public static void AddAll(Draft draft, GearDraft gear, Subject train)
     {
         if (gear.Spec.HeatTreatment is not { } heat)
             return;
         for (var i = 0; i < heat.Features.Length; i++)
         {
             var spec = heat.Features[i];
-            var twins = heat.Features.Take(i).Count(other => other.Feature.Value == spec.Feature.Value);
-            var path = $"gears.{gear.Name}.{spec.Feature.Value}{(twins == 0 ? "" : $"-{twins + 1}")}";
-            var subject = draft.Begin(SubjectKinds.PartFeature, path, spec.Span).Relate("gear", gear.Subject);
+            var subject = draft.Begin(SubjectKinds.PartFeature, $"gears.{gear.Name}.features[{i}]", spec.Span)
+                .Relate("train", train).Relate("gear", gear.Subject);
             subject.Add(Draft.Text(PartFeatureQuantities.Feature, spec.Feature, ""));
             subject.Add(MaterialDraft.Hardness(
                 draft, PartFeatureQuantities.Hardness, spec.Hardness, $"train.gears.{gear.Name}.heat_treatment.features[{i}].hardness"));

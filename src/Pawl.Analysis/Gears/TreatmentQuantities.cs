@@ -95,7 +95,8 @@ public static class TreatmentQuantities
     public static readonly QuantityKind HydrogenProne = new()
     {
         Name = "hydrogen_prone", Title = "Hydrogen can crack the part", ValueKind = ValueKind.Truth,
-        Formula = "surface-hardened, or R_m > 1000 MPa", Symbols = ["treatment", "R_m"], Source = Bakes, Certainty = Certainty.Published,
+        Formula = "R_m > 1000 MPa at its hardest place", Symbols = ["treatment", "R_m"], Source = Bakes, Certainty = Certainty.Published,
+        Note = "the depth of a case is measured to 400 HV or more, which is 1290 MPa: every case is prone",
     };
 
     public static readonly QuantityKind Baked = Fact("baked", "A bake follows the plating");

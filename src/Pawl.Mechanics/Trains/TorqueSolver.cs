@@ -6,13 +6,16 @@ namespace Pawl.Mechanics.Trains;
 /// Symbols: F one unknown a mesh, N·mm a tooth; s +1 external, −1 internal; e = η when a drives, 1/η when b drives, 1 when the
 /// mesh does not roll. Torques on every body, with those from outside, add up to zero.<br/>
 /// Which gear drives follows from P_a = T_a·(ω_a − ω_c): a negative one means that a gives power to the mesh. Starting without losses,
-/// directions are taken from the last solution until they stay.<br/>
+/// directions are taken from the last solution until they stay; where they do not, or the train seems to lock, all are tried.<br/>
 /// Source: R. Willis, Principles of Mechanism, 1870 (speeds); H. W. Müller, Epicyclic Drive Trains (rolling power), from memory.<br/>
 /// Valid for: constant speed; losses in the meshes only, each with one efficiency for both directions.
 /// </remarks>
 internal sealed class TorqueSolver
 {
     private const double Negligible = 1e-12;
+
+    // 4096 small linear systems: a tenth of a second, for a train that no one builds.
+    private const int MostSearched = 12;
 
     private readonly TrainIndex _train;
     private readonly double[] _speeds;
@@ -48,16 +51,16 @@ internal sealed class TorqueSolver
         TrainIndex train, TrainSpeeds speeds, bool lossless, ImmutableArray<TrainProblem>.Builder problems)
     {
         var solver = new TorqueSolver(train, speeds, lossless);
-        if (!solver.Converge())
+        double? found = null;
+        if (solver.Converge())
         {
-            problems.Add(solver.Locking(null));
-            return null;
+            var meshes = solver.MeshLoads(out var efficiency);
+            if (efficiency > 0) return solver.Torques(meshes, efficiency);
+            found = efficiency;
         }
 
-        var meshes = solver.MeshLoads(out var efficiency);
-        if (efficiency > 0) return solver.Torques(meshes, efficiency);
-
-        problems.Add(solver.Locking(efficiency));
+        if (!lossless && solver.Search()) return solver.Torques(solver.MeshLoads(out var best), best);
+        problems.Add(solver.Locking(found));
         return null;
     }
 
@@ -89,6 +92,47 @@ internal sealed class TorqueSolver
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// Tries every choice of who drives, for the passes may circle, or end where the train locks though another state drives it.
+    /// Takes the consistent one of greatest efficiency; false when there is none.
+    /// </summary>
+    private bool Search()
+    {
+        if (_direction.Length > MostSearched) return false;
+
+        var (greatest, best) = (0.0, -1);
+        for (var choice = 0; choice < 1 << _direction.Length; choice++)
+        {
+            Choose(choice);
+            if (!Balance() || !AgreesWithItself()) continue;
+            MeshLoads(out var efficiency);
+            if (efficiency > greatest + Negligible) (greatest, best) = (efficiency, choice);
+        }
+
+        if (best < 0) return false;
+        Choose(best);
+        return Balance();
+    }
+
+    private void Choose(int choice)
+    {
+        for (var k = 0; k < _direction.Length; k++)
+            _direction[k] = ((choice >> k) & 1) == 0 ? 1 : -1;
+    }
+
+    /// <summary>Whether power flows as the directions say; a mesh that passes none agrees with either.</summary>
+    private bool AgreesWithItself()
+    {
+        for (var k = 0; k < _direction.Length; k++)
+        {
+            var power = FirstPower(k);
+            if (Math.Abs(power) <= Negligible) _direction[k] = 0;
+            else if (-Math.Sign(power) != _direction[k]) return false;
+        }
+
+        return true;
     }
 
     /// <summary>Sees which gear drives every mesh; false when nothing has changed.</summary>

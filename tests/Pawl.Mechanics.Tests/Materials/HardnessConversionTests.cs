@@ -116,10 +116,11 @@ public class HardnessConversionTests
             && HardnessConversion.TensileStrength(vickers + step) > HardnessConversion.TensileStrength(vickers));
     }
 
-    // DIN 50150 made its Brinell column by HB = 0.95·HV, from memory; rounded to a point, so within ½ and a little between the rows.
+    // DIN 50150 made its Brinell column by HB = 0.95·HV, from memory; rounded to a point, so within ½, but for 156 HB at 165 HV, which
+    // two public reprints print though 0.95·165 = 156.75.
     [Fact]
     public void Brinell_is_95_percent_of_Vickers() =>
-        Gen.Double[80, 650].Sample(vickers => Math.Abs(HardnessConversion.BrinellOfVickers(vickers) - 0.95 * vickers) < 0.6);
+        Gen.Double[80, 650].Sample(vickers => Math.Abs(HardnessConversion.BrinellOfVickers(vickers) - 0.95 * vickers) < 0.76);
 
     // R_m ≈ 3.2·HV in every textbook, less in soft steel and more in hard: the table runs from 3.12 to 3.36.
     [Fact]

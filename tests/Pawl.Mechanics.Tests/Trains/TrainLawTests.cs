@@ -40,6 +40,9 @@ public sealed class TrainLawTests
     public void The_direction_of_the_losses_agrees_with_itself()
     {
         var (driving, locking, several) = (0, 0, 0);
+        // Two that seem to lock where the losses are first guessed, and drive all the same.
+        Any.Sample(Compare, seed: "6ALb3jwrYup2", iter: 1);
+        Any.Sample(Compare, seed: "fZ2Dz2dxMue1", iter: 1);
         Any.Sample(Compare, iter: 2000);
         Assert.True(several * 100 <= driving, $"{several} of {driving} trains have more than one direction; it should be a rarity");
         Assert.True(driving > 300 && locking > 0, $"{driving} trains that drive and {locking} that lock are too few");
