@@ -12,6 +12,7 @@ public sealed record ORingSpec
 
     [Display(Name = "Size", Description = "Dash number of ISO 3601-1 (AS568), such as 238. Instead of inside and cord.")]
     [Range(Limits.LeastDash, Limits.GreatestDash)]
+    [YamlKey("as568")]
     public Stated<int>? As568 { get; init; }
 
     [Display(Name = "Inside diameter", Description = "Of the free ring, with its tolerance.")]
@@ -125,6 +126,7 @@ public sealed record LipSealSpec
     public Stated<string>? Elastomer { get; init; }
 
     [Display(Name = "Shaft hardness", Description = "Under the lip, as a window in HRC, HV or HBW.")]
+    [Example("58..62 HRC")]
     public Stated<Hardness>? Hardness { get; init; }
 
     [Display(Name = "Shaft surface", Description = "Ra under the lip, with its window.")]
