@@ -26,7 +26,7 @@ internal static class CliCodes
         (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),
         (OutsideProject, "A file lies outside the project root.", "Move it into the project, or give the root with --root."),
-        (UnknownName, "No rule, quantity, subject or diagnostic has that name.", "Run `pawl explain` for the list."),
+        (UnknownName, "No rule, quantity, subject, steel or diagnostic has that name.", "Run `pawl explain` for the list."),
         (Usage, "The command line cannot be understood.", "Run the command with --help."),
         (UnusedBase, "A base file is extended by no spec of this run.", "Remove it, or check the `extends:` of its variants."),
     ];

@@ -35,6 +35,9 @@ public sealed class SpecLoader
             SchemaValidator.Warm();
     }
 
+    /// <summary>The steels that ship inside, before a project adds to them or overrides them.</summary>
+    public static Catalogue Shipped => ShippedCatalogue.Instance.Catalogue;
+
     /// <summary>The project root, in full.</summary>
     public string Root => _root.Folder;
 

@@ -7,6 +7,7 @@ public sealed class ExplainTests
     [InlineData("spec/bad", "diagnostic spec/bad\n")]
     [InlineData("cli/usage", "diagnostic cli/usage\n")]
     [InlineData("mesh", "subject mesh\n")]
+    [InlineData("EN-18CrNiMo7-6", "steel EN-18CrNiMo7-6\n")]
     [InlineData("mesh_gear.tip_clearance", "quantity mesh_gear.tip_clearance\n")]
     public void Every_kind_of_name_is_explained(string name, string first)
     {
@@ -30,13 +31,13 @@ public sealed class ExplainTests
     }
 
     [Fact]
-    public void The_list_holds_rules_subjects_quantities_and_diagnostics()
+    public void The_list_holds_rules_subjects_quantities_steels_and_diagnostics()
     {
         using var place = new Workplace();
 
         var kinds = place.Run("explain").OutLines.Select(l => l.Split(' ')[0]).Distinct();
 
-        Assert.Equal(["rule", "subject", "quantity", "diagnostic"], kinds);
+        Assert.Equal(["rule", "subject", "quantity", "steel", "diagnostic"], kinds);
     }
 
     [Fact]

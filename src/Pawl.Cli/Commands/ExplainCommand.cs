@@ -22,7 +22,7 @@ internal static class ExplainCommand
             Arity = ArgumentArity.OneOrMore,
         };
         var root = CheckCommand.Text("--root", "DIR", "The project root. Default: the folder of the nearest pawl.yaml upwards, else the working folder.");
-        var command = new Command("explain", "Explain a rule, a quantity, a kind of subject or a diagnostic.") { name, format, rules, root };
+        var command = new Command("explain", "Explain a rule, a quantity, a kind of subject, a steel that ships inside or a diagnostic.") { name, format, rules, root };
         if (desk is not null)
         {
             command.SetAction(parsed => ExplainRun.Start(

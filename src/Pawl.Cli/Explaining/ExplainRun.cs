@@ -3,6 +3,7 @@ using Pawl.Cli.Checking;
 using Pawl.Cli.Output;
 using Pawl.Quantities;
 using Pawl.Rules;
+using Pawl.Specs;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Explaining;
@@ -46,6 +47,7 @@ internal static class ExplainRun
         .. rules.Rules.Select(Explanations.Of),
         .. SubjectKinds.All.Select(k => Explanations.Of(k, rules)),
         .. SubjectKinds.All.SelectMany(k => k.Quantities).Select(q => Explanations.Of(q, rules)),
+        .. SpecLoader.Shipped.Materials.Entries.Select(Explanations.Of),
         .. engine.Diagnostics().AddRange(CliCodes.All)
             .OrderBy(d => d.Code, StringComparer.Ordinal)
             .Select(d => Explanations.OfDiagnostic(d.Code, d.Meaning, d.Mend)),
@@ -64,7 +66,7 @@ internal static class ExplainRun
     private static int Unknown(Desk desk, string name, List<Explanation> all)
     {
         DiagnosticWriter.Write(desk.Error, new(
-            CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject or diagnostic is called `{name}`.",
+            CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject, steel or diagnostic is called `{name}`.",
             NearMatches(name, all) is { Length: > 0 } near ? $"Did you mean {near}?" : "Run `pawl explain` for the list."));
         return ExitCode.NotJudged;
     }

@@ -3,6 +3,7 @@ using Pawl.Analysis.Core;
 using Pawl.Cli.Output;
 using Pawl.Quantities;
 using Pawl.Rules;
+using Pawl.Specs.Model;
 
 namespace Pawl.Cli.Explaining;
 
@@ -65,6 +66,26 @@ internal static class Explanations
         if (rules is not null)
             facts.Add(new("rules", string.Join(", ", rules.Rules.Where(r => r.AppliesTo == kind).Select(r => r.Id))));
         return new("subject", kind.Name, kind.Title, [.. facts.Where(f => f.Text.Length > 0)]);
+    }
+
+    public static Explanation Of(MaterialSpec steel)
+    {
+        var facts = new List<Fact> { new("id", $"material: {steel.Name.Value}") };
+        if (steel.Carbon is { } carbon)
+            facts.Add(new("carbon", $"{carbon.Least.Text} to {carbon.Most.Text}"));
+        foreach (var treatment in steel.Treatments.Entries)
+        {
+            facts.Add(new(treatment.Name.Value.Replace('-', '_'), string.Join("; ", ((string?[])
+            [
+                $"class {treatment.Class.Value} of ISO 6336-5",
+                treatment.SurfaceHardness is { } surface ? $"surface {surface.Text}" : null,
+                treatment.CoreHardness is { } core ? $"core {core.Text}" : null,
+                treatment.Tempering is { } tempering ? $"tempered at {tempering.Least.Text} to {tempering.Most.Text}" : null,
+            ]).OfType<string>())));
+        }
+
+        facts.Add(new("source", $"{steel.Source.Value} ({(steel.Certainty.Value == "memory" ? Word(Certainty.Memory) : steel.Certainty.Value)})"));
+        return new("steel", steel.Name.Value, steel.Title.Value, [.. facts]);
     }
 
     public static Explanation OfDiagnostic(string code, string meaning, string mend) =>
