@@ -1,0 +1,44 @@
+namespace Pawl.Mechanics.Seals;
+
+/// <summary>A size of O-ring as it is bought, free and at 20 °C.</summary>
+/// <param name="Dash">Dash number of AS568, which is also the size code of ISO 3601-1: <c>-113</c>; empty for a size of one's own.</param>
+/// <param name="InsideDiameter">Inside diameter d₁, mm.</param>
+/// <param name="InsideDeviation">Permissible deviation ± of the inside diameter, mm.</param>
+/// <param name="Cord">Diameter of the cord d₂, mm.</param>
+/// <param name="CordDeviation">Permissible deviation ± of the cord, mm.</param>
+public sealed record ORing(string Dash, double InsideDiameter, double InsideDeviation, double Cord, double CordDeviation)
+{
+    /// <summary>One inch, mm. The sizes of AS568 are inches.</summary>
+    public const double Inch = 25.4;
+
+    /// <summary>Inside diameter, inches.</summary>
+    public double InsideDiameterInches => InsideDiameter / Inch;
+
+    /// <summary>Cord, inches.</summary>
+    public double CordInches => Cord / Inch;
+
+    /// <summary>Outside diameter of the free ring, mm.</summary>
+    public double OutsideDiameter => InsideDiameter + 2 * Cord;
+
+    /// <summary>The same with its tolerances.</summary>
+    public RingExtents Extents =>
+        new(Extent.About(InsideDiameter, InsideDeviation), Extent.About(Cord, CordDeviation));
+}
+
+/// <summary>What a free ring may measure.</summary>
+/// <param name="InsideDiameter">Inside diameter, mm.</param>
+/// <param name="Cord">Diameter of the cord, mm.</param>
+public readonly record struct RingExtents(Extent InsideDiameter, Extent Cord)
+{
+    /// <summary>The ring warmer or colder than 20 °C; its cord shrinks in the cold and loses squeeze.</summary>
+    /// <remarks>
+    /// <code>d(θ) = d · (1 + α · Δθ)</code>
+    /// Symbols: d any of its lengths, mm; α expansion of the elastomer, 1/K; Δθ temperature above 20 °C, K.<br/>
+    /// Source: linear expansion.
+    /// </remarks>
+    public RingExtents Warmed(double expansion, double rise)
+    {
+        var factor = 1 + expansion * rise;
+        return new(InsideDiameter.Scaled(factor), Cord.Scaled(factor));
+    }
+}
