@@ -49,20 +49,26 @@ public static class ORingQuantities
 
     public static readonly QuantityKind Eccentricity = new()
     {
-        Name = "eccentricity", Symbol = "e", Title = "Radial offset of the two parts", Unit = Units.Millimetre, Scale = 0.01,
-        Formula = "from −e to +e as stated; else half the play of the plug in its bore", Source = Closed,
+        Name = "eccentricity", Symbol = "e", Title = "Greatest radial offset that something else allows", Unit = Units.Millimetre,
+        Certainty = Certainty.Declared, Note = "absent: the plug may touch its bore",
+    };
+
+    public static readonly QuantityKind Height = new()
+    {
+        Name = "gland_height", Symbol = "h", Title = "Height of the gland around the circumference", Unit = Units.Millimetre,
+        Formula = "h = (D_outer − D_inner)/2 ± e, e at most half the play of the plug in its bore; face: the depth", Source = Closed,
     };
 
     public static readonly QuantityKind Stretch = new()
     {
         Name = "stretch", Title = "Stretch of the inside diameter", Unit = Units.Percent, Scale = 0.05,
-        Formula = "(D − d_1)/d_1, D the groove of a plug or the rod in a bore; 0 where the ring is the larger", Symbols = ["D", "d_1"], Source = Closed,
+        Formula = "(D − d_1)/d_1, D the groove of a plug or the rod in a bore; 0 where the ring is the larger", Source = Closed,
     };
 
     public static readonly QuantityKind Compression = new()
     {
         Name = "outside_compression", Title = "Compression of the outside diameter", Unit = Units.Percent, Scale = 0.03,
-        Formula = "(d_1 + 2·d_2 − D_G)/(d_1 + 2·d_2)", Symbols = ["d_1", "d_2", "D_G"], Source = Closed,
+        Formula = "(d_1 + 2·d_2 − D_G)/(d_1 + 2·d_2)", Source = Closed,
     };
 
     public static readonly QuantityKind Squeeze = new()
@@ -85,8 +91,49 @@ public static class ORingQuantities
 
     public static readonly QuantityKind Gap = new()
     {
-        Name = "extrusion_gap", Title = "Diametral gap that the ring may be pressed into", Unit = Units.Millimetre,
-        Formula = "D_B − D_P", Symbols = ["D_B", "D_P"], Source = Closed, Scale = 0.1,
+        Name = "extrusion_gap", Title = "Widest gap on one side that the ring may be pressed into", Unit = Units.Millimetre,
+        Formula = "half the play of the plug and the offset, on one side", Source = Closed, Scale = 0.1,
+    };
+
+    public static readonly QuantityKind Hardness = new()
+    {
+        Name = "hardness", Title = "Hardness of the elastomer, IRHD", Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind Pressure = new()
+    {
+        Name = "pressure", Symbol = "p", Title = "Greatest gauge pressure", Unit = Units.Megapascal, Certainty = Certainty.Declared, Scale = 0.01,
+    };
+
+    public static readonly QuantityKind Surface = new()
+    {
+        Name = "surface", Symbol = "Ra", Title = "Roughness of the surface that the ring seals on", Unit = Units.Micrometre, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind Speed = new()
+    {
+        Name = "speed", Title = "Sliding speed", Unit = Units.MetrePerSecond, Certainty = Certainty.Declared, Scale = 100,
+    };
+
+    public static readonly QuantityKind Land = new()
+    {
+        Name = "land", Title = "Length of the part that the groove is cut into", Unit = Units.Millimetre, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind LeadInLength = new()
+    {
+        Name = "lead_in_length", Title = "Length of the chamfer at assembly", Unit = Units.Millimetre, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind LeadInAngle = new()
+    {
+        Name = "lead_in_angle", Symbol = "θ", Title = "Angle of the chamfer from the axis", Unit = Units.Degree, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind LeadInNeeded = new()
+    {
+        Name = "lead_in_needed", Symbol = "z", Title = "Length of chamfer that the ring needs", Unit = Units.Millimetre,
+        Formula = "z = |D − D_end|/(2·tan θ), D the ring as it comes to the chamfer: D_G + 2·d_2′ of a plug, D_G − 2·d_2′ of a bore", Source = Closed,
     };
 
     private static QuantityKind Text(string name, string title) =>
@@ -94,6 +141,7 @@ public static class ORingQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Elastomer, Gland, Motion, Inside, Cord, Bore, Plug, Groove, Depth, Width, Eccentricity, Stretch, Compression, Squeeze, SqueezeLength, Fill, Gap,
+        Elastomer, Hardness, Gland, Motion, Inside, Cord, Bore, Plug, Groove, Depth, Width, Land, Eccentricity, Height, Stretch, Compression, Squeeze,
+        SqueezeLength, Fill, Gap, Pressure, Surface, Speed, LeadInLength, LeadInAngle, LeadInNeeded,
     ];
 }

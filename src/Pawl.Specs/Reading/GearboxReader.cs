@@ -23,10 +23,7 @@ internal static class GearboxReader
         var duty = reader.Map("duty") is { } dutyMap ? DutyReader.Read(dutyMap, catalogue) : null;
         var tolerances = reader.Map("tolerances") is { } tolerancesMap ? Tolerances(tolerancesMap) : null;
         var train = reader.Map("train") is { } trainMap ? TrainReader.Read(trainMap, catalogue) : null;
-        var bearings = reader.Named("bearings", (name, map) => BearingReader.Place(name, map, catalogue, train));
-        var oRings = reader.Named("o_rings", SealReader.ORing);
-        var lipSeals = reader.Named("lip_seals", (name, map) => SealReader.LipSeal(name, map, train));
-        var lubrication = reader.Map("lubrication") is { } lubricationMap ? SealReader.Lubrication(lubricationMap) : null;
+        var oRings = reader.Named("o_rings", ORingReader.Read);
         var concessions = reader.Items("concessions", Concession);
         reader.Finish();
 
@@ -45,10 +42,7 @@ internal static class GearboxReader
                 Duty = duty,
                 Tolerances = tolerances,
                 Train = train,
-                Bearings = new(bearings, bearing => bearing.Name.Value),
                 ORings = new(oRings, ring => ring.Name.Value),
-                LipSeals = new(lipSeals, seal => seal.Name.Value),
-                Lubrication = lubrication,
                 Concessions = concessions,
             };
     }
