@@ -33,7 +33,7 @@ public static class FlankQuantities
     {
         Name = "work_hardening_factor", Symbol = "Z_W", Title = "Work hardening factor",
         Formula = "through-hardened gear, surface-hardened mate: Z_W = (1.2 − (HB − 130)/1700)·(3/R_zH)^0.15, HB within 130 to 470, R_zH = Rz_mate·(10/ρ_red)^0.33·(Rz_mate/Rz)^0.66/(v·ν_40/1500)^0.33; else 1",
-        Source = "ISO 6336-2:2006", Symbols = ["H", "Rz_mate", "Rz", "ρ_red", "v", "ν_40"], Certainty = Certainty.Memory, Note = "Vickers taken as Brinell",
+        Source = "UR M56.2.11, after ISO 6336-2", Symbols = ["H", "Rz_mate", "Rz", "ρ_red", "v", "ν_40"], Certainty = Certainty.Published, Note = "Vickers taken as Brinell",
     };
 
     public static readonly QuantityKind SizeFactor = new()

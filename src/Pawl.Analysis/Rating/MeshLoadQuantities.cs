@@ -8,6 +8,7 @@ public static class MeshLoadQuantities
 {
     private const string Loads = "ISO 6336-1";
     private const string Contact = "ISO 6336-2";
+    private const string Film = "UR M56.2.10, after ISO 6336-2";
 
     public static readonly QuantityKind RatedFaceWidth = new()
     {
@@ -82,7 +83,7 @@ public static class MeshLoadQuantities
     {
         Name = "dynamic_factor", Symbol = "K_v", Title = "Dynamic factor",
         Formula = "K_v = 1 + (K_1/max(w_t, 100 N/mm) + K_2)·s·K_3, or as declared", Symbols = ["s", "w_t", "A", "ε_β"],
-        Source = "ISO 6336-1, method C", Certainty = Certainty.Memory,
+        Source = "UR M56.1.6.3, after ISO 6336-1, method C", Certainty = Certainty.Published, Note = "K_1 of grades 9 and 10 from memory",
     };
 
     public static readonly QuantityKind MeshStiffness = new()
@@ -166,7 +167,7 @@ public static class MeshLoadQuantities
     public static readonly QuantityKind HelixFactor = new()
     {
         Name = "helix_factor", Symbol = "Z_β", Title = "Helix angle factor of the contact", Formula = "Z_β = 1/√cos β", Symbols = ["β"],
-        Source = "ISO 6336-2:2019", Certainty = Certainty.Memory,
+        Source = "UR M56.2.7, after ISO 6336-2:2019", Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind NominalContactStress = new()
@@ -185,19 +186,19 @@ public static class MeshLoadQuantities
     public static readonly QuantityKind LubricantFactor = new()
     {
         Name = "lubricant_factor", Symbol = "Z_L", Title = "Lubricant factor",
-        Formula = "Z_L = C + 4·(1 − C)/(1.2 + 134/ν_40)², C by σ_Hlim of the softer", Symbols = ["ν_40", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact, Certainty = Certainty.Memory,
+        Formula = "Z_L = C + 4·(1 − C)/(1.2 + 134/ν_40)², C by σ_Hlim of the softer", Symbols = ["ν_40", "σ_Hlim,1", "σ_Hlim,2"], Source = Film, Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind SpeedFactor = new()
     {
         Name = "speed_factor", Symbol = "Z_v", Title = "Velocity factor",
-        Formula = "Z_v = C + 2·(1 − C)/√(0.8 + 32/v), v in m/s", Symbols = ["v", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact, Certainty = Certainty.Memory,
+        Formula = "Z_v = C + 2·(1 − C)/√(0.8 + 32/v), v in m/s", Symbols = ["v", "σ_Hlim,1", "σ_Hlim,2"], Source = Film, Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind RoughnessFactor = new()
     {
         Name = "roughness_factor", Symbol = "Z_R", Title = "Roughness factor",
-        Formula = "Z_R = (3/Rz10)^C, Rz10 = ½·(Rz_1 + Rz_2)·(10/ρ_red)^(1/3)", Symbols = ["Rz_1", "Rz_2", "ρ_red", "σ_Hlim,1", "σ_Hlim,2"], Source = Contact, Certainty = Certainty.Memory,
+        Formula = "Z_R = (3/Rz10)^C, Rz10 = ½·(Rz_1 + Rz_2)·(10/ρ_red)^(1/3)", Symbols = ["Rz_1", "Rz_2", "ρ_red", "σ_Hlim,1", "σ_Hlim,2"], Source = Film, Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind FilmThickness = new()

@@ -53,7 +53,7 @@ public static class RootQuantities
     public static readonly QuantityKind StressCorrection = new()
     {
         Name = "stress_correction", Symbol = "Y_S", Title = "Stress correction factor",
-        Formula = "Y_S = (1.2 + 0.13·L)·q_s^(1/(1.21 + 2.3/L)), L = s_Fn/h_Fe, 1 ≤ q_s < 8", Symbols = ["s_Fn", "h_Fe", "ρ_F"], Source = Bending, Certainty = Certainty.Memory,
+        Formula = "Y_S = (1.2 + 0.13·L)·q_s^(1/(1.21 + 2.3/L)), L = s_Fn/h_Fe, 1 ≤ q_s < 8", Symbols = ["s_Fn", "h_Fe", "ρ_F"], Source = "UR M56.3.4, after ISO 6336-3", Certainty = Certainty.Published,
         Note = "without grinding notches",
     };
 
@@ -67,13 +67,13 @@ public static class RootQuantities
     {
         Name = "rim_factor", Symbol = "Y_B", Title = "Rim thickness factor",
         Formula = "external: 1 from s_R/h = 1.2, 1.6·ln(2.242·h/s_R) down to 0.5; internal: 1 from s_R/m_n = 3.5, 1.15·ln(8.324·m_n/s_R) down to 1.75",
-        Symbols = ["s_R", "h or m_n"], Source = Bending, Certainty = Certainty.Memory,
+        Symbols = ["s_R", "h or m_n"], Source = "UR M56.3.6, after ISO 6336-3", Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind FaceLoadFactor = new()
     {
         Name = "face_load_factor_bending", Symbol = "K_Fβ", Title = "Face load factor of the root",
-        Formula = "K_Fβ = K_Hβ^(r²/(1 + r + r²)), r the smaller b/h of the pair, at least 3", Symbols = ["K_Hβ", "b", "h_1", "h_2"], Source = "ISO 6336-1", Certainty = Certainty.Memory,
+        Formula = "K_Fβ = K_Hβ^(r²/(1 + r + r²)), r the smaller b/h of the pair, at least 3", Symbols = ["K_Hβ", "b", "h_1", "h_2"], Source = "UR M56.1.6.4, after ISO 6336-1", Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind NominalRootStress = new()
@@ -112,19 +112,19 @@ public static class RootQuantities
     {
         Name = "notch_sensitivity_factor", Symbol = "Y_δrelT", Title = "Relative notch sensitivity factor",
         Formula = "Y_δrelT = (1 + √(ρ′·χ))/(1 + √(1.2·ρ′)), χ = 0.2·(1 + 2·q_s), ρ′ by class and yield strength; yield unknown: 1, below q_s = 1.5: 0.95",
-        Source = Bending, Certainty = Certainty.Memory,
+        Source = "UR M56.3.11, after ISO 6336-3", Certainty = Certainty.Published, Note = "ρ′ of normalised steels and the values for unknown yield from memory",
     };
 
     public static readonly QuantityKind SurfaceFactor = new()
     {
         Name = "root_surface_factor", Symbol = "Y_RrelT", Title = "Relative surface factor of the root",
-        Formula = "by class from Rz of the root", Symbols = ["Rz"], Source = Bending, Certainty = Certainty.Memory,
+        Formula = "by class from Rz of the root", Symbols = ["Rz"], Source = "UR M56.3.12, after ISO 6336-3", Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind SizeFactor = new()
     {
         Name = "root_size_factor", Symbol = "Y_X", Title = "Size factor of the root", Formula = "Y_X = 1 up to m_n = 5 mm, then by class", Symbols = ["m_n"],
-        Source = Bending, Certainty = Certainty.Memory,
+        Source = "UR M56.3.13, after ISO 6336-3", Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind LifeFactor = new()

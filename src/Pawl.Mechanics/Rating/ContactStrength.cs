@@ -64,7 +64,7 @@ public static class ContactStrength
     /// <code>R_zH = Rz₁ · (10/ρ_red)^0.33 · (Rz₁/Rz₂)^0.66 / (v·ν₄₀/1500)^0.33,  from 3 to 16 µm</code>
     /// Symbols: Rz₁ of the hard pinion, Rz₂ of the soft wheel before running in, mm (µm in the source); ρ_red reduced radius of
     /// curvature, mm; v pitch line speed, mm/s (m/s in the source); ν₄₀ kinematic viscosity at 40 °C, mm²/s.<br/>
-    /// Source: ISO 6336-2:2006, work hardening factor; from memory.<br/>
+    /// Source: ISO 6336-2:2006, work hardening factor; as printed in UR M56.2.11.<br/>
     /// Valid for: a hardened pinion and a through-hardened wheel.
     /// </remarks>
     public static double RoughnessOnSoftWheel(

@@ -9,8 +9,8 @@ public static class DynamicFactor
     /// <summary>The table of K₁ by grade.</summary>
     public const string TableId = "iso6336-1-dynamic-factor";
 
-    /// <summary>Where method C ends, m/s.</summary>
-    public const double GreatestParameter = 3;
+    /// <summary>Where method C ends, mm/s.</summary>
+    public const double GreatestParameter = 3000;
 
     /// <summary>The line load below which method C reckons with this one, N/mm.</summary>
     public const double LeastLineLoad = 100;
@@ -21,11 +21,11 @@ public static class DynamicFactor
 
     private static GradeTable? current;
 
-    /// <summary>Speed parameter s of method C, m/s.</summary>
+    /// <summary>Speed parameter s of method C, mm/s.</summary>
     /// <remarks>
     /// <code>s = v · z₁/100 · √( u² / (1 + u²) )</code>
-    /// Symbols: v speed of the reference circle relative to the carrier, mm/s (the source has m/s; converted inside); z₁ teeth
-    /// of the pinion; u = z₂/z₁, internal negative.<br/>
+    /// Symbols: v speed of the reference circle relative to the carrier, mm/s; z₁ teeth of the pinion; u = z₂/z₁, internal
+    /// negative.<br/>
     /// Source: ISO 6336-1, dynamic factor, method C.<br/>
     /// Valid for: |u| ≥ 1.
     /// </remarks>
@@ -33,8 +33,7 @@ public static class DynamicFactor
     {
         var square = Impossible.NotZero(toothRatio, "the tooth ratio") * toothRatio;
         return Impossible.Finite(
-            Math.Abs(pitchLineSpeed) / MillimetresPerMetre * Math.Abs(Impossible.Teeth(pinionTeeth)) / 100
-                * Math.Sqrt(square / (1 + square)),
+            Math.Abs(pitchLineSpeed) * Math.Abs(Impossible.Teeth(pinionTeeth)) / 100 * Math.Sqrt(square / (1 + square)),
             "the speed parameter");
     }
 
@@ -43,8 +42,10 @@ public static class DynamicFactor
     /// <code>K_v = 1 + ( K₁ / max(w, 100) + K₂ ) · s · K₃;  K₃ = 2 for s ≤ 0.2, else 2.071 − 0.357·s</code>
     /// <code>0 &lt; ε_β &lt; 1: K_v = K_v,spur − ε_β · (K_v,spur − K_v,helical)</code>
     /// Symbols: K₁ by grade, spur or helical, table iso6336-1-dynamic-factor; K₂ 0.0193 spur, 0.0087 helical; w = F_t·K_A·K_γ/b
-    /// line load, N/mm; s speed parameter, m/s; ε_β overlap ratio, 0 for spur gears. Neither K₁ nor K₃ is homogeneous.<br/>
-    /// Source: ISO 6336-1, dynamic factor, method C; K₁, K₂ and K₃ from memory.<br/>
+    /// line load, N/mm; s speed parameter, mm/s (the source has m/s; converted inside); ε_β overlap ratio, 0 for spur gears.
+    /// Neither K₁ nor K₃ is homogeneous.<br/>
+    /// Source: ISO 6336-1, dynamic factor, method C; K₁ of grades 3 to 8, K₂ and K₃ as printed in UR M56.1.6.3, K₁ of grades 9 and
+    /// 10 from memory.<br/>
     /// Valid for: running below the main resonance, s ≤ 3 m/s, grades 3 to 10.
     /// </remarks>
     public static double MethodC(double parameter, double lineLoad, int grade, double overlapRatio)
@@ -59,11 +60,12 @@ public static class DynamicFactor
         if (!(parameter is >= 0 and <= GreatestParameter))
         {
             throw Impossible.Because(
-                $"no dynamic factor: method C ends at a speed parameter of 3 m/s; it is {parameter:0.###} m/s");
+                $"no dynamic factor: method C ends at a speed parameter of 3 m/s; it is {parameter / MillimetresPerMetre:0.###} m/s");
         }
 
         var load = Math.Max(Impossible.Positive(lineLoad, "the line load"), LeastLineLoad);
-        var speed = parameter * (parameter <= 0.2 ? 2 : 2.071 - 0.357 * parameter);
+        var metres = parameter / MillimetresPerMetre;
+        var speed = metres * (metres <= 0.2 ? 2 : 2.071 - 0.357 * metres);
         var spur = 1 + (row.Spur / load + SpurK2) * speed;
         var helical = 1 + (row.Helical / load + HelicalK2) * speed;
         return spur - Overlap.UpToOne(overlapRatio) * (spur - helical);

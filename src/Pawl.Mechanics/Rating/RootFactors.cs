@@ -135,7 +135,7 @@ public static class RootFactors
     /// <remarks>
     /// <code>1 for ε_αn ≤ 2.05 or a coarse gear; 2.366 − 0.666·ε_αn up to ε_αn = 2.5; 0.7 beyond</code>
     /// Symbols: ε_αn transverse contact ratio of the virtual gear.<br/>
-    /// Source: ISO 6336-3:2006, deep tooth factor (from memory).<br/>
+    /// Source: ISO 6336-3:2006, deep tooth factor; as printed in UR M56.3.7.<br/>
     /// Valid for: the reduction only where the flanks are of accuracy grade 4 or finer and shaped for the deflection
     /// (<paramref name="precise"/>); 1 is on the safe side.
     /// </remarks>

@@ -8,14 +8,14 @@ namespace Pawl.Mechanics.Tests.Rating;
 
 public class LoadFactorTests
 {
-    // 5 m/s, 20 teeth, u = 3: s = 5·0.2·√0.9 = 0.948683. Grade 6, 100 N/mm: 1 + (0.149 + 0.0193)·s·(2.071 − 0.357·s) = 1.276588.
+    // 5 m/s, 20 teeth, u = 3: s = 5·0.2·√0.9 = 0.948683 m/s. Grade 6, 100 N/mm: 1 + (0.149 + 0.0193)·s·(2.071 − 0.357·s) = 1.276588.
     [Fact]
     public void The_dynamic_factor_follows_method_C()
     {
         var parameter = DynamicFactor.Parameter(5000, 20, 3);
 
-        Assert.Equal(0.9486833, parameter, 5e-8);
-        Assert.Equal(parameter, DynamicFactor.Parameter(-5000, 20, -3), 1e-15);
+        Assert.Equal(948.6833, parameter, 5e-5);
+        Assert.Equal(parameter, DynamicFactor.Parameter(-5000, 20, -3), 1e-12);
         Assert.Equal(1.27658811, DynamicFactor.MethodC(parameter, 100, 6, 0), 5e-9);
         Assert.Equal(1.276588, DynamicFactor.MethodC(parameter, 20, 6, 0), 5e-7);
     }
@@ -26,13 +26,13 @@ public class LoadFactorTests
     [InlineData(2.5, 1.232873)]
     [InlineData(0.5, 1.254731)]
     public void Overlap_leads_from_spur_to_helical(double overlap, double factor) =>
-        Assert.Equal(factor, DynamicFactor.MethodC(0.9486833, 100, 6, overlap), 1e-6);
+        Assert.Equal(factor, DynamicFactor.MethodC(948.6833, 100, 6, overlap), 1e-6);
 
-    // 2 at s = 0.2 against 2.071 − 0.0714 = 1.9996: the two branches of K₃ meet, as a printed line must.
+    // 2 at s = 0.2 m/s against 2.071 − 0.0714 = 1.9996: the two branches of K₃ meet, as a printed line must.
     [Fact]
     public void The_branches_of_the_speed_factor_meet() =>
         Assert.Equal(
-            DynamicFactor.MethodC(0.2, 150, 8, 0), DynamicFactor.MethodC(Math.BitIncrement(0.2), 150, 8, 0), 1e-4);
+            DynamicFactor.MethodC(200, 150, 8, 0), DynamicFactor.MethodC(Math.BitIncrement(200.0), 150, 8, 0), 1e-4);
 
     // A common factor ties the rows of spur and helical gears; what it is may be lost, but a misprint would break it. The two
     // smallest values have one decimal on some 2, so rounding leaves them 0.88 to 0.93.
@@ -51,21 +51,21 @@ public class LoadFactorTests
 
     [Fact]
     public void Coarser_grades_faster_gears_and_lighter_loads_have_more_dynamics() =>
-        Gen.Select(Gen.Double[0.01, 2.5], Gen.Double[100, 900], Gen.Int[3, 9], Gen.Double[0, 1]).Sample((s, load, grade, overlap) =>
+        Gen.Select(Gen.Double[10, 2500], Gen.Double[100, 900], Gen.Int[3, 9], Gen.Double[0, 1]).Sample((s, load, grade, overlap) =>
         {
             var factor = DynamicFactor.MethodC(s, load, grade, overlap);
             return factor > 1
                 && DynamicFactor.MethodC(s, load, grade + 1, overlap) > factor
-                && DynamicFactor.MethodC(s + 0.1, load, grade, overlap) > factor
+                && DynamicFactor.MethodC(s + 100, load, grade, overlap) > factor
                 && DynamicFactor.MethodC(s, load + 50, grade, overlap) < factor;
         });
 
     [Theory]
-    [InlineData(3.01, 100, 6, 0, "ends at a speed parameter of 3 m/s")]
-    [InlineData(1, 100, 2, 0, "grades 3 to 10; this one is 2")]
-    [InlineData(1, 100, 11, 0, "grades 3 to 10; this one is 11")]
-    [InlineData(1, 0, 6, 0, "the line load must be above zero")]
-    [InlineData(1, 100, 6, -0.1, "overlap ratio")]
+    [InlineData(3010, 100, 6, 0, "ends at a speed parameter of 3 m/s")]
+    [InlineData(1000, 100, 2, 0, "grades 3 to 10; this one is 2")]
+    [InlineData(1000, 100, 11, 0, "grades 3 to 10; this one is 11")]
+    [InlineData(1000, 0, 6, 0, "the line load must be above zero")]
+    [InlineData(1000, 100, 6, -0.1, "overlap ratio")]
     public void Outside_of_method_C_there_is_no_dynamic_factor(double s, double load, int grade, double overlap, string reason) =>
         Refusal.Says(reason, () => DynamicFactor.MethodC(s, load, grade, overlap));
 

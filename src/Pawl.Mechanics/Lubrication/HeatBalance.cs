@@ -1,0 +1,60 @@
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Lubrication;
+
+/// <summary>How warm the oil becomes.</summary>
+public static class HeatBalance
+{
+    /// <summary>Temperature of the sump of a housing that gives off its loss to still air, °C.</summary>
+    /// <remarks>
+    /// <code>θ_S = θ_a + P / (k · A)</code>
+    /// Symbols: θ_a temperature around, °C; P loss, N·mm/s (1 W = 1000 N·mm/s); k heat transmittance, N/(mm·s·K) (1 W/(m²·K) =
+    /// 10⁻³ N/(mm·s·K)); A area of the housing in the open, mm².<br/>
+    /// Source: balance of heat, as in textbooks of machine design.<br/>
+    /// Valid for: steady running, one temperature of the whole housing.
+    /// </remarks>
+    public static double SumpTemperature(double loss, double transmittance, double area, double ambient) =>
+        ambient + NotNegative(loss) / Conductance(transmittance, area);
+
+    /// <summary>The same where the loss falls or rises with the temperature of the oil, °C.</summary>
+    /// <remarks>
+    /// <code>θ_S = θ_a + P(θ_S) / (k · A), solved by halving</code>
+    /// Symbols: as above; P(θ) loss at the temperature θ, N·mm/s.<br/>
+    /// Source: as above.<br/>
+    /// Valid for: a loss that stays finite; with several balances, which a loss that rises with warmth can have, one of them.
+    /// </remarks>
+    /// <param name="loss">Loss by the temperature of the oil.</param>
+    /// <param name="transmittance">Heat transmittance k.</param>
+    /// <param name="area">Area A.</param>
+    /// <param name="ambient">Temperature around.</param>
+    /// <param name="highest">Temperature above which nobody looks for a balance.</param>
+    public static double SumpTemperature(
+        Func<double, double> loss, double transmittance, double area, double ambient, double highest = 200)
+    {
+        ArgumentNullException.ThrowIfNull(loss);
+        var conductance = Conductance(transmittance, area);
+        double Surplus(double temperature) => NotNegative(loss(temperature)) - conductance * (temperature - ambient);
+
+        var (cool, hot) = (ambient, highest);
+        if (!(ambient < highest) || Surplus(highest) > 0)
+            throw Impossible.Because($"no sump temperature: at {highest:0.#} °C the housing still takes in more heat than it gives off");
+
+        // Above the balance the housing gives off more than it takes in.
+        for (var round = 0; round < 200 && hot - cool > 1e-10; round++)
+        {
+            var middle = (cool + hot) / 2;
+            if (Surplus(middle) > 0)
+                cool = middle;
+            else
+                hot = middle;
+        }
+
+        return (cool + hot) / 2;
+    }
+
+    private static double Conductance(double transmittance, double area) =>
+        Impossible.Positive(transmittance, "the heat transmittance") * Impossible.Positive(area, "the area of the housing");
+
+    private static double NotNegative(double loss) =>
+        loss >= 0 && double.IsFinite(loss) ? loss : throw Impossible.Because($"the loss must not be below zero; it is {loss:0.###} N·mm/s");
+}
