@@ -40,6 +40,7 @@ internal sealed class ORingDraft
         _s.Add(Draft.Text(K.Elastomer, _spec.Elastomer, Key("elastomer")));
         _s.Add(_draft.Number(K.Hardness, _spec.Hardness, 70, "70 IRHD, common practice, no source"));
         _s.Add(Draft.Text(K.Gland, _spec.Gland, ""));
+        _s.Add(Quantity.ComputedText(K.Direction, IsFace ? "axial" : "radial", [_s[K.Gland]]));
         _s.Add(Draft.Text(K.Motion, _spec.Motion, "static", "static"));
         Ring();
         _s.Add(_draft.Dimension(K.Width, _spec.Width, Key("width")));
@@ -54,9 +55,36 @@ internal sealed class ORingDraft
         _s.Add(_draft.Amount(K.Surface, _spec.Surface, Key("surface")));
         if (_spec.Motion is { Value: not "static" })
             _s.Add(_draft.Amount(K.Speed, _spec.Speed, Key("speed")));
+        Rubber();
         Extremes();
-        if (!IsFace)
-            LeadIn();
+        if (IsFace)
+            return;
+
+        LeadIn();
+        _draft.Uses(ExtrusionGapLimit.TableId);
+        var share = _spec.Elastomer?.Value is "VMQ" or "FVMQ" ? 0.5 : 1;
+        _s.Add(Quantity.Compute(
+            K.PermittedGap, [_s[K.Pressure], _s[K.Hardness], _s[K.Elastomer]], v => share * ExtrusionGapLimit.Clearance(v[0], v[1])));
+    }
+
+    /// <summary>What its family of elastomers stands, and how it grows.</summary>
+    private void Rubber()
+    {
+        var oil = _s.Related["train"].Find(T.OilTemperature) ?? Draft.Missing(T.OilTemperature, "duty.oil");
+        _s.Add(Quantity.Compute(K.Service, [oil], v => v[0]));
+        _s.Add(_draft.Amount(K.Swell, _spec.Swell, DefaultSwell, "10 %, common practice, no source"));
+        var elastomer = _s[K.Elastomer];
+        Elastomer? family = null;
+        var reasons = Quantity.MissingReasons([elastomer]);
+        if (reasons.IsEmpty && !Elastomer.TryFind(_spec.Elastomer!.Value, out family, out var unknown))
+            reasons = [unknown];
+        _draft.Uses(Elastomer.TableId);
+        _s.Add(Of(K.Coldest, family?.Coldest));
+        _s.Add(Of(K.Hottest, family?.Hottest));
+        _s.Add(family is { Expansion: null } ? _draft.Assumed(K.Expansion, DefaultExpansion, "2.3·10⁻⁴ 1/K, common practice, no source") : Of(K.Expansion, family?.Expansion));
+
+        Quantity Of(QuantityKind kind, double? value) =>
+            value is { } known ? Quantity.Compute(kind, [elastomer], _ => known) : Quantity.NotEvaluated(kind, [elastomer], reasons);
     }
 
     /// <summary>The ring by its dash number, or by its own dimensions.</summary>
@@ -78,7 +106,7 @@ internal sealed class ORingDraft
 
         _draft.Uses(ORingTable.TableId);
         var (inside, cord) = (ring.Extents.InsideDiameter, ring.Extents.Cord);
-        var origin = Draft.Declared(dash, $"ISO 3601-1, size {ring.Dash}");
+        var origin = Draft.Declared(dash, $"ISO 3601-1, size {ring.Dash}; deviations from memory");
         _s.Add(_draft.Between(K.Inside, origin, ring.InsideDiameter, inside.Least, inside.Greatest));
         _s.Add(_draft.Between(K.Cord, origin, ring.Cord, cord.Least, cord.Greatest));
     }
@@ -99,8 +127,7 @@ internal sealed class ORingDraft
     private void Extremes()
     {
         var geometry = Inputs();
-        var oil = _s.Related["train"].Find(T.OilTemperature) ?? Draft.Missing(T.OilTemperature, "duty.oil");
-        ImmutableArray<Quantity> filled = [.. geometry, _s[K.Width], oil];
+        ImmutableArray<Quantity> filled = [.. geometry, _s[K.Width], _s[K.Service], _s[K.Expansion], _s[K.Swell]];
         GlandExtremes? extremes = null;
         ImmutableArray<string> reasons = Quantity.MissingReasons(geometry);
         if (reasons.IsEmpty)
@@ -142,18 +169,20 @@ internal sealed class ORingDraft
         if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
             return Quantity.NotEvaluated(K.Fill, inputs, reasons);
 
-        var oil = _s.Related["train"][T.OilTemperature].Value;
-        var swell = _spec.Swell?.Value.Coherent ?? DefaultSwell;
-        var service = new RubberService(Expansion, new(oil.Least - 20, oil.Greatest - 20), new(0, swell));
+        var (oil, expansion) = (_s[K.Service].Value, N(K.Expansion));
+        var service = new RubberService(expansion, new(oil.Least - Room, oil.Greatest - Room), new(0, N(K.Swell)));
         var found = Find(Of(_s[K.Width]), service)!.Fill;
-        var nominal = Gland.Fill(cord, height, N(K.Width), Expansion, oil.Nominal - 20);
+        var nominal = Gland.Fill(cord, height, N(K.Width), expansion, oil.Nominal - Room);
         return Quantity.Bounded(K.Fill, new(nominal, Math.Min(nominal, found.Least), Math.Max(nominal, found.Greatest)), inputs);
     }
 
     private const double DefaultSwell = 0.10;
 
-    // Of FKM, NBR and their like, common practice, no source: 1.6 to 2.3·10⁻⁴ 1/K; the greatest counts in the heat.
-    private const double Expansion = 2.3e-4;
+    // Of FKM, NBR and their like 1.6 to 2.3·10⁻⁴ 1/K, common practice, no source: the greatest, where nobody vouched for a value.
+    private const double DefaultExpansion = 2.3e-4;
+
+    // Rings and grooves are measured at 20 °C (ISO 1).
+    private const double Room = 20;
 
     private double? Guided => _spec.Eccentricity?.Value.Coherent;
 

@@ -10,6 +10,11 @@ public static class ORingQuantities
 
     public static readonly QuantityKind Elastomer = Text("elastomer", "Elastomer, code of ISO 1629");
     public static readonly QuantityKind Gland = Text("gland", "Where the groove is");
+    public static readonly QuantityKind Direction = new()
+    {
+        Name = "direction", Title = "Direction of the squeeze", ValueKind = ValueKind.Text, Formula = "radial of a plug or bore, axial of a face", Source = Closed,
+    };
+
     public static readonly QuantityKind Motion = Text("motion", "Static, reciprocating or rotating");
 
     public static readonly QuantityKind Inside = new()
@@ -62,7 +67,7 @@ public static class ORingQuantities
     public static readonly QuantityKind Stretch = new()
     {
         Name = "stretch", Title = "Stretch of the inside diameter", Unit = Units.Percent, Scale = 0.05,
-        Formula = "(D − d_1)/d_1, D the groove of a plug or the rod in a bore; 0 where the ring is the larger", Source = Closed,
+        Formula = "(D − d_1)/d_1, D the groove of a plug or the rod in a bore; below 0 the ring is the larger and lies loose", Source = Closed,
     };
 
     public static readonly QuantityKind Compression = new()
@@ -74,7 +79,8 @@ public static class ORingQuantities
     public static readonly QuantityKind Squeeze = new()
     {
         Name = "squeeze", Title = "Squeeze of the cord", Unit = Units.Percent,
-        Formula = "(d_2′ − h)/d_2′, h the height of the gland with its eccentricity, d_2′ the cord after stretch", Source = Closed, Scale = 0.1,
+        Formula = "(d_2′ − h)/d_2′, d_2′ = d_2·√((d_1 + d_2)/(D + d_2)) the cord stretched over D, or d_2·√((d_1 + d_2)/(D − d_2)) pushed into D",
+        Source = "closed form; the volume of rubber stays", Scale = 0.1,
     };
 
     public static readonly QuantityKind SqueezeLength = new()
@@ -85,14 +91,53 @@ public static class ORingQuantities
     public static readonly QuantityKind Fill = new()
     {
         Name = "gland_fill", Title = "Fill of the gland, hot and swollen", Unit = Units.Percent,
-        Formula = "π/4·d_2′²·(1 + 3·α·ΔT)·(1 + swell)/(h·w)", Source = "closed form; expansion of elastomers common practice, no source",
+        Formula = "π/4·d_2′²·(1 + 3·α·ΔT)·(1 + swell)/(h·w), ΔT from 20 °C; nominal without swell",
+        Source = "closed form; expansion of elastomers common practice, no source",
         Certainty = Certainty.CommonPractice,
+    };
+
+    public static readonly QuantityKind Swell = new()
+    {
+        Name = "swell", Title = "Greatest swell in the oil, by volume", Unit = Units.Percent, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind Expansion = new()
+    {
+        Name = "expansion", Symbol = "α", Title = "Linear expansion of the elastomer, 1/K", Formula = "table elastomers, by elastomer",
+        Source = "common practice, no source", Certainty = Certainty.CommonPractice,
+    };
+
+    public static readonly QuantityKind Service = new()
+    {
+        Name = "service_temperature", Symbol = "T", Title = "Temperature in service: running, coldest, hottest", Unit = Units.Celsius,
+        Formula = "that of the oil", Source = Closed,
+    };
+
+    public static readonly QuantityKind Coldest = new()
+    {
+        Name = "coldest_elastomer", Title = "Coldest that the elastomer seals at, at rest", Unit = Units.Celsius,
+        Formula = "table elastomers, by elastomer",
+        Source = "common practice, no source", Certainty = Certainty.CommonPractice,
+    };
+
+    public static readonly QuantityKind Hottest = new()
+    {
+        Name = "hottest_elastomer", Title = "Hottest that the elastomer stands for good", Unit = Units.Celsius,
+        Formula = "table elastomers, by elastomer",
+        Source = "common practice, no source", Certainty = Certainty.CommonPractice,
     };
 
     public static readonly QuantityKind Gap = new()
     {
         Name = "extrusion_gap", Title = "Widest gap on one side that the ring may be pressed into", Unit = Units.Millimetre,
         Formula = "half the play of the plug and the offset, on one side", Source = Closed, Scale = 0.1,
+    };
+
+    public static readonly QuantityKind PermittedGap = new()
+    {
+        Name = "permitted_gap", Title = "Widest gap that the rubber bridges at its pressure", Unit = Units.Millimetre,
+        Formula = "table o-ring-extrusion-gaps by pressure, in proportion between 70 and 90 IRHD; silicones: half",
+        Source = "common practice; a chart of the trade on a public page", Certainty = Certainty.CommonPractice,
     };
 
     public static readonly QuantityKind Hardness = new()
@@ -141,7 +186,7 @@ public static class ORingQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Elastomer, Hardness, Gland, Motion, Inside, Cord, Bore, Plug, Groove, Depth, Width, Land, Eccentricity, Height, Stretch, Compression, Squeeze,
-        SqueezeLength, Fill, Gap, Pressure, Surface, Speed, LeadInLength, LeadInAngle, LeadInNeeded,
+        Elastomer, Hardness, Gland, Direction, Motion, Inside, Cord, Bore, Plug, Groove, Depth, Width, Land, Eccentricity, Height, Stretch, Compression, Squeeze,
+        SqueezeLength, Swell, Expansion, Service, Coldest, Hottest, Fill, Gap, PermittedGap, Pressure, Surface, Speed, LeadInLength, LeadInAngle, LeadInNeeded,
     ];
 }

@@ -37,10 +37,14 @@ internal static class ORingReader
 
         if (dash is not null && (inside is not null || cord is not null))
             reader.Report(SpecDiagnostics.ExclusiveKeys(dash.Span, reader.ObjectPath, "as568", inside is not null ? "inside" : "cord"));
-        if (width is not null && land is not null && width.Value.Nominal.Coherent >= land.Value.Coherent)
+        Below("width", width, land?.Value.Coherent, $"less than the land of {land?.Text}", "The groove would leave nothing of the land.");
+        Below("plug", plug, bore?.Value.Nominal.Coherent, $"no more than the bore of {bore?.Text}", "The plug would not go into its bore.", orEqual: true);
+        if (gland is { Value: "plug" })
+            Below("groove", groove, plug?.Value.Nominal.Coherent, $"less than the plug of {plug?.Text}", "The groove is cut into the plug.");
+        if (gland is { Value: "bore" } && groove is not null && bore is not null && groove.Value.Nominal.Coherent <= bore.Value.Nominal.Coherent)
         {
             reader.Report(SpecDiagnostics.OutOfRange(
-                width.Span, reader.PathOf("width"), width.Text, $"less than the land of {land.Text}", "The groove would leave nothing of the land."));
+                groove.Span, reader.PathOf("groove"), groove.Text, $"more than the bore of {bore.Text}", "The groove is cut into the bore."));
         }
 
         return gland is null
@@ -68,6 +72,12 @@ internal static class ORingReader
                 Swell = swell,
                 Speed = speed,
             };
+
+        void Below(string key, Stated<Toleranced>? value, double? limit, string range, string hint, bool orEqual = false)
+        {
+            if (value?.Value.Nominal.Coherent is { } found && (orEqual ? found > limit : found >= limit))
+                reader.Report(SpecDiagnostics.OutOfRange(value.Span, reader.PathOf(key), value.Text, range, hint));
+        }
     }
 
     private static LeadInSpec? LeadIn(MapReader reader)
@@ -75,6 +85,8 @@ internal static class ORingReader
         var angle = reader.Amount("angle", Dimension.OfAngle, AmountRange.Positive, required: true);
         var length = reader.Amount("length", Dimension.OfLength, AmountRange.Positive, required: true);
         reader.Finish();
+        if (angle is not null && angle.Value.Coherent >= Math.PI / 2)
+            reader.Report(SpecDiagnostics.OutOfRange(angle.Span, reader.PathOf("angle"), angle.Text, "less than 90°", "From the axis: 15° to 30° is usual."));
         return angle is null || length is null ? null : new() { Angle = angle, Length = length };
     }
 }
