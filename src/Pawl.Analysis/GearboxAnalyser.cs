@@ -1,6 +1,7 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
+using Pawl.Analysis.Seals;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -36,6 +37,7 @@ public static class GearboxAnalyser
             PartFeatureDraft.AddAll(draft, gear, subject);
         }
 
+        ORingDraft.AddAll(draft, subject);
         return Finish(draft, train.Topology);
     }
 

@@ -1,6 +1,7 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
+using Pawl.Analysis.Seals;
 using Pawl.Analysis.Trains;
 
 namespace Pawl.Analysis;
@@ -50,9 +51,12 @@ public static class SubjectKinds
             .With("pinion", () => Gear)
             .With("passed", () => Gear);
 
+    public static readonly SubjectKind ORing =
+        new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
+
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, ORing];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -32,7 +32,7 @@ internal static class DimensionNames
         (new(Length: 2, Mass: 1, Time: -2, Angle: -1), "torsional stiffness"),
         (new(Length: -2, Mass: 1, Time: -2), "stiffness per area"),
         (new(Length: 1, Mass: 1, Time: -3, Temperature: -1), "thermal conductivity"),
-        (new(Mass: 1, Time: -3, Temperature: -1), "heat transfer coefficient"),
+        (Dimension.OfHeatTransfer, "heat transfer coefficient"),
         (new(Length: 2, Mass: 1, Time: -3, Temperature: -1), "thermal conductance"),
         (new(Length: -2, Mass: -1, Time: 3, Temperature: 1), "thermal resistance"),
         (new(Length: 2, Time: -2, Temperature: -1), "specific heat capacity"),

@@ -27,7 +27,6 @@ internal static class UnitRows
     private static readonly Dimension s_dynamicViscosity = new(Length: -1, Mass: 1, Time: -1);
     private static readonly Dimension s_torsionalStiffness = new(Length: 2, Mass: 1, Time: -2, Angle: -1);
     private static readonly Dimension s_thermalConductivity = new(Length: 1, Mass: 1, Time: -3, Temperature: -1);
-    private static readonly Dimension s_heatTransfer = new(Mass: 1, Time: -3, Temperature: -1);
     private static readonly Dimension s_specificHeat = new(Length: 2, Time: -2, Temperature: -1);
     private static readonly Dimension s_inertia = new(Length: 2, Mass: 1);
     private static readonly Dimension s_acceleration = new(Length: 1, Time: -2);
@@ -190,7 +189,7 @@ internal static class UnitRows
         Row("N·m/′", s_torsionalStiffness, 1e3 / (Degree / 60), "Nm/′ N·m/arcmin Nm/arcmin"),
 
         Row("W/(m·K)", s_thermalConductivity, 1),
-        Row("W/(m²·K)", s_heatTransfer, 1e-3),
+        Row("W/(m²·K)", Dimension.OfHeatTransfer, 1e-3),
         Row("J/(kg·K)", s_specificHeat, 1e6),
         Row("kJ/(kg·K)", s_specificHeat, 1e9),
 

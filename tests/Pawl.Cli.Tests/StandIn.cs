@@ -48,6 +48,8 @@ internal static class StandIn
         {
             if (File.Exists(Path.Combine(at, "pawl.yaml")))
                 return new ProjectView { Root = at, File = Path.Combine(at, "pawl.yaml") };
+            if (Directory.Exists(Path.Combine(at, ".git")))
+                break;
         }
 
         return new ProjectView { Root = folder };

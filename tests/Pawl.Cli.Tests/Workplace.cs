@@ -7,7 +7,12 @@ namespace Pawl.Cli.Tests;
 /// <summary>A folder of its own with the command line in it.</summary>
 internal sealed class Workplace : IDisposable
 {
-    public Workplace() => Folder = Directory.CreateTempSubdirectory("pawl-test-").FullName;
+    // The root of a repository ends the search for a project file, so that one above the temporary folder is not found.
+    public Workplace()
+    {
+        Folder = Directory.CreateTempSubdirectory("pawl-test-").FullName;
+        Directory.CreateDirectory(PathOf(".git"));
+    }
 
     /// <summary>The working folder.</summary>
     public string Folder { get; }

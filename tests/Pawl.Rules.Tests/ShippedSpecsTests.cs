@@ -36,6 +36,8 @@ public class ShippedSpecsTests
     [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel")]
     [InlineData("tarn-120-overload", "rating/bending-safety rating/contact-safety")]
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened rating/contact-safety rating/peak-contact")]
+    [InlineData("tarn-120-starved-ring", "seal/squeeze-static")]
+    [InlineData("beck-90-overfilled-gland", "seal/gland-fill")]
     public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
     {
         var failing = Failing($"specs/faulty/{name}.yaml");
@@ -53,6 +55,8 @@ public class ShippedSpecsTests
     [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel", 9)]
     [InlineData("tarn-120-overload", "rating/contact-safety", 8)]
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened", 12)]
+    [InlineData("tarn-120-starved-ring", "seal/squeeze-static", 8)]
+    [InlineData("beck-90-overfilled-gland", "seal/gland-fill", 8)]
     public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
     {
         var file = $"specs/faulty/{name}.yaml";

@@ -154,12 +154,15 @@ public sealed class Quantity
         : value.Value.IsExact ? Computed(kind, value.Value.Nominal, [value])
         : Widened(kind, [value], value.Value);
 
-    private static Quantity Widened(QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds)
+    /// <summary>A value whose least and greatest the mechanics knows in closed form; it counts as one tolerance from there on.</summary>
+    public static Quantity Bounded(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) => Widened(kind, inputs, bounds, isWide: false);
+
+    private static Quantity Widened(QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds, bool isWide = true)
     {
         var quantity = new Quantity(kind, Origin.Computed.Instance, inputs)
         {
             Value = bounds,
-            IsBounded = true,
+            IsBounded = isWide,
             Serial = Interlocked.Increment(ref widened),
             Corners = [bounds.Least, bounds.Greatest],
         };

@@ -18,6 +18,13 @@ public sealed class ExampleAttribute(string text) : Attribute
     public string Text { get; } = text;
 }
 
+/// <summary>The key in the YAML, where it is not the property's name in small letters.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class YamlKeyAttribute(string name) : Attribute
+{
+    public string Name { get; } = name;
+}
+
 /// <summary>The words that a field accepts.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class OneOfAttribute(params string[] words) : Attribute

@@ -46,6 +46,9 @@ public sealed record GearboxSpec
     [Display(Name = "Train", Description = "Bodies, gears and meshes as a graph.")]
     public TrainSpec? Train { get; init; }
 
+    [Display(Name = "O-rings", Description = "O-rings by name, each in its gland.")]
+    public Named<ORingSpec> ORings { get; init; } = Named<ORingSpec>.Empty;
+
     [Display(Name = "Concessions", Description = "Permissions to use what does not conform (ISO 9000).")]
     public ImmutableArray<ConcessionSpec> Concessions { get; init; } = [];
 }

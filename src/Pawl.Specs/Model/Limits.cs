@@ -42,6 +42,10 @@ public static class Limits
     public const double LeastPoisson = 0;
     public const double GreatestPoisson = 0.5;
 
+    public const int LeastDash = 1;
+    public const int GreatestDash = 475;
+    public const double LeastIrhd = 30;
+    public const double GreatestIrhd = 100;
     public const int LeastAccuracyGrade = 1;
     public const int GreatestAccuracyGrade = 12;
     public const double LeastLoadFactor = 1;

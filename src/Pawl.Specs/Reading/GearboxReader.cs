@@ -23,6 +23,7 @@ internal static class GearboxReader
         var duty = reader.Map("duty") is { } dutyMap ? DutyReader.Read(dutyMap, catalogue) : null;
         var tolerances = reader.Map("tolerances") is { } tolerancesMap ? Tolerances(tolerancesMap) : null;
         var train = reader.Map("train") is { } trainMap ? TrainReader.Read(trainMap, catalogue) : null;
+        var oRings = reader.Named("o_rings", ORingReader.Read);
         var concessions = reader.Items("concessions", Concession);
         reader.Finish();
 
@@ -41,6 +42,7 @@ internal static class GearboxReader
                 Duty = duty,
                 Tolerances = tolerances,
                 Train = train,
+                ORings = new(oRings, ring => ring.Name.Value),
                 Concessions = concessions,
             };
     }

@@ -66,7 +66,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             if (property.GetCustomAttribute<NotAKeyAttribute>() is not null || property.SetMethod is null)
                 continue;
 
-            var key = PropertyName.Of(property.Name);
+            var key = property.GetCustomAttribute<YamlKeyAttribute>()?.Name ?? PropertyName.Of(property.Name);
             var isVersion = key == "pawl";
             var value = new JsonSchemaProperty();
             schema.Properties[key] = value;
