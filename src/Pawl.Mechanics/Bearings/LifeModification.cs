@@ -19,7 +19,9 @@ public static class LifeModification
     {
         var n = Math.Abs(Impossible.NotZero(relativeSpeed, "the speed of one ring against the other")) * 30 / Math.PI;
         var root = Math.Sqrt(Impossible.Positive(pitchDiameter, "the pitch diameter"));
-        return (n < 1000 ? 45_000 * Math.Pow(n, -0.83) : 4500 / Math.Sqrt(n)) / root;
+
+        // A speed stated as 1000 1/min may come back from rad/s a hair below.
+        return (n < 1000 * (1 - 1e-9) ? 45_000 * Math.Pow(n, -0.83) : 4500 / Math.Sqrt(n)) / root;
     }
 
     /// <summary>Viscosity ratio κ = ν/ν₁, 1: above 1 a film parts the surfaces.</summary>

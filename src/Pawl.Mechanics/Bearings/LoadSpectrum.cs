@@ -38,7 +38,7 @@ public static class LoadSpectrum
     /// <remarks>
     /// <code>P_m ≈ (P_min + 2·P_max)/3</code>
     /// Source: textbooks of machine design, from memory.<br/>
-    /// Valid for: balls, within a twentieth above; exact at P_min = P_max only. With P_min = 0 the integral gives 0.63, not 0.67.
+    /// Valid for: balls: up to 8.4 % above the integral of P³, never below; exact at P_min = P_max.
     /// </remarks>
     public static double MeanOfRamp(double least, double greatest) =>
         (DynamicLoad.NotNegative(least, "the least load") + 2 * DynamicLoad.NotNegative(greatest, "the greatest load")) / 3;
