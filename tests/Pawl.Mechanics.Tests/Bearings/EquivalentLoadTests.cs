@@ -54,6 +54,16 @@ public class EquivalentLoadTests
         Assert.Equal(1500, DynamicLoad.Equivalent(new(BearingKind.NeedleRoller), 1500, 0), 1e-9);
     }
 
+    // ISO 281: the thrust counts from F_a/F_r = e on, 0.80 at 30°, and in two rows with Y₁ = 0.78 before.
+    [Fact]
+    public void Thrust_begins_to_count_at_the_limit()
+    {
+        Assert.Equal(1000, DynamicLoad.Equivalent(Angular(30), 1000, 799), 1e-9);
+        Assert.Equal(0.39 * 1000 + 0.76 * 900, DynamicLoad.Equivalent(Angular(30), 1000, 900), 1e-9);
+        Assert.Equal(1000 + 0.78 * 799, DynamicLoad.Equivalent(Angular(30, 2), 1000, 799), 1e-9);
+        Assert.Equal(0.63 * 1000 + 1.24 * 801, DynamicLoad.Equivalent(Angular(30, 2), 1000, 801), 1e-9);
+    }
+
     // A data sheet of a bearing of 40°, on a public page: e = 1.14, X = 0.35, Y = 0.57, Y₀ = 0.26. Other angles of ISO 281 from memory.
     [Theory]
     [InlineData(40, 1.14, 0.35, 0.57)]
