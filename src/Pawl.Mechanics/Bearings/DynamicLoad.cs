@@ -19,7 +19,8 @@ public static class DynamicLoad
     /// <param name="radial">Radial load F_r, N, a magnitude.</param>
     /// <param name="axial">Axial load F_a, N, a magnitude.</param>
     /// <param name="axialRatio">
-    /// f₀·F_a/C₀ of <see cref="AxialRatio"/>; only for deep groove balls and a contact angle of 15°, and not without axial load.
+    /// f₀·F_a/C₀ of <see cref="AxialRatio"/>; only for deep groove balls and a contact angle of 15°, and of one row only
+    /// where F_a is above the least e of the table times F_r.
     /// </param>
     /// <remarks>
     /// <code>P = X·F_r + Y·F_a</code>
@@ -30,6 +31,11 @@ public static class DynamicLoad
     {
         NotNegative(radial, "the radial load");
         if (NotNegative(axial, "the axial load") == 0)
+            return radial;
+
+        // Up to the least e of the rows the thrust does not count in one row, whatever the ratio.
+        if (axialRatio is null && type is { Rows: 1, Kind: BearingKind.DeepGrooveBall or BearingKind.AngularContactBall }
+            && axial <= Factors(type, 0).Limit * radial)
             return radial;
 
         return Factors(type, axialRatio).Equivalent(radial, axial);

@@ -29,18 +29,54 @@ public class EquivalentLoadTests
     public void A_textbook_load_is_met() =>
         Assert.Equal(9.294, DynamicLoad.Equivalent(s_deep, 1.2 * 7, 3, 12.3 * 3 / 34), 0.015);
 
-    // ISO 281:2007: rows of the table, and halfway between two of them. From memory.
+    // Table of ABMA in Rules of Thumb for Mechanical Engineers, on a public page: F_a/(i·Z·D_w²) in lb/in², e and Y, the same for one row
+    // and two. 1 lb/in² = 0.0068948 MPa; ISO's ratio f₀·F_a/C₀ is the same number in MPa, rounded to three figures.
     [Theory]
-    [InlineData(0.172, 0.19, 2.30)]
-    [InlineData(1.38, 0.30, 1.45)]
-    [InlineData(6.89, 0.44, 1.00)]
-    [InlineData((1.38 + 2.07) / 2, 0.32, 1.38)]
-    public void Factors_of_deep_groove_balls_lie_on_the_rows_and_between(double ratio, double limit, double factor)
+    [InlineData(24.92, 0.19, 2.30)]
+    [InlineData(50.03, 0.22, 1.99)]
+    [InlineData(99.91, 0.26, 1.71)]
+    [InlineData(149.35, 0.28, 1.55)]
+    [InlineData(200.10, 0.30, 1.45)]
+    [InlineData(300.15, 0.34, 1.31)]
+    [InlineData(500.25, 0.38, 1.15)]
+    [InlineData(749.65, 0.42, 1.04)]
+    [InlineData(999.05, 0.44, 1.00)]
+    public void Factors_of_deep_groove_balls_match_the_print(double poundsPerSquareInch, double limit, double factor)
     {
-        var factors = DynamicLoad.Factors(s_deep, ratio);
-        Assert.Equal(limit, factors.Limit, 1e-12);
-        Assert.Equal(factor, factors.AxialAbove, 1e-12);
+        foreach (var rows in new[] { 1, 2 })
+        {
+            var factors = DynamicLoad.Factors(new(BearingKind.DeepGrooveBall, 0, rows), poundsPerSquareInch * 0.0068948);
+            Assert.Equal(limit, factors.Limit, 0.001);
+            Assert.Equal(factor, factors.AxialAbove, 0.005);
+            Assert.Equal((1, 0, 0.56), (factors.RadialUpTo, factors.AxialUpTo, factors.RadialAbove));
+        }
+    }
+
+    // Halfway between two rows lies halfway between their factors.
+    [Fact]
+    public void Between_rows_the_factors_follow_straight_lines()
+    {
+        var factors = DynamicLoad.Factors(s_deep, (1.38 + 2.07) / 2);
+        Assert.Equal((0.32, 1.38), (Math.Round(factors.Limit, 12), Math.Round(factors.AxialAbove, 12)));
         Assert.Null(factors.Remark);
+    }
+
+    // Khurmi and Gupta, Machine Design, table 27.4 on a public page: 40°, one row 0.35, 0.57, two back to back 1, 0.55, 0.57, 0.93, e = 1.14.
+    [Fact]
+    public void Factors_of_a_textbook_for_forty_degrees_are_met()
+    {
+        Assert.Equal(new LoadFactors(1.14, 1, 0, 0.35, 0.57), DynamicLoad.Factors(Angular(40)));
+        Assert.Equal(new LoadFactors(1.14, 1, 0.55, 0.57, 0.93), DynamicLoad.Factors(Angular(40, 2)));
+    }
+
+    // At F_a ≤ 0.19·F_r no row lets the thrust count, so the ratio need not be known.
+    [Fact]
+    public void A_little_thrust_needs_no_ratio()
+    {
+        Assert.Equal(1000, DynamicLoad.Equivalent(s_deep, 1000, 190));
+        Assert.Equal(1000, DynamicLoad.Equivalent(Angular(15), 1000, 380));
+        Refusal.Says("which is not stated", () => DynamicLoad.Equivalent(s_deep, 1000, 191));
+        Refusal.Says("which is not stated", () => DynamicLoad.Equivalent(Angular(15, 2), 1000, 100));
     }
 
     // Worked with the rows above: 0.56·2000 + 1.45·1000 = 2570; below e the radial load counts alone.
@@ -197,7 +233,7 @@ public class EquivalentLoadTests
         Refusal.Says("no axial load on its raceways", () => StaticLoad.Equivalent(new(BearingKind.CylindricalRoller), 100, 1));
         Refusal.Says("no factors for a contact angle of 33°, only for 15°, 20°", () => DynamicLoad.Equivalent(Angular(33), 100, 1));
         Refusal.Says("no factors for a contact angle of 33°", () => StaticLoad.Equivalent(Angular(33), 100, 1));
-        Refusal.Says("depend on f₀·F_a/C₀, which is not stated", () => DynamicLoad.Equivalent(s_deep, 100, 1));
+        Refusal.Says("depend on f₀·F_a/C₀, which is not stated", () => DynamicLoad.Equivalent(s_deep, 100, 50));
         Refusal.Says("the radial load must not be below zero", () => DynamicLoad.Equivalent(s_deep, -1, 0));
         Refusal.Says("has no contact angle", () => new BearingType(BearingKind.DeepGrooveBall, 0.1).ContactAngle);
         Refusal.Says("the contact angle must lie between", () => new BearingType(BearingKind.AngledRoller).ContactAngle);
