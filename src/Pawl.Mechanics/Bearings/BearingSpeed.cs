@@ -38,10 +38,17 @@ public static class BearingSpeed
     public static double Number(double relativeSpeed, double meanDiameter) =>
         Math.Abs(Impossible.Finite(relativeSpeed, "the speed")) * 30 / Math.PI * Impossible.Positive(meanDiameter, "the mean diameter");
 
-    /// <summary>Speed number that a kind of bearing bears under a lubrication, mm/min: the least and greatest that are told.</summary>
-    /// <param name="kind">deep groove ball, angular contact ball, cylindrical roller, needle roller, tapered roller; full complement behind.</param>
+    /// <summary>
+    /// Speed number that a kind of bearing bears under a lubrication, mm/min: the least and greatest that are told.
+    /// </summary>
+    /// <param name="kind">
+    /// deep groove ball, angular contact ball, cylindrical roller, needle roller, tapered roller; full complement behind.
+    /// </param>
     /// <param name="lubrication">grease, bath, jet, contact seals.</param>
-    /// <remarks>Source: common practice, no source; table <c>bearing-speed-guides</c>. Valid for: a guide where the supplier states no speed.</remarks>
+    /// <remarks>
+    /// Source: common practice, no source; table <c>bearing-speed-guides</c>. Valid for: a guide where the supplier states no
+    /// speed.
+    /// </remarks>
     public static Extent Guide(string kind, string lubrication)
     {
         var guides = s_guides.IsDefault ? s_guides = Read() : s_guides;

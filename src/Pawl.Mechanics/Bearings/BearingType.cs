@@ -26,7 +26,9 @@ public sealed record BearingType
 {
     /// <param name="kind">What rolls.</param>
     /// <param name="contactAngle">Nominal contact angle α, rad; zero but for angular contact and angled rollers.</param>
-    /// <param name="rows">Rows i, 1 or 2. Two single bearings that carry as one, face to face or back to back, count as two rows.</param>
+    /// <param name="rows">
+    /// Rows i, 1 or 2. Two single bearings that carry as one, face to face or back to back, count as two rows.
+    /// </param>
     public BearingType(BearingKind kind, double contactAngle = 0, int rows = 1)
     {
         if (rows is not (1 or 2))

@@ -29,8 +29,8 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
     /// <remarks>
     /// <code>last two digits: 00 10 mm, 01 12 mm, 02 15 mm, 03 17 mm, from 04 five times the number; one last digit: the bore itself</code>
     /// Source: ISO 15 for the dimensions; the numbers of deep groove ball bearings are common to the trade.<br/>
-    /// Valid for: deep groove ball bearings of the series 618, 619, 60, 62 and 63 that the table has. What follows the digits says
-    /// nothing of the size and is not read.
+    /// Valid for: deep groove ball bearings of the series 618, 619, 60, 62 and 63 that the table has. What follows the digits
+    /// says nothing of the size and is not read.
     /// </remarks>
     public static BoundaryDimensions OfDesignation(string designation)
     {

@@ -69,8 +69,8 @@ public static class Contamination
                 return row.Factor(viscosityRatio, pitchDiameter);
         }
 
-        throw Impossible.Because(
-            $"there is no cleanliness of grease `{@class}`; there are {string.Join(", ", Rows().Where(row => row.Supply == LubricantSupply.Grease).Select(row => row.Class))}");
+        var known = Rows().Where(row => row.Supply == LubricantSupply.Grease).Select(row => row.Class);
+        throw Impossible.Because($"there is no cleanliness of grease `{@class}`; there are {string.Join(", ", known)}");
     }
 
     /// <summary>Least and greatest contamination factor e_C of a class in words, 1; a cautious reader takes the least.</summary>
@@ -78,8 +78,8 @@ public static class Contamination
     /// <param name="pitchDiameter">D_pw, mm.</param>
     /// <remarks>
     /// Source: ISO 281:2007, values of the contamination factor; table <c>iso281-contamination-classes</c>.<br/>
-    /// Valid for: a guide only. Oil that the gears' own wear has gone into is of typical contamination unless changed after running in
-    /// (common practice, no source).
+    /// Valid for: a guide only. Oil that the gears' own wear has gone into is of typical contamination unless changed after
+    /// running in (common practice, no source).
     /// </remarks>
     public static Extent OfClass(string @class, double pitchDiameter)
     {
@@ -101,7 +101,9 @@ public static class Contamination
         return parts.Length is 2 or 3
             && int.TryParse(parts[^2], NumberStyles.None, CultureInfo.InvariantCulture, out var six)
             && int.TryParse(parts[^1], NumberStyles.None, CultureInfo.InvariantCulture, out var fourteen)
-            && (parts.Length == 2 || parts[0] is "-" or "–" or "—" || int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out _))
+            && (parts.Length == 2
+                || parts[0] is "-" or "–" or "—"
+                || int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out _))
             ? (six, fourteen)
             : throw Impossible.Because($"`{code}` is no cleanliness code of ISO 4406; write it like -/17/14");
     }

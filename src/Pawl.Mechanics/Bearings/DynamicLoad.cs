@@ -46,9 +46,10 @@ public static class DynamicLoad
     /// <code>deep groove: X = 0.56, e and Y by the ratio;  angular contact: by α, at 15° by the ratio</code>
     /// <code>rollers at α: e = 1.5·tan α;  one row X = 0.4, Y = 0.4·cot α;  two rows Y₁ = 0.45·cot α, X₂ = 0.67, Y₂ = 0.67·cot α</code>
     /// Symbols: α contact angle, rad; ratio f₀·F_a/C₀, 1.<br/>
-    /// Source: ISO 281:2007, factors of radial bearings; tables <c>iso281-deep-groove-factors</c>, <c>iso281-angular-contact-factors</c>.<br/>
-    /// Valid for: normal internal clearance; between rows straight lines. Outside the rows the last one holds, and the remark says
-    /// so. A contact angle of ball bearings must be one of the table's.
+    /// Source: ISO 281:2007, factors of radial bearings; tables <c>iso281-deep-groove-factors</c>,
+    /// <c>iso281-angular-contact-factors</c>.<br/>
+    /// Valid for: normal internal clearance; between rows straight lines. Outside the rows the last one holds, and the remark
+    /// says so. A contact angle of ball bearings must be one of the table's.
     /// </remarks>
     public static LoadFactors Factors(BearingType type, double? axialRatio = null)
     {
@@ -69,8 +70,7 @@ public static class DynamicLoad
                     : new(1.5 * tangent, 1, 0.45 / tangent, 0.67, 0.67 / tangent);
 
             default:
-                throw Impossible.Because(
-                    $"a {BearingType.Name(type.Kind)} bearing carries no axial load on its raceways; flanges that do are rated by their supplier");
+                throw NoThrust(type);
         }
     }
 
@@ -121,18 +121,24 @@ public static class DynamicLoad
     internal static ImmutableArray<ImmutableArray<double>> OfAngle(ImmutableArray<ImmutableArray<double>> rows, double angle) =>
         [.. rows.Where(row => Math.Abs(row[0] - angle * 180 / Math.PI) < 0.01)];
 
-    internal static ArgumentOutOfRangeException NoAngle(ImmutableArray<ImmutableArray<double>> rows, double angle) =>
-        Impossible.Because(
-            $"the source has no factors for a contact angle of {angle * 180 / Math.PI:0.###}°, only for {string.Join("°, ", rows.Select(row => row[0]).Distinct())}°");
+    internal static ArgumentOutOfRangeException NoAngle(ImmutableArray<ImmutableArray<double>> rows, double angle)
+    {
+        var known = string.Join("°, ", rows.Select(row => row[0]).Distinct());
+        return Impossible.Because(
+            $"the source has no factors for a contact angle of {angle * 180 / Math.PI:0.###}°, only for {known}°");
+    }
+
+    /// <summary>Why cylindrical and needle rollers have no axial load.</summary>
+    internal static ArgumentOutOfRangeException NoThrust(BearingType type) => Impossible.Because(
+        $"a {BearingType.Name(type.Kind)} bearing carries no axial load on its raceways; its supplier rates flanges that do");
 
     private static (double Place, string? Remark) Place(double first, double last, double? ratio)
     {
         if (ratio is not { } value)
             throw Impossible.Because($"the factors of this bearing depend on f₀·F_a/C₀, which is not stated");
 
-        NotNegative(value, "f₀·F_a/C₀");
-        return (Math.Clamp(value, first, last), value < first || value > last
-            ? FormattableString.Invariant($"f₀·F_a/C₀ is {value:0.###}, outside the table of ISO 281; its nearest row, {Math.Clamp(value, first, last)}, is taken")
-            : null);
+        var place = Math.Clamp(NotNegative(value, "f₀·F_a/C₀"), first, last);
+        return (place, place == value ? null : FormattableString.Invariant(
+            $"f₀·F_a/C₀ is {value:0.###}, outside the table of ISO 281; its nearest row, {place}, is taken"));
     }
 }

@@ -13,7 +13,9 @@ public static class InducedThrust
     /// <summary>Axial force that a radial load sets free in a bearing at a contact angle, N.</summary>
     /// <param name="type">One row at a contact angle.</param>
     /// <param name="radial">Radial load F_r, N.</param>
-    /// <param name="axialRatio">f₀·F_a/C₀, for a contact angle of 15° only; F_a is what comes of it, so go round once or twice.</param>
+    /// <param name="axialRatio">
+    /// f₀·F_a/C₀, for a contact angle of 15° only; F_a is what comes of it, so go round once or twice.
+    /// </param>
     /// <remarks>
     /// <code>balls: F_i = e·F_r;  rollers: F_i = F_r/(2·Y)</code>
     /// Symbols: e limit ratio; Y axial factor above e, 1.<br/>

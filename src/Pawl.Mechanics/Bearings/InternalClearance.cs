@@ -15,8 +15,8 @@ public enum ClearanceClass
 
 /// <summary>Play between rings and rolling elements: new, mounted, warm.</summary>
 /// <remarks>
-/// All clearances, interferences and changes are of diameters, mm: radial clearance is the whole way from side to side. Positive is
-/// play; positive interference is overlap.
+/// All clearances, interferences and changes are of diameters, mm: radial clearance is the whole way from side to side. Positive
+/// is play; positive interference is overlap.
 /// </remarks>
 public static class InternalClearance
 {
@@ -31,8 +31,8 @@ public static class InternalClearance
 
     /// <summary>Radial internal clearance of a new bearing, mm.</summary>
     /// <remarks>
-    /// Source: ISO 5753-1:2009; tables <c>iso5753-1-deep-groove</c>, <c>iso5753-1-cylindrical-roller</c>. The bore is over the first
-    /// and up to the second limit of a row.<br/>
+    /// Source: ISO 5753-1:2009; tables <c>iso5753-1-deep-groove</c>, <c>iso5753-1-cylindrical-roller</c>. The bore is over the
+    /// first and up to the second limit of a row.<br/>
     /// Valid for: cylindrical bores; deep groove ball, cylindrical roller and machined needle roller bearings.
     /// </remarks>
     public static Extent New(BearingKind kind, ClearanceClass @class, double bore)
@@ -51,17 +51,19 @@ public static class InternalClearance
                 return new(row[2 + 2 * (int)@class] / 1000, row[3 + 2 * (int)@class] / 1000);
         }
 
+        var (name, over, to) = (BearingType.Name(kind), rows[0][0], rows[^1][1]);
         throw Impossible.Because(
-            $"the source has no clearance of {BearingType.Name(kind)} bearings with a bore of {bore:0.###} mm; it covers over {rows[0][0]} mm to {rows[^1][1]} mm");
+            $"the source has no clearance of {name} bearings with a bore of {bore:0.###} mm; it covers over {over} mm to {to} mm");
     }
 
     /// <summary>Loss of clearance because rings and rolling elements are not equally warm, mm; below zero a gain.</summary>
     /// <remarks>
     /// <code>Δ = α_r·(F·(θ_i − 20) − E·(θ_o − 20)) + 2·α_w·D_w·(θ_w − 20)</code>
-    /// Symbols: F, E diameters of inner and outer raceway, mm, E = F + 2·D_w; D_w diameter of a rolling element; θ temperatures of
-    /// inner ring, outer ring, rolling elements, °C; α expansion of rings and of rolling elements, 1/K.<br/>
+    /// Symbols: F, E diameters of inner and outer raceway, mm, E = F + 2·D_w; D_w diameter of a rolling element; θ temperatures
+    /// of inner ring, outer ring, rolling elements, °C; α expansion of rings and of rolling elements, 1/K.<br/>
     /// Source: thermal expansion; clearance is E − F − 2·D_w.<br/>
-    /// Valid for: rings free to expand; what shaft and housing do to them is another term. Equal warmth of one material loses nothing.
+    /// Valid for: rings free to expand; what shaft and housing do to them is another term. Equal warmth of one material loses
+    /// nothing.
     /// </remarks>
     public static double ThermalLoss(
         double innerRaceway,

@@ -50,7 +50,8 @@ public static class InternalRating
     /// <summary>Basic dynamic radial load rating C_r of a ball bearing, N.</summary>
     /// <remarks>
     /// <code>C_r = b_m·f_c·(i·cos α)^0.7·Z^(2/3)·D_w^1.8;  D_w &gt; 25.4: 3.647·D_w^1.4 for D_w^1.8</code>
-    /// Symbols: b_m = 1.3; f_c by γ, double row deep groove 0.90/0.95 of the table; i rows; Z balls of a row; D_w ball diameter, mm.<br/>
+    /// Symbols: b_m = 1.3; f_c by γ, double row deep groove 0.90/0.95 of the table; i rows; Z balls of a row; D_w ball diameter,
+    /// mm.<br/>
     /// Source: ISO 281:2007, basic dynamic radial load rating; table <c>iso281-ball-rating-factors</c>.<br/>
     /// Valid for: γ from 0.05 to 0.40, groove radii of 0.52·D_w and 0.53·D_w at most, common bearing steel.
     /// </remarks>
@@ -69,7 +70,8 @@ public static class InternalRating
     /// <remarks>
     /// <code>C_r = b_m·f_c·(i·L_we·cos α)^(7/9)·Z^(3/4)·D_we^(29/27)</code>
     /// <code>f_c = 207.9·0.83·{1 + [1.04·((1−γ)/(1+γ))^(143/108)]^(9/2)}^(−2/9)·γ^(2/9)·(1−γ)^(29/27)/(1+γ)^(1/4)</code>
-    /// Symbols: b_m 1.1 machined, 1 drawn cup; i rows; L_we effective length, D_we diameter of a roller, mm; Z rollers of a row.<br/>
+    /// Symbols: b_m 1.1 machined, 1 drawn cup; i rows; L_we effective length, D_we diameter of a roller, mm; Z rollers of a
+    /// row.<br/>
     /// Source: ISO 281:2007 and ISO/TR 1281-1, basic dynamic radial load rating of roller bearings.<br/>
     /// Valid for: 0 &lt; γ ≤ 0.30, where the standard's table ends.
     /// </remarks>

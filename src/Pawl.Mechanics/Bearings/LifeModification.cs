@@ -10,8 +10,8 @@ public static class LifeModification
     /// <summary>Viscosity ν₁ that the lubricant should have when warm, mm²/s.</summary>
     /// <remarks>
     /// <code>n &lt; 1000: ν₁ = 45 000·n^−0.83·D_pw^−0.5;  else ν₁ = 4500·n^−0.5·D_pw^−0.5</code>
-    /// Symbols: n speed of one ring against the other, 1/min: the formula is not homogeneous, so the speed in rad/s is turned into
-    /// it here; D_pw pitch diameter, mm, for which (d + D)/2 may stand.<br/>
+    /// Symbols: n speed of one ring against the other, 1/min: the formula is not homogeneous, so the speed in rad/s is turned
+    /// into it here; D_pw pitch diameter, mm, for which (d + D)/2 may stand.<br/>
     /// Source: ISO 281:2007, reference kinematic viscosity.<br/>
     /// Valid for: mineral oils; the branches part by 2.3 % at 1000 1/min.
     /// </remarks>

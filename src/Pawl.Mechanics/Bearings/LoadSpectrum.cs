@@ -44,7 +44,9 @@ public static class LoadSpectrum
         (DynamicLoad.NotNegative(least, "the least load") + 2 * DynamicLoad.NotNegative(greatest, "the greatest load")) / 3;
 
     /// <summary>Life in time of parts that each have a life of their own, in their unit.</summary>
-    /// <param name="parts">Share of the time, and the life in time if that part went on for ever; infinite where nothing tires.</param>
+    /// <param name="parts">
+    /// Share of the time, and the life in time if that part went on for ever; infinite where nothing tires.
+    /// </param>
     /// <remarks>
     /// <code>1/L = Σ q_i/L_i</code>
     /// Symbols: q share of the time, L life in time.<br/>

@@ -16,8 +16,8 @@ public static class PlanetBearing
     /// <summary>Centrifugal force of a planet, outwards, N.</summary>
     /// <remarks>
     /// <code>F_c = m·a·ω_c²</code>
-    /// Symbols: m mass of the planet and what turns about the pin with it, t; a distance from the carrier axis, mm; ω_c speed of the
-    /// carrier, rad/s.<br/>
+    /// Symbols: m mass of the planet and what turns about the pin with it, t; a distance from the carrier axis, mm; ω_c speed of
+    /// the carrier, rad/s.<br/>
     /// Source: mechanics.
     /// </remarks>
     public static double Centrifugal(double mass, double centreDistance, double carrierSpeed) =>
@@ -61,8 +61,8 @@ public static class PlanetBearing
     /// <summary>Couple that tilts a helical planet on its pin, N·mm; its axis lies along the planet's path.</summary>
     /// <remarks>
     /// <code>M = (F_a,s + F_a,r)·d_w/2 = F_t·tan β·d_w</code>
-    /// Symbols: F_a axial forces at sun and ring, opposite and as a rule equal, N; d_w working pitch diameter of the planet, mm; where
-    /// the two differ, each takes its own half.<br/>
+    /// Symbols: F_a axial forces at sun and ring, opposite and as a rule equal, N; d_w working pitch diameter of the planet, mm;
+    /// where the two differ, each takes its own half.<br/>
     /// Source: statics. The axial forces cancel, their couple does not.
     /// </remarks>
     public static double TiltCouple(double sunAxial, double ringAxial, double sunPitchDiameter, double ringPitchDiameter) =>
@@ -76,7 +76,8 @@ public static class PlanetBearing
     /// <remarks>
     /// <code>F₁,₂ = √( (F_t/2)² + (F_out/2 ± M/s)² )</code>
     /// Source: statics; the couple's forces lie along the radius of the carrier.<br/>
-    /// Valid for: loads midway; rings that do not tilt within a bearing. One row bears the couple as edge load, which this does not tell.
+    /// Valid for: loads midway; rings that do not tilt within a bearing. One row bears the couple as edge load, which this does
+    /// not tell.
     /// </remarks>
     public static (double First, double Second) Split(PlanetForce force, double tiltCouple, double spacing)
     {
@@ -100,15 +101,18 @@ public static class PlanetBearing
     /// <summary>Greatest pressure of a roller on the pin that is its raceway, MPa.</summary>
     /// <remarks>
     /// <code>p = √( (Q/L_we)·E* / (π·R) );  1/R = 2/D_we + 2/d</code>
-    /// Symbols: Q load of the roller, N; L_we effective length, D_we diameter of the roller, d of the pin, mm; E* reduced modulus, MPa.<br/>
+    /// Symbols: Q load of the roller, N; L_we effective length, D_we diameter of the roller, d of the pin, mm; E* reduced
+    /// modulus, MPa.<br/>
     /// Source: Hertz, line contact.<br/>
     /// Valid for: even load along the roller.
     /// </remarks>
-    public static double PinPressure(double rollerLoad, double rollerLength, double rollerDiameter, double pinDiameter, Elastic roller, Elastic pin) =>
+    public static double PinPressure(
+        double rollerLoad, double rollerLength, double rollerDiameter, double pinDiameter, Elastic roller, Elastic pin) =>
         LineContact.Pressure(
             Impossible.Positive(rollerLoad, "the load of a roller") / Impossible.Positive(rollerLength, "the length of a roller"),
             LineContact.ReducedCurvature(
-                Impossible.Positive(rollerDiameter, "the diameter of a roller") / 2, Impossible.Positive(pinDiameter, "the diameter of the pin") / 2),
+                Impossible.Positive(rollerDiameter, "the diameter of a roller") / 2,
+                Impossible.Positive(pinDiameter, "the diameter of the pin") / 2),
             Elastic.Reduced(roller, pin));
 }
 

@@ -55,7 +55,8 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     {
         Round();
         var (d, h) = (Diameter, Hole);
-        return 4.0 / 3 * DynamicLoad.NotNegative(shear, "the shear force") / (Math.PI / 4 * (d * d - h * h)) * (d * d + d * h + h * h) / (d * d + h * h);
+        return 4.0 / 3 * DynamicLoad.NotNegative(shear, "the shear force") / (Math.PI / 4 * (d * d - h * h))
+            * (d * d + d * h + h * h) / (d * d + h * h);
     }
 
     /// <summary>Slope of a pin held in two cheeks, at the edge of its load, rad.</summary>
@@ -91,7 +92,8 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// <summary>Mean pressure of the pin in a cheek, MPa.</summary>
     /// <remarks>
     /// <code>p = F_s/(d·t)</code>
-    /// Symbols: F_s force on this cheek, N, half of the planet's between two; d diameter of the pin, t thickness of the cheek, mm.<br/>
+    /// Symbols: F_s force on this cheek, N, half of the planet's between two; d diameter of the pin, t thickness of the cheek,
+    /// mm.<br/>
     /// Source: definition.
     /// </remarks>
     public double CheekPressure(double force, double thickness)

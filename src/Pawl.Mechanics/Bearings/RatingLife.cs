@@ -3,7 +3,9 @@ using Pawl.Mechanics.Gears;
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How long a bearing lives before its raceways tire.</summary>
-/// <remarks>A life is a number of revolutions that a share of many equal bearings reaches; it promises nothing about one of them.</remarks>
+/// <remarks>
+/// A life is a number of revolutions that a share of many equal bearings reaches; it promises nothing about one of them.
+/// </remarks>
 public static class RatingLife
 {
     /// <summary>The id of the table of a₁.</summary>
@@ -51,7 +53,9 @@ public static class RatingLife
 
     /// <summary>Factor a₁ for a reliability, 1.</summary>
     /// <param name="reliability">Share of bearings that reach the life, 0.9 to 0.9995.</param>
-    /// <remarks>Source: ISO 281:2007; table <c>iso281-reliability</c>. Valid for: the reliabilities of the table, none between.</remarks>
+    /// <remarks>
+    /// Source: ISO 281:2007; table <c>iso281-reliability</c>. Valid for: the reliabilities of the table, none between.
+    /// </remarks>
     public static double ReliabilityFactor(double reliability)
     {
         var rows = s_reliabilities.IsDefault ? s_reliabilities = NumberTable.Read(ReliabilityTableId, 2) : s_reliabilities;
@@ -61,8 +65,8 @@ public static class RatingLife
                 return row[1];
         }
 
-        throw Impossible.Because(
-            $"there is no factor for a reliability of {reliability * 100:0.####} %; there are those of {string.Join(" %, ", rows.Select(row => row[0]))} %");
+        var known = string.Join(" %, ", rows.Select(row => row[0]));
+        throw Impossible.Because($"there is no factor for a reliability of {reliability * 100:0.####} %; there are those of {known} %");
     }
 
     /// <summary>Modified rating life L_nm, in the unit of L₁₀.</summary>

@@ -16,7 +16,8 @@ public static class RingFit
     /// <param name="outer">Material of the outer part.</param>
     /// <remarks>
     /// <code>p = I / ( d·[ ((d² + h²)/(d² − h²) − ν_i)/E_i + ((D² + d²)/(D² − d²) + ν_o)/E_o ] )</code>
-    /// Symbols: I interference, d joint, h hole, D outside diameter, mm; E moduli, MPa; ν Poisson's ratios; i inner, o outer part.<br/>
+    /// Symbols: I interference, d joint, h hole, D outside diameter, mm; E moduli, MPa; ν Poisson's ratios; i inner, o outer
+    /// part.<br/>
     /// Source: Lamé, press fits; textbooks of machine design.<br/>
     /// Valid for: plane stress, elastic, parts of equal length.
     /// </remarks>
@@ -56,7 +57,8 @@ public static class RingFit
     /// <param name="ring">Material of the ring.</param>
     /// <remarks>
     /// <code>ΔE = 2·p·E·D² / (E_r·(D² − E²));  all of steel: I·(E/D)·(1 − (D/D₀)²)/(1 − (E/D₀)²)</code>
-    /// Symbols: p pressure in the joint, MPa; E raceway, D outside diameter of the ring, D₀ of the housing, mm; E_r modulus of the ring.<br/>
+    /// Symbols: p pressure in the joint, MPa; E raceway, D outside diameter of the ring, D₀ of the housing, mm; E_r modulus of
+    /// the ring.<br/>
     /// Source: Lamé.<br/>
     /// Valid for: as <see cref="Pressure"/>.
     /// </remarks>
@@ -88,7 +90,8 @@ public static class RingFit
     /// <code>I_θ = I + d·(α_i·(θ_i − 20) − α_o·(θ_o − 20))</code>
     /// Symbols: d joint, mm; α expansions, 1/K; θ temperatures, °C.<br/>
     /// Source: thermal expansion.<br/>
-    /// Valid for: parts that expand freely. An outer ring of steel in a housing of aluminium loosens when hot and tightens when cold.
+    /// Valid for: parts that expand freely. An outer ring of steel in a housing of aluminium loosens when hot and tightens when
+    /// cold.
     /// </remarks>
     public static double Warm(
         double interference, double joint, double innerExpansion, double innerTemperature, double outerExpansion, double outerTemperature) =>

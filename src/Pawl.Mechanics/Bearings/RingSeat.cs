@@ -20,8 +20,10 @@ public static class RingSeat
 {
     /// <summary>How a load lies to a ring.</summary>
     /// <param name="ringSpeed">Speed of the ring against the housing, rad/s, with sign.</param>
-    /// <param name="loadSpeed">Speed at which the direction of the load turns, rad/s, with sign: zero for gear forces and weight on a
-    /// shaft, the carrier's speed for a planet, the shaft's for unbalance.</param>
+    /// <param name="loadSpeed">
+    /// Speed at which the direction of the load turns, rad/s, with sign: zero for gear forces and weight on a shaft, the
+    /// carrier's speed for a planet, the shaft's for unbalance.
+    /// </param>
     /// <remarks>
     /// <code>stationary where |ω_ring − ω_load| is nothing beside the greater of both</code>
     /// Source: kinematics.

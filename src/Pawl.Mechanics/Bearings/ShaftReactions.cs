@@ -50,7 +50,7 @@ public static class ShaftReactions
     public static ImmutableArray<Reaction> Of(IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftLoad> loads)
     {
         if (supports.Count > 2)
-            throw Impossible.Because($"no reactions: {(supports.Count == 3 ? "three" : supports.Count.ToString(System.Globalization.CultureInfo.InvariantCulture))} bearings need the stiffness of the shaft");
+            throw Impossible.Because($"no reactions: three bearings need the stiffness of the shaft; there are {supports.Count}");
         if (supports.Count < 2)
             throw Impossible.Because($"no reactions: a shaft on {supports.Count} bearing is not held");
 
@@ -80,7 +80,7 @@ public static class ShaftReactions
         (true, false) => (-load, 0),
         (false, true) => (0, -load),
         (true, true) => throw Impossible.Because(
-            $"no reactions: two locating bearings share the axial load as their play and stiffness have it; state one, or a pair set against each other"),
+            $"no reactions: two locating bearings share the axial load as their play has it; state one, or a pair set against each other"),
         _ => load == 0
             ? (0, 0)
             : throw Impossible.Because($"no reactions: no bearing holds the shaft against its axial load of {load:0.###} N"),

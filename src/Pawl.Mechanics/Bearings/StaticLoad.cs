@@ -33,7 +33,8 @@ public static class StaticLoad
     /// <code>s₀ = C₀/P₀</code>
     /// Symbols: C₀ basic static load rating, P₀ equivalent static load, N.<br/>
     /// Source: ISO 76:2006, static safety factor.<br/>
-    /// Valid for: C₀ dents balls and rollers by about a ten-thousandth of their diameter. A C₀ of steel balls is none of ceramic ones.
+    /// Valid for: C₀ dents balls and rollers by about a ten-thousandth of their diameter. A C₀ of steel balls is none of ceramic
+    /// ones.
     /// </remarks>
     public static double Safety(double staticRating, double equivalentLoad) =>
         Impossible.Positive(staticRating, "the basic static load rating") / Impossible.Positive(equivalentLoad, "the equivalent static load");
@@ -53,8 +54,7 @@ public static class StaticLoad
             case BearingKind.AngledRoller:
                 return (0.5 * type.Rows, 0.22 * type.Rows / Math.Tan(type.ContactAngle));
             default:
-                throw Impossible.Because(
-                    $"a {BearingType.Name(type.Kind)} bearing carries no axial load on its raceways; flanges that do are rated by their supplier");
+                throw DynamicLoad.NoThrust(type);
         }
     }
 }

@@ -14,7 +14,8 @@ public class BearingSpeedTests
     public void The_speed_number_of_a_public_guide_is_met() =>
         Assert.Equal(115_000, BearingSpeed.Number(1000 * Rpm, BearingSpeed.MeanDiameter(100, 130)), 1e-6);
 
-    // Common practice: open balls in grease about half a million; cages of needles less; rollers without a cage least; jets a million.
+    // Common practice: open balls in grease about half a million; cages of needles less; rollers without a cage least; jets a
+    // million.
     [Fact]
     public void Guides_stand_in_the_order_the_trade_has_them()
     {
@@ -34,7 +35,8 @@ public class BearingSpeedTests
             Math.Abs(BearingSpeed.Cage(inner, outer, ball / pitch) * pitch / 2
                 - (inner * (pitch - ball) / 2 + outer * (pitch + ball) / 2) / 2) < 1e-6);
 
-    // A ball of 7.938 mm weighs 7850 kg/m³ · 0.2619 cm³ = 2.056 g; on 33.5 mm at 15 000 1/min of the inner ring: 12.37 N and 5.12 N.
+    // A ball of 7.938 mm weighs 7850 kg/m³ · 0.2619 cm³ = 2.056 g; on 33.5 mm at 15 000 1/min of the inner ring: 12.37 N and 5.12
+    // N.
     [Theory]
     [InlineData(BearingSpeed.SteelDensity, 12.368)]
     [InlineData(BearingSpeed.SiliconNitrideDensity, 5.1205)]
@@ -47,8 +49,8 @@ public class BearingSpeedTests
     [Fact]
     public void A_ball_of_steel_is_weighed() => Assert.Equal(2.056e-6, BearingSpeed.BallMass(7.938, BearingSpeed.SteelDensity), 0.001e-6);
 
-    // Hertz, point contact, p ∝ (Q·E*²)^(1/3): at the load that is told the pressures are equal. Textbooks of hybrid bearings say about
-    // an eighth more pressure at the same load.
+    // Hertz, point contact, p ∝ (Q·E*²)^(1/3): at the load that is told the pressures are equal. Textbooks of hybrid bearings say
+    // about an eighth more pressure at the same load.
     [Fact]
     public void Ceramic_balls_press_an_eighth_harder()
     {

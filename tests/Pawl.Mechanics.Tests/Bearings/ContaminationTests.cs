@@ -16,7 +16,8 @@ public class ContaminationTests
         Assert.Equal(0.24768 * 0.55676, Contamination.Factor(LubricantSupply.Filtered, "20/17/14", 1, 50), 5e-5);
     }
 
-    // ISO 281:2007, from memory; a public page on ISO 281 prints 1 for a laboratory, 0.6 to 0.5 for normal, 0.1 and 0 for the worst.
+    // ISO 281:2007, from memory; a public page on ISO 281 prints 1 for a laboratory, 0.6 to 0.5 for normal, 0.1 and 0 for the
+    // worst.
     [Theory]
     [InlineData("extreme cleanliness", 1, 1, 1, 1)]
     [InlineData("normal cleanliness", 0.5, 0.6, 0.6, 0.8)]

@@ -23,14 +23,14 @@ public class EquivalentLoadTests
         Assert.Equal(2770, DynamicLoad.Equivalent(s_deep, 1500, 1000, 12.3 * 0.0340), 5.0);
     }
 
-    // Shigley, Mechanical Engineering Design, an example on a public page: F_r = 7 kN times 1.2 for a turning outer ring, F_a = 3 kN,
-    // C₀ = 34 kN: Y = 1.53, 9.294 kN. Rounding Y there is worth 0.015 kN.
+    // Shigley, Mechanical Engineering Design, an example on a public page: F_r = 7 kN times 1.2 for a turning outer ring, F_a = 3
+    // kN, C₀ = 34 kN: Y = 1.53, 9.294 kN. Rounding Y there is worth 0.015 kN.
     [Fact]
     public void A_textbook_load_is_met() =>
         Assert.Equal(9.294, DynamicLoad.Equivalent(s_deep, 1.2 * 7, 3, 12.3 * 3 / 34), 0.015);
 
-    // Table of ABMA in Rules of Thumb for Mechanical Engineers, on a public page: F_a/(i·Z·D_w²) in lb/in², e and Y, the same for one row
-    // and two. 1 lb/in² = 0.0068948 MPa; ISO's ratio f₀·F_a/C₀ is the same number in MPa, rounded to three figures.
+    // Table of ABMA in Rules of Thumb for Mechanical Engineers, on a public page: F_a/(i·Z·D_w²) in lb/in², e and Y, the same for
+    // one row and two. 1 lb/in² = 0.0068948 MPa; ISO's ratio f₀·F_a/C₀ is the same number in MPa, rounded to three figures.
     [Theory]
     [InlineData(24.92, 0.19, 2.30)]
     [InlineData(50.03, 0.22, 1.99)]
@@ -61,7 +61,8 @@ public class EquivalentLoadTests
         Assert.Null(factors.Remark);
     }
 
-    // Khurmi and Gupta, Machine Design, table 27.4 on a public page: 40°, one row 0.35, 0.57, two back to back 1, 0.55, 0.57, 0.93, e = 1.14.
+    // Khurmi and Gupta, Machine Design, table 27.4 on a public page: 40°, one row 0.35, 0.57, two back to back 1, 0.55, 0.57,
+    // 0.93, e = 1.14.
     [Fact]
     public void Factors_of_a_textbook_for_forty_degrees_are_met()
     {
@@ -100,7 +101,8 @@ public class EquivalentLoadTests
         Assert.Equal(0.63 * 1000 + 1.24 * 801, DynamicLoad.Equivalent(Angular(30, 2), 1000, 801), 1e-9);
     }
 
-    // A data sheet of a bearing of 40°, on a public page: e = 1.14, X = 0.35, Y = 0.57, Y₀ = 0.26. Other angles of ISO 281 from memory.
+    // A data sheet of a bearing of 40°, on a public page: e = 1.14, X = 0.35, Y = 0.57, Y₀ = 0.26. Other angles of ISO 281 from
+    // memory.
     [Theory]
     [InlineData(40, 1.14, 0.35, 0.57)]
     [InlineData(25, 0.68, 0.41, 0.87)]
@@ -108,8 +110,8 @@ public class EquivalentLoadTests
     public void Angular_contact_has_the_factors_of_its_angle(double angle, double limit, double radial, double axial) =>
         Assert.Equal(new LoadFactors(limit, 1, 0, radial, axial), DynamicLoad.Factors(Angular(angle)));
 
-    // Both branches of P must meet at F_a = e·F_r, or a hair more thrust would change the life by a jump. The table is rounded to a
-    // hundredth in each of three factors: 0.015.
+    // Both branches of P must meet at F_a = e·F_r, or a hair more thrust would change the life by a jump. The table is rounded to
+    // a hundredth in each of three factors: 0.015.
     [Fact]
     public void The_branches_meet_at_the_limit_in_every_row()
     {

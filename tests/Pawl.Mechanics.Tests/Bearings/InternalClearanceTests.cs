@@ -7,8 +7,8 @@ namespace Pawl.Mechanics.Tests.Bearings;
 
 public class InternalClearanceTests
 {
-    // ISO 5753, radial internal clearance of deep groove ball bearings, µm: C2, normal, C3, C4, C5, each least and greatest; reprinted on
-    // two public pages. Where one of them is misprinted, the other has the number.
+    // ISO 5753, radial internal clearance of deep groove ball bearings, µm: C2, normal, C3, C4, C5, each least and greatest;
+    // reprinted on two public pages. Where one of them is misprinted, the other has the number.
     [Theory]
     [InlineData(10, new[] { 0, 7, 2, 13, 8, 23, 14, 29, 20, 37 })]
     [InlineData(18, new[] { 0, 9, 3, 18, 11, 25, 18, 33, 25, 45 })]
@@ -45,7 +45,8 @@ public class InternalClearanceTests
             return higher.Least > lower.Least && higher.Greatest > lower.Greatest && lower.Least < lower.Greatest;
         });
 
-    // Raceways of 25 mm and 41 mm, 90 °C inside, 70 °C outside: balls as warm as the inner ring 12e-6·41·20; at 80 °C 12e-6·16·10 less.
+    // Raceways of 25 mm and 41 mm, 90 °C inside, 70 °C outside: balls as warm as the inner ring 12e-6·41·20; at 80 °C 12e-6·16·10
+    // less.
     [Fact]
     public void Losses_by_warmth_are_worked_by_hand()
     {
@@ -53,7 +54,8 @@ public class InternalClearanceTests
         Assert.Equal(0.00792, InternalClearance.ThermalLoss(25, 41, 90, 70, 80), 1e-9);
     }
 
-    // A body of one material and one warmth grows in proportion and keeps its clearances; ceramic balls grow less, and play comes.
+    // A body of one material and one warmth grows in proportion and keeps its clearances; ceramic balls grow less, and play
+    // comes.
     [Fact]
     public void Even_warmth_loses_nothing_unless_the_balls_are_ceramic() =>
         Gen.Select(Gen.Double[10, 60], Gen.Double[4, 40], Gen.Double[30, 150]).Sample((inner, more, hot) =>

@@ -14,8 +14,8 @@ public class InternalRatingTests
     private static readonly double[] s_gammas =
         [0.05, 0.06, 0.07, 0.08, 0.09, 0.10, 0.12, 0.14, 0.16, 0.18, 0.20, 0.22, 0.24, 0.26, 0.28, 0.30, 0.32, 0.34, 0.36, 0.38, 0.40];
 
-    // ISO/TR 1281-1: f_c = 0.95·39.9·… for grooves of 0.52·D_w, where (2·r/(2·r − D_w))^0.41 = 26^0.41. Written as the theory has it; the
-    // constant in front was 0.0089·… in kgf. 0.957 in place of 0.95 is the rounding of ISO's 39.9; the table prints three figures.
+    // ISO/TR 1281-1, from memory: how f_c goes with γ for grooves of 0.52·D_w, where (2·r/(2·r − D_w))^0.41 = 26^0.41. The number in
+    // front, 0.957·39.9, is fitted to the table, so that this finds a wrong row and not a wrong table; it prints three figures.
     [Fact]
     public void Every_factor_of_balls_follows_from_the_theory() =>
         Assert.All(s_gammas, gamma =>
@@ -37,9 +37,9 @@ public class InternalRatingTests
     public void The_factor_of_rollers_gives_the_table(double gamma, double printed) =>
         Assert.Equal(printed, InternalRating.RollerFactor(gamma), 0.05);
 
-    // ISO 76 means by C₀ a pressure of 4200 MPa under the ball that carries a fifth of the load over Z. Hertz's contact of a ball in
-    // grooves of 0.52·D_w inside and 0.53·D_w outside, solved here from its ellipse; the lesser of both races counts. 1.5 % are the
-    // rounding of the table and the modulus that ISO took, 207 000 MPa.
+    // ISO 76 means by C₀ a pressure of 4200 MPa under the ball that carries a fifth of the load over Z. Hertz's contact of a ball
+    // in grooves of 0.52·D_w inside and 0.53·D_w outside, solved here from its ellipse; the lesser of both races counts. 1.5 %
+    // are the rounding of the table and the modulus that ISO took, 207 000 MPa.
     [Fact]
     public void Every_static_factor_of_balls_is_a_pressure_of_4200_MPa() =>
         Assert.All(Enumerable.Range(1, 30).Select(step => step / 100.0), gamma =>
@@ -49,7 +49,8 @@ public class InternalRatingTests
             Assert.Equal(Math.Min(inner, outer) / 5, InternalRating.StaticBallFactor(gamma), InternalRating.StaticBallFactor(gamma) * 0.015);
         });
 
-    // ISO 76 means by C₀ of rollers 4000 MPa of line contact and a fifth of the load over Z: with 1/R = (2/D)·1/(1 − γ), Q = π·R·L·p²/E*.
+    // ISO 76 means by C₀ of rollers 4000 MPa of line contact and a fifth of the load over Z: with 1/R = (2/D)·1/(1 − γ), Q =
+    // π·R·L·p²/E*.
     [Fact]
     public void The_static_factor_of_rollers_is_a_pressure_of_4000_MPa() =>
         Gen.Double[0.02, 0.3].Sample(gamma =>
@@ -60,8 +61,8 @@ public class InternalRatingTests
             return Math.Abs(InternalRating.Static(rollers) / (10 * load / 5) - 1) < 0.01;
         });
 
-    // Internals of a bearing 20 × 47 × 14, 25 × 52 × 15 and 30 × 62 × 16, common practice; ratings that are usually stated, kN: 12.8 and
-    // 6.65, 14.0 and 7.85, 19.5 and 11.3. Suppliers differ by some hundredths.
+    // Internals of a bearing 20 × 47 × 14, 25 × 52 × 15 and 30 × 62 × 16, common practice; ratings that are usually stated, kN:
+    // 12.8 and 6.65, 14.0 and 7.85, 19.5 and 11.3. Suppliers differ by some hundredths.
     [Theory]
     [InlineData(8, 7.938, 33.5, 12.8, 6.65)]
     [InlineData(9, 7.938, 39, 14.0, 7.85)]
@@ -126,15 +127,15 @@ public class InternalRatingTests
         return InternalRating.Dynamic(balls) / (1.3 * Math.Pow(3, 2.0 / 3) * Math.Pow(10, 1.8));
     }
 
-    // Load over D_w² of a ball in a groove at which Hertz's pressure is p; lengths in D_w. Along the rolling direction the curvatures of
-    // ball and race make 2/(1 ∓ γ), across 2 − 1/conformity. The ratio of the axes by bisection.
+    // Load over D_w² of a ball in a groove at which Hertz's pressure is p; lengths in D_w. Along the rolling direction the
+    // curvatures of ball and race make 2/(1 ∓ γ), across 2 − 1/conformity. The ratio of the axes by bisection.
     private static double LoadAt(double pressure, double along, double conformity)
     {
         var across = 2 - 1 / conformity;
         var compliance = 2 * (1 - 0.3 * 0.3) / 207_000;
 
-        // Semi-axes a across and b = k·a along. Hertz's ellipsoid of pressure p sinks the surface by a paraboloid whose curvatures are
-        // 2·p·k·J/(E*·a), with J_a across and J_b along.
+        // Semi-axes a across and b = k·a along. Hertz's ellipsoid of pressure p sinks the surface by a paraboloid whose
+        // curvatures are 2·p·k·J/(E*·a), with J_a across and J_b along.
         double Ja(double k) => Integral(t => 1 / (Math.Pow(1 + t * t, 1.5) * Math.Sqrt(k * k + t * t)));
         double Jb(double k) => Integral(t => 1 / (Math.Pow(k * k + t * t, 1.5) * Math.Sqrt(1 + t * t)));
         var (low, high) = (1e-3, 1.0);

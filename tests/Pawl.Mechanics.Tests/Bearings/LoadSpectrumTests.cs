@@ -15,14 +15,14 @@ public class LoadSpectrumTests
             return parts.Select(part => new LoadBin(part.Item1, part.Item2, part.Item3 / sum)).ToArray();
         });
 
-    // Khurmi and Gupta, Machine Design: 3 kN for a tenth, 2 kN for two, 1 kN for three, none for four tenths at constant speed. The
-    // question is on a public page; its answer, 1663 N, from memory, is ∛4.6 kN.
+    // Khurmi and Gupta, Machine Design: 3 kN for a tenth, 2 kN for two, 1 kN for three, none for four tenths at constant speed.
+    // The question is on a public page; its answer, 1663 N, from memory, is ∛4.6 kN.
     [Fact]
     public void A_textbook_cycle_has_its_mean_load() =>
         Assert.Equal(1663, LoadSpectrum.MeanLoad([new(3000, 1, 0.1), new(2000, 1, 0.2), new(1000, 1, 0.3), new(0, 1, 0.4)], 3), 0.5);
 
-    // Bhandari, Design of Machine Elements: 3000 N at 1440 1/min for a quarter, 5000 N at 720 for a half, 2500 N at 1440 for the rest, on
-    // a public page. Revolutions a minute: 360, 360, 360; (27 + 125 + 15.625)/3 = 55.875 → 3.823 kN.
+    // Bhandari, Design of Machine Elements: 3000 N at 1440 1/min for a quarter, 5000 N at 720 for a half, 2500 N at 1440 for the
+    // rest, on a public page. Revolutions a minute: 360, 360, 360; (27 + 125 + 15.625)/3 = 55.875 → 3.823 kN.
     [Fact]
     public void A_cycle_counts_revolutions_and_not_hours()
     {

@@ -60,8 +60,8 @@ public class PlanetBearingTests
                 && Math.Abs(first * first + second * second - (along * along + outward * outward) / 2 - 2 * couple * couple / (spacing * spacing)) < 1e-2;
         });
 
-    // Stribeck without play: rollers share by δ·cos ψ to the power 10/9, balls 3/2; a bearing of very many of them summed. Textbooks and
-    // public pages print 4.08 and 4.37.
+    // Stribeck without play: rollers share by δ·cos ψ to the power 10/9, balls 3/2; a bearing of very many of them summed.
+    // Textbooks and public pages print 4.08 and 4.37.
     [Theory]
     [InlineData(10.0 / 9, 4.08)]
     [InlineData(1.5, 4.37)]

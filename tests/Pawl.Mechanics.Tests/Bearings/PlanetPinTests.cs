@@ -58,8 +58,8 @@ public class PlanetPinTests
             },
             iter: 200);
 
-    // Textbooks: shear of a solid round 4/3 of the mean, of a thin tube twice the mean; between, V·S/(I·b) of the half section, with S the
-    // moment of half a disc less that of its hole.
+    // Textbooks: shear of a solid round 4/3 of the mean, of a thin tube twice the mean; between, V·S/(I·b) of the half section,
+    // with S the moment of half a disc less that of its hole.
     [Fact]
     public void Shear_is_that_of_the_half_section() =>
         Gen.Select(Gen.Double[1, 1000], Gen.Double[5, 40], Gen.Double[0, 0.95]).Sample((shear, diameter, hollow) =>

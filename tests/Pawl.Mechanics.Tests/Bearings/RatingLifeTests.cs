@@ -17,8 +17,8 @@ public class RatingLifeTests
     public void A_textbook_ball_bearing_lives_340_hours() =>
         Assert.Equal(340.419, RatingLife.Duration(RatingLife.Basic(s_ball, 7350, 0.56 * 2500 + 1.6 * 1000), 720 * Rpm) / Hour, 0.001);
 
-    // Shigley, Mechanical Engineering Design, problem 11-3, solution on a public page: a straight roller bearing under 10.279 kN needs
-    // 91.1 kN for 1440 million revolutions.
+    // Shigley, Mechanical Engineering Design, problem 11-3, solution on a public page: a straight roller bearing under 10.279 kN
+    // needs 91.1 kN for 1440 million revolutions.
     [Fact]
     public void A_textbook_roller_bearing_lives_1440_million_revolutions() =>
         Assert.Equal(1440e6, RatingLife.Basic(s_roller, 91.1, 10.279), 1440e6 * 0.002);
@@ -55,8 +55,8 @@ public class RatingLifeTests
     public void Reliability_shortens_the_life_as_ISO_281_has_it(double reliability, double factor) =>
         Assert.Equal(factor, RatingLife.ReliabilityFactor(reliability));
 
-    // ISO/TR 1281-2, from memory: a Weibull distribution of three parameters, a₁ = 0.05 + 0.95·(ln(1/S)/ln(1/0.9))^(2/3); the table gives
-    // two or three decimals of it.
+    // ISO/TR 1281-2, from memory: a Weibull distribution of three parameters, a₁ = 0.05 + 0.95·(ln(1/S)/ln(1/0.9))^(2/3); the
+    // table gives two or three decimals of it.
     [Fact]
     public void Every_factor_follows_from_the_distribution_of_lives() =>
         Assert.All(
@@ -70,7 +70,8 @@ public class RatingLifeTests
     public void A_reliability_between_the_listed_is_refused() =>
         Refusal.Says("there is no factor for a reliability of 92 %; there are those of 90 %, 95 %", () => RatingLife.ReliabilityFactor(0.92));
 
-    // The Tribology Handbook on a public page: a bearing of 340 mm bore at 500 1/min needs 13.2 mm²/s. Its outside is 420 mm (ISO 15).
+    // The Tribology Handbook on a public page: a bearing of 340 mm bore at 500 1/min needs 13.2 mm²/s. Its outside is 420 mm (ISO
+    // 15).
     [Fact]
     public void The_reference_viscosity_of_a_handbook_is_met() =>
         Assert.Equal(13.2, LifeModification.ReferenceViscosity(500 * Rpm, BearingSpeed.MeanDiameter(340, 420)), 0.1);

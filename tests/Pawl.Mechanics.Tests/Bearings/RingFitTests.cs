@@ -15,7 +15,8 @@ public class RingFitTests
     public void The_pressure_of_a_public_example_is_met() =>
         Assert.Equal(48.8, RingFit.Pressure(0.04, 50, 0, 80, new(200_000, 0.3), new(200_000, 0.3)), 0.05);
 
-    // Textbooks of rolling bearings, steel on steel: inner ring I·(d/F)·(1 − (h/d)²)/(1 − (h/F)²), outer ring I·(E/D)·(1 − (D/D₀)²)/(1 − (E/D₀)²).
+    // Textbooks of rolling bearings, steel on steel: inner ring I·(d/F)·(1 − (h/d)²)/(1 − (h/F)²), outer ring I·(E/D)·(1 −
+    // (D/D₀)²)/(1 − (E/D₀)²).
     [Fact]
     public void Steel_on_steel_gives_the_short_formulas_of_textbooks() =>
         Gen.Select(Gen.Double[0.001, 0.05], Gen.Double[10, 60], Gen.Double[1.05, 1.6], Gen.Double[0, 0.9], Gen.Double[1.05, 4]).Sample(
@@ -29,8 +30,8 @@ public class RingFitTests
                     && Math.Abs(RingFit.OuterRacewayContraction(interference, outside, bore, about, s_steel, s_steel) - outer) < 1e-9;
             });
 
-    // The rings solved as 400 thin shells in a row: equilibrium σ_t = d(r·σ_r)/dr and Hooke, radial displacement u, marched by midpoint
-    // steps from the free surfaces, so that Lamé's closed form is not used. Shaft of steel, housing of aluminium.
+    // The rings solved as thin shells in a row: equilibrium σ_t = d(r·σ_r)/dr and Hooke, radial displacement u, marched by
+    // midpoint steps from the free surfaces, so that Lamé's closed form is not used. Shaft of steel, housing of aluminium.
     [Fact]
     public void An_aluminium_housing_squeezes_a_ring_as_its_shells_say()
     {
@@ -73,7 +74,8 @@ public class RingFitTests
         Assert.Equal(0.006, RingFit.Effective(0.010, 0.004), 1e-12);
     }
 
-    // Seat of 62 mm, ring of steel 12e-6, housing of aluminium 23e-6, 60 K warmer: 62·11e-6·60 = 0.0409 mm looser; 40 K colder 0.0273 tighter.
+    // Seat of 62 mm, ring of steel 12e-6, housing of aluminium 23e-6, 60 K warmer: 62·11e-6·60 = 0.0409 mm looser; 40 K colder
+    // 0.0273 tighter.
     [Fact]
     public void A_ring_in_aluminium_loosens_hot_and_tightens_cold()
     {
@@ -98,7 +100,8 @@ public class RingFitTests
         return 2 * (bore / outside) / (1 - square) / ((1 + square) / (1 - square) - 0.3);
     }
 
-    // Displacement at the free surface and at the joint, and the radial stress there, for a displacement of 1 at the free surface.
+    // Displacement at the free surface and at the joint, and the radial stress there, for a displacement of 1 at the free
+    // surface.
     private static (double Free, double Joint, double Stress) March(double free, double joint, Elastic material)
     {
         const int steps = 4000;

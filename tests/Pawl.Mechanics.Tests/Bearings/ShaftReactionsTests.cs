@@ -12,8 +12,8 @@ public class ShaftReactionsTests
         Gen.Double[-100, 300], Gen.Double[-2000, 2000], Gen.Double[-2000, 2000], Gen.Double[-500, 500], Gen.Double[-20_000, 20_000], Gen.Double[-20_000, 20_000])
         .Select((position, x, y, axial, coupleX, coupleY) => new ShaftLoad(position, x, y, axial, coupleX, coupleY));
 
-    // Every textbook: a load at three quarters of the span leaves a quarter to the far bearing; overhung by half of the span it lays one
-    // and a half of itself on the near one and lifts the far one by half.
+    // Every textbook: a load at three quarters of the span leaves a quarter to the far bearing; overhung by half of the span it
+    // lays one and a half of itself on the near one and lifts the far one by half.
     [Theory]
     [InlineData(75, -250, -750)]
     [InlineData(50, -500, -500)]
@@ -37,7 +37,8 @@ public class ShaftReactionsTests
         Assert.Equal(0, reactions[1].X);
     }
 
-    // Newton: all forces, and all moments r × F about any point whatever, add up to nothing. Moments by the vector product in space.
+    // Newton: all forces, and all moments r × F about any point whatever, add up to nothing. Moments by the vector product in
+    // space.
     [Fact]
     public void Nothing_is_left_over_about_any_point() =>
         Gen.Select(s_load.Array[1, 6], Gen.Double[-50, 50], Gen.Double[60, 200], Gen.Double[-500, 500], Gen.Bool).Sample((loads, one, other, point, locating) =>
