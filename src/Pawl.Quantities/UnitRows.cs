@@ -29,7 +29,6 @@ internal static class UnitRows
     private static readonly Dimension s_thermalConductivity = new(Length: 1, Mass: 1, Time: -3, Temperature: -1);
     private static readonly Dimension s_specificHeat = new(Length: 2, Time: -2, Temperature: -1);
     private static readonly Dimension s_inertia = new(Length: 2, Mass: 1);
-    private static readonly Dimension s_acceleration = new(Length: 1, Time: -2);
     private static readonly Dimension s_angularAcceleration = new(Angle: 1, Time: -2);
     private static readonly Dimension s_volumeFlow = new(Length: 3, Time: -1);
 
@@ -197,7 +196,7 @@ internal static class UnitRows
         Row("kg·cm²", s_inertia, 0.1, "kg·cm2"),
         Row("lb·in²", s_inertia, Pound * Inch * Inch, "lb·in2"),
 
-        Row("m/s²", s_acceleration, 1e3, "m/s2"),
+        Row("m/s²", Dimension.OfAcceleration, 1e3, "m/s2"),
         Row("rad/s²", s_angularAcceleration, 1, "rad/s2"),
 
         Row("L/min", s_volumeFlow, 1e6 / 60, "l/min"),

@@ -28,6 +28,7 @@ internal sealed record CatalogueFiles(
         List<FileRead> read = [shipped.Read];
         List<MaterialSpec> materials = [.. shipped.Catalogue.Materials.Entries];
         List<LubricantSpec> lubricants = [.. shipped.Catalogue.Lubricants.Entries];
+        List<BearingTypeSpec> bearings = [];
         foreach (var source in sources.Values)
         {
             var file = files.Shared(source);
@@ -43,6 +44,8 @@ internal sealed record CatalogueFiles(
                 Put(materials, material, entry => entry.Name, "material", diagnostics);
             foreach (var lubricant in catalogue.Lubricants.Entries)
                 Put(lubricants, lubricant, entry => entry.Name, "lubricant", diagnostics);
+            foreach (var bearing in catalogue.Bearings.Entries)
+                Put(bearings, bearing, entry => entry.Name, "bearing", diagnostics);
         }
 
         return new(
@@ -50,6 +53,7 @@ internal sealed record CatalogueFiles(
             {
                 Materials = new([.. materials], entry => entry.Name.Value),
                 Lubricants = new([.. lubricants], entry => entry.Name.Value),
+                Bearings = new([.. bearings], entry => entry.Name.Value),
             },
             !diagnostics.Exists(diagnostic => diagnostic.Severity == Severity.Error), [.. read], [.. diagnostics]);
     }

@@ -14,6 +14,9 @@ public sealed record Catalogue
 
     [Display(Name = "Lubricants", Description = "Lubricants by id.")]
     public Named<LubricantSpec> Lubricants { get; init; } = Named<LubricantSpec>.Empty;
+
+    [Display(Name = "Bearings", Description = "Bearings by id.")]
+    public Named<BearingTypeSpec> Bearings { get; init; } = Named<BearingTypeSpec>.Empty;
 }
 
 /// <summary>One catalogue file: its keys, for the schema.</summary>
@@ -31,6 +34,9 @@ public sealed record CatalogueFile
 
     [Display(Name = "Lubricants", Description = "Lubricants by id; a later file overrides an earlier one.")]
     public Named<LubricantSpec> Lubricants { get; init; } = Named<LubricantSpec>.Empty;
+
+    [Display(Name = "Bearings", Description = "Bearings by id; a later file overrides an earlier one.")]
+    public Named<BearingTypeSpec> Bearings { get; init; } = Named<BearingTypeSpec>.Empty;
 }
 
 /// <summary>A material as a catalogue states it.</summary>
@@ -139,6 +145,14 @@ public sealed record LubricantSpec
     [Display(Name = "Kind", Description = "oil or grease.")]
     [OneOf("oil", "grease")]
     public Stated<string>? Kind { get; init; }
+
+    [Display(Name = "Base", Description = "Base oil: decides which elastomers it suits.")]
+    [OneOf("mineral", "PAO", "ester", "PAG", "ATF")]
+    public Stated<string>? Base { get; init; }
+
+    [Display(Name = "Viscosity index", Description = "ISO 2909; stands in for the viscosity at 100 °C.")]
+    [Range(Limits.LeastViscosityIndex, Limits.GreatestViscosityIndex)]
+    public Stated<double>? ViscosityIndex { get; init; }
 
     [Display(Name = "Viscosity at 40 °C", Description = "Kinematic viscosity at 40 °C.")]
     [Measures(nameof(Dimension.OfKinematicViscosity), Example = "100 mm²/s")]

@@ -46,8 +46,17 @@ public sealed record GearboxSpec
     [Display(Name = "Train", Description = "Bodies, gears and meshes as a graph.")]
     public TrainSpec? Train { get; init; }
 
+    [Display(Name = "Bearings", Description = "Rolling bearings by name, each in its place.")]
+    public Named<BearingSpec> Bearings { get; init; } = Named<BearingSpec>.Empty;
+
     [Display(Name = "O-rings", Description = "O-rings by name, each in its gland.")]
     public Named<ORingSpec> ORings { get; init; } = Named<ORingSpec>.Empty;
+
+    [Display(Name = "Lip seals", Description = "Radial lip seals by name.")]
+    public Named<LipSealSpec> LipSeals { get; init; } = Named<LipSealSpec>.Empty;
+
+    [Display(Name = "Lubrication", Description = "How the gearbox is lubricated and cooled.")]
+    public LubricationSpec? Lubrication { get; init; }
 
     [Display(Name = "Concessions", Description = "Permissions to use what does not conform (ISO 9000).")]
     public ImmutableArray<ConcessionSpec> Concessions { get; init; } = [];
@@ -104,6 +113,10 @@ public sealed record DutySpec
     [Measures(nameof(Dimension.OfTime), Example = "4000 h")]
     public Stated<Amount>? ServiceLife { get; init; }
 
+    [Display(Name = "Reliability", Description = "Reliability that bearings must reach, as ISO 281 lists it; absent: 90 %.")]
+    [Measures(nameof(Dimension.Ratio), Example = "95 %")]
+    public Stated<Amount>? Reliability { get; init; }
+
     [Display(Name = "Application factor", Description = "K_A: external dynamic overload, 1 for a smooth drive and a smooth load.")]
     [Range(Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor)]
     public Stated<double>? ApplicationFactor { get; init; }
@@ -133,6 +146,18 @@ public sealed record InputDutySpec
     [Measures(nameof(Dimension.OfTorque), Example = "190 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
+    [Display(Name = "Radial force", Description = "Greatest lasting radial force of the coupled machine on the input shaft.")]
+    [Measures(nameof(Dimension.OfForce), Example = "200 N")]
+    public Stated<Amount>? RadialForce { get; init; }
+
+    [Display(Name = "Radial force at", Description = "Where it acts along the common axis, from the datum of the gears.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-40 mm")]
+    public Stated<Amount>? RadialForceAt { get; init; }
+
+    [Display(Name = "Axial force", Description = "Greatest lasting axial force on the input shaft, in either direction.")]
+    [Measures(nameof(Dimension.OfForce), Example = "100 N")]
+    public Stated<Amount>? AxialForce { get; init; }
+
     [Display(Name = "Peak torque", Description = "Greatest torque at the input that can ever come, a stall or a shock; no application factor is applied to it.")]
     [Measures(nameof(Dimension.OfTorque), Example = "400 N·m")]
     public Stated<Amount>? PeakTorque { get; init; }
@@ -149,6 +174,18 @@ public sealed record InputDutySpec
 /// <summary>What the load asks of the output.</summary>
 public sealed record OutputDutySpec
 {
+    [Display(Name = "Radial force", Description = "Greatest lasting radial force of the coupled machine on the output shaft.")]
+    [Measures(nameof(Dimension.OfForce), Example = "800 N")]
+    public Stated<Amount>? RadialForce { get; init; }
+
+    [Display(Name = "Radial force at", Description = "Where it acts along the common axis, from the datum of the gears.")]
+    [Measures(nameof(Dimension.OfLength), Example = "120 mm")]
+    public Stated<Amount>? RadialForceAt { get; init; }
+
+    [Display(Name = "Axial force", Description = "Greatest lasting axial force on the output shaft, in either direction.")]
+    [Measures(nameof(Dimension.OfForce), Example = "300 N")]
+    public Stated<Amount>? AxialForce { get; init; }
+
     [Display(Name = "Greatest lash", Description = "Greatest angular play of the meshes at the output that the load bears, input held.")]
     [Measures(nameof(Dimension.OfAngle), Example = "30′")]
     public Stated<Amount>? GreatestLash { get; init; }

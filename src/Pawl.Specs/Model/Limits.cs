@@ -42,10 +42,18 @@ public static class Limits
     public const double LeastPoisson = 0;
     public const double GreatestPoisson = 0.5;
 
+    public const int FewestRows = 1;
+    public const int MostRows = 8;
+    public const int FewestElements = 3;
+    public const int MostElements = 200;
+    public const double LeastBearingFactor = 1;
+    public const double GreatestBearingFactor = 30;
     public const int LeastDash = 1;
     public const int GreatestDash = 475;
     public const double LeastIrhd = 30;
     public const double GreatestIrhd = 100;
+    public const double LeastViscosityIndex = -50;
+    public const double GreatestViscosityIndex = 400;
     public const int LeastAccuracyGrade = 1;
     public const int GreatestAccuracyGrade = 12;
     public const double LeastLoadFactor = 1;

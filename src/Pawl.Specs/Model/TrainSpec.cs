@@ -52,6 +52,14 @@ public sealed record BodySpec
     [Display(Name = "Floating", Description = "Whether the body may settle radially between its meshes, so that they share the load.")]
     public Stated<bool>? Floating { get; init; }
 
+    [Display(Name = "Mass", Description = "Mass of the body with its gears; absent: its weight is not counted.")]
+    [Measures(nameof(Dimension.OfMass), Example = "2.4 kg")]
+    public Stated<Amount>? Mass { get; init; }
+
+    [Display(Name = "Mass at", Description = "Axial place of its centre of mass, from the datum of the gears.")]
+    [Measures(nameof(Dimension.OfLength), Example = "40 mm")]
+    public Stated<Amount>? MassAt { get; init; }
+
     [Display(Name = "Running temperature", Description = "Temperature of this body in continuous service; absent: that of the oil.")]
     [Measures(nameof(Dimension.OfTemperature), Example = "75 °C")]
     public Stated<Amount>? Running { get; init; }

@@ -9,6 +9,7 @@ namespace Pawl.Specs.Reading;
 internal static class CatalogueReader
 {
     private static readonly string[] Certainties = ["published", "memory", "invented"];
+    private static readonly string[] Bases = ["mineral", "PAO", "ester", "PAG", "ATF"];
     private static readonly string[] Kinds = ["oil", "grease"];
 
     public static CatalogueFile? Read(YamlNode tree, ICollection<Diagnostic> diagnostics)
@@ -18,6 +19,7 @@ internal static class CatalogueReader
         var name = reader.Text("catalogue", required: true);
         var materials = reader.Named("materials", Material);
         var lubricants = reader.Named("lubricants", Lubricant);
+        var bearings = reader.Named("bearings", BearingReader.Type);
         reader.Finish();
 
         return pawl is null || name is null
@@ -28,6 +30,7 @@ internal static class CatalogueReader
                 Catalogue = name,
                 Materials = new(materials, material => material.Name.Value),
                 Lubricants = new(lubricants, lubricant => lubricant.Name.Value),
+                Bearings = new(bearings, bearing => bearing.Name.Value),
             };
     }
 
@@ -65,6 +68,8 @@ internal static class CatalogueReader
     {
         var title = reader.Text("title", required: true);
         var kind = reader.Word("kind", Kinds);
+        var @base = reader.Word("base", Bases);
+        var index = reader.Number("viscosity_index", Limits.LeastViscosityIndex, Limits.GreatestViscosityIndex);
         var viscosity40 = reader.Amount("viscosity_40", Dimension.OfKinematicViscosity, AmountRange.Positive);
         var viscosity100 = reader.Amount("viscosity_100", Dimension.OfKinematicViscosity, AmountRange.Positive);
         var density = reader.Amount("density", Dimension.OfDensity, AmountRange.Positive);
@@ -81,6 +86,8 @@ internal static class CatalogueReader
                 Name = name,
                 Title = title,
                 Kind = kind,
+                Base = @base,
+                ViscosityIndex = index,
                 Viscosity40 = viscosity40,
                 Viscosity100 = viscosity100,
                 Density = density,

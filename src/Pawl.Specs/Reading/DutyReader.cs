@@ -20,6 +20,7 @@ internal static class DutyReader
         var life = reader.Amount("service_life", Dimension.OfTime, AmountRange.Positive);
         var factor = reader.Number("application_factor", Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor);
         var oil = reader.Map("oil") is { } oilMap ? Oil(oilMap, catalogue) : null;
+        var reliability = reader.Amount("reliability", Dimension.Ratio, new Amount(50, Units.Percent), new Amount(99.99, Units.Percent));
         var safety = reader.Map("safety") is { } safetyMap ? Safety(safetyMap) : null;
         var peaks = reader.Word("spectrum_peaks", Peaks);
         var stated = reader.Has("spectrum");
@@ -34,7 +35,7 @@ internal static class DutyReader
 
         return new()
         {
-            Input = input, Output = output, ServiceLife = life, ApplicationFactor = factor, Safety = safety, Oil = oil, Spectrum = spectrum,
+            Input = input, Output = output, ServiceLife = life, Reliability = reliability, ApplicationFactor = factor, Safety = safety, Oil = oil, Spectrum = spectrum,
             SpectrumPeaks = peaks,
         };
     }
@@ -43,6 +44,7 @@ internal static class DutyReader
     {
         var speed = reader.Amount("speed", Dimension.OfAngularSpeed, AmountRange.Positive);
         var torque = reader.Amount("torque", Dimension.OfTorque, AmountRange.Positive);
+        var (radial, at, axial) = External(reader);
         var peak = reader.Amount("peak_torque", Dimension.OfTorque, AmountRange.Positive);
         var reverse = reader.Amount("reverse_torque", Dimension.OfTorque, AmountRange.Positive);
         var direction = reader.Word("direction", Directions);
@@ -51,7 +53,11 @@ internal static class DutyReader
             reader.Report(SpecDiagnostics.OutOfRange(peak.Span, reader.PathOf("peak_torque"), peak.Text, $"at least the torque of {torque.Text}"));
         if (reverse is not null && direction is { Value: "one" })
             reader.Report(SpecDiagnostics.ReverseOfOne(reverse.Span, reader.PathOf("reverse_torque"), reverse.Text));
-        return new() { Speed = speed, Torque = torque, PeakTorque = peak, ReverseTorque = reverse, Direction = direction };
+        return new()
+        {
+            Speed = speed, Torque = torque, RadialForce = radial, RadialForceAt = at, AxialForce = axial, PeakTorque = peak, ReverseTorque = reverse,
+            Direction = direction,
+        };
     }
 
     private static SafetySpec Safety(MapReader reader)
@@ -71,9 +77,18 @@ internal static class DutyReader
 
     private static OutputDutySpec Output(MapReader reader)
     {
+        var (radial, at, axial) = External(reader);
         var lash = reader.Amount("greatest_lash", Dimension.OfAngle, AmountRange.Positive);
         reader.Finish();
-        return new() { GreatestLash = lash };
+        return new() { RadialForce = radial, RadialForceAt = at, AxialForce = axial, GreatestLash = lash };
+    }
+
+    /// <summary>Forces of the coupled machine on a shaft end.</summary>
+    private static (Stated<Amount>? Radial, Stated<Amount>? At, Stated<Amount>? Axial) External(MapReader reader)
+    {
+        var radial = reader.Amount("radial_force", Dimension.OfForce, AmountRange.NotNegative);
+        var at = reader.Amount("radial_force_at", Dimension.OfLength);
+        return (radial, at, reader.Amount("axial_force", Dimension.OfForce, AmountRange.NotNegative));
     }
 
     private static OilSpec Oil(MapReader reader, Catalogue? catalogue)

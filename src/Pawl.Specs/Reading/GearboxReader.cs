@@ -23,7 +23,10 @@ internal static class GearboxReader
         var duty = reader.Map("duty") is { } dutyMap ? DutyReader.Read(dutyMap, catalogue) : null;
         var tolerances = reader.Map("tolerances") is { } tolerancesMap ? Tolerances(tolerancesMap) : null;
         var train = reader.Map("train") is { } trainMap ? TrainReader.Read(trainMap, catalogue) : null;
+        var bearings = reader.Named("bearings", (name, map) => BearingReader.Place(name, map, catalogue, train));
         var oRings = reader.Named("o_rings", ORingReader.Read);
+        var lipSeals = reader.Named("lip_seals", (name, map) => LipSealReader.Read(name, map, train));
+        var lubrication = reader.Map("lubrication") is { } lubricationMap ? LubricationReader.Read(lubricationMap, catalogue) : null;
         var concessions = reader.Items("concessions", Concession);
         reader.Finish();
 
@@ -42,7 +45,10 @@ internal static class GearboxReader
                 Duty = duty,
                 Tolerances = tolerances,
                 Train = train,
+                Bearings = new(bearings, bearing => bearing.Name.Value),
                 ORings = new(oRings, ring => ring.Name.Value),
+                LipSeals = new(lipSeals, seal => seal.Name.Value),
+                Lubrication = lubrication,
                 Concessions = concessions,
             };
     }

@@ -80,7 +80,7 @@ internal static class ORingReader
         }
     }
 
-    private static LeadInSpec? LeadIn(MapReader reader)
+    public static LeadInSpec? LeadIn(MapReader reader)
     {
         var angle = reader.Amount("angle", Dimension.OfAngle, AmountRange.Positive, required: true);
         var length = reader.Amount("length", Dimension.OfLength, AmountRange.Positive, required: true);

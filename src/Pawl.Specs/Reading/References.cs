@@ -25,6 +25,35 @@ internal static class References
             id.Span, reader.PathOf(key), "lubricant", id.Value, Nearest.To(id.Value, NamesOf(catalogue.Lubricants.Entries, entry => entry.Name))));
     }
 
+    public static void CheckBearing(MapReader reader, string key, Stated<string>? id, Catalogue? catalogue)
+    {
+        if (id is null || catalogue is null || catalogue.Bearings.Find(id.Value) is not null)
+            return;
+        reader.Report(SpecDiagnostics.NotInCatalogue(
+            id.Span, reader.PathOf(key), "bearing", id.Value, Nearest.To(id.Value, NamesOf(catalogue.Bearings.Entries, entry => entry.Name))));
+    }
+
+    /// <summary>A body or planet set that the train speaks of. A train with faults of its own is not asked.</summary>
+    public static void CheckBody(MapReader reader, string key, Stated<string>? body, TrainSpec? train)
+    {
+        if (body is null || train is null)
+            return;
+
+        List<string> known = [train.Input.Value, train.Output.Value];
+        foreach (var held in train.Fixed)
+            known.Add(held.Value);
+        foreach (var set in train.Planets.Entries)
+        {
+            known.Add(set.Name.Value);
+            known.Add(set.Carrier.Value);
+        }
+
+        foreach (var each in train.Bodies.Entries)
+            known.Add(each.Name.Value);
+        if (!known.Contains(body.Value))
+            reader.Report(SpecDiagnostics.UnknownBody(body.Span, reader.PathOf(key), body.Value, Nearest.To(body.Value, known), known));
+    }
+
     /// <summary>A name is a body or a planet set, not both.</summary>
     public static void CheckNames(MapReader train, ImmutableArray<BodySpec> bodies, ImmutableArray<PlanetSetSpec> planets)
     {

@@ -53,11 +53,13 @@ internal static class TrainReader
     {
         var material = reader.Name("material");
         var floating = reader.Truth("floating");
+        var mass = reader.Amount("mass", Dimension.OfMass, AmountRange.Positive);
+        var massAt = reader.Amount("mass_at", Dimension.OfLength);
         var running = reader.Amount("running", Dimension.OfTemperature);
         reader.Finish();
 
         References.CheckMaterial(reader, "material", material, catalogue);
-        return new() { Name = name, Material = material, Floating = floating, Running = running };
+        return new() { Name = name, Material = material, Floating = floating, Mass = mass, MassAt = massAt, Running = running };
     }
 
     private static PlanetSetSpec? Planets(Stated<string> name, MapReader reader)

@@ -23,6 +23,11 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.OneWay, span, $"{path}: the drive turns one way, so it has no reverse torque, but `{Short(found)}` stands here.",
             "Write `direction: both`, or leave the reverse torque out.");
 
+    public static Diagnostic SelfSupported(SourceSpan span, string path, string body) =>
+        Error(
+            DiagnosticCodes.SelfCarried, span, $"{path}: `{body}` cannot hold both rings of a bearing.",
+            "Name the body that the outer ring sits in.");
+
     public static Diagnostic NoCase(SourceSpan span, string path, string treatment) =>
         Error(
             DiagnosticCodes.NoCase, span, $"{path}: a {treatment} gear has no case.",

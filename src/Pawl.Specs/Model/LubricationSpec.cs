@@ -1,0 +1,92 @@
+using System.ComponentModel.DataAnnotations;
+using Pawl.Quantities;
+using Pawl.Specs.Text;
+
+namespace Pawl.Specs.Model;
+
+/// <summary>How the gearbox is lubricated and cooled.</summary>
+public sealed record LubricationSpec
+{
+    [Display(Name = "Supply", Description = "How oil reaches the meshes and bearings.")]
+    [OneOf("splash", "jet", "grease")]
+    public Stated<string>? Supply { get; init; }
+
+    [Display(Name = "Cleanliness", Description = "Of the oil in service: code of ISO 4406, or in words after ISO 281; typical where the wear of the gears stays in the sump.")]
+    [OneOf("-/13/10", "-/15/12", "-/17/14", "-/19/16", "-/21/18", "extreme", "high", "normal", "slight", "typical", "severe")]
+    public Stated<string>? Cleanliness { get; init; }
+
+    [Display(Name = "Filtered", Description = "Whether the oil circulates through a filter in the line.")]
+    public Stated<bool>? Filtered { get; init; }
+
+    [Display(Name = "Additives against wear", Description = "Whether the oil has proven additives of extreme pressure.")]
+    public Stated<bool>? ExtremePressure { get; init; }
+
+    [Display(Name = "Attitude", Description = "How the common axis lies.")]
+    [OneOf("horizontal", "vertical")]
+    public Stated<string>? Attitude { get; init; }
+
+    [Display(Name = "Lowest planet wetted", Description = "Whether the level at rest wets the lowest planet, or the lowest gear, over its whole face in this attitude.")]
+    public Stated<bool>? LowestWetted { get; init; }
+
+    [Display(Name = "Supply of the top bearing", Description = "How the upper bearing of an upright unit gets its lubricant.")]
+    [OneOf("grease", "trough", "jet", "flooded", "none")]
+    public Stated<string>? TopBearing { get; init; }
+
+    [Display(Name = "Oil before", Description = "Id in the catalogue of the oil that was in the unit before this revision; absent: a new unit.")]
+    [Refers]
+    public Stated<string>? OilBefore { get; init; }
+
+    [Display(Name = "Flushed", Description = "Whether the unit is flushed before the oil is changed.")]
+    public Stated<bool>? Flushed { get; init; }
+
+    [Display(Name = "Ambient", Description = "Warmest air around the housing.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "35 °C")]
+    public Stated<Amount>? Ambient { get; init; }
+
+    [Display(Name = "Cooling area", Description = "Surface of the housing in free air.")]
+    [Measures(nameof(Dimension.OfArea), Example = "0.18 m²")]
+    public Stated<Amount>? CoolingArea { get; init; }
+
+    [Display(Name = "Heat transfer", Description = "From the housing to the air; absent: 15 W/(m²·K), calm air.")]
+    [Measures(nameof(Dimension.OfHeatTransfer), Example = "20 W/(m²·K)")]
+    public Stated<Amount>? HeatTransfer { get; init; }
+
+    [Display(Name = "Other losses", Description = "Churning and seals, where known; absent: not counted.")]
+    [Measures(nameof(Dimension.OfPower), Example = "25 W")]
+    public Stated<Amount>? OtherLosses { get; init; }
+
+    [Display(Name = "Free volume", Description = "Of the inside of the housing without its parts.")]
+    [Measures(nameof(Dimension.OfVolume), Example = "1.4 L")]
+    public Stated<Amount>? FreeVolume { get; init; }
+
+    [Display(Name = "Fill", Description = "Oil in the housing.")]
+    [Measures(nameof(Dimension.OfVolume), Example = "0.6 L")]
+    public Stated<Amount>? Fill { get; init; }
+
+    [Display(Name = "Least fill", Description = "Least oil that the builder permits.")]
+    [Measures(nameof(Dimension.OfVolume), Example = "0.5 L")]
+    public Stated<Amount>? LeastFill { get; init; }
+
+    [Display(Name = "Greatest fill", Description = "Most oil that the builder permits.")]
+    [Measures(nameof(Dimension.OfVolume), Example = "0.7 L")]
+    public Stated<Amount>? GreatestFill { get; init; }
+
+    [Display(Name = "Ports", Description = "Openings for service.")]
+    public PortsSpec? Ports { get; init; }
+}
+
+/// <summary>Openings for service.</summary>
+public sealed record PortsSpec
+{
+    [Display(Name = "Fill", Description = "An opening to fill.")]
+    public Stated<bool>? Fill { get; init; }
+
+    [Display(Name = "Drain", Description = "An opening at the lowest place.")]
+    public Stated<bool>? Drain { get; init; }
+
+    [Display(Name = "Vent", Description = "A breather at the highest place.")]
+    public Stated<bool>? Vent { get; init; }
+
+    [Display(Name = "Level", Description = "A mark or plug for the level.")]
+    public Stated<bool>? Level { get; init; }
+}
