@@ -22,6 +22,8 @@ public static class GearboxAnalyser
         {
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
+            subject.Add(TrainDraft.OilTemperature(draft));
+            ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
         }
 
