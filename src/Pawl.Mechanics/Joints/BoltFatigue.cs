@@ -47,7 +47,7 @@ public static class BoltFatigue
     public static double RolledAfterTreatment(Thread thread, double meanShare, double cycles = EnduranceCycles) =>
         meanShare is >= 0.3 and < 1
             ? (2 - meanShare) * Plain(thread) * Math.Pow(Life(cycles), 1.0 / 6)
-            : throw Impossible.Because($"VDI 2230 has fatigue of bolts with a mean force of 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
+            : throw Impossible.Because($"VDI 2230 has fatigue of bolts with a mean force from 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
 
     private static double Plain(Thread thread) =>
         thread.Diameter is >= 6 and <= 40

@@ -83,7 +83,8 @@ public static class ThreadTable
         rows = StandardTable.Read(UnifiedTableId).Rows();
         while (rows.NextRow())
         {
-            var size = rows.NextField().ToString();
+            // A row must not begin with #.
+            var size = rows.NextField().ToString().Replace("No. ", "#", StringComparison.Ordinal);
             var (diameter, count) = (rows.NextNumber(), rows.NextNumber());
             var name = string.Create(CultureInfo.InvariantCulture, $"{size}-{count} {rows.NextField()}");
             all.Add(new Thread(name, ThreadForm.Unified, diameter * Inch, Inch / count));
