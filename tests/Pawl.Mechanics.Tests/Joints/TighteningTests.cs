@@ -7,7 +7,7 @@ namespace Pawl.Mechanics.Tests.Joints;
 public class TighteningTests
 {
     // VDI 2230 Part 1, table A1, as a public trade page prints it for fine threads (edition of 2001): greatest preload, kN, and torque,
-    // N·m, at 90 % of the yield, of 8.8, 10.9, 12.9. Heads as ISO 4014 on holes of ISO 273. Preloads within 0.3 % (whole kN
+    // N·m, at 90 % of the yield, of 8.8, 10.9, 12.9. Heads as ISO 4014 on holes of ISO 273. Preloads within 0.2 % of what it prints (whole kN
     // from M18 up), torques within 1 %: the guideline rounds its diameters.
     [Theory]
     [InlineData("M8x1", 0.10, 10.3, new[] { 20.7, 30.4, 35.6 }, new[] { 22.8, 33.5, 39.2 })]
@@ -33,7 +33,7 @@ public class TighteningTests
         {
             var preload = Tightening.PermittedPreload(thread, friction, Bolts.Strength(classes[column], designation).Yield);
             var torque = Tightening.Torque(thread, new JointFriction(friction, friction), Face(meanDiameter), preload);
-            Assert.Equal(preloads[column], preload / 1000, Math.Max(0.003 * preloads[column], 0.06));
+            Assert.Equal(preloads[column], preload / 1000, preloads[column] >= 115 ? 0.6 : 0.002 * preloads[column] + 0.05);
             Assert.Equal(torques[column], torque / 1000, 0.01 * torques[column]);
         }
     }
@@ -53,7 +53,7 @@ public class TighteningTests
         for (var column = 0; column < frictions.Length; column++)
         {
             var preload = Tightening.PermittedPreload(Bolts.Thread(designation), frictions[column], yield);
-            Assert.Equal(preloads[column], preload / 1000, preloads[column] > 100 ? 0.6 : 0.11);
+            Assert.Equal(preloads[column], preload / 1000, preloads[column] >= 115 ? 0.6 : 0.002 * preloads[column] + 0.05);
         }
     }
 
