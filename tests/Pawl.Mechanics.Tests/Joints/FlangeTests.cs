@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using CsCheck;
 using Pawl.Mechanics.Joints;
 using Pawl.Mechanics.Tests.Rating;
@@ -100,6 +101,10 @@ public class FlangeTests
 
         // 3 + 2.5 + 4·1.5 = 11.5 µm cost 0.0115/1.5570e-6 = 7386 N; of 9000 N at the nut's face 1 − 0.38563 are felt there.
         Assert.Equal(40_000 - 7386 - 0.61437 * 9000, CentralNut.Residual(40_000, 0.0115, shaft, stack, 0, 9000), 2.0);
+        // A spacer of aluminium of 40 mm, 50 K warmer with all the rest: 40·11.5·10⁻⁶·50 = 0.023 mm over 1.5570e-6.
+        ImmutableArray<StackedRing> mixed = [new(40, 30, 20, 206_000, 23e-6), new(12, 40, 30, 206_000, 11.5e-6)];
+        Assert.Equal(0.023 / 1.5570e-6, CentralNut.ThermalChange(mixed, 50, 11.5e-6, 50, shaft), 2.0);
+
         Assert.True(CentralNut.Closes(17_000, 0.0115, shaft, stack, 0, 9000));
         Assert.False(CentralNut.Closes(16_000, 0.0115, shaft, stack, 0, 9000));
         Assert.Equal(40_000 / 549.779, CentralNut.FacePressure(40_000, 40, 30), 0.001);

@@ -201,6 +201,22 @@ public class TighteningTests
         });
 
     [Fact]
+    public void The_ends_of_the_range_are_corners_of_the_window()
+    {
+        var m8 = Bolts.Thread("M8");
+        BearingFace face = new(11.6, 9);
+        var corners =
+            from thread in new[] { 0.1, 0.16 }
+            from head in new[] { 0.08, 0.14 }
+            from error in new[] { -0.04, 0.04 }
+            select Tightening.Preload(m8, new JointFriction(thread, head), face, 25_000 * (1 + error), 500);
+        var range = PreloadRange.ByFriction(m8, face, 25_000, 0.04, new JointFriction(0.1, 0.08), new JointFriction(0.16, 0.14), 500);
+
+        Assert.Equal(corners.Min(), range.Least, 1e-6);
+        Assert.Equal(corners.Max(), range.Greatest, 1e-6);
+    }
+
+    [Fact]
     public void Impossible_tightening_is_refused()
     {
         var thread = Bolts.Thread("M8");
