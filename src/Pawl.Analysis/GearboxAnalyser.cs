@@ -1,5 +1,6 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Trains;
@@ -38,6 +39,9 @@ public static class GearboxAnalyser
         }
 
         ORingDraft.AddAll(draft, subject);
+        var lubrication = LubricationDraft.Build(draft, train, bodies);
+        var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
+        lubrication?.Balance(seals);
         return Finish(draft, train.Topology);
     }
 
