@@ -1,3 +1,4 @@
+using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Lubrication;
@@ -22,6 +23,8 @@ public static class GearboxAnalyser
         {
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
+            subject.Add(TrainDraft.OilTemperature(draft));
+            ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
         }
 
@@ -38,6 +41,7 @@ public static class GearboxAnalyser
             PartFeatureDraft.AddAll(draft, gear, subject);
         }
 
+        BearingDraft.AddAll(draft, spec.Train, train, bodies);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
