@@ -1,5 +1,7 @@
+using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Trains;
@@ -21,6 +23,8 @@ public static class GearboxAnalyser
         {
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
+            subject.Add(TrainDraft.OilTemperature(draft));
+            ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
         }
 
@@ -37,7 +41,11 @@ public static class GearboxAnalyser
             PartFeatureDraft.AddAll(draft, gear, subject);
         }
 
+        BearingDraft.AddAll(draft, spec.Train, train, bodies);
         ORingDraft.AddAll(draft, subject);
+        var lubrication = LubricationDraft.Build(draft, train, bodies);
+        var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
+        lubrication?.Balance(seals);
         return Finish(draft, train.Topology);
     }
 

@@ -109,6 +109,15 @@ internal static class NotationErrors
         $"{Quote(text.Slice(start, length))} is a tolerance class, which only a length takes, not {dimension.NameWithArticle}.",
         "Write the unit before the class, as in 60 mm H7, or deviations, as in ±0.1.");
 
+    public static NotationError ClassWithoutUnit(ReadOnlySpan<char> text, int start)
+    {
+        var number = text[..start].Trim();
+        var (written, tolerance) = (Clip(number), Clip(text[start..]));
+        return new(
+            NotationErrorKind.MissingUnit, Blanks.Skip(text, 0), number.Length, $"`{written}` has no unit before `{tolerance}`.",
+            $"Which fit: {string.Join(", ", Units.Fitting(Dimension.OfLength).Select(unit => $"{written} {unit.Symbol} {tolerance}"))}.");
+    }
+
     public static NotationError PercentOfTemperature(int start, int length) => new(
         NotationErrorKind.ToleranceNotAllowed, start, length,
         "A temperature on a scale has no percentage.", "Write the deviation as in ±5 K.");

@@ -34,9 +34,10 @@ internal static class ToleranceNotation
         }
 
         if (!ToleranceClassNotation.TryRead(text, start, out tolerance, out error)) return false;
-        var dimension = (unit ?? Units.One).Dimension;
-        if (dimension == Dimension.OfLength) return true;
-        error = NotationErrors.ClassOfOther(text, start, length, dimension);
+        if (unit is { Dimension: var dimension } && dimension == Dimension.OfLength) return true;
+        error = unit is null
+            ? NotationErrors.ClassWithoutUnit(text, start)
+            : NotationErrors.ClassOfOther(text, start, length, unit.Dimension);
         tolerance = null;
         return false;
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Pawl.Analysis.Seals;
 using Pawl.Quantities;
 
 namespace Pawl.Analysis.Tests;
@@ -49,6 +50,22 @@ public class ORingOfSpecsTests
     [InlineData("extrusion_gap", 0, 0, 0.125, 1e-9)]
     public void A_ring_of_a_plug_at_its_corners(string quantity, double nominal, double least, double greatest, double tolerance) =>
         Holds(In(Of(Plug), quantity), nominal, least, greatest, tolerance);
+
+    [Fact]
+    public void A_ring_is_computed_without_a_train_as_with_one()
+    {
+        var with = Of(Plug);
+        var without = SpecText.Analyse($$$"""
+            pawl: 1
+            gearbox: {family: Test, variant: Lid}
+            duty: {oil: {running: 70 °C, coldest: 20 °C, hottest: 70 °C}}
+            o_rings: {joint: { {{{Plug}}} }}
+            """);
+
+        Assert.All(ORingQuantities.All, kind => Assert.Equal(
+            with.Subjects.Single(s => s.Path == Ring).Find(kind)?.Value, without.Subjects.Single(s => s.Path == Ring).Find(kind)?.Value));
+        Assert.True(without.Quantity(Ring, "gland_fill").IsEvaluated);
+    }
 
     // A guide that holds the plug within 0.02 mm: half the play, 0.018 to 0.0625 mm, cut off there. By the same walk.
     [Theory]

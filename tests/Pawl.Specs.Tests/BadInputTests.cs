@@ -23,6 +23,7 @@ public sealed class BadInputTests
     [InlineData("pressure_angle: 20°", "pressure_angle: 20 %", DiagnosticCodes.UnitMismatch, "%\n      face", "angle")]
     [InlineData("tip_chamfer: 0.2 mm", "tip_chamfer: 0.2 mn", DiagnosticCodes.UnknownUnit, "mn\n", "mm")]
     [InlineData("24 mm ±0.1", "24 mm ±", DiagnosticCodes.MalformedTolerance, "\n      axial", "±0.1")]
+    [InlineData("80.6 mm h8", "80.6 h8", DiagnosticCodes.MissingUnit, "80.6 h8", "80.6 mm h8, ")]
     [InlineData("80.6 mm h8", "80.6 mm q8", DiagnosticCodes.MalformedTolerance, "q8", "")]
     [InlineData("80.6 mm h8", "80.6 mm H7/g6", DiagnosticCodes.MalformedTolerance, "80.6 mm H7/g6", "capital letter")]
     [InlineData("module: 2.5 mm\n", "module: 2.5 mm ±0.1\n", DiagnosticCodes.ToleranceNotAllowed, "±0.1\n      pressure", "2.5 mm")]

@@ -75,7 +75,7 @@ internal sealed class TrainDraft
         }
     }
 
-    private static Quantity OilTemperature(Draft draft)
+    public static Quantity OilTemperature(Draft draft)
     {
         var oil = draft.Spec.Duty?.Oil;
         if (oil is not { Running: { } running, Coldest: { } coldest, Hottest: { } hottest })

@@ -92,7 +92,11 @@ internal static partial class SpecDiagnostics
         NotationErrorKind.UnknownUnit => Error(
             DiagnosticCodes.UnknownUnit, span, $"{path}: {error.Message}",
             Join(error.Hint, dimension == Dimension.Ratio || dimension == Dimension.OfHardness ? null : $"Units of {dimension.NameWithArticle}: {Symbols(dimension)}.")),
-        NotationErrorKind.MissingUnit => Error(DiagnosticCodes.MissingUnit, span, $"{path}: {error.Message}", error.Hint),
+        NotationErrorKind.MissingUnit => Error(
+            DiagnosticCodes.MissingUnit, span, $"{path}: {error.Message}",
+            dimension == Dimension.OfLength || dimension == Dimension.OfHardness
+                ? error.Hint
+                : $"Only a length takes a tolerance class. Units of {dimension.NameWithArticle}: {Symbols(dimension)}."),
         NotationErrorKind.OutOfRange => Error(DiagnosticCodes.OutOfRange, span, $"{path}: {error.Message}", error.Hint),
         NotationErrorKind.MalformedTolerance => Error(DiagnosticCodes.MalformedTolerance, span, $"{path}: {error.Message}", error.Hint),
         NotationErrorKind.ToleranceNotAllowed => Error(DiagnosticCodes.ToleranceNotAllowed, span, $"{path}: {error.Message}", error.Hint),
