@@ -26,25 +26,28 @@ public readonly record struct ShankPiece(double Length, double Diameter);
 public static class BoltCompliance
 {
     /// <summary>The head.</summary>
-    public static double Head(BoltHead head, Thread thread, double modulus) =>
+    public static double Head(BoltHead head, ScrewThread thread, double modulus) =>
         Piece((head == BoltHead.Hexagon ? 0.5 : 0.4) * thread.Diameter, thread.Diameter, modulus);
 
     /// <summary>A plain piece of the shank.</summary>
     public static double Shank(ShankPiece piece, double modulus) =>
-        Piece(DynamicLoad.NotNegative(piece.Length, "the length of the shank"), Impossible.Positive(piece.Diameter, "the diameter of the shank"), modulus);
+        Piece(
+            DynamicLoad.NotNegative(piece.Length, "the length of the shank"),
+            Impossible.Positive(piece.Diameter, "the diameter of the shank"),
+            modulus);
 
     /// <summary>Thread within the clamped length that no nut holds.</summary>
-    public static double FreeThread(Thread thread, double length, double modulus) =>
+    public static double FreeThread(ScrewThread thread, double length, double modulus) =>
         Piece(DynamicLoad.NotNegative(length, "the length of the free thread"), thread.RootDiameter, modulus);
 
     /// <summary>The bolt's own thread where it is engaged.</summary>
-    public static double EngagedThread(Thread thread, double modulus) => Piece(0.5 * thread.Diameter, thread.RootDiameter, modulus);
+    public static double EngagedThread(ScrewThread thread, double modulus) => Piece(0.5 * thread.Diameter, thread.RootDiameter, modulus);
 
     /// <summary>A nut.</summary>
-    public static double Nut(Thread thread, double modulus) => Piece(0.4 * thread.Diameter, thread.Diameter, modulus);
+    public static double Nut(ScrewThread thread, double modulus) => Piece(0.4 * thread.Diameter, thread.Diameter, modulus);
 
     /// <summary>A tapped hole; the modulus is that of the part that is tapped.</summary>
-    public static double TappedHole(Thread thread, double partModulus) => Piece(0.33 * thread.Diameter, thread.Diameter, partModulus);
+    public static double TappedHole(ScrewThread thread, double partModulus) => Piece(0.33 * thread.Diameter, thread.Diameter, partModulus);
 
     /// <summary>The whole bolt δ_S.</summary>
     /// <param name="thread">The thread.</param>
@@ -54,7 +57,7 @@ public static class BoltCompliance
     /// <param name="modulus">Modulus of the bolt, MPa.</param>
     /// <param name="tappedModulus">Modulus of a tapped part, MPa; a nut of the bolt's modulus where none is given.</param>
     public static double Whole(
-        Thread thread, BoltHead head, ImmutableArray<ShankPiece> shank, double freeThread, double modulus, double? tappedModulus = null) =>
+        ScrewThread thread, BoltHead head, ImmutableArray<ShankPiece> shank, double freeThread, double modulus, double? tappedModulus = null) =>
         Head(head, thread, modulus)
         + shank.Sum(piece => Shank(piece, modulus))
         + FreeThread(thread, freeThread, modulus)

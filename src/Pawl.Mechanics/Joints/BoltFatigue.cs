@@ -21,7 +21,7 @@ public static class BoltFatigue
     /// Symbols: Φ load factor; F_A loads along the bolt, N; A_s stress area, mm².<br/>
     /// Source: VDI 2230 Part 1, concentric.
     /// </remarks>
-    public static double Amplitude(Thread thread, double loadFactor, double greatest, double least) =>
+    public static double Amplitude(ScrewThread thread, double loadFactor, double greatest, double least) =>
         greatest >= least && loadFactor is >= 0 and <= 1
             ? Impossible.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
             : throw Impossible.Because(
@@ -34,7 +34,7 @@ public static class BoltFatigue
     /// <code>σ_ASV = 0.85·(150/d + 45), d in mm;  below N_D times (N_D/N)^⅓</code>
     /// Source: VDI 2230 Part 1. Not homogeneous. The class of the bolt makes no difference.
     /// </remarks>
-    public static double RolledBeforeTreatment(Thread thread, double cycles = EnduranceCycles) => Plain(thread) * Math.Cbrt(Life(cycles));
+    public static double RolledBeforeTreatment(ScrewThread thread, double cycles = EnduranceCycles) => Plain(thread) * Math.Cbrt(Life(cycles));
 
     /// <summary>Permissible amplitude of a thread rolled after heat treatment, MPa.</summary>
     /// <param name="thread">The thread.</param>
@@ -45,12 +45,12 @@ public static class BoltFatigue
     /// Source: VDI 2230 Part 1.<br/>
     /// Valid for: 0.3 ≤ F_Sm/F_0.2 &lt; 1.
     /// </remarks>
-    public static double RolledAfterTreatment(Thread thread, double meanShare, double cycles = EnduranceCycles) =>
+    public static double RolledAfterTreatment(ScrewThread thread, double meanShare, double cycles = EnduranceCycles) =>
         meanShare is >= 0.3 and < 1
             ? (2 - meanShare) * Plain(thread) * Math.Pow(Life(cycles), 1.0 / 6)
             : throw Impossible.Because($"VDI 2230 has fatigue of bolts with a mean force from 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
 
-    private static double Plain(Thread thread) =>
+    private static double Plain(ScrewThread thread) =>
         thread.Diameter is >= 6 and <= 40
             ? 0.85 * (150 / thread.Diameter + 45)
             : throw Impossible.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");

@@ -58,7 +58,7 @@ public static class CentralNut
     /// <code>π/4·d₀² = A_s − π/4·d_i² − d_q·(d_s − d_i)</code>
     /// Source: area less what the holes take, approximate. Torsion is reckoned with the same round, an estimate.
     /// </remarks>
-    public static double SectionDiameter(Thread thread, double crossHole, double bore = 0)
+    public static double SectionDiameter(ScrewThread thread, double crossHole, double bore = 0)
     {
         var area = thread.StressArea - Math.PI / 4 * Math.Pow(DynamicLoad.NotNegative(bore, "the bore"), 2)
             - DynamicLoad.NotNegative(crossHole, "the hole across") * (thread.StressDiameter - bore);

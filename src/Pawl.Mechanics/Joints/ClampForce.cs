@@ -18,8 +18,7 @@ public static class ClampForce
     /// </remarks>
     public static double LoadFactor(double introduction, double bolt, double parts, double tappedHole = 0) =>
         introduction > 0 && introduction <= 1
-            ? introduction * (Impossible.Positive(parts, "the compliance of the parts") + DynamicLoad.NotNegative(tappedHole, "the compliance of the tapped hole"))
-                / (Impossible.Positive(bolt, "the compliance of the bolt") + parts)
+            ? introduction * (parts + DynamicLoad.NotNegative(tappedHole, "the compliance of the tapped hole")) / Both(bolt, parts)
             : throw Impossible.Because($"the load introduction factor must lie above 0 and up to 1; it is {introduction:0.###}");
 
     /// <summary>Preload lost by embedding F_Z, N.</summary>

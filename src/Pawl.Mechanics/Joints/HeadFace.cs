@@ -15,7 +15,7 @@ public static class HeadFace
     /// <summary>The face of a thread, a head and a hole, or the reason why there is none.</summary>
     /// <remarks>The hole is of the medium series of ISO 273, or of the fine one; a chamfer makes the face smaller.</remarks>
     public static bool TryFind(
-        Thread thread, BoltHead head, bool fineHole, [NotNullWhen(true)] out BearingFace? face, [NotNullWhen(false)] out string? reason)
+        ScrewThread thread, BoltHead head, bool fineHole, [NotNullWhen(true)] out BearingFace? face, [NotNullWhen(false)] out string? reason)
     {
         (face, reason) = (null, $"the table has no head and hole for {thread.Designation}: state the face under the head and the hole");
         if (thread.Form != ThreadForm.IsoMetric)

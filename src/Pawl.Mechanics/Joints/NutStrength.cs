@@ -31,7 +31,7 @@ public sealed record NutStrength(string Class, NutStyle Style, double Proof)
 
     /// <summary>Proof load of a nut of a thread, N.</summary>
     /// <remarks><code>F = S_p·A_s</code> Source: ISO 898-2.</remarks>
-    public double ProofLoad(Thread thread) => Proof * thread.StressArea;
+    public double ProofLoad(ScrewThread thread) => Proof * thread.StressArea;
 
     /// <summary>Whether a bolt of a property class may be loaded up to its yield in this nut.</summary>
     /// <remarks>
@@ -46,7 +46,7 @@ public sealed record NutStrength(string Class, NutStyle Style, double Proof)
 
     /// <summary>The nut of a property class, a style and a thread, or the reason why there is none.</summary>
     public static bool TryFind(
-        string propertyClass, NutStyle style, Thread thread, [NotNullWhen(true)] out NutStrength? nut, [NotNullWhen(false)] out string? reason)
+        string propertyClass, NutStyle style, ScrewThread thread, [NotNullWhen(true)] out NutStrength? nut, [NotNullWhen(false)] out string? reason)
     {
         nut = null;
         if (thread.Designation.Contains('x') || thread.Form != ThreadForm.IsoMetric)

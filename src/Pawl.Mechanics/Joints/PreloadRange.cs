@@ -18,7 +18,7 @@ public readonly record struct PreloadRange(double Least, double Greatest)
     /// Source: worst case of the torque equation of VDI 2230 Part 1. Not to be multiplied by α_A, which holds the same scatter.
     /// </remarks>
     public static PreloadRange ByFriction(
-        Thread thread, BearingFace face, double torque, double wrenchError, JointFriction least, JointFriction greatest, double prevailing = 0)
+        ScrewThread thread, BearingFace face, double torque, double wrenchError, JointFriction least, JointFriction greatest, double prevailing = 0)
     {
         if (!(wrenchError >= 0 && wrenchError < 1))
             throw Impossible.Because($"the error of a wrench must lie from 0 to below 1 of its torque; it is {wrenchError:0.###}");

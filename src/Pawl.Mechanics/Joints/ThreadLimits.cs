@@ -25,9 +25,9 @@ public sealed record ThreadLimits(double BoltMajor, double BoltPitch, double Nut
     /// Source: ISO 965-1 and ASME B1.1, from memory.<br/>
     /// Valid for: uncoated threads of normal length. The tables of ISO 965-1 round; they differ by up to 6 µm.
     /// </remarks>
-    public static ThreadLimits Usual(Thread thread) => thread.Form == ThreadForm.IsoMetric ? Metric(thread) : Unified(thread);
+    public static ThreadLimits Usual(ScrewThread thread) => thread.Form == ThreadForm.IsoMetric ? Metric(thread) : Unified(thread);
 
-    private static ThreadLimits Metric(Thread thread)
+    private static ThreadLimits Metric(ScrewThread thread)
     {
         var pitch = thread.Pitch;
         var upper = Array.FindIndex(s_ranges, end => thread.Diameter <= end);
@@ -43,7 +43,7 @@ public sealed record ThreadLimits(double BoltMajor, double BoltPitch, double Nut
             thread.NutMinorDiameter + minorTolerance * Micrometre);
     }
 
-    private static ThreadLimits Unified(Thread thread)
+    private static ThreadLimits Unified(ScrewThread thread)
     {
         var (diameter, pitch) = (thread.Diameter / Inch, thread.Pitch / Inch);
         var usual = thread.Designation.EndsWith("UNC", StringComparison.Ordinal) || thread.Designation.EndsWith("UNF", StringComparison.Ordinal);

@@ -11,7 +11,7 @@ namespace Pawl.Mechanics.Joints;
 /// Source: VDI 2230 Part 1 after Alexander, Analysis and Design of Threaded Assemblies (SAE 770420); shear areas as FED-STD-H28/2.
 /// From memory.
 /// </remarks>
-public sealed record ThreadStripping(Thread Thread, ThreadLimits Limits, double Engagement)
+public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, double Engagement)
 {
     // Pitches that carry nothing, in all, at both ends.
     private const double LostPitches = 0.8;

@@ -15,17 +15,17 @@ public static class ThreadTable
 
     private const double Inch = 25.4;
 
-    private static ImmutableArray<Thread> s_all;
+    private static ImmutableArray<ScrewThread> s_all;
 
     /// <summary>All threads: metric ones by diameter, coarse before fine; then inch ones.</summary>
-    public static ImmutableArray<Thread> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<ScrewThread> All => s_all.IsDefault ? s_all = Read() : s_all;
 
     /// <summary>The thread of a designation, or the reason why there is none.</summary>
     /// <remarks>
     /// Metric: <c>M8</c> is coarse, <c>M8x1</c> or <c>M8×1</c> states the pitch. Inch: <c>1/2-20 UNF</c>; the series may be left
     /// out; <c>#10-24</c> or <c>10-24</c>.
     /// </remarks>
-    public static bool TryFind(string designation, [NotNullWhen(true)] out Thread? thread, [NotNullWhen(false)] out string? reason)
+    public static bool TryFind(string designation, [NotNullWhen(true)] out ScrewThread? thread, [NotNullWhen(false)] out string? reason)
     {
         var wanted = Plain(designation);
         foreach (var candidate in All)
@@ -48,7 +48,7 @@ public static class ThreadTable
     private static string Plain(string text) =>
         string.Concat(text.Where(letter => !char.IsWhiteSpace(letter))).Replace('×', 'x').Replace('–', '-').ToUpperInvariant();
 
-    private static string Long(Thread thread) =>
+    private static string Long(ScrewThread thread) =>
         thread.Form == ThreadForm.IsoMetric ? Metric(thread.Diameter, thread.Pitch) : thread.Designation;
 
     private static string Short(string plain) =>
@@ -72,14 +72,14 @@ public static class ThreadTable
             : "they have M3 to M60 and #6 to 1-1/2 in, written as `M8`, `M8x1` or `1/2-20 UNF`";
     }
 
-    private static ImmutableArray<Thread> Read()
+    private static ImmutableArray<ScrewThread> Read()
     {
-        var all = ImmutableArray.CreateBuilder<Thread>(128);
+        var all = ImmutableArray.CreateBuilder<ScrewThread>(128);
         var rows = StandardTable.Read(MetricTableId).Rows();
         while (rows.NextRow())
         {
             var (diameter, pitch) = (rows.NextNumber(), rows.NextNumber());
-            all.Add(new Thread(Metric(diameter, rows.NextField() is "coarse" ? null : pitch), ThreadForm.IsoMetric, diameter, pitch));
+            all.Add(new ScrewThread(Metric(diameter, rows.NextField() is "coarse" ? null : pitch), ThreadForm.IsoMetric, diameter, pitch));
         }
 
         rows = StandardTable.Read(UnifiedTableId).Rows();
@@ -89,7 +89,7 @@ public static class ThreadTable
             var size = rows.NextField().ToString().Replace("No. ", "#", StringComparison.Ordinal);
             var (diameter, count) = (rows.NextNumber(), rows.NextNumber());
             var name = FormattableString.Invariant($"{size}-{count} ");
-            all.Add(new Thread(name + rows.NextField().ToString(), ThreadForm.Unified, diameter * Inch, Inch / count));
+            all.Add(new ScrewThread(name + rows.NextField().ToString(), ThreadForm.Unified, diameter * Inch, Inch / count));
         }
 
         return all.ToImmutable();

@@ -39,7 +39,7 @@ public static class Tightening
     /// Source: VDI 2230 Part 1, after Kellermann and Klein.<br/>
     /// Valid for: lead angles of fasteners, where tan(φ + ρ′) is tan φ + tan ρ′.
     /// </remarks>
-    public static double Torque(Thread thread, JointFriction friction, BearingFace face, double preload) =>
+    public static double Torque(ScrewThread thread, JointFriction friction, BearingFace face, double preload) =>
         DynamicLoad.NotNegative(preload, "the preload") * Lever(thread, friction, face);
 
     /// <summary>Preload F that a torque gives, N.</summary>
@@ -49,25 +49,26 @@ public static class Tightening
     /// <param name="torque">Tightening torque M_A, N·mm.</param>
     /// <param name="prevailing">Torque that a locking element takes for itself, N·mm.</param>
     /// <remarks><code>F = (M_A − M_p)/(P/(2π) + d₂·µ_G/(2·cos 30°) + D_Km·µ_K/2)</code> Source and validity: <see cref="Torque"/>.</remarks>
-    public static double Preload(Thread thread, JointFriction friction, BearingFace face, double torque, double prevailing = 0)
+    public static double Preload(ScrewThread thread, JointFriction friction, BearingFace face, double torque, double prevailing = 0)
     {
         if (!(torque >= DynamicLoad.NotNegative(prevailing, "the prevailing torque")))
-            throw Impossible.Because($"the tightening torque must be above the prevailing torque; they are {torque:0.###} N·mm and {prevailing:0.###} N·mm");
+            throw Impossible.Because(
+                $"the tightening torque must be above the prevailing torque; they are {torque:0.###} N·mm and {prevailing:0.###} N·mm");
         return Impossible.Finite(torque - prevailing, "the preload") / Lever(thread, friction, face);
     }
 
     /// <summary>Torque M_G that comes into the bolt through its thread, N·mm.</summary>
     /// <remarks><code>M_G = F·(P/(2π) + d₂·µ_G/(2·cos 30°))</code> Source: VDI 2230 Part 1.</remarks>
-    public static double ThreadTorque(Thread thread, double threadFriction, double preload) =>
+    public static double ThreadTorque(ScrewThread thread, double threadFriction, double preload) =>
         DynamicLoad.NotNegative(preload, "the preload") * (thread.Pitch / (2 * Math.PI) + Drag(thread, threadFriction));
 
     /// <summary>Torque that loosens, N·mm; below zero would loosen by itself.</summary>
     /// <remarks><code>M_L = F·(−P/(2π) + d₂·µ_G/(2·cos 30°) + D_Km·µ_K/2)</code> Source: as <see cref="Torque"/>.</remarks>
-    public static double LooseningTorque(Thread thread, JointFriction friction, BearingFace face, double preload) =>
+    public static double LooseningTorque(ScrewThread thread, JointFriction friction, BearingFace face, double preload) =>
         Torque(thread, friction, face, preload) - preload * thread.Pitch / Math.PI;
 
     /// <summary>Nut factor K of T = K·F·d, 1.</summary>
-    public static double NutFactor(Thread thread, JointFriction friction, BearingFace face) => Lever(thread, friction, face) / thread.Diameter;
+    public static double NutFactor(ScrewThread thread, JointFriction friction, BearingFace face) => Lever(thread, friction, face) / thread.Diameter;
 
     /// <summary>Preload that uses a share of the yield when tightened, F_M zul, N.</summary>
     /// <param name="thread">The thread.</param>
@@ -79,7 +80,7 @@ public static class Tightening
     /// <code>F = A₀·ν·R_p / √(1 + 3·(3/2·d₂/d₀·(P/(π·d₂) + 1.155·µ_G))²);  A₀ = π/4·d₀²</code>
     /// Source: VDI 2230 Part 1: tension and torsion by von Mises, torsion as if the whole section yielded.
     /// </remarks>
-    public static double PermittedPreload(Thread thread, double threadFriction, double yield, double share = 0.9, double? section = null)
+    public static double PermittedPreload(ScrewThread thread, double threadFriction, double yield, double share = 0.9, double? section = null)
     {
         var diameter = Section(thread, section);
         if (!(share > 0 && share <= 1))
@@ -91,7 +92,7 @@ public static class Tightening
     /// <summary>Torque that uses a share of the yield, N·mm: <see cref="Torque"/> of <see cref="PermittedPreload"/>.</summary>
     /// <remarks>Source: VDI 2230 Part 1. The friction is the least: with more the same torque strains the bolt less.</remarks>
     public static double PermittedTorque(
-        Thread thread, JointFriction friction, BearingFace face, double yield, double share = 0.9, double? section = null) =>
+        ScrewThread thread, JointFriction friction, BearingFace face, double yield, double share = 0.9, double? section = null) =>
         Torque(thread, friction, face, PermittedPreload(thread, friction.Thread, yield, share, section));
 
     /// <summary>Share of the yield that tightening uses, 1, with elastic torsion.</summary>
@@ -99,7 +100,7 @@ public static class Tightening
     /// <code>√(σ² + 3·τ²)/R_p;  σ = F/A₀;  τ = 16·M_G/(π·d₀³)</code>
     /// Source: von Mises; VDI 2230 Part 1 reckons plastic torsion for the permitted preload, which gives some per cent more.
     /// </remarks>
-    public static double Utilisation(Thread thread, double threadFriction, double yield, double preload, double? section = null) =>
+    public static double Utilisation(ScrewThread thread, double threadFriction, double yield, double preload, double? section = null) =>
         Reduced(thread, preload, ThreadTorque(thread, threadFriction, preload), section) / Impossible.Positive(yield, "the yield");
 
     /// <summary>Reduced stress in service σ_red,B, MPa, when half the torsion is left.</summary>
@@ -111,10 +112,10 @@ public static class Tightening
     /// <code>σ_red,B = √(σ² + 3·(τ/2)²)</code>
     /// Source: VDI 2230 Part 1, with k_τ = 0.5.
     /// </remarks>
-    public static double ServiceStress(Thread thread, double threadTorque, double boltForce, double? section = null) =>
+    public static double ServiceStress(ScrewThread thread, double threadTorque, double boltForce, double? section = null) =>
         Reduced(thread, boltForce, DynamicLoad.NotNegative(threadTorque, "the torque in the thread") / 2, section);
 
-    private static double Reduced(Thread thread, double force, double torque, double? section)
+    private static double Reduced(ScrewThread thread, double force, double torque, double? section)
     {
         var diameter = Section(thread, section);
         var tension = DynamicLoad.NotNegative(force, "the force in the bolt") * 4 / (Math.PI * diameter * diameter);
@@ -122,13 +123,13 @@ public static class Tightening
         return Math.Sqrt(tension * tension + 3 * shear * shear);
     }
 
-    private static double Section(Thread thread, double? section) =>
+    private static double Section(ScrewThread thread, double? section) =>
         section is { } given ? Impossible.Positive(given, "the diameter of the thinnest section") : thread.StressDiameter;
 
-    private static double Lever(Thread thread, JointFriction friction, BearingFace face) =>
+    private static double Lever(ScrewThread thread, JointFriction friction, BearingFace face) =>
         thread.Pitch / (2 * Math.PI) + Drag(thread, friction.Thread)
         + face.MeanDiameter / 2 * DynamicLoad.NotNegative(friction.Head, "the friction under the head");
 
-    private static double Drag(Thread thread, double friction) =>
+    private static double Drag(ScrewThread thread, double friction) =>
         thread.PitchDiameter / 2 * DynamicLoad.NotNegative(friction, "the friction in the thread") / s_flank;
 }

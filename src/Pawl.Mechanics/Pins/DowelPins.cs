@@ -53,7 +53,8 @@ public static class DowelPins
     /// <param name="length">Length l that bears in this part, chamfers off, mm.</param>
     /// <remarks><code>p = F/(d·l)</code> Source: definition.</remarks>
     public static double Pressure(double force, double diameter, double length) =>
-        DynamicLoad.NotNegative(force, "the force") / (Impossible.Positive(diameter, "the diameter of the pin") * Impossible.Positive(length, "the length that bears"));
+        DynamicLoad.NotNegative(force, "the force")
+        / (Impossible.Positive(diameter, "the diameter of the pin") * Impossible.Positive(length, "the length that bears"));
 
     /// <summary>Room that is left for pins to go into their holes, mm; below zero some pairs do not go together.</summary>
     /// <param name="play">Least play of a pin in its loose hole, mm, on the diameter: hole's least less pin's greatest.</param>

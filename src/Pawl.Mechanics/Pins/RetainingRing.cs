@@ -71,7 +71,8 @@ public sealed record RetainingRing(
     public double GrooveLoad(double yield, double land) =>
         EdgeRatio(land) >= LeastEdgeRatio - 1e-9
             ? Math.PI / 4 * Math.Abs(Diameter * Diameter - Groove * Groove) * Impossible.Positive(yield, "the yield") / ShoulderFactor
-            : throw Impossible.Because($"DIN 471 and DIN 472 have no load for a land below {LeastEdgeRatio} depths of the groove; it has {EdgeRatio(land):0.##}");
+            : throw Impossible.Because(
+                $"DIN 471 and DIN 472 have no load for a land below {LeastEdgeRatio} depths of the groove; it has {EdgeRatio(land):0.##}");
 
     /// <summary>Load of the ring itself against a part with a corner, N.</summary>
     /// <param name="corner">Chamfer or radius of the part that leans on the ring, mm; zero for a sharp edge.</param>
@@ -90,7 +91,8 @@ public sealed record RetainingRing(
             throw Impossible.Because($"the load of the ring of {Diameter:0.###} mm against a corner is not known: state what the supplier gives");
         return corner <= 1.5 * stated
             ? Math.Min(sharp, load * stated / corner)
-            : throw Impossible.Because($"the load of the ring is for corners up to {stated:0.###} mm, and half as much again; the part has {corner:0.###} mm: put a support washer between");
+            : throw Impossible.Because(
+                $"the load of the ring is for corners up to {stated:0.###} mm, and half as much again; the part has {corner:0.###} mm: put a support washer between");
     }
 
     private static bool TryFind(
@@ -108,7 +110,8 @@ public sealed record RetainingRing(
         var read = ImmutableArray.CreateBuilder<RetainingRing>();
         foreach (var row in NumberTable.Read(id, 8))
         {
-            read.Add(new RetainingRing(row[0], row[2], row[3], row[1], Known(row[4], Kilo), Known(row[5], 1), Known(row[6], Kilo), Known(row[7], Math.PI / 30)));
+            var (load, corner, cornerLoad) = (Known(row[4], Kilo), Known(row[5], 1), Known(row[6], Kilo));
+            read.Add(new RetainingRing(row[0], row[2], row[3], row[1], load, corner, cornerLoad, Known(row[7], Math.PI / 30)));
         }
 
         return read.ToImmutable();

@@ -20,7 +20,7 @@ public enum ThreadForm
 /// Symbols: H height of the sharp triangle, mm; d₂ pitch diameter; D₁ minor diameter of the nut; d₃ minor diameter of the bolt.<br/>
 /// Source: ISO 68-1, ISO 724; d₃ as ISO 898-1 and ASME B1.1 have it for the stress area.
 /// </remarks>
-public sealed record Thread(string Designation, ThreadForm Form, double Diameter, double Pitch)
+public sealed record ScrewThread(string Designation, ThreadForm Form, double Diameter, double Pitch)
 {
     private double Height => Math.Sqrt(3) / 2 * Pitch;
 
