@@ -1,3 +1,4 @@
+using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
@@ -39,6 +40,7 @@ public static class GearboxAnalyser
             PartFeatureDraft.AddAll(draft, gear, subject);
         }
 
+        BearingDraft.AddAll(draft, spec.Train, train, bodies);
         ORingDraft.AddAll(draft, subject);
         return Finish(draft, train.Topology);
     }

@@ -1,3 +1,4 @@
+using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
@@ -15,7 +16,7 @@ public static class SubjectKinds
         new SubjectKind("load_case", "Share of the service life", "Train", LoadCaseQuantities.All).With("train", () => Train);
 
     public static readonly SubjectKind Body =
-        new SubjectKind("body", "Body", "Train", BodyQuantities.All).With("train", () => Train);
+        new SubjectKind("body", "Body", "Train", [.. BodyQuantities.All, .. SupportQuantities.All]).With("train", () => Train);
 
     public static readonly SubjectKind PlanetSet =
         new SubjectKind("planet_set", "Planet set", "Assembly", PlanetSetQuantities.All)
@@ -51,12 +52,18 @@ public static class SubjectKinds
             .With("pinion", () => Gear)
             .With("passed", () => Gear);
 
+    public static readonly SubjectKind Bearing =
+        new SubjectKind("bearing", "Bearing", "Bearings", BearingQuantities.All)
+            .With("train", () => Train)
+            .With("shaft", () => Body)
+            .With("housing", () => Body);
+
     public static readonly SubjectKind ORing =
         new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, ORing];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, ORing];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

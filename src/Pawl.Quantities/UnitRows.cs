@@ -155,6 +155,7 @@ internal static class UnitRows
         Row("ft/min", Dimension.OfSpeed, Foot / 60, "fpm"),
         Row("km/h", Dimension.OfSpeed, 1e6 / 3600),
         Row("m/min", Dimension.OfSpeed, 1000 / 60d),
+        Row("mm/min", Dimension.OfSpeed, 1 / 60d),
         Row("ft/s", Dimension.OfSpeed, Foot),
         Row("in/s", Dimension.OfSpeed, Inch),
 

@@ -1,0 +1,350 @@
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
+using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Rating;
+using Pawl.Specs.Model;
+using K = Pawl.Analysis.Bearings.BearingQuantities;
+using Range = Pawl.Mechanics.Seals.Extent;
+using Value = Pawl.Quantities.Extent;
+
+namespace Pawl.Analysis.Bearings;
+
+/// <content>Speed, fits and play.</content>
+internal sealed partial class BearingDraft
+{
+    // Bearings are measured at 20 °C (ISO 1).
+    private const double Room = 20;
+
+    // Ground seats lose this much of their overlap to smoothing; 2 µm to 5 µm are common practice, no source.
+    private const double Smoothing = 0.002;
+
+    private static readonly Elastic s_steel = new(206_000, 0.3);
+
+    private void SpeedLimits()
+    {
+        if (Entry.LimitingSpeed is { } limit)
+            _s.Add(Derive.From(K.LimitingShare, _s[K.RelativeSpeed], speed => speed / limit.Value.Coherent));
+        if (Entry.ReferenceSpeed is { } reference)
+            _s.Add(Derive.From(K.ReferenceShare, _s[K.RelativeSpeed], speed => speed / reference.Value.Coherent));
+        _s.Add(Derive.From(
+            K.SpeedNumber, _s[K.RelativeSpeed], _s[K.Bore], _s[K.Outside], (speed, bore, outside) =>
+                BearingSpeed.Number(speed, BearingSpeed.MeanDiameter(bore, outside)) / 60));
+        _draft.Uses(BearingSpeed.TableId);
+        var hybrid = IsHybrid ? 1.2 : 1;
+        _s.Add(FromSpeeds(K.SpeedGuide, [_s[K.Kind]], () => hybrid * BearingSpeed.Guide(GuideKind, GuideLubrication).Least / 60));
+        if (Entry.Elements is { } elements && _place.Type is { IsBall: true })
+        {
+            _s.Add(FromSpeeds(K.CentrifugalShare, [_s[K.RelativeSpeed], _s[K.RadialLoad]], () => Ball(elements)));
+        }
+    }
+
+    private double Ball(RollingElementsSpec elements)
+    {
+        var (diameter, pitch) = (elements.Diameter.Value.Coherent, elements.PitchDiameter.Value.Coherent);
+        var ratio = diameter * Math.Cos(_place.Type!.ContactAngle) / pitch;
+        // The faster ring decides which way the cage goes round; the other is taken as at rest.
+        var inner = Math.Abs(SpeedOf(Spec.Shaft.Value)) >= Math.Abs(SpeedOf(Spec.Housing.Value));
+        var cage = inner ? BearingSpeed.Cage(N(K.RelativeSpeed), 0, ratio) : BearingSpeed.Cage(0, N(K.RelativeSpeed), ratio);
+        var mass = BearingSpeed.BallMass(diameter, IsHybrid ? BearingSpeed.SiliconNitrideDensity : BearingSpeed.SteelDensity);
+        var load = N(K.RadialLoad);
+        return load > 0
+            ? BearingSpeed.Centrifugal(mass, pitch, cage) * elements.Count.Value * _place.Count / load
+            : throw new ArgumentOutOfRangeException(null, "the bearing has no radial load to compare with");
+    }
+
+    private string GuideKind => (Entry.Kind.Value, Entry.Cage?.Value) switch
+    {
+        ("deep-groove-ball", _) => "deep groove ball",
+        ("angular-contact-ball", _) => "angular contact ball",
+        ("cylindrical-roller", "none") => "cylindrical roller full complement",
+        ("cylindrical-roller", _) => "cylindrical roller",
+        ("tapered-roller", _) => "tapered roller",
+        (_, "none") => "needle roller full complement",
+        _ => "needle roller",
+    };
+
+    private string GuideLubrication => Entry.Closure is { Value: "seals" } && Entry.Kind.Value == "deep-groove-ball" ? "contact seals"
+        : Spec.LubricatedBy is { Value: "grease" } ? "grease"
+        : _draft.Spec.Lubrication?.Supply is { Value: "jet" } && Entry.Kind.Value.EndsWith("ball", StringComparison.Ordinal) ? "jet"
+        : "bath";
+
+    /// <summary>What a body is made of: its own material, else that of its first gear, else steel.</summary>
+    private (Elastic Elastic, double Expansion) MaterialOf(string body)
+    {
+        var id = _spec.Bodies.Find(body)?.Material?.Value ?? _train.Gears.FirstOrDefault(gear => gear.Spec.On.Value == body)?.Spec.Material?.Value;
+        var material = id is null ? null : _draft.Spec.Catalogue.Materials.Find(id);
+        return (
+            material is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : s_steel,
+            material?.ThermalExpansion?.Value.Coherent ?? InternalClearance.SteelExpansion);
+    }
+
+    /// <summary>A state in which play and fits are looked at.</summary>
+    private readonly record struct Warmth(double Shaft, double Inner, double Element, double Outer, double Housing);
+
+    private ImmutableArray<Warmth> States()
+    {
+        var oil = _draft.Spec.Duty?.Oil;
+        var states = ImmutableArray.CreateBuilder<Warmth>();
+        states.Add(new(Room, Room, Room, Room, Room));
+        if (oil?.Coldest is { } coldest)
+            states.Add(Even(coldest.Value.Coherent));
+        var running = Spec.Running?.Value.Coherent ?? oil?.Running?.Value.Coherent;
+        var hottest = Math.Max(oil?.Hottest?.Value.Coherent ?? double.NegativeInfinity, running ?? double.NegativeInfinity);
+        if (double.IsFinite(hottest))
+        {
+            var inner = hottest + (Spec.InnerWarmer?.Value.Coherent ?? InnerWarmer);
+            states.Add(new(inner, inner, (inner + hottest) / 2, hottest, hottest));
+        }
+
+        return states.ToImmutable();
+
+        static Warmth Even(double temperature) => new(temperature, temperature, temperature, temperature, temperature);
+    }
+
+    // Common practice, no source: the inner ring of a turning shaft runs 5 K to 10 K above the outer.
+    private const double InnerWarmer = 10;
+
+    private void Fits()
+    {
+        RingLoads();
+        if (IsNeedleCage)
+            return;
+        _draft.Uses(RingTolerance.TableId);
+        var shaft = _draft.Dimension(K.InnerFit, Spec.ShaftSeat, Key("shaft_seat"));
+        var housing = _draft.Dimension(K.OuterFit, Spec.HousingSeat, Key("housing_seat"));
+        _s.Add(Fit(K.InnerFit, shaft, [_s[K.Bore]], () => InnerFits(Of(shaft))));
+        _s.Add(Fit(K.OuterFit, housing, [_s[K.Outside]], () => OuterFits(Of(housing))));
+    }
+
+    private static Range Of(Quantity quantity) => new(quantity.Value.Least, quantity.Value.Greatest);
+
+    private static Quantity Fit(QuantityKind kind, Quantity seat, ImmutableArray<Quantity> inputs, Func<ImmutableArray<Range>> states)
+    {
+        if (!seat.IsEvaluated)
+            return Quantity.NotEvaluated(kind, inputs, seat.Reasons);
+        try
+        {
+            return Hull(kind, states(), inputs);
+        }
+        catch (ArgumentOutOfRangeException outside)
+        {
+            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+        }
+    }
+
+    /// <summary>Least and greatest of all states; nominal is the middle at 20 °C.</summary>
+    private static Quantity Hull(QuantityKind kind, ImmutableArray<Range> states, ImmutableArray<Quantity> inputs) => Quantity.Bounded(
+        kind, new Value(states[0].Middle, states.Min(state => state.Least), states.Max(state => state.Greatest)), inputs);
+
+    private ImmutableArray<Range> InnerFits(Range seat)
+    {
+        var (bore, expansion) = (RingTolerance.Bore(N(K.Bore)), MaterialOf(Spec.Shaft.Value).Expansion);
+        return
+        [
+            .. States().Select(state => new Range(
+                RingFit.Warm(seat.Least - bore.Greatest, N(K.Bore), expansion, state.Shaft, InternalClearance.SteelExpansion, state.Inner),
+                RingFit.Warm(seat.Greatest - bore.Least, N(K.Bore), expansion, state.Shaft, InternalClearance.SteelExpansion, state.Inner))),
+        ];
+    }
+
+    private ImmutableArray<Range> OuterFits(Range seat)
+    {
+        var (outside, expansion) = (RingTolerance.Outside(N(K.Outside)), MaterialOf(Spec.Housing.Value).Expansion);
+        return
+        [
+            .. States().Select(state => new Range(
+                RingFit.Warm(outside.Least - seat.Greatest, N(K.Outside), InternalClearance.SteelExpansion, state.Outer, expansion, state.Housing),
+                RingFit.Warm(outside.Greatest - seat.Least, N(K.Outside), InternalClearance.SteelExpansion, state.Outer, expansion, state.Housing))),
+        ];
+    }
+
+    /// <summary>Gear forces stand still on central shafts, and turn with the carrier in a planet and on the carrier's own seats only by weight.</summary>
+    private void RingLoads()
+    {
+        var load = Planet is { } planet ? SpeedOf(_train.PlanetSet(planet)!.Carrier.Value) : 0;
+        _s.Add(Ring(K.InnerLoad, SpeedOf(Spec.Shaft.Value), load));
+        _s.Add(Ring(K.OuterLoad, SpeedOf(Spec.Housing.Value), load));
+
+        Quantity Ring(QuantityKind kind, double ring, double turning) => double.IsNaN(ring) || double.IsNaN(turning)
+            ? Quantity.NotEvaluated(kind, [], "the speeds of its bodies are not determined")
+            : Quantity.ComputedText(kind, RingSeat.NeedsInterference(RingSeat.Of(ring, turning)) ? "rotating" : "stationary");
+    }
+
+    private void Clearance()
+    {
+        if (Spec.GreatestClearance is { } greatest)
+            _s.Add(_draft.Amount(K.GreatestClearance, greatest, ""));
+        _s.Add(Draft.Truth(K.Preloaded, Spec.Preloaded, false, "none is meant, for none is stated"));
+        Float();
+        if (Spec.Fillet is { } fillet)
+        {
+            _s.Add(Entry.Corner is { } corner
+                ? Quantity.Compute(K.FilletReserve, [], _ => corner.Value.Coherent - fillet.Value.Coherent)
+                : Draft.Missing(K.FilletReserve, EntryKey("corner")));
+        }
+
+        if (IsNeedleCage)
+        {
+            NeedleClearance();
+            return;
+        }
+
+        if (_place.Type is not { } type)
+            return;
+        if (type.ContactAngle > 0)
+            return;
+        _s.Add(Draft.Text(K.ClearanceClass, Spec.Clearance, Key("clearance")));
+        _draft.Uses(type.IsBall ? InternalClearance.DeepGrooveTableId : InternalClearance.RollerTableId);
+        var fresh = default(Range);
+        _s.Add(FromSpan(K.NewClearance, [_s[K.ClearanceClass], _s[K.Bore]], () => fresh = InternalClearance.New(type.Kind, ClassOf(Spec.Clearance!.Value), N(K.Bore))));
+        ImmutableArray<Quantity> inputs = [_s[K.NewClearance], _s[K.InnerFit], _s[K.OuterFit]];
+        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
+        {
+            _s.Add(Quantity.NotEvaluated(K.OperatingClearance, inputs, reasons));
+            return;
+        }
+
+        var shaft = _draft.Dimension(K.InnerFit, Spec.ShaftSeat, "");
+        var housing = _draft.Dimension(K.OuterFit, Spec.HousingSeat, "");
+        _s.Add(Fit(K.OperatingClearance, shaft, inputs, () => Operating(type, fresh, InnerFits(Of(shaft)), OuterFits(Of(housing)))));
+    }
+
+    private static ClearanceClass ClassOf(string name) => name switch
+    {
+        "C2" => ClearanceClass.C2,
+        "C3" => ClearanceClass.C3,
+        "C4" => ClearanceClass.C4,
+        "C5" => ClearanceClass.C5,
+        _ => ClearanceClass.Normal,
+    };
+
+    private static Quantity FromSpan(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<Range> formula)
+    {
+        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
+            return Quantity.NotEvaluated(kind, inputs, reasons);
+        try
+        {
+            var range = formula();
+            return Quantity.Bounded(kind, new Value(range.Middle, range.Least, range.Greatest), inputs);
+        }
+        catch (ArgumentOutOfRangeException outside)
+        {
+            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+        }
+    }
+
+    private ImmutableArray<Range> Operating(BearingType type, Range fresh, ImmutableArray<Range> inner, ImmutableArray<Range> outer)
+    {
+        var (bore, outside) = (N(K.Bore), N(K.Outside));
+        var (inside, beyond) = Entry.Elements is { } elements
+            ? (elements.PitchDiameter.Value.Coherent - elements.Diameter.Value.Coherent, elements.PitchDiameter.Value.Coherent + elements.Diameter.Value.Coherent)
+            : InternalClearance.Raceways(type, bore, outside);
+        var (shaft, housing) = (MaterialOf(Spec.Shaft.Value).Elastic, MaterialOf(Spec.Housing.Value).Elastic);
+        var hole = Spec.ShaftBore?.Value.Coherent ?? 0;
+        var around = Spec.HousingOutside?.Value.Coherent ?? double.PositiveInfinity;
+        var element = IsHybrid ? InternalClearance.SiliconNitrideExpansion : InternalClearance.SteelExpansion;
+        var states = States();
+        var found = ImmutableArray.CreateBuilder<Range>(states.Length);
+        for (var k = 0; k < states.Length; k++)
+        {
+            var state = states[k];
+            var loss = InternalClearance.ThermalLoss(inside, beyond, state.Inner, state.Outer, state.Element, elementExpansion: element);
+            found.Add(InternalClearance.Operating(
+                fresh, new(Growth(inner[k].Least), Growth(inner[k].Greatest)), new(Contraction(outer[k].Least), Contraction(outer[k].Greatest)), Range.Exactly(loss)));
+        }
+
+        return found.MoveToImmutable();
+
+        double Growth(double overlap) => RingFit.InnerRacewayGrowth(RingFit.Effective(overlap, Smoothing), bore, inside, hole, shaft, s_steel);
+        double Contraction(double overlap) => RingFit.OuterRacewayContraction(RingFit.Effective(overlap, Smoothing), outside, beyond, around, housing, s_steel);
+    }
+
+    /// <summary>Needles that run on the shaft and in the bore: play is what the parts leave.</summary>
+    private void NeedleClearance()
+    {
+        var shaft = _draft.Dimension(K.NewClearance, Spec.ShaftSeat, Key("shaft_seat"));
+        var housing = _draft.Dimension(K.NewClearance, Spec.HousingSeat, Key("housing_seat"));
+        ImmutableArray<string> reasons =
+        [
+            .. shaft.Reasons, .. housing.Reasons, .. Entry.Elements is null ? [$"{EntryKey("elements")} is not stated"] : (string[])[],
+        ];
+        if (!reasons.IsEmpty)
+        {
+            _s.Add(Quantity.NotEvaluated(K.NewClearance, [], reasons));
+            _s.Add(Quantity.NotEvaluated(K.OperatingClearance, [], reasons));
+            return;
+        }
+
+        var (pin, bore, needle) = (Of(shaft), Of(housing), Entry.Elements!.Diameter.Value.Coherent);
+        var fresh = new Range(bore.Least - pin.Greatest - (2 * needle), bore.Greatest - pin.Least - (2 * needle));
+        _s.Add(Quantity.Bounded(K.NewClearance, new Value(fresh.Middle, fresh.Least, fresh.Greatest), []));
+        var (inner, outer) = (MaterialOf(Spec.Shaft.Value).Expansion, MaterialOf(Spec.Housing.Value).Expansion);
+        _s.Add(Hull(K.OperatingClearance, [.. States().Select(Warm)], [_s[K.NewClearance]]));
+
+        Range Warm(Warmth state)
+        {
+            var change = (outer * bore.Middle * (state.Outer - Room)) - (inner * pin.Middle * (state.Inner - Room))
+                - (2 * InternalClearance.SteelExpansion * needle * (state.Element - Room));
+            return new(fresh.Least + change, fresh.Greatest + change);
+        }
+    }
+
+    private void Float()
+    {
+        if (Spec.Float is not { } way || _place.Duty != "floating" || Spec.AxialPlace is not { } at)
+            return;
+        var other = _draft.Spec.Bearings.Entries.FirstOrDefault(each => each.Axial is { Value: "locating" } && (each.Shaft.Value == Spec.Shaft.Value || each.Housing.Value == Spec.Housing.Value));
+        if (other?.AxialPlace is not { } there)
+        {
+            _s.Add(Quantity.NotEvaluated(K.AxialFloat, [], "its shaft has no locating bearing with an axial place"));
+            return;
+        }
+
+        var distance = Math.Abs(at.Value.Coherent - there.Value.Coherent);
+        var (shaft, housing) = (MaterialOf(Spec.Shaft.Value).Expansion, MaterialOf(Spec.Housing.Value).Expansion);
+        var left = States().Min(state => way.Value.Coherent - Math.Abs((shaft * (state.Shaft - Room)) - (housing * (state.Housing - Room))) * distance);
+        _s.Add(Quantity.Computed(K.AxialFloat, left, []));
+    }
+
+    private void Planetary()
+    {
+        if (Planet is not { } planet)
+            return;
+        if (_forces.OrbitForces.TryGetValue(planet, out var force))
+        {
+            _s.Add(Quantity.Computed(K.OrbitForce, force, [_train.Subject[Trains.TrainQuantities.InputSpeed]]));
+            _s.Add(_place.Reasons.IsEmpty && _forces.ToothForceOf(planet) > 0
+                ? Quantity.Computed(K.OrbitShare, force / _forces.ToothForceOf(planet), [_s[K.OrbitForce]])
+                : Quantity.NotEvaluated(K.OrbitShare, [_s[K.OrbitForce]], [.. _place.Reasons.DefaultIfEmpty("the planet has no tooth forces")]));
+        }
+
+        if (_place.Tilt is { } tilt)
+            _s.Add(Quantity.Computed(K.TiltCouple, Math.Abs(tilt) < 1e-6 ? 0 : tilt, LoadInputs()));
+    }
+
+    private void InPlanet()
+    {
+        if (Planet is { } planet && _forces.Accelerations.TryGetValue(planet, out var acceleration))
+        {
+            _s.Add(Quantity.Computed(K.Acceleration, acceleration * _duty.Fastest * _duty.Fastest, [_train.Subject[Trains.TrainQuantities.InputSpeed]]));
+            if (Entry.GreatestAcceleration is { } limit)
+                _s.Add(Derive.From(K.AccelerationShare, _s[K.Acceleration], a => a / limit.Value.Coherent));
+        }
+
+        if (!IsNeedleCage)
+            return;
+        _s.Add(MaterialDraft.Hardness(_draft, K.RacewayHardness, Spec.RacewayHardness, Key("raceway_hardness")));
+        _s.Add(FromLoads(K.RacewayPressure, [_s[K.RadialLoad], _s[K.Bore]], _ => Raceway(N(K.RadialLoad))));
+        _s.Add(FromLoads(K.PeakRacewayPressure, [_train.Subject[Rating.DutyQuantities.PeakTorque], _s[K.Bore]], loads => Raceway(loads.PeakRadial(_duty.Peak!.Value, _duty.Fastest))));
+    }
+
+    private double Raceway(double radial)
+    {
+        if (Entry.Elements is not { Length: { } length } elements)
+            throw new ArgumentOutOfRangeException(null, $"{EntryKey("elements.length")} is not stated");
+        var rows = (Entry.Rows?.Value ?? 1) * _place.Count;
+        return PlanetBearing.PinPressure(
+            PlanetBearing.HeaviestRoller(radial / rows, elements.Count.Value), length.Value.Coherent, elements.Diameter.Value.Coherent, N(K.Bore), s_steel,
+            MaterialOf(Spec.Shaft.Value).Elastic);
+    }
+}

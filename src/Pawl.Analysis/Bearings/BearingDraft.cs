@@ -1,0 +1,376 @@
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Trains;
+using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Lubrication;
+using Pawl.Specs.Model;
+using D = Pawl.Analysis.Rating.DutyQuantities;
+using K = Pawl.Analysis.Bearings.BearingQuantities;
+using T = Pawl.Analysis.Trains.TrainQuantities;
+
+namespace Pawl.Analysis.Bearings;
+
+/// <summary>One rolling bearing: ratings, loads, life.</summary>
+internal sealed partial class BearingDraft
+{
+    private readonly Draft _draft;
+    private readonly TrainSpec _spec;
+    private readonly TrainDraft _train;
+    private readonly TrainForces _forces;
+    private readonly LoadShares _duty;
+    private readonly BearingPlace _place;
+    private readonly Subject _s;
+
+    private BearingDraft(Draft draft, TrainSpec spec, TrainDraft train, TrainForces forces, LoadShares duty, BearingPlace place)
+    {
+        (_draft, _spec, _train, _forces, _duty, _place) = (draft, spec, train, forces, duty, place);
+        _s = draft.Begin(SubjectKinds.Bearing, $"bearings.{place.Name}", place.Spec.Name.Span).Relate("train", train.Subject);
+    }
+
+    public static void AddAll(Draft draft, TrainSpec spec, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
+    {
+        var places = draft.Spec.Bearings.Entries
+            .Select(each => new BearingPlace(each, draft.Spec.Catalogue.Bearings.Find(each.Bearing.Value))).ToImmutableArray();
+        if (places.IsEmpty)
+            return;
+        var forces = TrainForces.Build(draft, spec, train);
+        SupportDraft.Add(spec, train, forces, places, bodies);
+        var duty = LoadShares.Of(draft, train.Subject);
+        foreach (var place in places)
+        {
+            var bearing = new BearingDraft(draft, spec, train, forces, duty, place);
+            bearing._s.Relate("shaft", bodies[place.Spec.Shaft.Value]).Relate("housing", bodies[place.Spec.Housing.Value]);
+            bearing.Add();
+        }
+    }
+
+    private BearingSpec Spec => _place.Spec;
+
+    private BearingTypeSpec Entry => _place.Entry!;
+
+    private string Key(string key) => $"bearings.{_place.Name}.{key}";
+
+    private string EntryKey(string key) => $"{key} of bearing {Spec.Bearing.Value} in the catalogue";
+
+    private bool IsNeedleCage => Entry.Kind.Value == "needle-cage";
+
+    private bool IsHybrid => Entry.Balls is { Value: "silicon-nitride" };
+
+    private string? Planet => _train.PlanetSet(Spec.Housing.Value)?.Name.Value ?? _train.PlanetSet(Spec.Shaft.Value)?.Name.Value;
+
+    private double N(QuantityKind kind) => _s[kind].Value.Nominal;
+
+    private void Add()
+    {
+        if (_place.Entry is null)
+            return;
+        Declare();
+        Ratings();
+        Speeds();
+        Loads();
+        Life();
+        Lubricant();
+        Modified();
+        Static();
+        SpeedLimits();
+        Fits();
+        Clearance();
+        InPlanet();
+        Friction();
+    }
+
+    private void Declare()
+    {
+        _s.Add(Draft.Text(K.Kind, Entry.Kind, ""));
+        _s.Add(Draft.Text(K.Seat, Spec.Axial, "floating", "floating, for nothing else is stated"));
+        _s.Add(Draft.Text(K.Shaft, Spec.Shaft, ""));
+        _s.Add(Draft.Text(K.Housing, Spec.Housing, ""));
+        _s.Add(Quantity.OfTruth(K.InPlanet, Origin.Computed.Instance, Planet is not null, []));
+        _s.Add(_draft.Amount(K.Bore, Entry.Bore, ""));
+        _s.Add(_draft.Amount(K.Outside, Entry.Outside, ""));
+        _s.Add(_draft.Amount(K.Width, Entry.Width, ""));
+        _s.Add(Entry.Elements?.PitchDiameter is { } pitch
+            ? _draft.Amount(K.PitchDiameter, pitch, "")
+            : Derive.From(K.PitchDiameter, _s[K.Bore], _s[K.Outside], BearingSpeed.MeanDiameter));
+        if (Entry.Designation is { } designation)
+            _s.Add(Misfit(designation.Value));
+        _s.Add(Draft.Truth(K.Hybrid, null, false, "steel balls, for nothing else is stated"));
+        if (Entry.Balls is { } balls)
+            _s.Add(Quantity.OfTruth(K.Hybrid, Draft.Declared(balls), IsHybrid, []));
+        if (IsHybrid)
+            _s.Add(Draft.Truth(K.StaticOfHybrid, Entry.StaticRatingOfHybrid, false, "that of its all-steel twin, for nothing else is stated"));
+    }
+
+    private Quantity Misfit(string designation)
+    {
+        _draft.Uses(BoundaryDimensions.TableId);
+        try
+        {
+            var found = BoundaryDimensions.OfDesignation(designation).Contradiction(N(K.Bore), N(K.Outside), N(K.Width));
+            return Quantity.ComputedText(K.Misfit, found ?? "none", [_s[K.Bore], _s[K.Outside], _s[K.Width]]);
+        }
+        catch (ArgumentOutOfRangeException unknown)
+        {
+            return Quantity.NotEvaluated(K.Misfit, [], Quantity.FirstLine(unknown.Message));
+        }
+    }
+
+    private void Ratings()
+    {
+        _s.Add(_draft.Amount(K.DynamicRating, Entry.DynamicRating, EntryKey("dynamic_rating")));
+        _s.Add(_draft.Amount(K.StaticRating, Entry.StaticRating, EntryKey("static_rating")));
+        var count = _place.Count;
+        var type = _place.Type;
+        _s.Add(Typed(K.SetRating, [_s[K.DynamicRating]], v => v[0] * Math.Pow(count, type!.IsBall ? 0.7 : 7.0 / 9)));
+        _s.Add(Derive.From(K.SetStaticRating, _s[K.StaticRating], rating => rating * count));
+        if (Entry.Elements is not { } elements || type is null)
+            return;
+
+        _draft.Uses(InternalRating.BallTableId);
+        _draft.Uses(InternalRating.StaticBallTableId);
+        var single = new BearingType(type.Kind, type.ContactAngle, Entry.Rows?.Value ?? 1);
+        var (diameter, pitch) = (elements.Diameter.Value.Coherent, elements.PitchDiameter.Value.Coherent);
+        if (single.IsBall)
+        {
+            var balls = new BallSet(single, elements.Count.Value, diameter, pitch);
+            Compare(() => InternalRating.Dynamic(balls), () => InternalRating.Static(balls));
+        }
+        else if (elements.Length is { } length)
+        {
+            var rollers = new RollerSet(single, elements.Count.Value, diameter, length.Value.Coherent, pitch);
+            Compare(() => InternalRating.Dynamic(rollers, RollerMake.Machined), () => InternalRating.Static(rollers));
+        }
+        else
+        {
+            string reason = $"{EntryKey("elements.length")} is not stated";
+            _s.Add(Quantity.NotEvaluated(K.ComputedRating, [], reason));
+            _s.Add(Quantity.NotEvaluated(K.RatingShare, [], reason));
+        }
+    }
+
+    private void Compare(Func<double> rating, Func<double> staticRating)
+    {
+        _s.Add(Quantity.Compute(K.ComputedRating, [], _ => rating()));
+        _s.Add(Derive.From(K.RatingShare, _s[K.DynamicRating], _s[K.ComputedRating], InternalRating.Stated));
+        _s.Add(Derive.From(K.StaticRatingShare, _s[K.StaticRating], stated => InternalRating.Stated(stated, staticRating())));
+    }
+
+    /// <summary>A quantity that also needs the kind of the bearing, which may have been refused.</summary>
+    private Quantity Typed(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula) => _place.Refusal is { } refusal
+        ? Quantity.NotEvaluated(kind, inputs, refusal)
+        : Quantity.Compute(kind, inputs, formula);
+
+    private double SpeedOf(string body) => _train.Solution?.Speeds?.Of(body)?.Speed.ToDouble() ?? double.NaN;
+
+    private void Speeds()
+    {
+        var perInput = Math.Abs(SpeedOf(Spec.Shaft.Value) - SpeedOf(Spec.Housing.Value));
+        var fastest = _duty.Fastest;
+        _s.Add(double.IsNaN(perInput)
+            ? Quantity.NotEvaluated(K.RelativeSpeed, [], $"the speeds of {Spec.Shaft.Value} and {Spec.Housing.Value} are not determined")
+            : Quantity.Compute(K.RelativeSpeed, [_train.Subject[T.InputSpeed], .. _duty.Inputs], v => v[0] * perInput * fastest));
+    }
+
+    /// <summary>Speed of one ring against the other at the rated speed of the input, rad/s.</summary>
+    private double RatedSpeed => N(K.RelativeSpeed) / _duty.Fastest;
+
+    private ImmutableArray<string> LoadReasons => [.. _duty.Reasons, .. _place.Reasons, .. _place.Refusal is { } refusal ? [refusal] : (string[])[]];
+
+    private ImmutableArray<Quantity> LoadInputs() => [_train.Subject[T.InputTorque], _train.Subject[T.InputSpeed], _train.Subject[D.ApplicationFactor]];
+
+    private BearingLoads? _loads;
+
+    /// <summary>A number that comes of the loads, at nominal.</summary>
+    private Quantity FromLoads(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<BearingLoads, double> formula)
+    {
+        if (!LoadReasons.IsEmpty || _loads is null)
+            return Quantity.NotEvaluated(kind, inputs, LoadReasons);
+        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
+            return Quantity.NotEvaluated(kind, inputs, reasons);
+        try
+        {
+            return Quantity.Computed(kind, formula(_loads), inputs);
+        }
+        catch (ArgumentOutOfRangeException outside)
+        {
+            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+        }
+    }
+
+    private void Loads()
+    {
+        _draft.Uses(DynamicLoad.DeepGrooveTableId);
+        if (LoadReasons.IsEmpty && _place.Load is not null)
+            _loads = new(_place, Factor(), _s[K.SetStaticRating] is { IsEvaluated: true } rating ? rating.Value.Nominal : null);
+        var inputs = LoadInputs();
+        var (rated, reverse) = (_duty.Rated, _duty.Reverse);
+        Planetary();
+        _s.Add(FromLoads(K.RadialLoad, inputs, loads => Math.Max(loads.Radial(rated.Torque, 1), reverse == 0 ? 0 : loads.Radial(-rated.Torque * reverse, 1))));
+        _s.Add(FromLoads(K.AxialLoad, inputs, loads => Math.Max(loads.Axial(rated.Torque, 1), reverse == 0 ? 0 : loads.Axial(-rated.Torque * reverse, 1))));
+        var equivalent = FromLoads(K.EquivalentLoad, [_s[K.RadialLoad], _s[K.AxialLoad]], loads => loads.Equivalent(rated, reverse));
+        _s.Add(equivalent);
+        if (_s[K.AxialLoad] is { IsEvaluated: true, Value.Nominal: > 0 } axial)
+        {
+            if (_loads?.Ratio(axial.Value.Nominal) is { } ratio && _place.Type is { Kind: BearingKind.DeepGrooveBall })
+                _s.Add(Quantity.Computed(K.AxialRatio, ratio, [axial, _s[K.SetStaticRating]]));
+            if (_place.Type is { Kind: BearingKind.DeepGrooveBall })
+                _s.Add(Derive.From(K.AxialShare, axial, _s[K.SetStaticRating], (force, rating) => force / rating));
+        }
+
+        _s.Add(FromLoads(K.LoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => Greatest(loads) / N(K.SetRating)));
+        if (_place.Type is { IsBall: true })
+            _s.Add(FromLoads(K.LoadOverStatic, [_s[K.EquivalentLoad], _s[K.SetStaticRating]], loads => Greatest(loads) / N(K.SetStaticRating)));
+        _s.Add(FromLoads(K.LeastLoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => _duty.Shares.Min(share => loads.Least(share, reverse)) / N(K.SetRating)));
+
+        double Greatest(BearingLoads loads) => _duty.States.Max(share => loads.Equivalent(share, reverse));
+    }
+
+    /// <summary>f₀ as stated, or of the internal geometry; null where neither is known.</summary>
+    private double? Factor()
+    {
+        if (Entry.FactorF0 is { } stated)
+            return stated.Value;
+        if (Entry.Elements is not { } elements || _place.Type is not { IsBall: true } type)
+            return null;
+        try
+        {
+            return InternalRating.StaticBallFactor(
+                new BallSet(type, elements.Count.Value, elements.Diameter.Value.Coherent, elements.PitchDiameter.Value.Coherent).Ratio);
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            return null;
+        }
+    }
+
+    private LoadBin Bin(BearingLoads loads, LoadShare share) => new(loads.Equivalent(share, _duty.Reverse), RatedSpeed * share.Speed, share.Share);
+
+    private void Life()
+    {
+        ImmutableArray<Quantity> inputs = [_s[K.EquivalentLoad], _s[K.RelativeSpeed]];
+        _s.Add(FromLoads(
+            K.MeanLoad, inputs, loads => LoadSpectrum.MeanLoad([.. _duty.Shares.Select(share => Bin(loads, share))], RatingLife.Exponent(_place.Type!))));
+        _s.Add(FromLoads(K.BasicLife, [_s[K.SetRating], _s[K.MeanLoad], .. inputs], loads =>
+        {
+            var bins = _duty.Shares.Select(share => Bin(loads, share)).ToImmutableArray();
+            return RatingLife.Duration(RatingLife.Basic(_place.Type!, N(K.SetRating), Math.Max(N(K.MeanLoad), 1e-6)), LoadSpectrum.MeanSpeed(bins));
+        }));
+        _s.Add(_draft.Amount(K.Reliability, _draft.Spec.Duty?.Reliability, 0.90, "90 %, the reliability of the basic rating life"));
+        _draft.Uses(RatingLife.ReliabilityTableId);
+        _s.Add(Derive.From(K.ReliabilityFactor, _s[K.Reliability], RatingLife.ReliabilityFactor));
+    }
+
+    private void Lubricant()
+    {
+        var train = _train.Subject;
+        var oil = _draft.Spec.Duty?.Oil?.Running;
+        _s.Add(Spec.Running is { } own ? _draft.Amount(K.Temperature, own, "")
+            : oil is null ? Draft.Missing(K.Temperature, "duty.oil.running")
+            : _draft.Assumed(K.Temperature, oil.Value.Coherent, "as warm as the oil, for no temperature of the bearing is stated; a bearing runs warmer"));
+        if (Spec.LubricatedBy is { Value: "grease" })
+        {
+            const string Greased = "the bearing is filled with grease, whose base oil the spec does not state";
+            _s.Add(Quantity.NotEvaluated(K.WorkingViscosity, [], Greased));
+        }
+        else
+        {
+            _s.Add(Derive.From(
+                K.WorkingViscosity, train[D.Viscosity40], train[D.Viscosity100], _s[K.Temperature],
+                (v40, v100, temperature) => Viscosity.Kinematic(temperature, 40, v40, 100, v100)));
+        }
+
+        _s.Add(FromSpeeds(K.ViscosityRatio, [_s[K.WorkingViscosity], _s[K.PitchDiameter], _s[K.RelativeSpeed]], () => _duty.Shares.Min(Kappa)));
+        if (_draft.Spec.Lubrication is { } lubrication)
+            _s.Add(Draft.Truth(K.ExtremePressure, lubrication.ExtremePressure, false, "none proven, for nothing is stated"));
+        else
+            _s.Add(Draft.Truth(K.ExtremePressure, null, false, "none proven, for nothing is stated"));
+    }
+
+    private double Kappa(LoadShare share) => LifeModification.ViscosityRatio(
+        N(K.WorkingViscosity), LifeModification.ReferenceViscosity(RatedSpeed * share.Speed, N(K.PitchDiameter)));
+
+    private static Quantity FromSpeeds(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<double> formula)
+    {
+        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
+            return Quantity.NotEvaluated(kind, inputs, reasons);
+        try
+        {
+            return Quantity.Computed(kind, formula(), inputs);
+        }
+        catch (ArgumentOutOfRangeException outside)
+        {
+            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+        }
+    }
+
+    /// <summary>e_C at a viscosity ratio.</summary>
+    private double Cleanliness(double kappa)
+    {
+        var lubrication = _draft.Spec.Lubrication;
+        if (lubrication?.Cleanliness is not { Value: var code })
+            throw new ArgumentOutOfRangeException(null, "lubrication.cleanliness is not stated");
+        var pitch = N(K.PitchDiameter);
+        if (code.StartsWith('-'))
+            return Contamination.Factor(lubrication.Filtered is { Value: true } ? LubricantSupply.Filtered : LubricantSupply.Bath, code, kappa, pitch);
+        return Contamination.OfClass(code is "extreme" or "high" or "normal" ? $"{code} cleanliness" : $"{code} contamination", pitch).Least;
+    }
+
+    private void Modified()
+    {
+        _draft.Uses(Contamination.TableId);
+        _draft.Uses(Contamination.ClassTableId);
+        _s.Add(FromSpeeds(K.Contamination, [_s[K.ViscosityRatio], _s[K.PitchDiameter]], () => Cleanliness(N(K.ViscosityRatio))));
+        _s.Add(Entry.FatigueLimit is { } stated
+            ? _draft.Amount(K.FatigueLimit, stated, "")
+            : Typed(K.FatigueLimit, [_s[K.SetStaticRating], _s[K.PitchDiameter]], v => LifeModification.FatigueLoadLimit(_place.Type!, v[0], v[1])));
+        ImmutableArray<Quantity> inputs =
+            [_s[K.ReliabilityFactor], _s[K.ViscosityRatio], _s[K.Contamination], _s[K.FatigueLimit], _s[K.SetRating], _s[K.BasicLife]];
+        var additives = _s[K.ExtremePressure].Truth;
+        _s.Add(FromLoads(K.ModifiedLife, inputs, loads => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, Part(loads, share)))])));
+        _s.Add(Derive.From(
+            K.LifeFactor, _s[K.ModifiedLife], _s[K.BasicLife], _s[K.ReliabilityFactor], (modified, basic, reliability) => modified / (reliability * basic)));
+
+        double Part(BearingLoads loads, LoadShare share)
+        {
+            var (bin, type) = (Bin(loads, share), _place.Type!);
+            var kappa = Kappa(share);
+            var clean = Cleanliness(kappa);
+            var load = Math.Max(bin.Load, 1e-6);
+            var factor = additives
+                ? LifeModification.FactorWithAdditives(type, kappa, clean, clean * N(K.FatigueLimit) / load)
+                : LifeModification.Factor(type, kappa, clean * N(K.FatigueLimit) / load);
+            return RatingLife.Duration(RatingLife.Modified(RatingLife.Basic(type, N(K.SetRating), load), N(K.ReliabilityFactor), factor), bin.RelativeSpeed);
+        }
+    }
+
+    private void Static()
+    {
+        var peak = _train.Subject[D.PeakTorque];
+        _s.Add(FromLoads(K.PeakLoad, [peak, .. LoadInputs()], loads => loads.Static(_duty.Peak!.Value, _duty.Fastest)));
+        _s.Add(Derive.From(K.StaticSafety, _s[K.SetStaticRating], _s[K.PeakLoad], StaticLoad.Safety));
+        _s.Add(_draft.Number(K.StaticSafetyWanted, Spec.StaticSafety, 1, "1.0, common practice, no source"));
+    }
+
+    private void Friction()
+    {
+        var kind = FrictionKind;
+        _draft.Uses(BearingFriction.TableId);
+        _s.Add(FromSpeeds(K.FrictionLoss, [_s[K.EquivalentLoad], _s[K.Bore], _s[K.RelativeSpeed]], () =>
+            BearingFriction.TryCoefficient(kind, out var coefficient, out var reason)
+                ? BearingFriction.Loss(BearingFriction.Torque(coefficient, N(K.EquivalentLoad), N(K.Bore)), RatedSpeed) * Copies
+                : throw new ArgumentOutOfRangeException(null, reason)));
+    }
+
+    /// <summary>Bearings like this one in the gearbox: one in every planet.</summary>
+    private int Copies => Planet is { } planet ? _train.PlanetSet(planet)!.Count.Value : 1;
+
+    private string FrictionKind => (Entry.Kind.Value, Entry.Cage?.Value) switch
+    {
+        ("deep-groove-ball", _) => "deep groove ball",
+        ("angular-contact-ball", _) => _place.Type is { Rows: 2 } ? "angular contact ball double row" : "angular contact ball",
+        ("cylindrical-roller", "none") => "cylindrical roller full complement",
+        ("cylindrical-roller", _) => "cylindrical roller",
+        ("tapered-roller", _) => "tapered roller",
+        (_, "none") => "needle roller full complement",
+        _ => "needle roller",
+    };
+}

@@ -1,0 +1,69 @@
+using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Joints;
+
+/// <summary>Who carries the torque of a flange.</summary>
+public enum TorquePath
+{
+    /// <summary>Friction of the clamped faces; dowels only locate.</summary>
+    Friction,
+
+    /// <summary>The dowels, all of it: friction is not counted on.</summary>
+    Dowels,
+
+    /// <summary>Neither can alone.</summary>
+    Neither,
+}
+
+/// <summary>A flange on a circle of bolts that carries a torque.</summary>
+public static class Flange
+{
+    /// <summary>Torque at which the flange slips, N·mm.</summary>
+    /// <param name="bolts">Number of bolts z.</param>
+    /// <param name="clamp">Clamp force F_KR that is left at each, N: the least.</param>
+    /// <param name="friction">Coefficient µ_T between the faces: the least.</param>
+    /// <param name="boltCircle">Diameter D of the circle of bolts, mm.</param>
+    /// <param name="interfaces">Interfaces that would all have to slip; 1 for a plain flange.</param>
+    /// <remarks>
+    /// <code>T = z·F_KR·µ_T·D/2·i</code>
+    /// Source: statics, VDI 2230 Part 1.<br/>
+    /// Valid for: bolts in clearance holes that carry no shear; no clamp left carries nothing.
+    /// </remarks>
+    public static double FrictionTorque(int bolts, double clamp, double friction, double boltCircle, int interfaces = 1) =>
+        Count(bolts) * Math.Max(0, Impossible.Finite(clamp, "the clamp force")) * Impossible.Positive(friction, "the friction of the faces")
+        * Impossible.Positive(boltCircle, "the circle of the bolts") / 2
+        * (interfaces >= 1 ? interfaces : throw Impossible.Because($"a flange has an interface; there are {interfaces}"));
+
+    /// <summary>Clamp force that each bolt must keep, F_KQ, N.</summary>
+    /// <remarks><code>F_KQ = 2·T/(z·µ_T·D)</code> Source: <see cref="FrictionTorque"/> solved for the clamp.</remarks>
+    public static double ClampNeeded(int bolts, double torque, double friction, double boltCircle) =>
+        DynamicLoad.NotNegative(torque, "the torque") / FrictionTorque(bolts, 1, friction, boltCircle);
+
+    /// <summary>Greatest force across a bolt, N, from a torque and a force through the middle.</summary>
+    /// <remarks>
+    /// <code>Q = 2·T/(z·D) + F_Q/z</code>
+    /// Symbols: T torque, N·mm; F_Q force across, N, at the bolt where both point the same way.<br/>
+    /// Source: statics, bolts evenly on their circle and the flange rigid.
+    /// </remarks>
+    public static double ForceAcross(int bolts, double torque, double across, double boltCircle) =>
+        (2 * DynamicLoad.NotNegative(torque, "the torque") / Impossible.Positive(boltCircle, "the circle of the bolts")
+            + DynamicLoad.NotNegative(across, "the force across")) / Count(bolts);
+
+    /// <summary>Who carries a torque.</summary>
+    /// <param name="needed">Torque with its safety, N·mm.</param>
+    /// <param name="friction">Torque that friction carries, N·mm.</param>
+    /// <param name="dowels">Torque that the dowels carry, N·mm.</param>
+    /// <remarks>
+    /// <code>friction ≥ needed, or dowels ≥ needed; never the sum</code>
+    /// Source: common practice, no source: the faces hold until they slip, the dowels carry after they have, and no one knows what both
+    /// do together.
+    /// </remarks>
+    public static TorquePath Path(double needed, double friction, double dowels)
+    {
+        Impossible.Finite(needed + friction + dowels, "the way of the torque");
+        return friction >= needed ? TorquePath.Friction : dowels >= needed ? TorquePath.Dowels : TorquePath.Neither;
+    }
+
+    private static int Count(int bolts) => bolts >= 1 ? bolts : throw Impossible.Because($"a flange has bolts; there are {bolts}");
+}

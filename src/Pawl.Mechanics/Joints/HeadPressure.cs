@@ -1,0 +1,39 @@
+using System.Diagnostics.CodeAnalysis;
+using Pawl.Mechanics.Bearings;
+
+namespace Pawl.Mechanics.Joints;
+
+/// <summary>Pressure under heads and nuts.</summary>
+public static class HeadPressure
+{
+    /// <summary>The id of the table of limits.</summary>
+    public const string TableId = "vdi2230-surface-pressure";
+
+    private static ImmutableArray<LimitingPressure> s_all;
+
+    /// <summary>All limits of the table.</summary>
+    public static ImmutableArray<LimitingPressure> All => s_all.IsDefault
+        ? s_all = JointTables.Read(TableId, (material, rest) => new LimitingPressure(material, rest[0], rest[1]), 2)
+        : s_all;
+
+    /// <summary>Pressure p, MPa.</summary>
+    /// <remarks>
+    /// <code>p = F/A_p;  A_p = π/4·(d_W² − d_h²)</code>
+    /// Symbols: F greatest force in the bolt, N. Source: VDI 2230 Part 1.
+    /// </remarks>
+    public static double Pressure(double force, BearingFace face) => DynamicLoad.NotNegative(force, "the force in the bolt") / face.Area;
+
+    /// <summary>The limit of a material, or the reason why there is none.</summary>
+    /// <param name="material">As the table has it, such as <c>EN AW-7075</c>.</param>
+    /// <param name="limit">The row.</param>
+    /// <param name="reason">Why there is none.</param>
+    public static bool TryLimit(string material, [NotNullWhen(true)] out LimitingPressure? limit, [NotNullWhen(false)] out string? reason) =>
+        JointTables.TryFind(All, row => row.Material, material, "a limiting pressure of", out limit, out reason);
+}
+
+/// <summary>What a material stands under a head.</summary>
+/// <param name="Material">The material.</param>
+/// <param name="Tensile">Least tensile strength of that material, MPa.</param>
+/// <param name="Pressure">Limiting pressure p_G, MPa.</param>
+/// <remarks>Source: VDI 2230 Part 1:2003; table <c>vdi2230-surface-pressure</c>.</remarks>
+public sealed record LimitingPressure(string Material, double Tensile, double Pressure);

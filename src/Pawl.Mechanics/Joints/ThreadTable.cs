@@ -1,0 +1,94 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using Pawl.Mechanics.Tables;
+
+namespace Pawl.Mechanics.Joints;
+
+/// <summary>The threads that ship inside the tool.</summary>
+/// <remarks>Source: ISO 261 and ASME B1.1; tables <c>iso261-metric-threads</c>, <c>asme-b1-1-threads</c>.</remarks>
+public static class ThreadTable
+{
+    /// <summary>The id of the table of metric threads.</summary>
+    public const string MetricTableId = "iso261-metric-threads";
+
+    /// <summary>The id of the table of inch threads.</summary>
+    public const string UnifiedTableId = "asme-b1-1-threads";
+
+    private const double Inch = 25.4;
+
+    private static ImmutableArray<Thread> s_all;
+
+    /// <summary>All threads: metric ones by diameter, coarse before fine; then inch ones.</summary>
+    public static ImmutableArray<Thread> All => s_all.IsDefault ? s_all = Read() : s_all;
+
+    /// <summary>The thread of a designation, or the reason why there is none.</summary>
+    /// <remarks>
+    /// Metric: <c>M8</c> is coarse, <c>M8x1</c> or <c>M8×1</c> states the pitch. Inch: <c>1/2-20 UNF</c>; the series may be left
+    /// out; <c>#10-24</c> or <c>10-24</c>.
+    /// </remarks>
+    public static bool TryFind(string designation, [NotNullWhen(true)] out Thread? thread, [NotNullWhen(false)] out string? reason)
+    {
+        var wanted = Plain(designation);
+        foreach (var candidate in All)
+        {
+            var known = Plain(candidate.Designation);
+            if (wanted == known || wanted == Plain(Long(candidate)) || wanted == Short(known) || "#" + wanted == known || "#" + wanted == Short(known))
+            {
+                (thread, reason) = (candidate, null);
+                return true;
+            }
+        }
+
+        thread = null;
+        reason = $"the tables have no thread `{designation}`; {Near(wanted)}";
+        return false;
+    }
+
+    // Spaces, signs of multiplication and letter case make no difference.
+    private static string Plain(string text) =>
+        string.Concat(text.Where(letter => !char.IsWhiteSpace(letter))).Replace('×', 'x').Replace('–', '-').ToUpperInvariant();
+
+    private static string Long(Thread thread) => thread.Form == ThreadForm.IsoMetric ? Metric(thread.Diameter, thread.Pitch) : thread.Designation;
+
+    private static string Short(string plain) => plain.IndexOf("UN", StringComparison.Ordinal) is > 0 and var series ? plain[..series] : plain;
+
+    private static string Metric(double diameter, double? pitch) =>
+        pitch is { } given ? string.Create(CultureInfo.InvariantCulture, $"M{diameter}x{given}") : string.Create(CultureInfo.InvariantCulture, $"M{diameter}");
+
+    // The other threads of the same diameter help most.
+    private static string Near(string wanted)
+    {
+        var end = wanted.StartsWith('M') ? wanted.IndexOf('X') : wanted.LastIndexOf('-');
+        var size = end > 0 ? wanted[..end] : wanted;
+        var mark = wanted.StartsWith('M') ? 'X' : '-';
+        var near = All.Select(thread => thread.Designation)
+            .Where(name => Plain(name) == size || Plain(name).StartsWith(size + mark, StringComparison.Ordinal))
+            .Where(name => wanted.StartsWith('M') || Plain(name).LastIndexOf('-') == size.Length)
+            .ToArray();
+        return near.Length > 0 && size.Length > 0
+            ? $"of this diameter they have {string.Join(", ", near)}"
+            : "they have M3 to M60 and #6 to 1-1/2 in, written as `M8`, `M8x1` or `1/2-20 UNF`";
+    }
+
+    private static ImmutableArray<Thread> Read()
+    {
+        var all = ImmutableArray.CreateBuilder<Thread>(128);
+        var rows = StandardTable.Read(MetricTableId).Rows();
+        while (rows.NextRow())
+        {
+            var (diameter, pitch) = (rows.NextNumber(), rows.NextNumber());
+            all.Add(new Thread(Metric(diameter, rows.NextField() is "coarse" ? null : pitch), ThreadForm.IsoMetric, diameter, pitch));
+        }
+
+        rows = StandardTable.Read(UnifiedTableId).Rows();
+        while (rows.NextRow())
+        {
+            var size = rows.NextField().ToString();
+            var (diameter, count) = (rows.NextNumber(), rows.NextNumber());
+            var name = string.Create(CultureInfo.InvariantCulture, $"{size}-{count} {rows.NextField()}");
+            all.Add(new Thread(name, ThreadForm.Unified, diameter * Inch, Inch / count));
+        }
+
+        return all.ToImmutable();
+    }
+}

@@ -1,0 +1,105 @@
+using System.Diagnostics.CodeAnalysis;
+using Pawl.Mechanics.Tables;
+
+namespace Pawl.Mechanics.Joints;
+
+/// <summary>A way to tighten, and how far its preloads scatter.</summary>
+/// <param name="Name">As the table has it, such as <c>torque wrench with friction estimated</c>.</param>
+/// <param name="Least">Least tightening factor α_A, 1.</param>
+/// <param name="Greatest">Greatest tightening factor α_A, 1; none when nobody vouches for one.</param>
+/// <remarks>
+/// Source: VDI 2230 Part 1; table <c>tightening-factors</c>. The lower end is for stiff joints and smooth faces, the upper for soft
+/// joints, rough faces and fine threads.
+/// </remarks>
+public sealed record TighteningMethod(string Name, double Least, double? Greatest)
+{
+    /// <summary>The id of the table.</summary>
+    public const string TableId = "tightening-factors";
+
+    private static ImmutableArray<TighteningMethod> s_all;
+
+    /// <summary>All ways of the table, the surest first.</summary>
+    public static ImmutableArray<TighteningMethod> All => s_all.IsDefault
+        ? s_all = JointTables.Read(TableId, (name, rest) => new TighteningMethod(name, rest[0], JointTables.Known(rest[1])), 2)
+        : s_all;
+
+    /// <summary>The way of a name, or the reason why there is none.</summary>
+    public static bool TryFind(string name, [NotNullWhen(true)] out TighteningMethod? method, [NotNullWhen(false)] out string? reason) =>
+        JointTables.TryFind(All, row => row.Name, name, "a way to tighten", out method, out reason);
+}
+
+/// <summary>A class of friction in thread and under the head.</summary>
+/// <param name="Name">A to E.</param>
+/// <param name="Least">Least coefficient µ, 1.</param>
+/// <param name="Greatest">Greatest coefficient µ, 1; none for class E.</param>
+/// <remarks>
+/// Source: VDI 2230 Part 1; table <c>vdi2230-friction-classes</c>. The least friction strains the bolt most, the greatest clamps least.
+/// </remarks>
+public sealed record FrictionClass(string Name, double Least, double? Greatest)
+{
+    /// <summary>The id of the table.</summary>
+    public const string TableId = "vdi2230-friction-classes";
+
+    private static ImmutableArray<FrictionClass> s_all;
+
+    /// <summary>All classes, the slipperiest first.</summary>
+    public static ImmutableArray<FrictionClass> All => s_all.IsDefault
+        ? s_all = JointTables.Read(TableId, (name, rest) => new FrictionClass(name, rest[0], JointTables.Known(rest[1])), 2)
+        : s_all;
+
+    /// <summary>The class of a letter, or the reason why there is none.</summary>
+    public static bool TryFind(string name, [NotNullWhen(true)] out FrictionClass? found, [NotNullWhen(false)] out string? reason) =>
+        JointTables.TryFind(All, row => row.Name, name, "a class of friction", out found, out reason);
+}
+
+/// <summary>A threadlocker, and how warm it may be for good.</summary>
+/// <param name="Kind">As the table has it, such as <c>anaerobic medium strength</c>.</param>
+/// <param name="Hottest">Hottest temperature, °C.</param>
+/// <remarks>Source: common practice, no source; table <c>threadlockers</c>. The supplier's own figure goes before.</remarks>
+public sealed record Threadlocker(string Kind, double Hottest)
+{
+    /// <summary>The id of the table.</summary>
+    public const string TableId = "threadlockers";
+
+    private static ImmutableArray<Threadlocker> s_all;
+
+    /// <summary>All kinds of the table.</summary>
+    public static ImmutableArray<Threadlocker> All => s_all.IsDefault
+        ? s_all = JointTables.Read(TableId, (kind, rest) => new Threadlocker(kind, rest[0]), 1)
+        : s_all;
+
+    /// <summary>The kind of a name, or the reason why there is none.</summary>
+    public static bool TryFind(string kind, [NotNullWhen(true)] out Threadlocker? locker, [NotNullWhen(false)] out string? reason) =>
+        JointTables.TryFind(All, row => row.Kind, kind, "a threadlocker", out locker, out reason);
+}
+
+/// <summary>Tables whose rows are a name and numbers.</summary>
+internal static class JointTables
+{
+    public static ImmutableArray<T> Read<T>(string id, Func<string, double[], T> row, int numbers)
+    {
+        var read = ImmutableArray.CreateBuilder<T>();
+        var rows = StandardTable.Read(id).Rows();
+        while (rows.NextRow())
+        {
+            var name = rows.NextField().ToString();
+            var rest = new double[numbers];
+            for (var column = 0; column < numbers; column++)
+                rest[column] = rows.NextNumber();
+            read.Add(row(name, rest));
+        }
+
+        return read.ToImmutable();
+    }
+
+    public static double? Known(double number) => double.IsNaN(number) ? null : number;
+
+    public static bool TryFind<T>(
+        ImmutableArray<T> all, Func<T, string> name, string wanted, string what, [NotNullWhen(true)] out T? found, [NotNullWhen(false)] out string? reason)
+        where T : class
+    {
+        found = all.FirstOrDefault(row => string.Equals(name(row), wanted.Trim(), StringComparison.OrdinalIgnoreCase));
+        reason = found is null ? $"the table has no {what[(what.IndexOf(' ') + 1)..]} `{wanted}`; it has {string.Join(", ", all.Select(name))}" : null;
+        return found is not null;
+    }
+}
