@@ -1,6 +1,7 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Trains;
@@ -42,6 +43,9 @@ public static class GearboxAnalyser
 
         BearingDraft.AddAll(draft, spec.Train, train, bodies);
         ORingDraft.AddAll(draft, subject);
+        var lubrication = LubricationDraft.Build(draft, train, bodies);
+        var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
+        lubrication?.Balance(seals);
         return Finish(draft, train.Topology);
     }
 

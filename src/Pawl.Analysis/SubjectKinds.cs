@@ -1,6 +1,7 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Trains;
@@ -58,12 +59,21 @@ public static class SubjectKinds
             .With("shaft", () => Body)
             .With("housing", () => Body);
 
+    public static readonly SubjectKind Lubrication =
+        new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
+
     public static readonly SubjectKind ORing =
         new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
 
+    public static readonly SubjectKind LipSeal =
+        new SubjectKind("lip_seal", "Lip seal", "Seals", LipSealQuantities.All)
+            .With("train", () => Train)
+            .With("shaft", () => Body)
+            .With("housing", () => Body);
+
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, ORing];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

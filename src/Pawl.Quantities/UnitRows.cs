@@ -53,11 +53,11 @@ internal static class UnitRows
 
         Row("mm²", Dimension.OfArea, 1, "mm2"),
         Row("cm²", Dimension.OfArea, 100, "cm2"),
-        Row("m²", Dimension.OfArea, 1e6, "m2"),
+        new(Units.SquareMetre, "m2"),
         Row("in²", Dimension.OfArea, Inch * Inch, "in2"),
         Row("ft²", Dimension.OfArea, Foot * Foot, "ft2"),
 
-        Row("L", Dimension.OfVolume, 1e6, "l litre litres liter liters"),
+        new(Units.Litre, "l litre litres liter liters"),
         Row("mL", Dimension.OfVolume, 1e3, "ml"),
         Row("cm³", Dimension.OfVolume, 1e3, "cm3 cc"),
         Row("mm³", Dimension.OfVolume, 1, "mm3"),
@@ -189,7 +189,7 @@ internal static class UnitRows
         Row("N·m/′", s_torsionalStiffness, 1e3 / (Degree / 60), "Nm/′ N·m/arcmin Nm/arcmin"),
 
         Row("W/(m·K)", s_thermalConductivity, 1),
-        Row("W/(m²·K)", Dimension.OfHeatTransfer, 1e-3),
+        new(Units.WattPerSquareMetreKelvin, ""),
         Row("J/(kg·K)", s_specificHeat, 1e6),
         Row("kJ/(kg·K)", s_specificHeat, 1e9),
 

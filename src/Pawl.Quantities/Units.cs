@@ -12,6 +12,8 @@ public static class Units
     public static readonly Unit Micrometre = new("µm", Dimension.OfLength, 1e-3);
     public static readonly Unit Inch = new("in", Dimension.OfLength, 25.4);
     public static readonly Unit Foot = new("ft", Dimension.OfLength, 304.8);
+    public static readonly Unit SquareMetre = new("m²", Dimension.OfArea, 1e6);
+    public static readonly Unit Litre = new("L", Dimension.OfVolume, 1e6);
     public static readonly Unit Radian = new("rad", Dimension.OfAngle, 1);
     public static readonly Unit Degree = new("°", Dimension.OfAngle, Math.PI / 180);
     public static readonly Unit Arcminute = new("′", Dimension.OfAngle, Math.PI / 10_800);
@@ -32,6 +34,7 @@ public static class Units
     public static readonly Unit Hour = new("h", Dimension.OfTime, 3600);
     public static readonly Unit Kilogram = new("kg", Dimension.OfMass, 1e-3);
     public static readonly Unit SquareMillimetrePerSecond = new("mm²/s", Dimension.OfKinematicViscosity, 1);
+    public static readonly Unit WattPerSquareMetreKelvin = new("W/(m²·K)", Dimension.OfHeatTransfer, 1e-3);
     public static readonly Unit KilogramPerCubicMetre = new("kg/m³", Dimension.OfDensity, 1e-12);
     public static readonly Unit PerKelvin = new("1/K", Dimension.OfThermalExpansion, 1);
 

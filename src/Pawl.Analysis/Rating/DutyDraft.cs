@@ -1,4 +1,6 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Lubrication;
+using Pawl.Mechanics.Lubrication;
 using Pawl.Specs.Model;
 using K = Pawl.Analysis.Rating.DutyQuantities;
 using T = Pawl.Analysis.Trains.TrainQuantities;
@@ -27,7 +29,7 @@ internal sealed class DutyDraft
         var duty = new DutyDraft(train);
         var spec = draft.Spec.Duty;
         duty.Demands(draft, spec);
-        duty.Oil(draft, spec?.Oil?.Lubricant is { } lubricant ? draft.Spec.Catalogue.Lubricants.Find(lubricant.Value) : null);
+        duty.Oil(draft, OilBase.Lubricant(draft));
         if (spec is { Spectrum: { IsEmpty: false } spectrum })
             duty.Spectrum(draft, spectrum, spec.SpectrumPeaks);
         return duty;
@@ -75,10 +77,10 @@ internal sealed class DutyDraft
         var key = lubricant is null ? "duty.oil.lubricant" : $"lubricants.{lubricant.Name.Value}";
         s.Add(Draft.Text(K.LubricantKind, lubricant?.Kind, lubricant is null ? key : $"{key}.kind"));
         s.Add(draft.Amount(K.Viscosity40, lubricant?.Viscosity40, lubricant is null ? key : $"{key}.viscosity_40"));
-        s.Add(draft.Amount(K.Viscosity100, lubricant?.Viscosity100, lubricant is null ? key : $"{key}.viscosity_100"));
+        OilAt100(draft, lubricant, key);
         s.Add(Derive.From(
             K.Viscosity, s[K.Viscosity40], s[K.Viscosity100], s[T.OilTemperature],
-            (v40, v100, temperature) => Mechanics.Lubrication.Viscosity.Kinematic(temperature, 40, v40, 100, v100)));
+            (v40, v100, temperature) => Viscosity.Kinematic(temperature, 40, v40, 100, v100)));
         if (lubricant is null)
         {
             s.Add(Draft.Missing(K.OilDensity, key));
@@ -86,11 +88,52 @@ internal sealed class DutyDraft
             return;
         }
 
-        s.Add(draft.Amount(K.OilDensity, lubricant.Density, 870e-12, $"870 kg/m³ for mineral oil, {NoSource}"));
-        s.Add(draft.Amount(K.PressureViscosity, lubricant.PressureViscosity, 0.020, $"20 1/GPa for mineral oil, {NoSource}"));
+        var (density, pressureViscosity, of) = Usual(lubricant.Base?.Value);
+        s.Add(draft.Amount(K.OilDensity, lubricant.Density, density * 1e-12, FormattableString.Invariant($"{density} kg/m³ for {of}, {NoSource}")));
+        s.Add(draft.Amount(
+            K.PressureViscosity, lubricant.PressureViscosity, pressureViscosity * 1e-3, FormattableString.Invariant($"{pressureViscosity} 1/GPa for {of}, {NoSource}")));
         if (lubricant.ScuffingTemperature is { } scuffing)
             s.Add(draft.Amount(K.ScuffingTemperature, scuffing, ""));
     }
+
+    /// <summary>The viscosity at 100 °C as stated, or by the viscosity index where that alone is.</summary>
+    private void OilAt100(Draft draft, LubricantSpec? lubricant, string key)
+    {
+        var s = Train;
+        if (lubricant is null)
+        {
+            s.Add(Draft.Missing(K.Viscosity100, key));
+            return;
+        }
+
+        if (lubricant.ViscosityIndex is not { } index)
+        {
+            s.Add(draft.Amount(K.Viscosity100, lubricant.Viscosity100, $"{key}.viscosity_100 or {key}.viscosity_index"));
+            return;
+        }
+
+        draft.Uses(ViscosityIndex.TableId);
+        s.Add(draft.Number(K.ViscosityIndex, index, ""));
+        if (lubricant.Viscosity100 is not { } stated)
+        {
+            s.Add(Derive.From(K.Viscosity100, s[K.Viscosity40], s[K.ViscosityIndex], ViscosityIndex.KinematicAt100));
+            return;
+        }
+
+        s.Add(draft.Amount(K.Viscosity100, stated, ""));
+        s.Add(Derive.From(
+            K.ViscosityIndexDifference, s[K.Viscosity40], s[K.Viscosity100], s[K.ViscosityIndex],
+            (v40, v100, said) => Math.Abs(ViscosityIndex.Of(v40, v100) - said)));
+    }
+
+    /// <summary>Density, kg/m³, and pressure-viscosity coefficient, 1/GPa, where nobody states them; of a span the thinner film.</summary>
+    private static (double Density, double PressureViscosity, string Of) Usual(string? oil) => oil switch
+    {
+        "PAO" => (840, 14, "PAO"),
+        "ester" => (920, 13, "ester"),
+        "PAG" => (1000, 10, "PAG"),
+        _ => (870, 20, "mineral oil"),
+    };
 
     private void Spectrum(Draft draft, ImmutableArray<SpectrumBinSpec> spectrum, Specs.Text.Stated<string>? peaks)
     {

@@ -61,7 +61,19 @@ public static class DutyQuantities
     public static readonly QuantityKind Viscosity100 = new()
     {
         Name = "viscosity_100", Symbol = "ν_100", Title = "Kinematic viscosity at 100 °C", Unit = Units.SquareMillimetrePerSecond,
+        Formula = "as stated, else that of VI and ν_40", Symbols = ["ν_40", "VI"], Source = "the spec, else ISO 2909 (ASTM D2270)",
         Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind ViscosityIndex = new()
+    {
+        Name = "stated_viscosity_index", Symbol = "VI", Title = "Viscosity index as stated", Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind ViscosityIndexDifference = new()
+    {
+        Name = "viscosity_index_difference", Title = "Difference of the stated viscosity index from that of both viscosities",
+        Formula = "|VI(ν_40, ν_100) − VI|", Symbols = ["ν_40", "ν_100", "VI"], Source = "ISO 2909, ASTM D2270", Certainty = Certainty.Published,
     };
 
     public static readonly QuantityKind Viscosity = new()
@@ -105,7 +117,7 @@ public static class DutyQuantities
     public static readonly ImmutableArray<QuantityKind> All =
     [
         ApplicationFactor, ServiceLife, PeakTorque, ReverseTorque, ContactSafetyWanted, BendingSafetyWanted, PeakContactSafetyWanted,
-        PeakBendingSafetyWanted, LubricantKind, Viscosity40, Viscosity100, Viscosity, OilDensity, PressureViscosity, ScuffingTemperature, Pitting, LongLife, SpectrumPeaks,
+        PeakBendingSafetyWanted, LubricantKind, Viscosity40, ViscosityIndex, Viscosity100, ViscosityIndexDifference, Viscosity, OilDensity, PressureViscosity, ScuffingTemperature, Pitting, LongLife, SpectrumPeaks,
     ];
 }
 

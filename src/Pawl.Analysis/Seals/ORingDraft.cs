@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Lubrication;
 using Pawl.Mechanics.Seals;
 using Pawl.Specs.Model;
 using K = Pawl.Analysis.Seals.ORingQuantities;
@@ -79,6 +80,8 @@ internal sealed class ORingDraft
         if (reasons.IsEmpty && !Elastomer.TryFind(_spec.Elastomer!.Value, out family, out var unknown))
             reasons = [unknown];
         _draft.Uses(Elastomer.TableId);
+        _s.Add(OilBase.Of(_draft, K.OilBase));
+        _s.Add(OilBase.Suitability(_draft, K.Suitability, elastomer, _s[K.OilBase]));
         _s.Add(Of(K.Coldest, family?.Coldest));
         _s.Add(Of(K.Hottest, family?.Hottest));
         _s.Add(family is { Expansion: null } ? _draft.Assumed(K.Expansion, DefaultExpansion, "2.3·10⁻⁴ 1/K, common practice, no source") : Of(K.Expansion, family?.Expansion));

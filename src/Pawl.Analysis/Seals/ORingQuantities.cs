@@ -9,6 +9,15 @@ public static class ORingQuantities
     private const string Closed = "closed form";
 
     public static readonly QuantityKind Elastomer = Text("elastomer", "Elastomer, code of ISO 1629");
+    public static readonly QuantityKind OilBase = Text("oil_base", "Base of the oil");
+
+    public static readonly QuantityKind Suitability = new()
+    {
+        Name = "suitability", Title = "What the elastomer makes of the oil", ValueKind = ValueKind.Text,
+        Formula = "table elastomers, by elastomer and base: suitable, limited, unsuitable", Source = "common practice, no source",
+        Certainty = Certainty.CommonPractice,
+    };
+
     public static readonly QuantityKind Gland = Text("gland", "Where the groove is");
     public static readonly QuantityKind Direction = new()
     {
@@ -186,7 +195,7 @@ public static class ORingQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Elastomer, Hardness, Gland, Direction, Motion, Inside, Cord, Bore, Plug, Groove, Depth, Width, Land, Eccentricity, Height, Stretch, Compression, Squeeze,
+        Elastomer, OilBase, Suitability, Hardness, Gland, Direction, Motion, Inside, Cord, Bore, Plug, Groove, Depth, Width, Land, Eccentricity, Height, Stretch, Compression, Squeeze,
         SqueezeLength, Swell, Expansion, Service, Coldest, Hottest, Fill, Gap, PermittedGap, Pressure, Surface, Speed, LeadInLength, LeadInAngle, LeadInNeeded,
     ];
 }

@@ -51,7 +51,7 @@ public sealed record LubricationSpec
     [Measures(nameof(Dimension.OfHeatTransfer), Example = "20 W/(m²·K)")]
     public Stated<Amount>? HeatTransfer { get; init; }
 
-    [Display(Name = "Other losses", Description = "Churning and seals, where known; absent: not counted.")]
+    [Display(Name = "Other losses", Description = "Churning and pumps, where known; absent: not counted.")]
     [Measures(nameof(Dimension.OfPower), Example = "25 W")]
     public Stated<Amount>? OtherLosses { get; init; }
 

@@ -33,6 +33,8 @@ internal static class LipSealReader
 
         References.CheckBody(reader, "shaft", shaft, train);
         References.CheckBody(reader, "housing", housing, train);
+        if (shaft is not null && shaft.Value == housing?.Value)
+            reader.Report(SpecDiagnostics.SelfSealed(housing.Span, reader.PathOf("housing"), housing.Value));
         return shaft is null || housing is null
             ? null
             : new()

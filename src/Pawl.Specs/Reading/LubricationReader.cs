@@ -38,6 +38,8 @@ internal static class LubricationReader
         References.CheckLubricant(reader, "oil_before", before, catalogue);
         if (volume is not null && fill is not null && fill.Value.Coherent >= volume.Value.Coherent)
             reader.Report(SpecDiagnostics.OutOfRange(fill.Span, reader.PathOf("fill"), fill.Text, $"less than the free volume of {volume.Text}"));
+        if (least is not null && greatest is not null && least.Value.Coherent > greatest.Value.Coherent)
+            reader.Report(SpecDiagnostics.OutOfRange(least.Span, reader.PathOf("least_fill"), least.Text, $"not above the greatest fill of {greatest.Text}"));
         return new()
         {
             Supply = supply,

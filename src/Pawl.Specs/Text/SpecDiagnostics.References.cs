@@ -28,6 +28,11 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.SelfCarried, span, $"{path}: `{body}` cannot hold both rings of a bearing.",
             "Name the body that the outer ring sits in.");
 
+    public static Diagnostic SelfSealed(SourceSpan span, string path, string body) =>
+        Error(
+            DiagnosticCodes.SelfCarried, span, $"{path}: `{body}` cannot be the shaft and the housing of a seal.",
+            "Name the body that holds the seal.");
+
     public static Diagnostic NoCase(SourceSpan span, string path, string treatment) =>
         Error(
             DiagnosticCodes.NoCase, span, $"{path}: a {treatment} gear has no case.",

@@ -1,0 +1,57 @@
+using Pawl.Analysis.Core;
+using Pawl.Mechanics.Seals;
+using Pawl.Specs.Model;
+
+namespace Pawl.Analysis.Lubrication;
+
+/// <summary>The base of the oil in the unit, and what follows from it.</summary>
+internal static class OilBase
+{
+    /// <summary>The oil that the duty names, or null.</summary>
+    public static LubricantSpec? Lubricant(Draft draft) =>
+        draft.Spec.Duty?.Oil?.Lubricant is { } named ? draft.Spec.Catalogue.Lubricants.Find(named.Value) : null;
+
+    /// <summary>Its base, or the key that is missing.</summary>
+    public static Quantity Of(Draft draft, QuantityKind kind) => Lubricant(draft) is { } lubricant
+        ? Draft.Text(kind, lubricant.Base, $"lubricants.{lubricant.Name.Value}.base")
+        : Draft.Missing(kind, "duty.oil.lubricant");
+
+    /// <summary>What an elastomer makes of a base: suitable, limited, unsuitable.</summary>
+    public static Quantity Suitability(Draft draft, QuantityKind kind, Quantity elastomer, Quantity oil)
+    {
+        draft.Uses(Elastomer.TableId);
+        if (Quantity.MissingReasons([elastomer, oil]) is { IsEmpty: false } reasons)
+            return Quantity.NotEvaluated(kind, [elastomer, oil], reasons);
+        return Elastomer.TryFind(elastomer.Text!, out var family, out var unknown)
+            ? Quantity.ComputedText(kind, Word(Fluids(oil.Text!).Min(family.In)), [elastomer, oil])
+            : Quantity.NotEvaluated(kind, [elastomer, oil], unknown);
+    }
+
+    /// <summary>Warmest sump that an oil stands for good, °C. Common practice, no source.</summary>
+    public static double HottestSump(string oil) => oil is "PAO" or "PAG" or "ester" ? 115 : 100;
+
+    /// <summary>How two bases mix: same, compatible, doubtful, incompatible. Common practice, no source.</summary>
+    public static string Mixture(string before, string now) =>
+        before == now ? "same"
+        : before == "PAG" || now == "PAG" ? "incompatible"
+        : before == "ester" || now == "ester" ? "doubtful"
+        : "compatible";
+
+    /// <summary>Fluid of automatic transmissions is of mineral oil or PAO: what is worse counts.</summary>
+    private static SealedFluid[] Fluids(string oil) => oil switch
+    {
+        "mineral" => [SealedFluid.Mineral],
+        "PAO" => [SealedFluid.Polyalphaolefin],
+        "ester" => [SealedFluid.Ester],
+        "PAG" => [SealedFluid.Polyglycol],
+        "ATF" => [SealedFluid.Mineral, SealedFluid.Polyalphaolefin],
+        _ => throw new InvalidOperationException($"The reader let the base {oil} through."),
+    };
+
+    private static string Word(Suitability suitability) => suitability switch
+    {
+        Mechanics.Seals.Suitability.Suitable => "suitable",
+        Mechanics.Seals.Suitability.Limited => "limited",
+        _ => "unsuitable",
+    };
+}

@@ -1,0 +1,73 @@
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Fits;
+
+/// <summary>What a hole and a shaft make together.</summary>
+public enum FitKind
+{
+    /// <summary>Play at every pair of parts.</summary>
+    Clearance,
+
+    /// <summary>Play at some pairs, overlap at others.</summary>
+    Transition,
+
+    /// <summary>Overlap at every pair of parts.</summary>
+    Interference,
+}
+
+/// <summary>Play of a hole about a shaft, of diameters, mm: positive play, negative overlap.</summary>
+/// <param name="Least">Least clearance C_min: smallest hole, largest shaft.</param>
+/// <param name="Greatest">Greatest clearance C_max: largest hole, smallest shaft.</param>
+public readonly record struct FitLimits(double Least, double Greatest)
+{
+    /// <summary>Least overlap U_min, mm; below zero there can be play.</summary>
+    public double LeastInterference => -Greatest;
+
+    /// <summary>Greatest overlap U_max, mm; below zero there is always play.</summary>
+    public double GreatestInterference => -Least;
+
+    /// <summary>Clearance where both parts are in the middle of their tolerances, mm.</summary>
+    public double Middle => (Least + Greatest) / 2;
+
+    /// <summary>What kind of fit it is.</summary>
+    /// <remarks>
+    /// <code>C_min ≥ 0 clearance;  C_max ≤ 0 interference;  else transition</code>
+    /// Source: ISO 286-1:2010, definitions.
+    /// </remarks>
+    public FitKind Kind => Least >= 0 ? FitKind.Clearance : Greatest <= 0 ? FitKind.Interference : FitKind.Transition;
+
+    /// <summary>Clearances of a hole and a shaft of the same nominal size at 20 °C.</summary>
+    /// <remarks>
+    /// <code>C_min = EI − es;  C_max = ES − ei</code>
+    /// Symbols: EI, ES lower and upper deviation of the hole, ei, es of the shaft, mm.<br/>
+    /// Source: ISO 286-1:2010, definitions.
+    /// </remarks>
+    public static FitLimits Of(LimitDeviations hole, LimitDeviations shaft)
+    {
+        if (!(hole.Lower <= hole.Upper && shaft.Lower <= shaft.Upper))
+            throw Impossible.Because($"a fit needs limits of hole and shaft, the lower not above the upper");
+
+        return new(Impossible.Finite(hole.Lower - shaft.Upper, "the clearance"), Impossible.Finite(hole.Upper - shaft.Lower, "the clearance"));
+    }
+
+    /// <summary>The same fit, warm or cold.</summary>
+    /// <param name="diameter">Nominal diameter d, mm.</param>
+    /// <param name="holeExpansion">Expansion of the part with the hole, 1/K.</param>
+    /// <param name="holeTemperature">Its temperature, °C.</param>
+    /// <param name="shaftExpansion">Expansion of the shaft, 1/K.</param>
+    /// <param name="shaftTemperature">Its temperature, °C.</param>
+    /// <remarks>
+    /// <code>C_θ = C + d·(α_h·(θ_h − 20) − α_s·(θ_s − 20))</code>
+    /// Symbols: C clearance at 20 °C, d diameter, mm; α expansions, 1/K; θ temperatures, °C; h hole, s shaft.<br/>
+    /// Source: thermal expansion; ISO 1 for the 20 °C.<br/>
+    /// Valid for: parts that expand freely and alike all round.
+    /// </remarks>
+    public FitLimits At(double diameter, double holeExpansion, double holeTemperature, double shaftExpansion, double shaftTemperature)
+    {
+        var change = Impossible.Finite(
+            Impossible.Positive(diameter, "the diameter of the fit")
+                * (holeExpansion * (holeTemperature - 20) - shaftExpansion * (shaftTemperature - 20)),
+            "the change of the fit");
+        return new(Least + change, Greatest + change);
+    }
+}

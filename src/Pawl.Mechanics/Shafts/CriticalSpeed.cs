@@ -1,0 +1,148 @@
+using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Gears;
+
+namespace Pawl.Mechanics.Shafts;
+
+/// <summary>A mass on a shaft.</summary>
+/// <param name="Position">Place along the shaft, mm.</param>
+/// <param name="Mass">Mass m, t (a kilogram is 0.001).</param>
+public readonly record struct ShaftMass(double Position, double Mass);
+
+/// <summary>Speeds at which a shaft whirls in bending, rad/s.</summary>
+/// <remarks>
+/// All for stiff bearings and without the gyroscopic moment of discs: soft bearings and housings whirl earlier. Keep well away.
+/// </remarks>
+public static class CriticalSpeed
+{
+    /// <summary>Standard acceleration of fall, mm/s².</summary>
+    private const double Fall = 9806.65;
+
+    /// <summary>Critical speed from the sag under weights.</summary>
+    /// <param name="weights">Weights W, N.</param>
+    /// <param name="sags">Deflections y under them all together, mm.</param>
+    /// <remarks>
+    /// <code>ω² = g·Σ W·y/Σ W·y²</code>
+    /// Symbols: g = 9806.65 mm/s².<br/>
+    /// Source: Rayleigh; textbooks of machine design.<br/>
+    /// Valid for: an upper bound. Overhung weights must be taken upward, against those between the bearings.
+    /// </remarks>
+    public static double Rayleigh(IReadOnlyList<double> weights, IReadOnlyList<double> sags)
+    {
+        if (weights.Count != sags.Count || weights.Count == 0)
+            throw Impossible.Because($"a critical speed needs a sag for every weight; there are {weights.Count} weights and {sags.Count} sags");
+
+        double once = 0, twice = 0;
+        for (var index = 0; index < weights.Count; index++)
+        {
+            once += weights[index] * sags[index];
+            twice += weights[index] * sags[index] * sags[index];
+        }
+
+        return Math.Sqrt(Fall * Impossible.Positive(once, "the work of the weights") / twice);
+    }
+
+    /// <summary>Critical speed of several masses from that of each alone.</summary>
+    /// <remarks>
+    /// <code>1/ω² = Σ 1/ω_i²</code>
+    /// Symbols: ω_i critical speed with one mass alone, rad/s.<br/>
+    /// Source: Dunkerley; textbooks of machine design.<br/>
+    /// Valid for: a lower bound.
+    /// </remarks>
+    public static double Dunkerley(IReadOnlyList<double> alone)
+    {
+        var sum = 0.0;
+        foreach (var speed in alone)
+            sum += 1 / (Impossible.Positive(speed, "the critical speed") * speed);
+        return sum > 0 ? 1 / Math.Sqrt(sum) : throw Impossible.Because($"a critical speed needs at least one mass");
+    }
+
+    /// <summary>Critical speed with one mass alone.</summary>
+    /// <remarks>
+    /// <code>ω = 1/√(δ·m)</code>
+    /// Symbols: δ deflection at the mass under 1 N there, mm/N; m mass, t.<br/>
+    /// Source: oscillator of one mass.
+    /// </remarks>
+    public static double Alone(double influence, double mass) =>
+        1 / Math.Sqrt(Impossible.Positive(influence, "the influence of the mass") * Impossible.Positive(mass, "the mass"));
+
+    /// <summary>Deflections at all masses under 1 N at each, mm/N.</summary>
+    /// <param name="start">Where the first segment begins, mm.</param>
+    /// <param name="segments">Segments of the shaft.</param>
+    /// <param name="modulus">Modulus of elasticity E, MPa.</param>
+    /// <param name="supports">Its two bearings.</param>
+    /// <param name="masses">The masses.</param>
+    public static double[][] Influences(
+        double start, IReadOnlyList<ShaftSegment> segments, double modulus, IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftMass> masses) =>
+    [
+        .. masses.Select(mass =>
+        {
+            var bent = BentShaft.Of(start, segments, modulus, supports, [new(mass.Position, 1, 0)]);
+            return masses.Select(other => bent.DeflectionAt(other.Position).X).ToArray();
+        }),
+    ];
+
+    /// <summary>Lowest critical speed of the masses together.</summary>
+    /// <param name="influences">Deflections at all masses under 1 N at each, mm/N.</param>
+    /// <param name="masses">Masses m, t.</param>
+    /// <remarks>
+    /// <code>u ← (δ_ij·m_j)·u, scaled, until it keeps its shape;  ω² = u/(δ·m·u)</code>
+    /// Source: Stodola's iteration; exact for masses at points.<br/>
+    /// Valid for: any place of the masses, overhung ones as well; lumps of the shaft's own mass are masses.
+    /// </remarks>
+    public static double Lowest(IReadOnlyList<double[]> influences, IReadOnlyList<double> masses)
+    {
+        var count = masses.Count;
+        if (count == 0 || influences.Count != count)
+            throw Impossible.Because($"a critical speed needs at least one mass, and an influence for every one");
+
+        // No start that could be square to the lowest shape: the matrix is symmetric but for the masses, and squared it is positive.
+        var shape = Enumerable.Range(0, count).Select(index => 1 + 0.37 * index).ToArray();
+        var last = 0.0;
+        for (var round = 0; round < 100_000; round++)
+        {
+            var next = new double[count];
+            double along = 0, own = 0;
+            for (var row = 0; row < count; row++)
+            {
+                for (var column = 0; column < count; column++)
+                    next[row] += influences[row][column] * Impossible.Positive(masses[column], "the mass") * shape[column];
+                along += masses[row] * next[row] * shape[row];
+                own += masses[row] * shape[row] * shape[row];
+            }
+
+            var quotient = Impossible.Positive(along / own, "the influence of the masses");
+            var norm = Math.Sqrt(next.Sum(value => value * value));
+            shape = [.. next.Select(value => value / norm)];
+            if (Math.Abs(quotient - last) <= 1e-14 * quotient)
+                return 1 / Math.Sqrt(quotient);
+            last = quotient;
+        }
+
+        throw Impossible.Because($"no critical speed: two shapes of whirl lie too close together to part them");
+    }
+
+    /// <summary>The shaft's own mass as masses at points.</summary>
+    /// <param name="start">Where the first segment begins, mm.</param>
+    /// <param name="segments">Segments of the shaft.</param>
+    /// <param name="density">Density ρ, t/mm³: 7.85e-9 for steel.</param>
+    /// <param name="slice">Greatest length of a slice, mm.</param>
+    /// <remarks>
+    /// <code>m = ρ·A·l/n in the middle of each of n slices</code>
+    /// Source: lumped masses.
+    /// </remarks>
+    public static ImmutableArray<ShaftMass> OwnMass(double start, IReadOnlyList<ShaftSegment> segments, double density, double slice)
+    {
+        Impossible.Positive(slice, "the length of a slice");
+        var masses = ImmutableArray.CreateBuilder<ShaftMass>();
+        var from = start;
+        foreach (var (length, section) in segments)
+        {
+            var count = (int)Math.Min(1000, Math.Ceiling(Impossible.Positive(length, "the length of a segment") / slice));
+            for (var index = 0; index < count; index++)
+                masses.Add(new(from + length * (index + 0.5) / count, Impossible.Positive(density, "the density") * section.Area * length / count));
+            from += length;
+        }
+
+        return masses.ToImmutable();
+    }
+}

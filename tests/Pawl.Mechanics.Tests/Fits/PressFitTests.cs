@@ -1,0 +1,185 @@
+using CsCheck;
+using Pawl.Mechanics.Fits;
+using Pawl.Mechanics.Rating;
+using Pawl.Mechanics.Tests.Rating;
+
+namespace Pawl.Mechanics.Tests.Fits;
+
+public class PressFitTests
+{
+    private const double Density = 7.85e-9;
+    private static readonly Elastic s_steel = new(207_000, 0.3);
+    private static readonly PressFit s_plain = new(50, 0, 80, 40, s_steel, s_steel);
+
+    private static readonly Gen<PressFit> s_any = Gen.Select(
+        Gen.Double[10, 100], Gen.Double[0, 0.9], Gen.Double[1.1, 3], Gen.Double[60_000, 220_000], Gen.Double[60_000, 220_000], Gen.Double[0.2, 0.4])
+        .Select((d, hollow, hub, one, other, poisson) => new PressFit(d, d * hollow, d * hub, d, new(one, poisson), new(other, 0.3)));
+
+    // Textbooks of machine design, one steel and a solid shaft: p = U·E·(1 − Q²)/(2·d) = 0.06·207 000·(1 − 0.390625)/100 = 75.684.
+    [Fact]
+    public void One_steel_and_a_solid_shaft_give_the_short_formula() => Assert.Equal(75.684, s_plain.Pressure(0.06), 0.001);
+
+    // Same textbooks, hollow shaft of one steel: p = E·U/(2·d³)·(D² − d²)·(d² − d_i²)/(D² − d_i²); Shigley's equation for like
+    // materials.
+    [Fact]
+    public void One_steel_and_a_hollow_shaft_give_the_equation_of_textbooks() =>
+        Gen.Select(Gen.Double[10, 100], Gen.Double[0.05, 0.9], Gen.Double[1.1, 3], Gen.Double[0.001, 0.1]).Sample((d, hollow, hub, u) =>
+        {
+            var (i, o) = (d * hollow, d * hub);
+            var expected = s_steel.Modulus * u / (2 * d * d * d) * (o * o - d * d) * (d * d - i * i) / (o * o - i * i);
+            return Math.Abs(new PressFit(d, i, o, d, s_steel, s_steel).Pressure(u) / expected - 1) < 1e-9;
+        });
+
+    // Lamé's limits: a thin hub is a hoop, σ = p·d/(2·t) at its mean; a hub of endless thickness has σ_t = p and σ_v = √3·p.
+    [Fact]
+    public void Thin_and_endless_hubs_meet_their_limits()
+    {
+        var thin = new PressFit(100, 0, 100.2, 10, s_steel, s_steel);
+        Assert.Equal(100.1 / 0.2, thin.HubHoopStress(1), 0.01);
+        var thick = new PressFit(100, 0, 1e7, 10, s_steel, s_steel);
+        Assert.Equal(1, thick.HubHoopStress(1), 1e-6);
+        Assert.Equal(Math.Sqrt(3), thick.HubStress(1), 1e-6);
+    }
+
+    // Lamé by hand, d/D = 0.625 at 75.684 MPa: σ_t = 75.684·1.390625/0.609375 = 172.72; √(σ_t² + σ_t·p + p²) = 220.52.
+    [Fact]
+    public void Hub_stresses_are_worked_by_hand()
+    {
+        var p = s_plain.Pressure(0.06);
+        Assert.Equal(172.72, s_plain.HubHoopStress(p), 0.01);
+        Assert.Equal(220.52, s_plain.HubStress(p), 0.01);
+        Assert.Equal(-p, s_plain.ShaftHoopStress(p), 1e-9);
+    }
+
+    [Fact]
+    public void Von_Mises_of_the_hub_is_that_of_its_principal_stresses() =>
+        Gen.Select(s_any, Gen.Double[1, 300]).Sample((fit, p) =>
+        {
+            var hoop = fit.HubHoopStress(p);
+            return Math.Abs(fit.HubStress(p) / Math.Sqrt(hoop * hoop + hoop * p + p * p) - 1) < 1e-9;
+        });
+
+    // The hoop stress as strain: both parts move by what Hooke says, and the movements make up the interference.
+    [Fact]
+    public void The_parts_move_together_by_the_interference() =>
+        Gen.Select(s_any, Gen.Double[0.001, 0.1]).Sample((fit, interference) =>
+        {
+            var p = fit.Pressure(interference);
+            var hub = fit.Diameter * (fit.HubHoopStress(p) + fit.Hub.Poisson * p) / fit.Hub.Modulus;
+
+            // Balance of the half shaft, hole against joint: hoop at the joint and at the bore differ by p (σ_t + σ_r is constant).
+            var hoop = fit.Hole > 0 ? fit.ShaftHoopStress(p) + p : -p;
+            var shaft = fit.Diameter * (hoop + fit.Shaft.Poisson * p) / fit.Shaft.Modulus;
+            return Math.Abs((hub - shaft) / interference - 1) < 1e-9 && Math.Abs(fit.Interference(p) / interference - 1) < 1e-9;
+        });
+
+    // DIN 7190-1, from memory: 0.8·(6 + 4) = 8 µm of 60 µm.
+    [Fact]
+    public void Smoothing_takes_eight_tenths_of_both_roughnesses() => Assert.Equal(0.008, PressFit.Smoothing(0.006, 0.004), 1e-12);
+
+    // µ = 0.12, p = 50 MPa, d = 50, l = 40: F = 0.12·50·π·2000 = 37 699 N; T = F·25 = 942 478 N·mm.
+    [Fact]
+    public void Force_and_torque_are_worked_by_hand()
+    {
+        Assert.Equal(37_699.1, s_plain.AxialCapacity(50, 0.12), 0.1);
+        Assert.Equal(942_478, s_plain.TorqueCapacity(50, 0.12), 1.0);
+        Assert.Equal(2, s_plain.SlipSafety(50, 0.12, 942_477.8 / 2, 0), 1e-6);
+
+        // 3-4-5: forces at the circle 3 and 4 parts, together 5.
+        Assert.Equal(1, s_plain.SlipSafety(50, 0.12, 37_699.11 * 0.6 * 25, 37_699.11 * 0.8), 1e-6);
+    }
+
+    // Ring cut into shells and marched by midpoint steps: equilibrium d(r·σ_r)/dr = σ_t − ρ·ω²·r², Hooke; the start displacement is
+    // found from the free outside. Nothing of the closed form is used.
+    [Fact]
+    public void Growth_at_speed_is_that_of_shells_in_a_row()
+    {
+        const double speed = 2000;
+        var fit = new PressFit(50, 20, 90, 40, new(110_000, 0.26), new(206_000, 0.3));
+        var hub = Growth(25, 45, 206_000, 0.3, Density, speed, 25);
+        var shaft = Growth(10, 25, 110_000, 0.26, 7.2e-9, speed, 25);
+        Assert.Equal(2 * (hub - shaft), fit.CentrifugalLoss(speed, 7.2e-9, Density), 2e-7);
+    }
+
+    // d = 50, U = 0.06, play 0.05, 11.5e-6: 0.11/(11.5e-6·50) = 191.3 K above 20 °C. With the shaft at −78 °C it shrinks by
+    // 98·11.5e-6·50 = 0.05635: 93.3 K.
+    [Fact]
+    public void Joining_temperatures_are_worked_by_hand()
+    {
+        Assert.Equal(211.3, s_plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6), 0.05);
+        Assert.Equal(113.3, s_plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6, -78), 0.05);
+        Assert.Equal(-67.0, s_plain.ShaftTemperature(0.03, 0.02, 11.5e-6, 11.5e-6), 0.05);
+        Refusal.Says("liquid nitrogen boils", () => s_plain.ShaftTemperature(0.09, 0.05, 11.5e-6, 11.5e-6));
+    }
+
+    // At the temperature found, the play is the play asked for.
+    [Fact]
+    public void A_hub_at_its_joining_temperature_has_the_play() =>
+        Gen.Select(s_any, Gen.Double[0, 0.1], Gen.Double[0, 0.1], Gen.Double[8e-6, 24e-6], Gen.Double[-60, 20]).Sample((fit, u, s, expansion, cold) =>
+        {
+            var hub = fit.HubTemperature(u, s, expansion, 11.5e-6, cold);
+            return Math.Abs(new FitLimits(-u, -u).At(fit.Diameter, expansion, hub, 11.5e-6, cold).Least - s) < 1e-9;
+        });
+
+    // 2·R_e/√3 at the bore by the shear stress: von Mises in plane stress is √(1 + Q⁴/3) of the yield strength there.
+    [Fact]
+    public void The_elastic_limit_of_the_standard_is_near_that_of_von_Mises() =>
+        s_any.Sample(fit =>
+        {
+            var quotient = fit.Diameter / fit.Outside;
+            var hub = fit.HubStress(fit.ElasticPressureOfHub(500)) / 500;
+            return Math.Abs(hub - Math.Sqrt(1 + Math.Pow(quotient, 4) / 3)) < 1e-9
+                && Math.Abs(fit.ShaftStress(fit.ElasticPressureOfShaft(500)) / 500 - 2 / Math.Sqrt(3)) < 1e-9;
+        });
+
+    [Fact]
+    public void More_interference_is_more_of_everything() =>
+        Gen.Select(s_any, Gen.Double[0.001, 0.05], Gen.Double[0.001, 0.05]).Sample((fit, less, more) =>
+        {
+            var (one, other) = (fit.Pressure(less), fit.Pressure(less + more));
+            return one < other && fit.TorqueCapacity(one, 0.1) < fit.TorqueCapacity(other, 0.1)
+                && fit.HubStress(one) < fit.HubStress(other) && fit.ShaftStress(one) < fit.ShaftStress(other);
+        });
+
+    [Fact]
+    public void Play_and_impossible_parts_are_told()
+    {
+        Assert.Equal(0, s_plain.Pressure(-0.01));
+        Refusal.Says("a joint between hole and outside", () => (s_plain with { Outside = 50 }).HubStress(1));
+        Refusal.Says("a joint between hole and outside", () => (s_plain with { Hole = 51 }).ShaftStress(1));
+        Refusal.Says("the friction must be above zero", () => s_plain.TorqueCapacity(1, 0));
+        Refusal.Says("the load on the joint must be above zero", () => s_plain.SlipSafety(1, 0.1, 0, 0));
+    }
+
+    // Displacement at radius `at` of a ring that turns freely.
+    private static double Growth(double inner, double outer, double e, double v, double density, double speed, double at)
+    {
+        // Two marches with different starts; the right one is the mix whose outside is free.
+        var (one, other) = (March(0), March(0.01));
+        var share = -one.Outside / (other.Outside - one.Outside);
+        return one.At + share * (other.At - one.At);
+
+        (double Outside, double At) March(double start)
+        {
+            const int steps = 20_000;
+            var (step, u, s, found) = ((outer - inner) / steps, start, 0.0, start);
+            for (var index = 0; index < steps; index++)
+            {
+                var r = inner + index * step;
+                var (du, ds) = Slopes(r, u, s);
+                (du, ds) = Slopes(r + step / 2, u + du * step / 2, s + ds * step / 2);
+                (u, s) = (u + du * step, s + ds * step);
+                if (Math.Abs(r + step - at) < step / 2)
+                    found = u;
+            }
+
+            return (s, found);
+        }
+
+        (double Du, double Ds) Slopes(double r, double u, double s)
+        {
+            var hoop = e * u / r + v * s;
+            return ((s - v * hoop) / e, (hoop - s) / r - density * speed * speed * r);
+        }
+    }
+}
