@@ -276,6 +276,23 @@ public sealed class ORingSizesTests
         return "house";
     }
 
+    // The same of every size: EPDM swells in mineral oil (common practice, no source), and no size helps.
+    [Fact]
+    public void What_no_size_can_help_is_said_once()
+    {
+        using var place = Place();
+        Assert.Equal(0, place.Run("new", "works", "--project").Code);
+        Assert.Equal(0, place.Run("new", "r1").Code);
+        var starter = File.ReadAllText(place.PathOf("specs/r1.yaml"));
+
+        place.With("specs/r1.yaml", starter.Replace("elastomer: FKM", "elastomer: EPDM", StringComparison.Ordinal));
+        var ran = place.Run("o-ring", "specs/r1.yaml");
+
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("Whatever the size: error seal/elastomer-oil: suitability unsuitable, ", ran.Out, StringComparison.Ordinal);
+        Assert.Single(place.Run("o-ring", "--bore", "110 mm", "--coldest", "-30 °C").OutLines, line => line.Contains("seal/elastomer-cold", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void None_that_fits_is_said_with_the_reasons_and_exit_code_1()
     {

@@ -53,12 +53,14 @@ internal static class SizeJson
 
         json.WriteEndArray();
         json.WriteStartArray("whatever_the_size");
-        foreach (var alike in answer.List.Alike.Where(f => f.Margin is not null))
+        foreach (var alike in answer.List.Alike.Where(f => f.Outcome != Rules.Outcome.NotEvaluated))
         {
             json.WriteStartObject();
             json.WriteString("rule", alike.Rule.Id);
             json.WriteString("severity", DiagnosticWriter.Word(alike.Rule.Severity));
-            json.WriteNumber("margin", alike.Margin!.Value);
+            json.WriteBoolean("fails", alike.Outcome == Rules.Outcome.Fails);
+            if (alike.Margin is { } margin)
+                json.WriteNumber("margin", margin);
             json.WriteEndObject();
         }
 

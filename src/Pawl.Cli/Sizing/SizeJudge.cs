@@ -52,11 +52,11 @@ internal sealed class SizeJudge(Engine engine, RuleSet rules, DateOnly asOf)
     private static ImmutableArray<Finding> Alike(Dictionary<string, Finding>[] bySize) => bySize.Length == 0 ? [] :
     [
         .. bySize[0].Values
-            .Where(first => first.Outcome == Outcome.NotEvaluated || (bySize.Length > 1 && first.Margin is not null))
+            .Where(first => first.Outcome == Outcome.NotEvaluated || (bySize.Length > 1 && (first.Margin is not null || first.Outcome == Outcome.Fails)))
             .Where(first => Array.TrueForAll(bySize, size => size.TryGetValue(first.Rule.Id, out var other) && IsAlike(first, other)))
-            .OrderBy(first => first.Margin ?? double.PositiveInfinity),
+            .OrderBy(first => first.Margin ?? (first.Outcome == Outcome.Fails ? double.NegativeInfinity : double.PositiveInfinity)),
     ];
 
     private static bool IsAlike(Finding a, Finding b) =>
-        a.Outcome == b.Outcome && a.Margin.Equals(b.Margin) && a.Reasons.SequenceEqual(b.Reasons) && a.Measured?.Value == b.Measured?.Value;
+        a.Outcome == b.Outcome && a.Margin.Equals(b.Margin) && a.Reasons.SequenceEqual(b.Reasons) && a.Measured?.Value == b.Measured?.Value && a.Measured?.Text == b.Measured?.Text;
 }

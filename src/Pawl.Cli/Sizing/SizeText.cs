@@ -34,7 +34,7 @@ internal static class SizeText
             to.WriteLine($"  The declared size, {declared.Candidate.Name}, does not fit: {Why(declared)}.");
 
         Failing(to, answer, request);
-        foreach (var (finding, i) in list.Alike.Where(f => f.Margin is not null).Select((f, i) => (f, i)))
+        foreach (var (finding, i) in list.Alike.Where(f => f.Outcome != Outcome.NotEvaluated).Select((f, i) => (f, i)))
         {
             // Of those that conform the nearest to its limit is enough.
             if (i == 0 || finding.Outcome == Outcome.Fails)
@@ -116,7 +116,7 @@ internal static class SizeText
         var margin = finding.Margin is { } value ? value == 0 ? ", on the limit" : $", margin {Shown.Margin(value)}" : "";
         return finding.Measured is { IsEvaluated: true, Kind.ValueKind: Analysis.Core.ValueKind.Number } measured
             ? $"{Plain.Line(finding.Rule.Measure)} {Shown.Range(measured, measured.Kind.Unit == Pawl.Quantities.Units.Percent ? 1 : 2)}, {Plain.Line(finding.Rule.LimitText)}{margin}"
-            : $"{Plain.Line(finding.Rule.LimitText)}{margin}";
+            : $"{Plain.Line(finding.Rule.Measure)} {Plain.Line(finding.Measured?.Text ?? "–")}, {Plain.Line(finding.Rule.LimitText)}{margin}";
     }
 
     private static void Lines(TextWriter to, ImmutableArray<GlandLine> lines, string indent)
