@@ -1,0 +1,140 @@
+using Pawl.Specs.Tests.Files;
+using Pawl.Specs.Text;
+
+namespace Pawl.Specs.Tests;
+
+/// <summary>Lubrication, lip seals and oils as a spec and its catalogue state them.</summary>
+public sealed class LubricationInputTests
+{
+    private const string Wet = """
+
+        lubrication:
+          supply: splash
+          cleanliness: -/17/14
+          filtered: true
+          extreme_pressure: true
+          attitude: vertical
+          lowest_wetted: true
+          top_bearing: grease
+          oil_before: gear-oil-vg100
+          flushed: true
+          ambient: 35 °C
+          cooling_area: 0.18 m²
+          heat_transfer: 20 W/(m²·K)
+          other_losses: 25 W
+          free_volume: 1.4 L
+          fill: 0.6 L
+          least_fill: 0.5 L
+          greatest_fill: 0.7 L
+          ports: {fill: true, drain: true, vent: false, level: true}
+        lip_seals:
+          input:
+            shaft: input_shaft
+            housing: housing
+            diameter: 40 mm h11
+            bore: 55 mm H8
+            elastomer: FKM
+            hardness: 58..62 HRC
+            surface: 0.4 µm ±0.2
+            lead_free: true
+            runout: 0.05 mm
+            offset: 0.08 mm
+            towards: oil
+            greatest_pressure: 0.05 MPa
+            greatest_speed: 14 m/s
+            pressure: 0.02 MPa
+            lead_in: {angle: 20°, length: 3 mm}
+            loss: 12 W
+
+        """;
+
+    private static readonly string s_text = Sample.Text + Wet;
+
+    [Fact]
+    public void Every_key_reaches_the_model()
+    {
+        var load = Sample.Load(s_text);
+        Assert.Empty(load.Diagnostics);
+        var (oil, seal) = (load.Spec!.Lubrication!, load.Spec.LipSeals.Find("input")!);
+
+        Assert.Equal(("splash", "-/17/14", "vertical", "grease", "gear-oil-vg100"), (oil.Supply!.Value, oil.Cleanliness!.Value, oil.Attitude!.Value, oil.TopBearing!.Value, oil.OilBefore!.Value));
+        Assert.True(oil.Filtered!.Value && oil.ExtremePressure!.Value && oil.LowestWetted!.Value && oil.Flushed!.Value);
+        Assert.Equal((35, 0.18e6, 0.020, 25e3), (oil.Ambient!.Value.Coherent, oil.CoolingArea!.Value.Coherent, oil.HeatTransfer!.Value.Coherent, oil.OtherLosses!.Value.Coherent));
+        Assert.Equal((1.4e6, 0.6e6, 0.5e6, 0.7e6), (oil.FreeVolume!.Value.Coherent, oil.Fill!.Value.Coherent, oil.LeastFill!.Value.Coherent, oil.GreatestFill!.Value.Coherent));
+        Assert.Equal((true, true, false, true), (oil.Ports!.Fill!.Value, oil.Ports.Drain!.Value, oil.Ports.Vent!.Value, oil.Ports.Level!.Value));
+        Assert.Equal(("input_shaft", "housing", "FKM", "oil"), (seal.Shaft.Value, seal.Housing.Value, seal.Elastomer!.Value, seal.Towards!.Value));
+        Assert.Equal(("40 mm h11", "55 mm H8", "58..62 HRC", "0.4 µm ±0.2"), (seal.Diameter!.Text, seal.Bore!.Text, seal.Hardness!.Text, seal.Surface!.Text));
+        Assert.Equal((0.05, 0.08, 0.05, 14e3, 0.02, 12e3), (seal.Runout!.Value.Coherent, seal.Offset!.Value.Coherent, seal.GreatestPressure!.Value.Coherent, seal.GreatestSpeed!.Value.Coherent, seal.Pressure!.Value.Coherent, seal.Loss!.Value.Coherent));
+        Assert.True(seal.LeadFree!.Value);
+        Assert.Equal(3, seal.LeadIn!.Length.Value.Coherent);
+    }
+
+    // Each row: what is replaced, by what, the code, the text at whose start the complaint stands, and a piece of message or hint.
+    [Theory]
+    [InlineData("supply: splash", "supply: spray", DiagnosticCodes.UnknownWord, "spray", "splash")]
+    [InlineData("cleanliness: -/17/14", "cleanliness: dirty", DiagnosticCodes.UnknownWord, "dirty", null)]
+    [InlineData("attitude: vertical", "attitude: upright", DiagnosticCodes.UnknownWord, "upright", "vertical")]
+    [InlineData("top_bearing: grease", "top_bearing: greese", DiagnosticCodes.UnknownWord, "greese", "grease")]
+    [InlineData("oil_before: gear-oil-vg100", "oil_before: gear-oil-vg10", DiagnosticCodes.NotInCatalogue, "gear-oil-vg10", "gear-oil-vg100")]
+    [InlineData("fill: 0.6 L", "fill: 1.6 L", DiagnosticCodes.OutOfRange, "1.6 L", "less than the free volume of 1.4 L")]
+    [InlineData("fill: 0.6 L", "fill: 1.4 L", DiagnosticCodes.OutOfRange, "1.4 L\n  least", "less than the free volume of 1.4 L")]
+    [InlineData("least_fill: 0.5 L", "least_fill: 0.8 L", DiagnosticCodes.OutOfRange, "0.8 L", "not above the greatest fill of 0.7 L")]
+    [InlineData("fill: 0.6 L", "fill: 0.6", DiagnosticCodes.MissingUnit, "0.6\n", "0.6 L")]
+    [InlineData("cooling_area: 0.18 m²", "cooling_area: 0.18 m", DiagnosticCodes.UnitMismatch, "m\n  heat", null)]
+    [InlineData("heat_transfer: 20 W/(m²·K)", "heat_transfer: 20 W/(m·K)", DiagnosticCodes.UnitMismatch, "W/(m·K)", null)]
+    [InlineData("ambient: 35 °C", "ambient: -300 °C", DiagnosticCodes.OutOfRange, "-300 °C", null)]
+    [InlineData("vent: false", "vent: nope", DiagnosticCodes.NotATruthValue, "nope", null)]
+    [InlineData("vent: false", "breather: true", DiagnosticCodes.UnknownKey, "breather", null)]
+    [InlineData("shaft: input_shaft", "shaft: input_shart", DiagnosticCodes.UnknownBody, "input_shart", "input_shaft")]
+    [InlineData("housing: housing", "housing: lid", DiagnosticCodes.UnknownBody, "lid", null)]
+    [InlineData("housing: housing", "housing: input_shaft", DiagnosticCodes.SelfCarried, "input_shaft\n    diameter", "cannot be the shaft and the housing of a seal")]
+    [InlineData("    shaft: input_shaft\n", "", DiagnosticCodes.MissingKey, "input:", "shaft")]
+    [InlineData("elastomer: FKM", "elastomer: EPDM", DiagnosticCodes.UnknownWord, "EPDM", "FKM")]
+    [InlineData("towards: oil", "towards: air", DiagnosticCodes.UnknownWord, "air", "oil")]
+    [InlineData("hardness: 58..62 HRC", "hardness: 58 HRX", null, "58 HRX", null)]
+    [InlineData("greatest_speed: 14 m/s", "greatest_speed: 14 rpm", DiagnosticCodes.UnitMismatch, "rpm", null)]
+    [InlineData("angle: 20°", "angle: 90°", DiagnosticCodes.OutOfRange, "90°", null)]
+    [InlineData("loss: 12 W", "loss: -12 W", DiagnosticCodes.OutOfRange, "-12 W", null)]
+    public void A_wrong_word_is_refused_at_its_place(string right, string wrong, string? code, string at, string? told)
+    {
+        var begin = Wet.IndexOf(right, StringComparison.Ordinal);
+        Assert.True(begin >= 0, right);
+        var wet = Wet[..begin] + wrong + Wet[(begin + right.Length)..];
+
+        var found = Assert.Single(Sample.Load(Sample.Text + wet).Diagnostics);
+
+        Assert.Equal(code ?? found.Code, found.Code);
+        var (line, column) = Sample.Place(wet, at);
+        Assert.Equal(Sample.Text.Count(c => c == '\n') + line, found.Span.Start.Line);
+        Assert.Equal(code is null ? found.Span.Start.Column : column, found.Span.Start.Column);
+        Assert.Contains(told ?? "", $"{found.Message} {found.Hint}", StringComparison.Ordinal);
+    }
+
+    // Water and glycol are no oils: the catalogue has no such base.
+    [Theory]
+    [InlineData("base: PAG, viscosity_index: 220", null, null)]
+    [InlineData("base: water-glycol", DiagnosticCodes.UnknownWord, "mineral")]
+    [InlineData("base: pag", DiagnosticCodes.UnknownWord, "PAG")]
+    [InlineData("viscosity_index: 900", DiagnosticCodes.OutOfRange, "400")]
+    [InlineData("viscosity_index: 95 mm", DiagnosticCodes.NotANumber, null)]
+    [InlineData("viscosity_40: VG 101", null, "VG 100")]
+    public void An_oil_states_its_base_and_index(string keys, string? code, string? told)
+    {
+        using var project = new Project()
+            .With("oils.yaml", $"pawl: 1\ncatalogue: A\nlubricants:\n  thin: {{title: T, source: S, certainty: invented, {keys}}}\n")
+            .With("v.yaml", "pawl: 1\ngearbox: {family: F, variant: V}\nduty: {oil: {lubricant: thin}}\n");
+        var load = project.Loader("oils.yaml").Load("v.yaml");
+
+        if (code is null && told is null)
+        {
+            var oil = load.Spec!.Catalogue.Lubricants.Find("thin")!;
+            Assert.Equal(("PAG", 220), (oil.Base!.Value, oil.ViscosityIndex!.Value));
+            return;
+        }
+
+        var found = Assert.Single(load.Diagnostics);
+        Assert.Equal(code ?? found.Code, found.Code);
+        Assert.Equal("oils.yaml:4", found.Span.ToString()[..11]);
+        Assert.Contains(told ?? "", $"{found.Message} {found.Hint}", StringComparison.Ordinal);
+    }
+}
