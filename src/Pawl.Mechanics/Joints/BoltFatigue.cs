@@ -24,7 +24,8 @@ public static class BoltFatigue
     public static double Amplitude(Thread thread, double loadFactor, double greatest, double least) =>
         greatest >= least && loadFactor is >= 0 and <= 1
             ? Impossible.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
-            : throw Impossible.Because($"the greatest load must not be below the least, and the load factor must lie from 0 to 1; they are {greatest:0.###} N, {least:0.###} N and {loadFactor:0.###}");
+            : throw Impossible.Because(
+                $"the greatest load must not be below the least, and the load factor must lie from 0 to 1; they are {greatest:0.###} N, {least:0.###} N and {loadFactor:0.###}");
 
     /// <summary>Permissible amplitude of a thread rolled before heat treatment, MPa.</summary>
     /// <param name="thread">The thread.</param>
@@ -47,7 +48,7 @@ public static class BoltFatigue
     public static double RolledAfterTreatment(Thread thread, double meanShare, double cycles = EnduranceCycles) =>
         meanShare is >= 0.3 and < 1
             ? (2 - meanShare) * Plain(thread) * Math.Pow(Life(cycles), 1.0 / 6)
-            : throw Impossible.Because($"VDI 2230 has fatigue of bolts with a mean force of 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
+            : throw Impossible.Because($"VDI 2230 has fatigue of bolts with a mean force from 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
 
     private static double Plain(Thread thread) =>
         thread.Diameter is >= 6 and <= 40

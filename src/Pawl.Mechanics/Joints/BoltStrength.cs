@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Joints;
@@ -39,13 +38,16 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
 
     /// <summary>The strength of a property class or grade at the size of a thread, or the reason why there is none.</summary>
     /// <remarks><c>8.8</c> of a metric thread; <c>grade 8</c>, <c>SAE 8</c> or <c>8</c> of an inch thread. Strengths go with its size.</remarks>
-    public static bool TryFind(string name, Thread thread, [NotNullWhen(true)] out BoltStrength? strength, [NotNullWhen(false)] out string? reason)
+    public static bool TryFind(
+        string name, Thread thread, [NotNullWhen(true)] out BoltStrength? strength, [NotNullWhen(false)] out string? reason)
     {
         var metric = thread.Form == ThreadForm.IsoMetric;
         var wanted = Plain(name);
         var known = Rows().Where(row => row.Metric == metric).ToArray();
         var named = known.Where(row => row.Name == wanted).ToArray();
-        strength = named.FirstOrDefault(row => row.Holds(thread.Diameter, row == named[0]))?.Strength;
+
+        // Where two ranges meet, the first holds.
+        strength = named.FirstOrDefault(row => row.Holds(thread.Diameter))?.Strength;
         if (strength is not null)
         {
             reason = null;
@@ -54,8 +56,10 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
 
         var (standard, what) = metric ? ("ISO 898-1", "property class") : ("SAE J429", "grade");
         reason = named.Length == 0
-            ? $"{standard} has no {what} `{name}` for {thread.Designation}; there are {string.Join(", ", known.Select(row => row.Name).Distinct())}: state proof stress, yield and tensile strength instead"
-            : string.Create(CultureInfo.InvariantCulture, $"{standard} has {what} {wanted} from {named[0].Over:0.###} mm to {named[^1].UpTo:0.###} mm; {thread.Designation} lies outside");
+            ? $"{standard} has no {what} `{name}` for {thread.Designation}; there are "
+                + $"{string.Join(", ", known.Select(row => row.Name).Distinct())}: state proof stress, yield and tensile strength instead"
+            : FormattableString.Invariant($"{standard} has {what} {wanted} from {named[0].Over:0.###} mm to ")
+                + FormattableString.Invariant($"{named[^1].UpTo:0.###} mm; {thread.Designation} lies outside");
         return false;
     }
 
@@ -84,7 +88,8 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
             var name = rows.NextField().ToString();
             _ = rows.NextField();
             var (over, upTo) = (rows.NextNumber(), rows.NextNumber());
-            read.Add(new Row(name, true, over, upTo, new BoltStrength(name, rows.NextNumber(), rows.NextNumber(), rows.NextNumber(), rows.NextNumber())));
+            var (proof, yield, tensile) = (rows.NextNumber(), rows.NextNumber(), rows.NextNumber());
+            read.Add(new Row(name, true, over, upTo, new BoltStrength(name, proof, yield, tensile, rows.NextNumber())));
         }
 
         rows = StandardTable.Read(InchTableId).Rows();
@@ -92,7 +97,8 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
         {
             var name = rows.NextField().ToString();
             var (over, upTo) = (rows.NextNumber() * Inch, rows.NextNumber() * Inch);
-            read.Add(new Row(name, false, over, upTo, new BoltStrength("grade " + name, rows.NextNumber() * Ksi, rows.NextNumber() * Ksi, rows.NextNumber() * Ksi, null)));
+            var (proof, yield, tensile) = (rows.NextNumber() * Ksi, rows.NextNumber() * Ksi, rows.NextNumber() * Ksi);
+            read.Add(new Row(name, false, over, upTo, new BoltStrength("grade " + name, proof, yield, tensile, null)));
         }
 
         return s_rows = read.ToImmutable();
@@ -100,6 +106,6 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
 
     private sealed record Row(string Name, bool Metric, double Over, double UpTo, BoltStrength Strength)
     {
-        public bool Holds(double diameter, bool first) => (first ? diameter >= Over - 1e-9 : diameter > Over + 1e-9) && diameter <= UpTo + 1e-9;
+        public bool Holds(double diameter) => diameter >= Over - 1e-9 && diameter <= UpTo + 1e-9;
     }
 }

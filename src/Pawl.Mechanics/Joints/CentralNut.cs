@@ -33,13 +33,30 @@ public static class CentralNut
         Impossible.Positive(piece.Length, "the length of the shaft")
         / (Impossible.Positive(modulus, "the modulus of the shaft") * new BearingFace(piece.Diameter, bore).Area));
 
+    /// <summary>Change of the clamp by heat, N; above zero it rises.</summary>
+    /// <param name="stack">The rings, each with its expansion.</param>
+    /// <param name="stackRise">Temperature of the stack less that of assembly, K.</param>
+    /// <param name="shaftExpansion">Expansion of the shaft, 1/K.</param>
+    /// <param name="shaftRise">Temperature of the shaft less that of assembly, K.</param>
+    /// <param name="shaftCompliance">Compliance of the shaft, mm/N.</param>
+    /// <remarks><code>ΔF = Σ l·(α·ΔT − α_S·ΔT_S)/(δ_S + δ_P)</code> Source: <see cref="ClampForce.ThermalChange"/>.</remarks>
+    public static double ThermalChange(
+        ImmutableArray<StackedRing> stack, double stackRise, double shaftExpansion, double shaftRise, double shaftCompliance) =>
+        ClampForce.ThermalChange(
+            [.. stack.Select(ring => new ClampedLayer(ring.Length, ring.Modulus, ring.Expansion))],
+            stackRise,
+            shaftExpansion,
+            shaftRise,
+            shaftCompliance,
+            StackCompliance(stack));
+
     /// <summary>Diameter of the round that has the area left of a thread with a hole across, mm.</summary>
     /// <param name="thread">The thread of the shaft.</param>
     /// <param name="crossHole">Diameter d_q of the hole for a cotter pin, mm.</param>
     /// <param name="bore">Bore d_i along the shaft, mm.</param>
     /// <remarks>
     /// <code>π/4·d₀² = A_s − π/4·d_i² − d_q·(d_s − d_i)</code>
-    /// Source: area less what the holes take, approximate. For torsion the same round is taken, which is cautious no more than it is exact.
+    /// Source: area less what the holes take, approximate. Torsion is reckoned with the same round, an estimate.
     /// </remarks>
     public static double SectionDiameter(Thread thread, double crossHole, double bore = 0)
     {
@@ -82,15 +99,23 @@ public static class CentralNut
     /// <param name="axial">Load along the shaft that lifts a ring off, N.</param>
     /// <remarks>
     /// <code>F_KR = F_M − f_Z/(δ_S + δ_P) + ΔF − (1 − Φ)·F_A;  Φ = δ_P/(δ_S + δ_P)</code>
-    /// Source: VDI 2230 Part 1 with the load at the face of the nut, n = 1; any other place loads that face no less than this, hence
-    /// <see cref="Closes"/> asks for the whole load.
+    /// Source: VDI 2230 Part 1 with the load at the face of the nut, n = 1. A load that enters nearer to the shoulder takes more off
+    /// the faces beyond it; hence <see cref="Closes"/> asks for the whole load.
     /// </remarks>
     public static double Residual(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
-        ClampForce.Residual(
-            assembly, ClampForce.EmbeddingLoss(embedding, shaft, stack), thermal, ClampForce.LoadFactor(1, shaft, stack), DynamicLoad.NotNegative(axial, "the load along the shaft"));
+        Left(assembly, embedding, shaft, stack, thermal, axial, ClampForce.LoadFactor(1, shaft, stack));
 
     /// <summary>Whether the clamp closes the path wherever the load enters the stack.</summary>
     /// <remarks><code>F_M − F_Z + ΔF &gt; F_A</code> Source: the residual clamp with Φ = 0, the load at an inner face.</remarks>
     public static bool Closes(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
-        ClampForce.Residual(assembly, ClampForce.EmbeddingLoss(embedding, shaft, stack), thermal, 0, DynamicLoad.NotNegative(axial, "the load along the shaft")) > 0;
+        Left(assembly, embedding, shaft, stack, thermal, axial, loadFactor: 0) > 0;
+
+    private static double Left(
+        double assembly, double embedding, double shaft, double stack, double thermal, double axial, double loadFactor) =>
+        ClampForce.Residual(
+            assembly,
+            ClampForce.EmbeddingLoss(embedding, shaft, stack),
+            thermal,
+            loadFactor,
+            DynamicLoad.NotNegative(axial, "the load along the shaft"));
 }

@@ -38,7 +38,8 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
                 : 0.362 + 0.032 * Math.Log(slenderness / 2) + 0.153 * Math.Log(width);
             return width > 1 && tangent > 0 && double.IsFinite(tangent)
                 ? tangent
-                : throw Impossible.Because($"the cone of VDI 2230 needs parts wider than the head and not too thin; they are {Outer:0.###} mm wide and {Length:0.###} mm thick under a head of {Face.Outer:0.###} mm");
+                : throw Impossible.Because(
+                    $"the cone of VDI 2230 needs parts wider than the head and not too thin; they are {Outer:0.###} mm wide and {Length:0.###} mm thick under a head of {Face.Outer:0.###} mm");
         }
     }
 

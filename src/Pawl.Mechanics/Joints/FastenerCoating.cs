@@ -23,7 +23,7 @@ public sealed record FastenerCoating(string Name, bool BringsHydrogen)
 
     /// <summary>The coating of a name, or the reason why there is none.</summary>
     public static bool TryFind(string name, [NotNullWhen(true)] out FastenerCoating? coating, [NotNullWhen(false)] out string? reason) =>
-        JointTables.TryFind(All, row => row.Name, name, "a coating", out coating, out reason);
+        JointTables.TryFind(All, row => row.Name, name, "coating", out coating, out reason);
 
     /// <summary>Least duration of the bake at 190 °C to 220 °C that a bolt needs after coating, s; zero when it needs none.</summary>
     /// <remarks>

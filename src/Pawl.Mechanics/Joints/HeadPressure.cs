@@ -28,7 +28,7 @@ public static class HeadPressure
     /// <param name="limit">The row.</param>
     /// <param name="reason">Why there is none.</param>
     public static bool TryLimit(string material, [NotNullWhen(true)] out LimitingPressure? limit, [NotNullWhen(false)] out string? reason) =>
-        JointTables.TryFind(All, row => row.Material, material, "a limiting pressure of", out limit, out reason);
+        JointTables.TryFind(All, row => row.Material, material, "limiting pressure of", out limit, out reason);
 }
 
 /// <summary>What a material stands under a head.</summary>

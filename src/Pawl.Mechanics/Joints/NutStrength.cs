@@ -57,12 +57,14 @@ public sealed record NutStrength(string Class, NutStyle Style, double Proof)
 
         foreach (var (candidate, over, upTo) in s_rows.IsDefault ? s_rows = Read() : s_rows)
         {
-            if (candidate.Class == propertyClass.Trim() && candidate.Style == style && thread.Diameter > over && thread.Diameter <= upTo)
+            var fits = thread.Diameter > over && thread.Diameter <= upTo;
+            if (fits && candidate.Style == style && candidate.Class == propertyClass.Trim())
                 nut = candidate;
         }
 
         reason = nut is null
-            ? $"ISO 898-2 has no {style.ToString().ToLowerInvariant()} nut of class `{propertyClass}` for {thread.Designation}; there are 5, 6, 8, 10 and 12, and the thin nuts 04 and 05"
+            ? $"ISO 898-2 has no {style.ToString().ToLowerInvariant()} nut of class `{propertyClass}` for {thread.Designation}; "
+                + "there are 5, 6, 8, 10 and 12, and the thin nuts 04 and 05"
             : null;
         return nut is not null;
     }

@@ -68,19 +68,19 @@ public sealed record ThreadStripping(Thread Thread, ThreadLimits Limits, double 
     /// <summary>Factor C₂, 1, of the bolt's thread.</summary>
     /// <remarks>
     /// <code>C₂ = 0.897 up to R_S = 1;  5.594 − 13.682·R_S + 14.107·R_S² − 6.057·R_S³ + 0.9353·R_S⁴ below 2.2;  1 above</code>
-    /// The last is no part of the source: by then the bolt's thread strips first, and hardly bends.
+    /// Never above 1 here, where the polynomial reaches 1.19; beyond 2.2 the source has nothing.
     /// </remarks>
     public static double BoltBending(double ratio) => Impossible.Positive(ratio, "the ratio of strengths") switch
     {
         <= 1 => 0.897,
-        < 2.2 => 5.594 + ratio * (-13.682 + ratio * (14.107 + ratio * (-6.057 + ratio * 0.9353))),
+        < 2.2 => Math.Min(1, 5.594 + ratio * (-13.682 + ratio * (14.107 + ratio * (-6.057 + ratio * 0.9353)))),
         _ => 1,
     };
 
     /// <summary>Factor C₃, 1, of the nut's thread.</summary>
     /// <remarks>
     /// <code>C₃ = 0.897 from R_S = 1;  0.728 + 1.769·R_S − 2.896·R_S² + 1.296·R_S³ above 0.4;  1 below</code>
-    /// Never above 1 here, where the polynomial reaches 1.06.
+    /// Never above 1 here, where the polynomial reaches 1.06; up to 0.4 the source has nothing.
     /// </remarks>
     public static double NutBending(double ratio) => Impossible.Positive(ratio, "the ratio of strengths") switch
     {

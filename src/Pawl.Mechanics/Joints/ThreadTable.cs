@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Joints;
@@ -32,7 +31,8 @@ public static class ThreadTable
         foreach (var candidate in All)
         {
             var known = Plain(candidate.Designation);
-            if (wanted == known || wanted == Plain(Long(candidate)) || wanted == Short(known) || "#" + wanted == known || "#" + wanted == Short(known))
+            if (wanted == known || wanted == Short(known) || "#" + wanted == known || "#" + wanted == Short(known)
+                || wanted == Plain(Long(candidate)))
             {
                 (thread, reason) = (candidate, null);
                 return true;
@@ -48,12 +48,14 @@ public static class ThreadTable
     private static string Plain(string text) =>
         string.Concat(text.Where(letter => !char.IsWhiteSpace(letter))).Replace('×', 'x').Replace('–', '-').ToUpperInvariant();
 
-    private static string Long(Thread thread) => thread.Form == ThreadForm.IsoMetric ? Metric(thread.Diameter, thread.Pitch) : thread.Designation;
+    private static string Long(Thread thread) =>
+        thread.Form == ThreadForm.IsoMetric ? Metric(thread.Diameter, thread.Pitch) : thread.Designation;
 
-    private static string Short(string plain) => plain.IndexOf("UN", StringComparison.Ordinal) is > 0 and var series ? plain[..series] : plain;
+    private static string Short(string plain) =>
+        plain.IndexOf("UN", StringComparison.Ordinal) is > 0 and var series ? plain[..series] : plain;
 
     private static string Metric(double diameter, double? pitch) =>
-        pitch is { } given ? string.Create(CultureInfo.InvariantCulture, $"M{diameter}x{given}") : string.Create(CultureInfo.InvariantCulture, $"M{diameter}");
+        pitch is { } given ? FormattableString.Invariant($"M{diameter}x{given}") : FormattableString.Invariant($"M{diameter}");
 
     // The other threads of the same diameter help most.
     private static string Near(string wanted)
@@ -83,10 +85,11 @@ public static class ThreadTable
         rows = StandardTable.Read(UnifiedTableId).Rows();
         while (rows.NextRow())
         {
-            var size = rows.NextField().ToString();
+            // A row must not begin with #.
+            var size = rows.NextField().ToString().Replace("No. ", "#", StringComparison.Ordinal);
             var (diameter, count) = (rows.NextNumber(), rows.NextNumber());
-            var name = string.Create(CultureInfo.InvariantCulture, $"{size}-{count} {rows.NextField()}");
-            all.Add(new Thread(name, ThreadForm.Unified, diameter * Inch, Inch / count));
+            var name = FormattableString.Invariant($"{size}-{count} ");
+            all.Add(new Thread(name + rows.NextField().ToString(), ThreadForm.Unified, diameter * Inch, Inch / count));
         }
 
         return all.ToImmutable();

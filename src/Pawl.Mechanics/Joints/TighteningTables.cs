@@ -25,7 +25,7 @@ public sealed record TighteningMethod(string Name, double Least, double? Greates
 
     /// <summary>The way of a name, or the reason why there is none.</summary>
     public static bool TryFind(string name, [NotNullWhen(true)] out TighteningMethod? method, [NotNullWhen(false)] out string? reason) =>
-        JointTables.TryFind(All, row => row.Name, name, "a way to tighten", out method, out reason);
+        JointTables.TryFind(All, row => row.Name, name, "way to tighten", out method, out reason);
 }
 
 /// <summary>A class of friction in thread and under the head.</summary>
@@ -49,7 +49,7 @@ public sealed record FrictionClass(string Name, double Least, double? Greatest)
 
     /// <summary>The class of a letter, or the reason why there is none.</summary>
     public static bool TryFind(string name, [NotNullWhen(true)] out FrictionClass? found, [NotNullWhen(false)] out string? reason) =>
-        JointTables.TryFind(All, row => row.Name, name, "a class of friction", out found, out reason);
+        JointTables.TryFind(All, row => row.Name, name, "class of friction", out found, out reason);
 }
 
 /// <summary>A threadlocker, and how warm it may be for good.</summary>
@@ -70,7 +70,7 @@ public sealed record Threadlocker(string Kind, double Hottest)
 
     /// <summary>The kind of a name, or the reason why there is none.</summary>
     public static bool TryFind(string kind, [NotNullWhen(true)] out Threadlocker? locker, [NotNullWhen(false)] out string? reason) =>
-        JointTables.TryFind(All, row => row.Kind, kind, "a threadlocker", out locker, out reason);
+        JointTables.TryFind(All, row => row.Kind, kind, "threadlocker", out locker, out reason);
 }
 
 /// <summary>Tables whose rows are a name and numbers.</summary>
@@ -95,11 +95,16 @@ internal static class JointTables
     public static double? Known(double number) => double.IsNaN(number) ? null : number;
 
     public static bool TryFind<T>(
-        ImmutableArray<T> all, Func<T, string> name, string wanted, string what, [NotNullWhen(true)] out T? found, [NotNullWhen(false)] out string? reason)
+        ImmutableArray<T> all,
+        Func<T, string> name,
+        string wanted,
+        string what,
+        [NotNullWhen(true)] out T? found,
+        [NotNullWhen(false)] out string? reason)
         where T : class
     {
         found = all.FirstOrDefault(row => string.Equals(name(row), wanted.Trim(), StringComparison.OrdinalIgnoreCase));
-        reason = found is null ? $"the table has no {what[(what.IndexOf(' ') + 1)..]} `{wanted}`; it has {string.Join(", ", all.Select(name))}" : null;
+        reason = found is null ? $"the table has no {what} `{wanted}`; it has {string.Join(", ", all.Select(name))}" : null;
         return found is not null;
     }
 }
