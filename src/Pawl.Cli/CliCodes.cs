@@ -6,11 +6,13 @@ internal static class CliCodes
     public const string BaseNamed = "cli/base-named";
     public const string CannotRead = "cli/cannot-read";
     public const string CannotWrite = "cli/cannot-write";
+    public const string GlandOpen = "cli/gland-open";
     public const string NoCatalogue = "cli/no-catalogue";
     public const string NoRules = "cli/no-rules";
     public const string NoSpec = "cli/no-spec";
     public const string NothingEvaluated = "cli/nothing-evaluated";
     public const string OutsideProject = "cli/outside-project";
+    public const string UnknownCord = "cli/unknown-cord";
     public const string UnknownName = "cli/unknown-name";
     public const string UnusedBase = "spec/unused-base";
     public const string Usage = "cli/usage";
@@ -21,12 +23,14 @@ internal static class CliCodes
         (BaseNamed, "A file without a variant was named to be judged. It is a base for others.", "Name a variant that extends it."),
         (CannotRead, "A file or folder cannot be read.", "Check that it exists and that you may read it."),
         (CannotWrite, "A report or the standard output cannot be written.", "Check the folder, its permissions and the space on the disk."),
+        (GlandOpen, "A gland lacks a dimension, so that no size can be put into it.", "State the dimension, with its tolerance."),
         (NoCatalogue, "A pattern under `catalogues:` in pawl.yaml matches no file.", "Mend the pattern, or take it out."),
         (NoRules, "No rule is in force, so nothing can be judged.", "Check --rules and `rules:` in pawl.yaml."),
         (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),
         (OutsideProject, "A file lies outside the project root.", "Move it into the project, or give the root with --root."),
-        (UnknownName, "No rule, quantity, subject, steel or diagnostic has that name.", "Run `pawl explain` for the list."),
+        (UnknownCord, "No O-ring of the table has that cord.", "Write cords as lengths, parted by commas: `--cord \"3.53 mm, 0.103 in\"`."),
+        (UnknownName, "No rule, quantity, subject, size, steel or diagnostic has that name, or no O-ring of a spec.", "Run `pawl explain` for the list."),
         (Usage, "The command line cannot be understood.", "Run the command with --help."),
         (UnusedBase, "A base file is extended by no spec of this run.", "Remove it, or check the `extends:` of its variants."),
     ];

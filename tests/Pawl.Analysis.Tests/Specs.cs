@@ -10,7 +10,7 @@ internal static class SpecText
 {
     public static string Root { get; } = FindRoot();
 
-    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml"]);
+    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
 
     /// <summary>A simple planetary set; null leaves a key out.</summary>
     public static string Simple(

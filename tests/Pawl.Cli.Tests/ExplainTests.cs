@@ -8,6 +8,8 @@ public sealed class ExplainTests
     [InlineData("cli/usage", "diagnostic cli/usage\n")]
     [InlineData("mesh", "subject mesh\n")]
     [InlineData("EN-18CrNiMo7-6", "steel EN-18CrNiMo7-6\n")]
+    [InlineData("as568", "size as568\n")]
+    [InlineData("AS568-238", "size as568-238\n")]
     [InlineData("mesh_gear.tip_clearance", "quantity mesh_gear.tip_clearance\n")]
     public void Every_kind_of_name_is_explained(string name, string first)
     {
@@ -31,13 +33,38 @@ public sealed class ExplainTests
     }
 
     [Fact]
-    public void The_list_holds_rules_subjects_quantities_steels_and_diagnostics()
+    public void The_list_holds_rules_subjects_quantities_sizes_steels_and_diagnostics()
     {
         using var place = new Workplace();
 
         var kinds = place.Run("explain").OutLines.Select(l => l.Split(' ')[0]).Distinct();
 
-        Assert.Equal(["rule", "subject", "quantity", "steel", "diagnostic"], kinds);
+        Assert.Equal(["rule", "subject", "quantity", "size", "steel", "diagnostic"], kinds);
+    }
+
+    // AS568, size -238: 3.484 in ± 0.024 in by 0.139 in ± 0.004 in; from memory, as the table says of itself.
+    [Fact]
+    public void A_size_tells_its_tolerances_its_source_and_how_sure_they_are()
+    {
+        using var place = new Workplace();
+
+        var text = place.Run("explain", "as568-238").Out;
+
+        Assert.Contains("inside diameter   88.49 mm (3.484 in) ±0.61 mm (0.024 in)\n", text, StringComparison.Ordinal);
+        Assert.Contains("cord              3.53 mm (0.139 in) ±0.1 mm (0.004 in)\n", text, StringComparison.Ordinal);
+        Assert.Contains("AS568 (SAE)", text, StringComparison.Ordinal);
+        Assert.Contains("from memory", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_size_that_the_table_lacks_is_answered_with_those_it_has()
+    {
+        using var place = new Workplace();
+
+        var ran = place.Run("explain", "as568-170");
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("-102 to -158", ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,8 +1,9 @@
 using System.CommandLine;
+using System.Text.RegularExpressions;
 
 namespace Pawl.Cli.Tests;
 
-public sealed class HelpTests
+public sealed partial class HelpTests
 {
     private static IEnumerable<Command> All(Command command) => command.Subcommands.SelectMany(All).Prepend(command);
 
@@ -53,6 +54,9 @@ public sealed class HelpTests
     private static string[] Typed(string example)
     {
         var command = example.Trim().Split("  ")[0].Split("&&")[^1].Split('<')[0];
-        return [.. command.Trim().Split(' ').Skip(1).Select(w => w.Trim('\''))];
+        return [.. Words().Matches(command).Skip(1).Select(word => word.Value.Trim('\''))];
     }
+
+    [GeneratedRegex("'[^']*'|[^ ]+")]
+    private static partial Regex Words();
 }

@@ -11,7 +11,7 @@ public class ShippedSpecsTests
 {
     private static readonly string Root = FindRoot();
 
-    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml"]);
+    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
 
     private static readonly RuleSet Shipped = RulePacks.Shipped.Rules!;
 

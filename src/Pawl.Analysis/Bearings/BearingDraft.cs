@@ -175,7 +175,7 @@ internal sealed partial class BearingDraft
 
     private ImmutableArray<string> LoadReasons => [.. _duty.Reasons, .. _place.Reasons, .. _place.Refusal is { } refusal ? [refusal] : (string[])[]];
 
-    private ImmutableArray<Quantity> LoadInputs() => [_train.Subject[T.InputTorque], _train.Subject[T.InputSpeed], _train.Subject[D.ApplicationFactor]];
+    private ImmutableArray<Quantity> LoadInputs() => [_s[K.Shaft], _train.Subject[T.InputTorque], _train.Subject[T.InputSpeed], _train.Subject[D.ApplicationFactor]];
 
     private BearingLoads? _loads;
 

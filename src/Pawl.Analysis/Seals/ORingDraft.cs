@@ -158,8 +158,8 @@ internal sealed class ORingDraft
         Add(K.Height, height, extremes.Height, geometry);
         Add(K.Squeeze, Gland.Squeeze(cord, height), extremes.Squeeze, geometry);
         Add(K.SqueezeLength, Gland.SqueezeLength(cord, height), extremes.SqueezeLength, geometry);
-        if (extremes.Stretch is { } stretch && (InPlug || IsFace))
-            Add(K.Stretch, Gland.Stretch(N(K.Inside), N(K.Groove)), stretch, geometry);
+        if (extremes.Stretch is { } stretch)
+            Add(K.Stretch, Gland.Stretch(N(K.Inside), N(_spec.Gland.Value == "bore" ? K.Plug : K.Groove)), stretch, geometry);
         if (extremes.Compression is { } compression && !InPlug)
             Add(K.Compression, Gland.Compression(N(K.Inside), N(K.Cord), N(K.Groove)), compression, geometry);
         if (!IsFace)

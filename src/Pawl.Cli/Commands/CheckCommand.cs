@@ -13,15 +13,7 @@ internal static class CheckCommand
             Description = "Specs to judge: files, folders, patterns such as 'specs/**/*.yaml', or - for standard input. None: the `specs:` of pawl.yaml.",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        paths.Validators.Add(result =>
-        {
-            // What looks like an option and is none would be taken for a path.
-            foreach (var token in result.Tokens)
-            {
-                if (token.Value.Length > 1 && token.Value[0] == '-')
-                    result.AddError($"There is no option `{token.Value}`.");
-            }
-        });
+        RefuseOptions(paths);
         var format = new Option<string[]>("--format", "-f")
         {
             Description = "text, markdown, html or json. Once for standard output; several with --output. Default: text.",
@@ -75,6 +67,16 @@ internal static class CheckCommand
         }));
         return command;
     }
+
+    /// <summary>What looks like an option and is none would be taken for a path.</summary>
+    internal static void RefuseOptions(Argument argument) => argument.Validators.Add(result =>
+    {
+        foreach (var token in result.Tokens)
+        {
+            if (token.Value.Length > 1 && token.Value[0] == '-')
+                result.AddError($"There is no option `{token.Value}`.");
+        }
+    });
 
     internal static Option<string> Text(string name, string value, string description, params string[] aliases) =>
         new(name, aliases) { Description = description, HelpName = value };

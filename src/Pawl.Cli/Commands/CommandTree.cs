@@ -13,6 +13,7 @@ internal static class CommandTree
         {
             CheckCommand.Build(desk),
             ExplainCommand.Build(desk),
+            ORingCommand.Build(desk),
             SchemaCommand.Build(desk),
             NewCommand.Build(desk),
         };

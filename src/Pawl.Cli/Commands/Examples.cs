@@ -19,7 +19,16 @@ internal static class Examples
             ("pawl explain", "all names"),
             ("pawl explain mesh/tip-clearance", "a rule"),
             ("pawl explain mesh_gear.tip_clearance", "a quantity"),
+            ("pawl explain as568-238", "a size of O-ring"),
             ("pawl explain spec/unknown-unit", "a diagnostic"),
+        ],
+        "o-ring" =>
+        [
+            ("pawl o-ring --bore '110 mm H8'", "a static seal, with a gland for each cord"),
+            ("pawl o-ring --bore '1.5 in' --cord 0.103in --all", "one cord; what fails too"),
+            ("pawl o-ring --plug '40 mm' --gland bore --elastomer NBR", "groove in the outer part"),
+            ("pawl o-ring --gland face-inside --groove '60 mm H9'", "groove in a face"),
+            ("pawl o-ring specs/tarn-120/r400.yaml housing_joint", "the gland of a spec"),
         ],
         "schema" =>
         [

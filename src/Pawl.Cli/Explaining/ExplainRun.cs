@@ -1,6 +1,7 @@
 using Pawl.Analysis;
 using Pawl.Cli.Checking;
 using Pawl.Cli.Output;
+using Pawl.Mechanics.Seals;
 using Pawl.Quantities;
 using Pawl.Rules;
 using Pawl.Specs;
@@ -32,8 +33,15 @@ internal static class ExplainRun
         }
 
         var meant = all.FindAll(e => e.Name == name || (e.Kind == "quantity" && e.Name.EndsWith($".{name}", StringComparison.Ordinal)));
+        if (meant.Count == 0 && name.StartsWith("as568", StringComparison.OrdinalIgnoreCase))
+        {
+            if (!ORingTable.TryFind(name, out var size, out var reason))
+                return Unknown(desk, name, $"T{reason[1..]}.");
+            meant.Add(Explanations.Of(size));
+        }
+
         if (meant.Count == 0)
-            return Unknown(desk, name, all);
+            return Unknown(desk, name, NearMatches(name, all) is { Length: > 0 } near ? $"Did you mean {near}?" : "Run `pawl explain` for the list.");
 
         if (json)
             ExplanationWriter.Json(desk.Out, meant);
@@ -47,6 +55,7 @@ internal static class ExplainRun
         .. rules.Rules.Select(Explanations.Of),
         .. SubjectKinds.All.Select(k => Explanations.Of(k, rules)),
         .. SubjectKinds.All.SelectMany(k => k.Quantities).Select(q => Explanations.Of(q, rules)),
+        Explanations.OfSizes(),
         .. SpecLoader.Shipped.Materials.Entries.Select(Explanations.Of),
         .. engine.Diagnostics().AddRange(CliCodes.All)
             .OrderBy(d => d.Code, StringComparer.Ordinal)
@@ -63,11 +72,10 @@ internal static class ExplainRun
         }
     }
 
-    private static int Unknown(Desk desk, string name, List<Explanation> all)
+    private static int Unknown(Desk desk, string name, string hint)
     {
         DiagnosticWriter.Write(desk.Error, new(
-            CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject, steel or diagnostic is called `{name}`.",
-            NearMatches(name, all) is { Length: > 0 } near ? $"Did you mean {near}?" : "Run `pawl explain` for the list."));
+            CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject, size, steel or diagnostic is called `{name}`.", hint));
         return ExitCode.NotJudged;
     }
 

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Pawl.Analysis.Core;
 using Pawl.Cli.Output;
+using Pawl.Mechanics.Seals;
+using Pawl.Mechanics.Tables;
 using Pawl.Quantities;
 using Pawl.Rules;
 using Pawl.Specs.Model;
@@ -87,6 +89,39 @@ internal static class Explanations
         facts.Add(new("source", $"{steel.Source.Value} ({(steel.Certainty.Value == "memory" ? Word(Certainty.Memory) : steel.Certainty.Value)})"));
         return new("steel", steel.Name.Value, steel.Title.Value, [.. facts]);
     }
+
+    /// <summary>One size of O-ring, with its tolerances.</summary>
+    public static Explanation Of(ORing size)
+    {
+        var table = StandardTable.Read(ORingTable.TableId);
+        return new("size", $"as568{size.Dash}", $"O-ring of {Both(size.InsideDiameter)} by {Both(size.Cord)}",
+        [
+            new("id", $"as568: {size.Dash[1..].TrimStart('0')}"),
+            new("inside_diameter", $"{Both(size.InsideDiameter)} ±{Both(size.InsideDeviation)}"),
+            new("cord", $"{Both(size.Cord)} ±{Both(size.CordDeviation)}"),
+            new("outside_diameter", $"{Both(size.OutsideDiameter)}, free"),
+            new("source", table.Source),
+            new("certainty", table.Certainty),
+            new("glands", "Which sizes fit a gland: `pawl o-ring --help`."),
+        ]);
+    }
+
+    /// <summary>All sizes of O-rings as one entry of the list.</summary>
+    public static Explanation OfSizes()
+    {
+        var table = StandardTable.Read(ORingTable.TableId);
+        return new("size", "as568", table.Title,
+        [
+            .. ORingTable.All.GroupBy(size => size.Cord).Select(cord => new Fact(
+                "cord", $"{Both(cord.Key)}: {cord.Count()} sizes, {cord.First().Dash} to {cord.Last().Dash}, inside {Both(cord.First().InsideDiameter)} to {Both(cord.Last().InsideDiameter)}")),
+            new("source", table.Source),
+            new("certainty", table.Certainty),
+            new("one", "`pawl explain as568-238` tells one size."),
+        ]);
+    }
+
+    private static string Both(double length) =>
+        $"{Formatting.Significant(Math.Round(length, 2), 9)} mm ({Formatting.Significant(Math.Round(length / ORing.Inch, 3), 9)} in)";
 
     public static Explanation OfDiagnostic(string code, string meaning, string mend) =>
         new("diagnostic", code, meaning, [new("mend", mend)]);

@@ -19,6 +19,30 @@ public class PressFitTests
     [Fact]
     public void One_steel_and_a_solid_shaft_give_the_short_formula() => Assert.Equal(75.684, s_plain.Pressure(0.06), 0.001);
 
+    // Shigley, Mechanical Engineering Design, problems 3-64 and 3-66 in a solution manual on a public page: fits H7/s6 and H7/u6 of 40 mm in a
+    // collar of 80 mm, E = 207 GPa: 114.5 and 34.9 MPa, 147.5 and 67.9 MPa.
+    [Theory]
+    [InlineData("s", 114.5, 34.9)]
+    [InlineData("u", 147.5, 67.9)]
+    public void Fits_of_a_solution_manual_have_its_pressures(string letter, double most, double least)
+    {
+        var limits = FitLimits.Of(Iso286.Limits("H", 7, 40), Iso286.Limits(letter, 6, 40));
+        var fit = new PressFit(40, 0, 80, 40, s_steel, s_steel);
+        Assert.Equal(most, fit.Pressure(limits.GreatestInterference), 0.05);
+        Assert.Equal(least, fit.Pressure(limits.LeastInterference), 0.05);
+    }
+
+    // The same, problem 3-68, inches: 0.001 in of the radius on a solid shaft of 1 in in a ring of 2 in, E = 30 Mpsi, ν = 0.292: 22 500 psi, hoop
+    // stress of the ring 37 500 psi.
+    [Fact]
+    public void A_ring_of_a_solution_manual_has_its_stresses()
+    {
+        Elastic steel = new(30e6, 0.292);
+        var fit = new PressFit(1, 0, 2, 1, steel, steel);
+        Assert.Equal(22_500, fit.Pressure(0.002), 1e-6);
+        Assert.Equal(37_500, fit.HubHoopStress(22_500), 1e-6);
+    }
+
     // Same textbooks, hollow shaft of one steel: p = E·U/(2·d³)·(D² − d²)·(d² − d_i²)/(D² − d_i²); Shigley's equation for like
     // materials.
     [Fact]

@@ -1,0 +1,175 @@
+using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Gears;
+using Pawl.Mechanics.Tables;
+
+namespace Pawl.Mechanics.Splines;
+
+/// <summary>How rough a machine is to a spline.</summary>
+public enum SplineShock
+{
+    /// <summary>Turbine, electric motor; generator, fan.</summary>
+    Uniform,
+
+    /// <summary>Hydraulic motor; oscillating pump.</summary>
+    Light,
+
+    /// <summary>As a driver, a combustion engine; as a load, intermittent shocks.</summary>
+    Medium,
+
+    /// <summary>As a load, punches and shears.</summary>
+    Heavy,
+}
+
+/// <summary>Allowable stresses of a spline, MPa, for an application, distribution and life factor of 1.</summary>
+/// <param name="Shear">Shear of teeth and shaft.</param>
+/// <param name="StraightPressure">Pressure on straight flanks that rock.</param>
+/// <param name="CrownedPressure">Pressure on crowned flanks.</param>
+/// <param name="Tension">Tension of a sleeve.</param>
+public sealed record SplineAllowables(double Shear, double StraightPressure, double CrownedPressure, double Tension);
+
+/// <summary>Factors and allowable stresses of flexible splines of steel.</summary>
+/// <remarks>
+/// Source: Dudley, When Splines Need Stress Control, Product Engineering 1957, as textbooks and handbooks reprint it. Allowable is
+/// <c>stress·K_a·K_m ≤ allowable·L</c> with the life factor of fatigue, for the pressure on flanks that rock that of wear; flanks that do
+/// not move stand nine times the fatigue factor (from memory, to be used with care).
+/// </remarks>
+public static class SplineFactors
+{
+    /// <summary>The id of the table of allowable stresses.</summary>
+    public const string AllowablesTableId = "spline-allowable-stresses";
+
+    /// <summary>The id of the table of application factors.</summary>
+    public const string ApplicationTableId = "spline-application";
+
+    /// <summary>The id of the table of life factors.</summary>
+    public const string LifeTableId = "spline-life";
+
+    /// <summary>The id of the table of wear factors.</summary>
+    public const string WearTableId = "spline-wear";
+
+    /// <summary>The id of the table of misalignments.</summary>
+    public const string MisalignmentTableId = "spline-misalignment";
+
+    /// <summary>MPa of a ksi.</summary>
+    private const double Ksi = 6.894757;
+
+    /// <summary>How many times the fatigue factor the pressure on flanks that do not move may have. Source: as the class.</summary>
+    public const double FixedPressure = 9;
+
+    private static readonly double[] s_lengths = [0.5 * 25.4, 25.4, 2 * 25.4, 4 * 25.4];
+
+    private static ImmutableArray<ImmutableArray<double>> s_life;
+    private static ImmutableArray<ImmutableArray<double>> s_wear;
+    private static ImmutableArray<ImmutableArray<double>> s_misalignment;
+    private static ImmutableArray<(bool Hard, double From, double To, SplineAllowables Stresses)> s_allowables;
+    private static ImmutableArray<double> s_application;
+
+    /// <summary>Allowable stresses of a tempered steel by its Brinell hardness.</summary>
+    /// <remarks>Source: as the class; table <c>spline-allowable-stresses</c>. Valid for: 160 HB to 351 HB; between two rows the softer counts.</remarks>
+    public static SplineAllowables OfTempered(double brinell) => Find(false, brinell, "HB");
+
+    /// <summary>Allowable stresses of a steel with hard flanks by their Rockwell hardness.</summary>
+    /// <remarks>Source: as the class; table <c>spline-allowable-stresses</c>. Valid for: 48 HRC to 63 HRC; between two rows the softer counts.</remarks>
+    public static SplineAllowables OfHard(double rockwell) => Find(true, rockwell, "HRC");
+
+    /// <summary>Application factor K_a.</summary>
+    /// <param name="driver">The driving machine: uniform, light or medium shock.</param>
+    /// <param name="load">The driven load.</param>
+    /// <remarks>Source: as the class; table <c>spline-application</c>.</remarks>
+    public static double Application(SplineShock driver, SplineShock load)
+    {
+        if (driver == SplineShock.Heavy)
+            throw Impossible.Because($"the source has no driver with heavy shocks");
+
+        var all = s_application.IsDefault ? s_application = ReadApplication() : s_application;
+        return all[4 * (int)driver + (int)load];
+    }
+
+    /// <summary>Life factor of fatigue.</summary>
+    /// <param name="cycles">Starts and stops of the torque.</param>
+    /// <param name="reversed">Whether the torque changes its sign.</param>
+    /// <remarks>Source: as the class; table <c>spline-life</c>, straight in logarithms. Valid for: up to 10⁷.</remarks>
+    public static double Life(double cycles, bool reversed) => LogLog(
+        s_life.IsDefault ? s_life = NumberTable.Read(LifeTableId, 3) : s_life, cycles, reversed ? 2 : 1, "starts and stops of the torque");
+
+    /// <summary>Life factor of wear of flanks that rock.</summary>
+    /// <param name="turns">Turns of the spline while it is out of line.</param>
+    /// <remarks>Source: as the class; table <c>spline-wear</c>, straight in logarithms. Valid for: up to 10¹⁰.</remarks>
+    public static double Wear(double turns) =>
+        LogLog(s_wear.IsDefault ? s_wear = NumberTable.Read(WearTableId, 2) : s_wear, turns, 1, "turns");
+
+    /// <summary>Load distribution factor K_m of flanks out of line.</summary>
+    /// <param name="misalignment">Angle between the axes, mm per mm.</param>
+    /// <param name="length">Length of the spline, mm.</param>
+    /// <remarks>
+    /// Source: as the class; table <c>spline-misalignment</c>, straight both ways, at its edge what the edge has.<br/>
+    /// Valid for: up to 0.008 and 101.6 mm (4 in).
+    /// </remarks>
+    public static double Misalignment(double misalignment, double length)
+    {
+        var rows = s_misalignment.IsDefault ? s_misalignment = NumberTable.Read(MisalignmentTableId, 5) : s_misalignment;
+        if (!(misalignment >= 0 && misalignment <= rows[^1][0]) || !(length > 0 && length <= s_lengths[^1]))
+        {
+            throw Impossible.Because(
+                $"the source covers misalignments up to {rows[^1][0]} and splines up to {s_lengths[^1]:0.#} mm long; these are {misalignment:0.#####} and {length:0.#} mm");
+        }
+
+        var (place, along) = (Math.Max(misalignment, rows[0][0]), Math.Max(length, s_lengths[0]));
+        var column = 1;
+        while (column < s_lengths.Length - 1 && along > s_lengths[column])
+            column++;
+        var (shorter, longer) = (NumberTable.At(rows, place, column), NumberTable.At(rows, place, column + 1));
+        return shorter + (longer - shorter) * (along - s_lengths[column - 1]) / (s_lengths[column] - s_lengths[column - 1]);
+    }
+
+    private static double LogLog(ImmutableArray<ImmutableArray<double>> rows, double value, int column, string what)
+    {
+        if (!(value >= 0 && value <= rows[^1][0]))
+            throw Impossible.Because($"the source covers up to {rows[^1][0]:0.####E+0} {what}; there are {value:0.####E+0}");
+
+        var upper = 1;
+        while (upper < rows.Length - 1 && rows[upper][0] < value)
+            upper++;
+        var (below, above) = (rows[upper - 1], rows[upper]);
+        var share = Math.Log(Math.Max(value, below[0]) / below[0]) / Math.Log(above[0] / below[0]);
+        return below[column] * Math.Pow(above[column] / below[column], share);
+    }
+
+    private static SplineAllowables Find(bool hard, double hardness, string scale)
+    {
+        var rows = (s_allowables.IsDefault ? s_allowables = ReadAllowables() : s_allowables).Where(row => row.Hard == hard).ToArray();
+        if (!(hardness >= rows[0].From && hardness <= rows[^1].To))
+            throw Impossible.Because($"the source covers {rows[0].From} {scale} to {rows[^1].To} {scale}; this is {hardness:0.#} {scale}");
+
+        return rows.Last(row => row.From <= hardness).Stresses;
+    }
+
+    private static ImmutableArray<(bool Hard, double From, double To, SplineAllowables Stresses)> ReadAllowables()
+    {
+        var read = ImmutableArray.CreateBuilder<(bool, double, double, SplineAllowables)>();
+        var rows = StandardTable.Read(AllowablesTableId).Rows();
+        while (rows.NextRow())
+        {
+            var hard = rows.NextField() is "hard";
+            var (from, to) = (rows.NextNumber(), rows.NextNumber());
+            read.Add((hard, from, to, new(
+                rows.NextNumber() * Ksi, rows.NextNumber() * Ksi, rows.NextNumber() * Ksi, rows.NextNumber() * Ksi)));
+        }
+
+        return read.ToImmutable();
+    }
+
+    private static ImmutableArray<double> ReadApplication()
+    {
+        var read = ImmutableArray.CreateBuilder<double>();
+        var rows = StandardTable.Read(ApplicationTableId).Rows();
+        while (rows.NextRow())
+        {
+            rows.NextField();
+            for (var column = 0; column < 4; column++)
+                read.Add(rows.NextNumber());
+        }
+
+        return read.ToImmutable();
+    }
+}
