@@ -30,14 +30,16 @@ public class ShippedSpecsTests
     [Theory]
     [InlineData("tarn-180-wrong-sun", "mesh/backlash-min mesh/backlash-wanted mesh/equal-spacing mesh/form-interference mesh/tip-collision train/ratio-agrees")]
     [InlineData("tarn-180-two-plane-clash", "mesh/passing-collision")]
-    [InlineData("tarn-120-ring-clash", "mesh/backlash-min mesh/backlash-wanted mesh/involute-interference")]
+    [InlineData("tarn-120-ring-clash", "bearing/inner-fit bearing/least-clearance mesh/backlash-min mesh/backlash-wanted mesh/involute-interference")]
     [InlineData("beck-90-wrong-marks", "mesh/base-circle mesh/coaxial mesh/equal-spacing mesh/timing-marks-radial train/output-lash train/ratio-agrees")]
     [InlineData("tarn-180-thin-case", "material/case-min")]
     [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel")]
-    [InlineData("tarn-120-overload", "rating/bending-safety rating/contact-safety")]
+    [InlineData("tarn-120-overload", "bearing/basic-life rating/bending-safety rating/contact-safety")]
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened rating/contact-safety rating/peak-contact")]
     [InlineData("tarn-120-starved-ring", "seal/squeeze-static")]
     [InlineData("beck-90-overfilled-gland", "seal/gland-fill")]
+    [InlineData("tarn-180-over-speed", "bearing/limiting-speed")]
+    [InlineData("tarn-120-two-locating", "bearing/locating-places")]
     public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
     {
         var failing = Failing($"specs/faulty/{name}.yaml");
@@ -57,6 +59,8 @@ public class ShippedSpecsTests
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened", 12)]
     [InlineData("tarn-120-starved-ring", "seal/squeeze-static", 8)]
     [InlineData("beck-90-overfilled-gland", "seal/gland-fill", 8)]
+    [InlineData("tarn-180-over-speed", "bearing/limiting-speed", 8)]
+    [InlineData("tarn-120-two-locating", "bearing/locating-places", 8)]
     public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
     {
         var file = $"specs/faulty/{name}.yaml";

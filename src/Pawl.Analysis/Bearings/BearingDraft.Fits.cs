@@ -107,21 +107,21 @@ internal sealed partial class BearingDraft
     private void Fits()
     {
         RingLoads();
+        var shaft = _s.Add(_draft.Dimension(K.ShaftSeat, Spec.ShaftSeat, Key("shaft_seat")));
+        var housing = _s.Add(_draft.Dimension(K.HousingSeat, Spec.HousingSeat, Key("housing_seat")));
         if (IsNeedleCage)
             return;
         _draft.Uses(RingTolerance.TableId);
-        var shaft = _draft.Dimension(K.InnerFit, Spec.ShaftSeat, Key("shaft_seat"));
-        var housing = _draft.Dimension(K.OuterFit, Spec.HousingSeat, Key("housing_seat"));
-        _s.Add(Fit(K.InnerFit, shaft, [_s[K.Bore]], () => InnerFits(Of(shaft))));
-        _s.Add(Fit(K.OuterFit, housing, [_s[K.Outside]], () => OuterFits(Of(housing))));
+        _s.Add(Fit(K.InnerFit, [shaft, _s[K.Bore]], () => InnerFits(Of(shaft))));
+        _s.Add(Fit(K.OuterFit, [housing, _s[K.Outside]], () => OuterFits(Of(housing))));
     }
 
     private static Range Of(Quantity quantity) => new(quantity.Value.Least, quantity.Value.Greatest);
 
-    private static Quantity Fit(QuantityKind kind, Quantity seat, ImmutableArray<Quantity> inputs, Func<ImmutableArray<Range>> states)
+    private static Quantity Fit(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<ImmutableArray<Range>> states)
     {
-        if (!seat.IsEvaluated)
-            return Quantity.NotEvaluated(kind, inputs, seat.Reasons);
+        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
+            return Quantity.NotEvaluated(kind, inputs, reasons);
         try
         {
             return Hull(kind, states(), inputs);
@@ -197,16 +197,9 @@ internal sealed partial class BearingDraft
         _draft.Uses(type.IsBall ? InternalClearance.DeepGrooveTableId : InternalClearance.RollerTableId);
         var fresh = default(Range);
         _s.Add(FromSpan(K.NewClearance, [_s[K.ClearanceClass], _s[K.Bore]], () => fresh = InternalClearance.New(type.Kind, ClassOf(Spec.Clearance!.Value), N(K.Bore))));
-        ImmutableArray<Quantity> inputs = [_s[K.NewClearance], _s[K.InnerFit], _s[K.OuterFit]];
-        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
-        {
-            _s.Add(Quantity.NotEvaluated(K.OperatingClearance, inputs, reasons));
-            return;
-        }
-
-        var shaft = _draft.Dimension(K.InnerFit, Spec.ShaftSeat, "");
-        var housing = _draft.Dimension(K.OuterFit, Spec.HousingSeat, "");
-        _s.Add(Fit(K.OperatingClearance, shaft, inputs, () => Operating(type, fresh, InnerFits(Of(shaft)), OuterFits(Of(housing)))));
+        _s.Add(Fit(
+            K.OperatingClearance, [_s[K.NewClearance], _s[K.InnerFit], _s[K.OuterFit]],
+            () => Operating(type, fresh, InnerFits(Of(_s[K.ShaftSeat])), OuterFits(Of(_s[K.HousingSeat])))));
     }
 
     private static ClearanceClass ClassOf(string name) => name switch
@@ -262,22 +255,21 @@ internal sealed partial class BearingDraft
     /// <summary>Needles that run on the shaft and in the bore: play is what the parts leave.</summary>
     private void NeedleClearance()
     {
-        var shaft = _draft.Dimension(K.NewClearance, Spec.ShaftSeat, Key("shaft_seat"));
-        var housing = _draft.Dimension(K.NewClearance, Spec.HousingSeat, Key("housing_seat"));
+        var (shaft, housing) = (_s[K.ShaftSeat], _s[K.HousingSeat]);
         ImmutableArray<string> reasons =
         [
             .. shaft.Reasons, .. housing.Reasons, .. Entry.Elements is null ? [$"{EntryKey("elements")} is not stated"] : (string[])[],
         ];
         if (!reasons.IsEmpty)
         {
-            _s.Add(Quantity.NotEvaluated(K.NewClearance, [], reasons));
+            _s.Add(Quantity.NotEvaluated(K.NewClearance, [shaft, housing], reasons));
             _s.Add(Quantity.NotEvaluated(K.OperatingClearance, [], reasons));
             return;
         }
 
         var (pin, bore, needle) = (Of(shaft), Of(housing), Entry.Elements!.Diameter.Value.Coherent);
         var fresh = new Range(bore.Least - pin.Greatest - (2 * needle), bore.Greatest - pin.Least - (2 * needle));
-        _s.Add(Quantity.Bounded(K.NewClearance, new Value(fresh.Middle, fresh.Least, fresh.Greatest), []));
+        _s.Add(Quantity.Bounded(K.NewClearance, new Value(fresh.Middle, fresh.Least, fresh.Greatest), [shaft, housing]));
         var (inner, outer) = (MaterialOf(Spec.Shaft.Value).Expansion, MaterialOf(Spec.Housing.Value).Expansion);
         _s.Add(Hull(K.OperatingClearance, [.. States().Select(Warm)], [_s[K.NewClearance]]));
 

@@ -261,16 +261,19 @@ public static class BearingQuantities
     public static readonly QuantityKind InnerLoad = Seen("inner_load", "How the load lies to the inner ring");
     public static readonly QuantityKind OuterLoad = Seen("outer_load", "How the load lies to the outer ring");
 
+    public static readonly QuantityKind ShaftSeat = Millimetres("shaft_seat", "d_s", "Seat on the shaft");
+    public static readonly QuantityKind HousingSeat = Millimetres("housing_seat", "D_h", "Seat in the housing");
+
     public static readonly QuantityKind InnerFit = new()
     {
         Name = "inner_fit", Symbol = "I_i", Title = "Overlap of shaft seat and inner ring, cold to hot", Unit = Units.Micrometre,
-        Formula = "shaft seat − bore, at 20 °C, coldest and hottest; below 0: play", Source = "ISO 286-1, ISO 492; thermal expansion", Scale = 0.005, Certainty = Certainty.Memory,
+        Formula = "d_s − d, at 20 °C, coldest and hottest; below 0: play", Source = "ISO 286-1, ISO 492; thermal expansion", Scale = 0.005, Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind OuterFit = new()
     {
         Name = "outer_fit", Symbol = "I_o", Title = "Overlap of outer ring and housing seat, cold to hot", Unit = Units.Micrometre,
-        Formula = "outside diameter − housing seat, at 20 °C, coldest and hottest; below 0: play", Source = "ISO 286-1, ISO 492; thermal expansion", Scale = 0.005,
+        Formula = "D − D_h, at 20 °C, coldest and hottest; below 0: play", Source = "ISO 286-1, ISO 492; thermal expansion", Scale = 0.005,
         Certainty = Certainty.Memory,
     };
 
@@ -278,7 +281,7 @@ public static class BearingQuantities
 
     public static readonly QuantityKind NewClearance = new()
     {
-        Name = "new_clearance", Symbol = "G_r", Title = "Radial internal clearance of the new bearing", Unit = Units.Micrometre, Formula = "by class and bore; needle cages: housing seat − shaft seat − 2·D_w",
+        Name = "new_clearance", Symbol = "G_r", Title = "Radial internal clearance of the new bearing", Unit = Units.Micrometre, Formula = "by class and bore; needle cages: D_h − d_s − 2·D_w",
         Source = "ISO 5753-1:2009", Scale = 0.01,
     };
 
@@ -367,7 +370,7 @@ public static class BearingQuantities
         RatingShare, StaticRatingShare, Hybrid, StaticOfHybrid, RelativeSpeed, OrbitForce, OrbitShare, RadialLoad, AxialLoad, TiltCouple, AxialRatio, EquivalentLoad, LoadShare,
         LoadOverStatic, LeastLoadShare, AxialShare, MeanLoad, BasicLife, Reliability, ReliabilityFactor, Temperature, WorkingViscosity, ViscosityRatio,
         ExtremePressure, Contamination, FatigueLimit, LifeFactor, ModifiedLife, PeakLoad, StaticSafety, StaticSafetyWanted, LimitingShare, ReferenceShare,
-        SpeedNumber, SpeedGuide, CentrifugalShare, InnerLoad, OuterLoad, InnerFit, OuterFit, ClearanceClass, NewClearance, OperatingClearance,
+        SpeedNumber, SpeedGuide, CentrifugalShare, InnerLoad, OuterLoad, ShaftSeat, HousingSeat, InnerFit, OuterFit, ClearanceClass, NewClearance, OperatingClearance,
         GreatestClearance, Preloaded, AxialFloat, FilletReserve, Acceleration, AccelerationShare, RacewayHardness, RacewayPressure, PeakRacewayPressure, FrictionLoss,
     ];
 

@@ -46,6 +46,13 @@ internal static class BearingReader
         References.CheckBody(reader, "housing", housing, train);
         if (shaft is not null && shaft.Value == housing?.Value)
             reader.Report(SpecDiagnostics.SelfSupported(housing.Span, reader.PathOf("housing"), housing.Value));
+        var entry = bearing is null ? null : catalogue?.Bearings.Find(bearing.Value);
+        Agrees("shaft_seat", shaftSeat, entry?.Bore, "bore");
+        Agrees("housing_seat", housingSeat, entry?.Outside, "outside diameter");
+        if (shaftBore is not null && shaftSeat is not null && shaftBore.Value.Coherent >= shaftSeat.Value.Nominal.Coherent)
+            reader.Report(SpecDiagnostics.OutOfRange(shaftBore.Span, reader.PathOf("shaft_bore"), shaftBore.Text, $"less than the seat of {shaftSeat.Text}"));
+        if (outside is not null && housingSeat is not null && outside.Value.Coherent <= housingSeat.Value.Nominal.Coherent)
+            reader.Report(SpecDiagnostics.OutOfRange(outside.Span, reader.PathOf("housing_outside"), outside.Text, $"more than the seat of {housingSeat.Text}"));
         return bearing is null || shaft is null || housing is null
             ? null
             : new()
@@ -72,6 +79,16 @@ internal static class BearingReader
                 StaticSafety = safety,
                 Rows = rows,
             };
+
+        // Seat and ring have one nominal size; the fit is in their tolerances.
+        void Agrees(string key, Stated<Toleranced>? seat, Stated<Amount>? ring, string name)
+        {
+            if (seat is not null && ring is not null && Math.Abs(seat.Value.Nominal.Coherent - ring.Value.Coherent) > 1e-6)
+            {
+                reader.Report(SpecDiagnostics.OutOfRange(
+                    seat.Span, reader.PathOf(key), seat.Text, $"the {name} of {bearing!.Value}, {ring.Text}", "State the nominal size of the ring and the tolerance of the seat."));
+            }
+        }
     }
 
     public static BearingTypeSpec? Type(Stated<string> name, MapReader reader)
@@ -103,6 +120,15 @@ internal static class BearingReader
 
         if (bore is not null && outside is not null && outside.Value.Coherent <= bore.Value.Coherent)
             reader.Report(SpecDiagnostics.OutOfRange(outside.Span, reader.PathOf("outside"), outside.Text, $"more than the bore of {bore.Text}"));
+        if (angle is not null && angle.Value.Coherent >= Math.PI / 2)
+            reader.Report(SpecDiagnostics.OutOfRange(angle.Span, reader.PathOf("contact_angle"), angle.Text, "less than 90°"));
+        if (elements is not null && bore is not null && outside is not null
+            && (elements.PitchDiameter.Value.Coherent <= bore.Value.Coherent || elements.PitchDiameter.Value.Coherent >= outside.Value.Coherent))
+        {
+            reader.Report(SpecDiagnostics.OutOfRange(
+                elements.PitchDiameter.Span, reader.PathOf("elements.pitch_diameter"), elements.PitchDiameter.Text, $"between the bore of {bore.Text} and the outside diameter of {outside.Text}"));
+        }
+
         return title is null || kind is null || bore is null || outside is null || width is null || source is null || certainty is null
             ? null
             : new()
