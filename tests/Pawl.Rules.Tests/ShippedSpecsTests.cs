@@ -38,6 +38,10 @@ public class ShippedSpecsTests
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened rating/contact-safety rating/peak-contact")]
     [InlineData("tarn-120-starved-ring", "seal/squeeze-static")]
     [InlineData("beck-90-overfilled-gland", "seal/gland-fill")]
+    [InlineData("tarn-120-wrong-elastomer", "seal/elastomer-oil")]
+    [InlineData("tarn-120-hot-sump", "lubrication/sump-balance lubrication/sump-limit")]
+    [InlineData("tarn-180-fast-lip", "seal/lip-speed")]
+    [InlineData("beck-90-mixed-oils", "lubrication/base-oil-change")]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed")]
     [InlineData("tarn-120-two-locating", "bearing/locating-places")]
     public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
@@ -59,6 +63,9 @@ public class ShippedSpecsTests
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened", 12)]
     [InlineData("tarn-120-starved-ring", "seal/squeeze-static", 8)]
     [InlineData("beck-90-overfilled-gland", "seal/gland-fill", 8)]
+    [InlineData("tarn-120-wrong-elastomer", "seal/elastomer-oil", 8)]
+    [InlineData("tarn-120-hot-sump", "lubrication/sump-limit", 7)]
+    [InlineData("tarn-180-fast-lip", "seal/lip-speed", 8)]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed", 8)]
     [InlineData("tarn-120-two-locating", "bearing/locating-places", 8)]
     public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
