@@ -33,18 +33,23 @@ internal sealed partial class BearingDraft
         if (places.IsEmpty)
             return;
         var forces = TrainForces.Build(draft, spec, train);
-        SupportDraft.Add(spec, train, forces, places, bodies);
         var duty = LoadShares.Of(draft, train.Subject);
-        foreach (var place in places)
+        var bearings = places.Select(place => new BearingDraft(draft, spec, train, forces, duty, place)).ToImmutableArray();
+        foreach (var bearing in bearings)
         {
-            var bearing = new BearingDraft(draft, spec, train, forces, duty, place);
-            bearing._s.Relate("shaft", bodies[place.Spec.Shaft.Value]).Relate("housing", bodies[place.Spec.Housing.Value]);
-            bearing.Add();
+            var own = bearing._place.Spec;
+            bearing._s.Relate("shaft", bodies[own.Shaft.Value]).Relate("housing", bodies[own.Housing.Value]);
+            bearing.Declare();
         }
+
+        SupportDraft.Add(spec, train, forces, places, bodies);
+        foreach (var bearing in bearings)
+            bearing.Add();
     }
 
     private BearingSpec Spec => _place.Spec;
 
+    // The reader lets no bearing through that the catalogue does not have.
     private BearingTypeSpec Entry => _place.Entry!;
 
     private string Key(string key) => $"bearings.{_place.Name}.{key}";
@@ -61,9 +66,6 @@ internal sealed partial class BearingDraft
 
     private void Add()
     {
-        if (_place.Entry is null)
-            return;
-        Declare();
         Ratings();
         Speeds();
         Loads();
@@ -80,8 +82,9 @@ internal sealed partial class BearingDraft
 
     private void Declare()
     {
+        _s.Add(Draft.Text(K.Entry, Spec.Bearing, ""));
         _s.Add(Draft.Text(K.Kind, Entry.Kind, ""));
-        _s.Add(Draft.Text(K.Seat, Spec.Axial, "floating", "floating, for nothing else is stated"));
+        _place.Seat = _s.Add(Draft.Text(K.Seat, Spec.Axial, "floating", "floating, for nothing else is stated"));
         _s.Add(Draft.Text(K.Shaft, Spec.Shaft, ""));
         _s.Add(Draft.Text(K.Housing, Spec.Housing, ""));
         _s.Add(Quantity.OfTruth(K.InPlanet, Origin.Computed.Instance, Planet is not null, []));
@@ -167,7 +170,9 @@ internal sealed partial class BearingDraft
         var fastest = _duty.Fastest;
         _s.Add(double.IsNaN(perInput)
             ? Quantity.NotEvaluated(K.RelativeSpeed, [], $"the speeds of {Spec.Shaft.Value} and {Spec.Housing.Value} are not determined")
-            : Quantity.Compute(K.RelativeSpeed, [_train.Subject[T.InputSpeed], .. _duty.Inputs], v => v[0] * perInput * fastest));
+            : FromSpeeds(
+                K.RelativeSpeed, [_s[K.Entry], _train.Subject[T.InputSpeed], .. _duty.Inputs],
+                () => _train.Subject[T.InputSpeed].Value.Nominal * perInput * fastest));
     }
 
     /// <summary>Speed of one ring against the other at the rated speed of the input, rad/s.</summary>
@@ -175,7 +180,7 @@ internal sealed partial class BearingDraft
 
     private ImmutableArray<string> LoadReasons => [.. _duty.Reasons, .. _place.Reasons, .. _place.Refusal is { } refusal ? [refusal] : (string[])[]];
 
-    private ImmutableArray<Quantity> LoadInputs() => [_s[K.Shaft], _train.Subject[T.InputTorque], _train.Subject[T.InputSpeed], _train.Subject[D.ApplicationFactor]];
+    private ImmutableArray<Quantity> LoadInputs() => [_s[K.Entry], _train.Subject[T.InputTorque], _train.Subject[T.InputSpeed], _train.Subject[D.ApplicationFactor]];
 
     private BearingLoads? _loads;
 
