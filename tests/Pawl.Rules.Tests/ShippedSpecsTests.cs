@@ -44,6 +44,11 @@ public class ShippedSpecsTests
     [InlineData("beck-90-mixed-oils", "lubrication/base-oil-change")]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed")]
     [InlineData("tarn-120-two-locating", "bearing/locating-places")]
+    [InlineData("tarn-120-over-torqued-bolts", "joint/preload-utilisation joint/proof-load joint/service-yield")]
+    [InlineData("beck-90-slipping-flange", "joint/flange-slip")]
+    [InlineData("tarn-180-stripped-thread", "joint/stripping")]
+    [InlineData("tarn-180-open-nut", "joint/clamp-path")]
+    [InlineData("tarn-120-thin-pin", "pin/planet-yield")]
     public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
     {
         var failing = Failing($"specs/faulty/{name}.yaml");
@@ -68,6 +73,11 @@ public class ShippedSpecsTests
     [InlineData("tarn-180-fast-lip", "seal/lip-speed", 8)]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed", 8)]
     [InlineData("tarn-120-two-locating", "bearing/locating-places", 8)]
+    [InlineData("tarn-120-over-torqued-bolts", "joint/preload-utilisation", 9)]
+    [InlineData("beck-90-slipping-flange", "joint/flange-slip", 8)]
+    [InlineData("tarn-180-stripped-thread", "joint/stripping", 8)]
+    [InlineData("tarn-180-open-nut", "joint/clamp-path", 9)]
+    [InlineData("tarn-120-thin-pin", "pin/planet-yield", 7)]
     public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
     {
         var file = $"specs/faulty/{name}.yaml";

@@ -91,17 +91,12 @@ internal sealed partial class JointDraft
 
     private void Tapped(TappedHoleSpec tapped)
     {
-        Add(P.Engagement, [K.ClampedLength], () =>
-        {
-            var (length, depth) = Reach(tapped);
-            var relief = tapped.Relief?.Value.Coherent ?? 0;
-            return Math.Min(tapped.Insert?.Length.Value.Coherent ?? double.PositiveInfinity, Math.Min(length - N(K.ClampedLength), depth) - relief);
-        });
-        Add(P.BottomReserve, [K.ClampedLength], () =>
-        {
-            var (length, depth) = Reach(tapped);
-            return (depth + N(K.ClampedLength) - length) / Thread.Pitch;
-        });
+        _s.Add(_draft.Amount(P.Length, _spec.Length, Key("length")));
+        _s.Add(_draft.Amount(P.Depth, tapped.Depth, Key("tapped.depth")));
+        Add(P.Engagement, [P.Length, P.Depth, K.ClampedLength], () => Math.Min(
+            tapped.Insert?.Length.Value.Coherent ?? double.PositiveInfinity,
+            Math.Min(N(P.Length) - N(K.ClampedLength), N(P.Depth)) - (tapped.Relief?.Value.Coherent ?? 0)));
+        Add(P.BottomReserve, [P.Length, P.Depth, K.ClampedLength], () => (N(P.Depth) + N(K.ClampedLength) - N(P.Length)) / Thread.Pitch);
         var modulus = _draft.Spec.Catalogue.Materials.Find(tapped.Material.Value)?.ElasticModulus?.Value.Coherent;
         var family = modulus switch { null => null, >= LeastSteel => "steel", < GreatestAluminium => "aluminium", _ => "other" };
         _s.Add(family is null
@@ -114,9 +109,6 @@ internal sealed partial class JointDraft
         var thread = insert ?? Thread;
         Stripping(thread, family ?? "", tensile, Key("tapped.tensile"), (tapped.Boss?.Value.Coherent ?? WideBoss * thread.Diameter) / thread.Diameter);
     }
-
-    private (double Length, double Depth) Reach(TappedHoleSpec tapped) => (
-        _spec.Length?.Value.Coherent ?? throw Worked.Lacks(Key("length")), tapped.Depth?.Value.Coherent ?? throw Worked.Lacks(Key("tapped.depth")));
 
     private void Stripping(ScrewThread thread, string family, Stated<Amount>? tensile, string key, double width)
     {

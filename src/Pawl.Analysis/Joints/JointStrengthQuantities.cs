@@ -67,6 +67,9 @@ public static class JointStrengthQuantities
         Name = "limiting_pressure", Symbol = "p_G", Title = "Least limiting pressure of the parts under it", Unit = Units.Megapascal, Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind Length = JointQuantities.Millimetres("length", "l", "Length of the bolt under its head");
+    public static readonly QuantityKind Depth = JointQuantities.Millimetres("tapped_depth", "t", "Depth of full thread");
+
     public static readonly QuantityKind Engagement = new()
     {
         Name = "engagement", Symbol = "m", Title = "Length of engaged full thread", Unit = Units.Millimetre,
@@ -163,7 +166,7 @@ public static class JointStrengthQuantities
     public static readonly ImmutableArray<QuantityKind> All =
     [
         CarriedTorque, SlipTorque, SlipSafety, SlipSafetyWanted, DowelsCarry, Amplitude, PermittedAmplitude, FatigueSafety, FacePressure,
-        LimitingPressure, Engagement, EngagementRatio, Family, StrippingLoad, StrippingSafety, BreaksFirst, BottomReserve, NutCarries, Coating, Bake,
+        LimitingPressure, Length, Depth, Engagement, EngagementRatio, Family, StrippingLoad, StrippingSafety, BreaksFirst, BottomReserve, NutCarries, Coating, Bake,
         BakeNeeded, Locker, LockerReserve, Between, Order, Steps, Sequence, PathStand, Seat, ClampTorque,
     ];
 }
