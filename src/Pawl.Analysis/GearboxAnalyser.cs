@@ -1,9 +1,11 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
+using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -24,6 +26,7 @@ public static class GearboxAnalyser
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             subject.Add(TrainDraft.OilTemperature(draft));
+            FitsAndStacks(draft, null, subject, ImmutableDictionary<string, Subject>.Empty);
             ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
         }
@@ -42,11 +45,20 @@ public static class GearboxAnalyser
         }
 
         BearingDraft.AddAll(draft, spec.Train, train, bodies);
+        FitsAndStacks(draft, train, subject, bodies);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
         lubrication?.Balance(seals);
         return Finish(draft, train.Topology);
+    }
+
+    private static void FitsAndStacks(Draft draft, TrainDraft? train, Subject subject, IReadOnlyDictionary<string, Subject> bodies)
+    {
+        var parts = new Parts(draft, train);
+        FitDraft.AddAll(parts, subject, bodies);
+        CentringDraft.AddAll(draft, subject);
+        StackDraft.AddAll(parts, subject);
     }
 
     private static GearboxAnalysis Finish(Draft draft, string topology) => new()
