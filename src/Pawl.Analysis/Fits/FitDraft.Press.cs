@@ -97,7 +97,7 @@ internal sealed partial class FitDraft
 
     private void Capacity()
     {
-        ImmutableArray<Quantity> inputs = [_s[K.Friction], _s[K.Pressure], _s[K.JointLength]];
+        ImmutableArray<Quantity> inputs = [_s[K.Pressure], _s[K.Friction], _s[K.JointLength]];
         double Axial() => Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Hole), N(K.JointLength)).AxialCapacity(_s[K.Pressure].Value.Least, N(K.Friction));
         _s.Add(Single(K.AxialCapacity, inputs, Axial));
         _s.Add(Single(K.TorqueCapacity, inputs, () => Axial() * N(K.Hole) / 2));

@@ -42,6 +42,8 @@ internal sealed partial class FitDraft
         var (hole, shaft) = Sizes();
         _s.Add(hole);
         _s.Add(shaft);
+        _s.Add(Expansion(K.HoleExpansion, _spec.HolePart, _spec.HoleMaterial, _hub));
+        _s.Add(Expansion(K.ShaftExpansion, _spec.ShaftPart, _spec.ShaftMaterial, _shaft));
         _s.Add(Derive.From(K.ClearanceAtRoom, hole, shaft, (d, s) => d - s));
         var room = _s[K.ClearanceAtRoom];
         _s.Add(FromLimits(K.Kind, limits => limits.Kind switch
@@ -71,14 +73,23 @@ internal sealed partial class FitDraft
         if (_spec.Size is not { Value: { Tolerance: Tolerance.Fit fit } } size)
         {
             return (
-                _draft.Dimension(K.Hole, _spec.Hole, $"{Key("size")} or {Key("hole")}"),
-                _draft.Dimension(K.Shaft, _spec.Shaft, $"{Key("size")} or {Key("shaft")}"));
+                Middled(_draft.Dimension(K.Hole, _spec.Hole, $"{Key("size")} or {Key("hole")}")),
+                Middled(_draft.Dimension(K.Shaft, _spec.Shaft, $"{Key("size")} or {Key("shaft")}")));
         }
 
-        return (_draft.Dimension(K.Hole, Part(fit.Hole), ""), _draft.Dimension(K.Shaft, Part(fit.Shaft), ""));
+        return (Middled(_draft.Dimension(K.Hole, Part(fit.Hole), "")), Middled(_draft.Dimension(K.Shaft, Part(fit.Shaft), "")));
 
         Stated<Toleranced> Part(Tolerance.ToleranceClass one) => new(new(size.Value.Nominal, one), size.Span, size.Text);
     }
+
+    private Quantity Expansion(QuantityKind kind, Stated<string>? part, Stated<string>? material, PartMaterial found) => material is null
+        ? _draft.Assumed(kind, found.Expansion, part is null ? "of steel, for no material is stated" : $"of {part.Value}, or of steel where its material is not stated")
+        : _draft.Between(kind, Draft.Declared(material), found.Expansion, found.Expansion, found.Expansion);
+
+    /// <summary>A size in the middle of its limits: the nominal size of a press lies outside of them, and no part has it.</summary>
+    private Quantity Middled(Quantity size) => !size.IsEvaluated || size.Value.IsExact
+        ? size
+        : _draft.Between(size.Kind, size.Origin, (size.Value.Least + size.Value.Greatest) / 2, size.Value.Least, size.Value.Greatest);
 
     private Quantity FromLimits(QuantityKind kind, Func<FitLimits, string> text)
     {
@@ -109,10 +120,10 @@ internal sealed partial class FitDraft
         ImmutableArray<string> reasons = [.. new[] { hole.Missing, shaft.Missing }.OfType<string>().Distinct()];
         if (!reasons.IsEmpty)
             return Quantity.NotEvaluated(kind, [room], reasons);
-        return Quantity.Compute(kind, [_s[K.Hole], _s[K.Shaft]], v =>
+        return Quantity.Compute(kind, [_s[K.HoleExpansion], _s[K.ShaftExpansion], _s[K.Hole], _s[K.Shaft]], v =>
         {
-            var play = v[0] - v[1];
-            return new FitLimits(play, play).At(v[1], _hub.Expansion, hole.Temperature, _shaft.Expansion, shaft.Temperature).Least;
+            var play = v[2] - v[3];
+            return new FitLimits(play, play).At(v[3], v[0], hole.Temperature, v[1], shaft.Temperature).Least;
         });
     }
 

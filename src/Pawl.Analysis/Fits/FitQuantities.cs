@@ -14,9 +14,19 @@ public static class FitQuantities
 
     public static readonly QuantityKind Function = Text("function", "What the fit is for");
 
-    public static readonly QuantityKind Hole = Length("hole", "D", "Diameter of the hole", Certainty.Declared);
+    public static readonly QuantityKind Hole = Length("hole", "D", "Diameter of the hole, from the middle of its limits", Certainty.Declared);
 
-    public static readonly QuantityKind Shaft = Length("shaft", "d", "Diameter of the shaft", Certainty.Declared);
+    public static readonly QuantityKind Shaft = Length("shaft", "d", "Diameter of the shaft, from the middle of its limits", Certainty.Declared);
+
+    public static readonly QuantityKind HoleExpansion = new()
+    {
+        Name = "hole_expansion", Symbol = "α_h", Title = "Linear expansion of the part with the hole", Unit = Units.PerKelvin, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind ShaftExpansion = new()
+    {
+        Name = "shaft_expansion", Symbol = "α_s", Title = "Linear expansion of the part with the shaft", Unit = Units.PerKelvin, Certainty = Certainty.Declared,
+    };
 
     public static readonly QuantityKind ClearanceAtRoom = new()
     {
@@ -130,13 +140,13 @@ public static class FitQuantities
     public static readonly QuantityKind TorqueCapacity = new()
     {
         Name = "torque_capacity", Symbol = "T_p", Title = "Torque at which the joint slips, at its loosest", Unit = Units.NewtonMetre, Scale = 1000,
-        Formula = "T_p = µ·p_min·π·d²·l/2", Symbols = ["µ", "p", "l"], Source = "DIN 7190-1; statics",
+        Formula = "T_p = µ·p_min·π·d²·l/2", Symbols = ["p", "µ", "l"], Source = "DIN 7190-1; statics",
     };
 
     public static readonly QuantityKind AxialCapacity = new()
     {
         Name = "axial_capacity", Symbol = "F_p", Title = "Axial force at which the joint slips, at its loosest", Unit = Units.Newton, Scale = 100,
-        Formula = "F_p = µ·p_min·π·d·l", Symbols = ["µ", "p", "l"], Source = "DIN 7190-1; statics",
+        Formula = "F_p = µ·p_min·π·d·l", Symbols = ["p", "µ", "l"], Source = "DIN 7190-1; statics",
     };
 
     public static readonly QuantityKind SlipSafety = new()
@@ -206,7 +216,7 @@ public static class FitQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Function, Hole, Shaft, ClearanceAtRoom, Kind, Contradiction, Cold, Running, Hot, Clearance, LeastClearance, GreatestClearance, Interference, HoleRoughness,
+        Function, Hole, Shaft, HoleExpansion, ShaftExpansion, ClearanceAtRoom, Kind, Contradiction, Cold, Running, Hot, Clearance, LeastClearance, GreatestClearance, Interference, HoleRoughness,
         ShaftRoughness, Smoothing, HubOutside, ShaftBore, JointLength, Speed, SpeedLoss, SpeedLossShare, Pressure, Friction, PressFriction, TorqueCarried, AxialForce,
         TorqueCapacity, AxialCapacity, SlipSafety, SlipSafetyWanted, HubStress, HubYield, ShaftStress, ShaftYield, PressForce, GreatestPressForce, Joining,
         GreatestJoining,

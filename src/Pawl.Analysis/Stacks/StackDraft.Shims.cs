@@ -16,13 +16,15 @@ internal sealed partial class StackDraft
     private void Shims(ShimmingSpec shims)
     {
         var effect = shims.Effect.Value == "fills" ? ShimEffect.Fills : ShimEffect.Lifts;
-        ImmutableArray<Quantity> inputs = [_s[K.WorstCase], _s[K.LeastWanted], _s[K.GreatestWanted]];
+        var sheets = _draft.Spec.Shims.Find(shims.Stock.Value)!.Sheets;
+        _s.Add(Quantity.OfText(K.Stock, Draft.Declared(sheets[0].Thickness), string.Join(", ", sheets.Select(sheet => sheet.Thickness.Text)), []));
+        ImmutableArray<Quantity> inputs = [_s[K.Stock], _s[K.WorstCase], _s[K.LeastWanted], _s[K.GreatestWanted]];
         _s.Add(Bounds(K.PackNeeded, inputs, () => ShimChoice.RangeNeeded(WorstCase, Window, effect)));
         ShimChoice choice;
         try
         {
             choice = ShimChoice.Of(
-                [.. _draft.Spec.Shims.Find(shims.Stock.Value)!.Sheets.Select(sheet => new ShimStock(
+                [.. sheets.Select(sheet => new ShimStock(
                     sheet.Thickness.Value.Coherent, sheet.Tolerance?.Value.Coherent ?? 0, sheet.Count?.Value ?? int.MaxValue))],
                 shims.Most?.Value ?? UsualMost, effect);
         }

@@ -162,12 +162,14 @@ internal sealed partial class StackDraft
 
     private void Service()
     {
-        _s.Add(At(K.Cold, _ => _parts.Coldest()));
-        _s.Add(At(K.Running, part => _parts.Running(part.Running)));
-        _s.Add(At(K.Hot, part => _parts.Hottest(part.Running)));
+        _s.Add(At(K.Cold, [], _ => _parts.Coldest()));
+        _s.Add(At(K.Running, [], part => _parts.Running(part.Running)));
+        _s.Add(At(K.Hot, [], part => _parts.Hottest(part.Running)));
         if (_spec.WarmUp is { } warm)
         {
-            _s.Add(At(K.WarmUp, part => part.Side is { } side
+            _s.Add(_draft.Amount(K.WarmShaft, warm.Shaft, ""));
+            _s.Add(_draft.Amount(K.WarmHousing, warm.Housing, ""));
+            _s.Add(At(K.WarmUp, [_s[K.WarmShaft], _s[K.WarmHousing]], part => part.Side is { } side
                 ? ((side.Value == "shaft" ? warm.Shaft : warm.Housing).Value.Coherent, null)
                 : (0, $"{Key($"contributors.{part.Name.Value}.side")} is not stated")));
         }
@@ -181,10 +183,10 @@ internal sealed partial class StackDraft
     }
 
     /// <summary>The gap as assembled, moved by warmth along the loop.</summary>
-    private Quantity At(QuantityKind kind, Func<ContributorSpec, (double Temperature, string? Missing)> temperature)
+    private Quantity At(QuantityKind kind, ImmutableArray<Quantity> temperatures, Func<ContributorSpec, (double Temperature, string? Missing)> temperature)
     {
         var play = _s[K.EndPlay];
-        ImmutableArray<Quantity> inputs = [play, .. Sizes];
+        ImmutableArray<Quantity> inputs = [.. temperatures, play, .. Sizes, .. _chain.Select(part => part.Subject[C.Expansion])];
         ImmutableArray<string> reasons = [.. Quantity.MissingReasons(inputs), .. _chain.Select(part => temperature(part.Spec).Missing).OfType<string>().Distinct()];
         if (!reasons.IsEmpty)
             return Quantity.NotEvaluated(kind, inputs, [.. reasons.Distinct()]);

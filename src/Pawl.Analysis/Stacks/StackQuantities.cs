@@ -96,11 +96,26 @@ public static class StackQuantities
     public static readonly QuantityKind WarmUp = Gap(
         "end_play_warm_up", "g_w", "Gap while warming up", $"{Warm}, each at the temperature of its side", Expansion);
 
+    public static readonly QuantityKind WarmShaft = new()
+    {
+        Name = "warm_up_shaft", Symbol = "θ_s", Title = "The side of the shaft while warming up", Unit = Units.Celsius, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind WarmHousing = new()
+    {
+        Name = "warm_up_housing", Symbol = "θ_h", Title = "The side of the housing while warming up", Unit = Units.Celsius, Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind InService = Gap("end_play_in_service", "g_θ", "Gap at every temperature of service", "least and greatest of all states", Closed);
 
     public static readonly QuantityKind GreatestInService = new()
     {
         Name = "greatest_in_service", Title = "Greatest gap that is borne in service", Unit = Units.Millimetre, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind Stock = new()
+    {
+        Name = "stock", Title = "Shims at hand", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind PackNeeded = Gap(
@@ -156,7 +171,7 @@ public static class StackQuantities
     public static readonly ImmutableArray<QuantityKind> All =
     [
         LeastWanted, GreatestWanted, Method, Preloaded, Shimmed, WorstCase, RootSumSquare, Deviation, Sampled, Seed, Draws, ShareOutside, Capability, Unproven,
-        Dominant, GreatestShare, EndPlay, Cold, Running, Hot, WarmUp, InService, GreatestInService, PackNeeded, Packs, Uncovered, MostPieces, MeasuredGap, Doubt,
+        Dominant, GreatestShare, EndPlay, Cold, Running, Hot, WarmShaft, WarmHousing, WarmUp, InService, GreatestInService, Stock, PackNeeded, Packs, Uncovered, MostPieces, MeasuredGap, Doubt,
         PackFound, Pack, Pieces,
     ];
 }
