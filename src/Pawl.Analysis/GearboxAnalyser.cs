@@ -1,11 +1,13 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
+using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -27,6 +29,7 @@ public static class GearboxAnalyser
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             subject.Add(TrainDraft.OilTemperature(draft));
             Joined(draft, subject, null, new Dictionary<string, Subject>());
+            FitsAndStacks(draft, null, subject, ImmutableDictionary<string, Subject>.Empty);
             ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
         }
@@ -46,6 +49,7 @@ public static class GearboxAnalyser
 
         BearingDraft.AddAll(draft, spec.Train, train, bodies);
         Joined(draft, subject, train, bodies);
+        FitsAndStacks(draft, train, subject, bodies);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
@@ -60,6 +64,14 @@ public static class GearboxAnalyser
         DowelDraft.AddAll(draft, subject, bodies);
         RetainingRingDraft.AddAll(draft, subject, bodies);
         PlanetPinDraft.AddAll(draft, subject, train);
+    }
+
+    private static void FitsAndStacks(Draft draft, TrainDraft? train, Subject subject, IReadOnlyDictionary<string, Subject> bodies)
+    {
+        var parts = new Parts(draft, train);
+        FitDraft.AddAll(parts, subject, bodies);
+        CentringDraft.AddAll(draft, subject);
+        StackDraft.AddAll(parts, subject);
     }
 
     private static GearboxAnalysis Finish(Draft draft, string topology) => new()

@@ -1,11 +1,13 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
+using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 
 namespace Pawl.Analysis;
@@ -61,6 +63,18 @@ public static class SubjectKinds
             .With("shaft", () => Body)
             .With("housing", () => Body);
 
+    public static readonly SubjectKind Fit =
+        new SubjectKind("fit", "Fit", "Fits", FitQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind Centring =
+        new SubjectKind("centring", "Centring of one part by another", "Fits", CentringQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind Stack =
+        new SubjectKind("stack", "Stack of sizes", "Stacks", StackQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind Contributor =
+        new SubjectKind("contributor", "Size in a stack", "Stacks", ContributorQuantities.All).With("stack", () => Stack);
+
     public static readonly SubjectKind Lubrication =
         new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
 
@@ -86,7 +100,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Fit, Centring, Stack, Contributor, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

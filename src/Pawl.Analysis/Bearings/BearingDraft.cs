@@ -2,6 +2,7 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Lubrication;
+using Pawl.Quantities;
 using Pawl.Specs.Model;
 using D = Pawl.Analysis.Rating.DutyQuantities;
 using K = Pawl.Analysis.Bearings.BearingQuantities;
@@ -247,6 +248,15 @@ internal sealed partial class BearingDraft
         }
     }
 
+    private static readonly double s_longest = Units.Hour.ToCoherent(1e6);
+
+    /// <summary>Basic rating life under the spectrum, s, without an end.</summary>
+    private double Basic(BearingLoads loads)
+    {
+        var bins = _duty.Shares.Select(share => Bin(loads, share)).ToImmutableArray();
+        return RatingLife.Duration(RatingLife.Basic(_place.Type!, N(K.SetRating), Math.Max(N(K.MeanLoad), 1e-6)), LoadSpectrum.MeanSpeed(bins));
+    }
+
     private LoadBin Bin(BearingLoads loads, LoadShare share) => new(loads.Equivalent(share, _duty.Reverse), RatedSpeed * share.Speed, share.Share);
 
     private void Life()
@@ -254,11 +264,7 @@ internal sealed partial class BearingDraft
         ImmutableArray<Quantity> inputs = [_s[K.EquivalentLoad], _s[K.RelativeSpeed]];
         _s.Add(FromLoads(
             K.MeanLoad, inputs, loads => LoadSpectrum.MeanLoad([.. _duty.Shares.Select(share => Bin(loads, share))], RatingLife.Exponent(_place.Type!))));
-        _s.Add(FromLoads(K.BasicLife, [_s[K.SetRating], _s[K.MeanLoad], .. inputs], loads =>
-        {
-            var bins = _duty.Shares.Select(share => Bin(loads, share)).ToImmutableArray();
-            return RatingLife.Duration(RatingLife.Basic(_place.Type!, N(K.SetRating), Math.Max(N(K.MeanLoad), 1e-6)), LoadSpectrum.MeanSpeed(bins));
-        }));
+        _s.Add(FromLoads(K.BasicLife, [_s[K.SetRating], _s[K.MeanLoad], .. inputs], loads => Math.Min(s_longest, Basic(loads))));
         _s.Add(_draft.Amount(K.Reliability, _draft.Spec.Duty?.Reliability, 0.90, "90 %, the reliability of the basic rating life"));
         _draft.Uses(RatingLife.ReliabilityTableId);
         _s.Add(Derive.From(K.ReliabilityFactor, _s[K.Reliability], RatingLife.ReliabilityFactor));
@@ -330,9 +336,10 @@ internal sealed partial class BearingDraft
         ImmutableArray<Quantity> inputs =
             [_s[K.ReliabilityFactor], _s[K.ViscosityRatio], _s[K.Contamination], _s[K.FatigueLimit], _s[K.SetRating], _s[K.BasicLife]];
         var additives = _s[K.ExtremePressure].Truth;
-        _s.Add(FromLoads(K.ModifiedLife, inputs, loads => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, Part(loads, share)))])));
-        _s.Add(Derive.From(
-            K.LifeFactor, _s[K.ModifiedLife], _s[K.BasicLife], _s[K.ReliabilityFactor], (modified, basic, reliability) => modified / (reliability * basic)));
+        _s.Add(FromLoads(K.ModifiedLife, inputs, loads => Math.Min(s_longest, Modified(loads))));
+        _s.Add(FromLoads(K.LifeFactor, inputs, loads => Modified(loads) / (N(K.ReliabilityFactor) * Basic(loads))));
+
+        double Modified(BearingLoads loads) => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, Part(loads, share)))]);
 
         double Part(BearingLoads loads, LoadShare share)
         {

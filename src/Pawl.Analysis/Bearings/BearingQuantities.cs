@@ -152,7 +152,7 @@ public static class BearingQuantities
     public static readonly QuantityKind BasicLife = new()
     {
         Name = "basic_life", Symbol = "L_10h", Title = "Basic rating life", Unit = Units.Hour, Formula = "L_10h = (C_s/P_m)^p·10⁶/(60·n_m), p = 3 balls, 10/3 rollers",
-        Symbols = ["C_s", "P_m", "P", "n"], Source = Iso281, Note = "a life that 90 % of many such bearings reach; no promise for one of them",
+        Symbols = ["C_s", "P_m", "P", "n"], Source = Iso281, Note = "a life that 90 % of many such bearings reach; no promise for one of them; 10⁶ h at most are told",
     };
 
     public static readonly QuantityKind Reliability = new()
@@ -211,7 +211,7 @@ public static class BearingQuantities
     {
         Name = "modified_life", Symbol = "L_nmh", Title = "Modified rating life", Unit = Units.Hour,
         Formula = "1/L_nmh = Σ q_i/(a_1·a_ISO,i·L_10h,i), a_ISO from κ_i and e_C·C_u/P_i", Symbols = ["a_1", "κ", "e_C", "C_u", "C_s", "L_10h"], Source = Iso281,
-        Certainty = Certainty.Memory,
+        Certainty = Certainty.Memory, Note = "10⁶ h at most are told",
     };
 
     public static readonly QuantityKind PeakLoad = new()

@@ -92,7 +92,7 @@ public sealed record JointSpec
     public ImmutableArray<ClampedLayerSpec> Clamped { get; init; } = [];
 
     [Display(Name = "Shims", Description = "Loose shims among what is clamped: each has two faces that settle.")]
-    [Range(Limits.FewestShims, Limits.MostShims)]
+    [Range(Limits.FewestLooseShims, Limits.MostLooseShims)]
     public Stated<int>? Shims { get; init; }
 
     [Display(Name = "Tapped", Description = "The tapped hole that holds the bolts.")]

@@ -50,8 +50,8 @@ public static class Limits
     public const double GreatestBearingFactor = 30;
     public const int FewestBolts = 1;
     public const int MostBolts = 200;
-    public const int FewestShims = 0;
-    public const int MostShims = 50;
+    public const int FewestLooseShims = 0;
+    public const int MostLooseShims = 50;
     public const double LeastShare = 0.01;
     public const int LeastDash = 1;
     public const int GreatestDash = 475;
@@ -63,6 +63,17 @@ public static class Limits
     public const int GreatestAccuracyGrade = 12;
     public const double LeastLoadFactor = 1;
     public const double GreatestLoadFactor = 10;
+    public const int LeastSeed = 0;
+    public const int GreatestSeed = int.MaxValue;
+    public const int FewestDraws = 1000;
+    public const int MostDraws = 1_000_000;
+    public const double LeastCoefficient = -20;
+    public const double GreatestCoefficient = 20;
+    public const double LeastCapability = 0.1;
+    public const double GreatestCapability = 10;
+    public const int FewestShims = 0;
+    public const int MostShims = 8;
+    public const int MostShimsAtHand = 1000;
     public const double LeastSafety = 0.1;
     public const double GreatestSafety = 20;
 

@@ -67,7 +67,7 @@ internal static class JointReader
             Shank = reader.Amount("shank", Dimension.OfLength, AmountRange.NotNegative),
             Width = reader.Amount("width", Dimension.OfLength, AmountRange.Positive),
             Clamped = reader.Items("clamped", map => Layer(map, catalogue, central), required: true),
-            Shims = reader.Whole("shims", Limits.FewestShims, Limits.MostShims),
+            Shims = reader.Whole("shims", Limits.FewestLooseShims, Limits.MostLooseShims),
             Tapped = reader.Map("tapped") is { } tapped ? Tapped(tapped, catalogue) : null,
             Nut = reader.Map("nut") is { } nut ? Nut(nut) : null,
             Shaft = reader.Map("shaft", central) is { } shaft ? Shaft(shaft, catalogue) : null,
