@@ -14,7 +14,10 @@ public static class JointQuantities
     public static readonly QuantityKind Thread = Words("thread", "Thread");
     public static readonly QuantityKind Strength = Words("strength", "Property class or grade");
     public static readonly QuantityKind FrictionClass = Words("friction_class", "Class of friction");
-    public static readonly QuantityKind HeldBy = Words("held_by", "Held by");
+    public static readonly QuantityKind HeldBy = new()
+    {
+        Name = "held_by", Title = "Held by", ValueKind = ValueKind.Text, Formula = "tapped hole, nut, or nut on a shaft", Source = TheSpec, Certainty = Certainty.Declared,
+    };
 
     public static readonly QuantityKind Proof = new()
     {
@@ -40,8 +43,17 @@ public static class JointQuantities
         Formula = "d_0 = (d_2 + d_3)/2; a shaft: of the area that bore and cross hole leave", Source = "ISO 898-1; closed form",
     };
 
-    public static readonly QuantityKind LeastFriction = Number("least_friction", "µ_min", "Least friction in thread and under the head");
-    public static readonly QuantityKind GreatestFriction = Number("greatest_friction", "µ_max", "Greatest friction in thread and under the head");
+    public static readonly QuantityKind LeastFriction = new()
+    {
+        Name = "least_friction", Symbol = "µ_min", Title = "Least friction in thread and under the head", Formula = "as stated, else of its class",
+        Source = "VDI 2230 Part 1, table A5", Certainty = Certainty.Published,
+    };
+
+    public static readonly QuantityKind GreatestFriction = new()
+    {
+        Name = "greatest_friction", Symbol = "µ_max", Title = "Greatest friction in thread and under the head", Formula = "as stated, else of its class",
+        Source = "VDI 2230 Part 1, table A5", Certainty = Certainty.Published,
+    };
 
     public static readonly QuantityKind Torque = new()
     {
@@ -50,8 +62,17 @@ public static class JointQuantities
 
     public static readonly QuantityKind Method = Words("tightening_method", "How the preload is reached");
 
-    public static readonly QuantityKind FaceOutside = Millimetres("face", "d_W", "Outside diameter of the face under head or nut");
-    public static readonly QuantityKind FaceHole = Millimetres("hole", "d_h", "Hole under head or nut");
+    public static readonly QuantityKind FaceOutside = new()
+    {
+        Name = "face", Symbol = "d_W", Title = "Outside diameter of the face under head or nut", Unit = Units.Millimetre,
+        Formula = "as stated, else of the standard head", Source = "ISO 4014, ISO 4762", Certainty = Certainty.Published,
+    };
+
+    public static readonly QuantityKind FaceHole = new()
+    {
+        Name = "hole", Symbol = "d_h", Title = "Hole under head or nut", Unit = Units.Millimetre, Formula = "as stated, else of the medium series",
+        Source = "ISO 273", Certainty = Certainty.Published,
+    };
 
     public static readonly QuantityKind LeastPreload = new()
     {
@@ -186,11 +207,6 @@ public static class JointQuantities
     internal static QuantityKind Words(string name, string title) => new()
     {
         Name = name, Title = title, ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
-
-    internal static QuantityKind Number(string name, string symbol, string title) => new()
-    {
-        Name = name, Symbol = symbol, Title = title, Certainty = Certainty.Declared,
     };
 
     internal static QuantityKind Millimetres(string name, string symbol, string title) => new()

@@ -62,7 +62,7 @@ public static class RetainingRingQuantities
     public static readonly QuantityKind Speed = new()
     {
         Name = "speed", Symbol = "n", Title = "Greatest speed of the shaft under the ring", Unit = Units.RevolutionPerMinute, Scale = 1,
-        Source = "kinematics",
+        Formula = "|n| of its body", Source = "kinematics",
     };
 
     public static readonly QuantityKind SpeedShare = new()
