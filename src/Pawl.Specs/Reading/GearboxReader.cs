@@ -24,6 +24,9 @@ internal static class GearboxReader
         var tolerances = reader.Map("tolerances") is { } tolerancesMap ? Tolerances(tolerancesMap) : null;
         var train = reader.Map("train") is { } trainMap ? TrainReader.Read(trainMap, catalogue) : null;
         var bearings = reader.Named("bearings", (name, map) => BearingReader.Place(name, map, catalogue, train));
+        var shafts = reader.Named("shafts", (name, map) => ShaftReader.Read(name, map, catalogue, train));
+        var splines = reader.Named("splines", (name, map) => SplineReader.Read(name, map, catalogue, train));
+        var interfaces = reader.Named("interfaces", (name, map) => InterfaceReader.Read(name, map, catalogue, train));
         var oRings = reader.Named("o_rings", ORingReader.Read);
         var lipSeals = reader.Named("lip_seals", (name, map) => LipSealReader.Read(name, map, train));
         var lubrication = reader.Map("lubrication") is { } lubricationMap ? LubricationReader.Read(lubricationMap, catalogue) : null;
@@ -46,6 +49,9 @@ internal static class GearboxReader
                 Tolerances = tolerances,
                 Train = train,
                 Bearings = new(bearings, bearing => bearing.Name.Value),
+                Shafts = new(shafts, shaft => shaft.Name.Value),
+                Splines = new(splines, spline => spline.Name.Value),
+                Interfaces = new(interfaces, each => each.Name.Value),
                 ORings = new(oRings, ring => ring.Name.Value),
                 LipSeals = new(lipSeals, seal => seal.Name.Value),
                 Lubrication = lubrication,

@@ -59,6 +59,11 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.NotInCatalogue, span, $"{path}: no catalogue holds the {kind} `{Short(id)}`.",
             nearest is not null ? $"Did you mean `{nearest}`?" : $"Add it to a catalogue file, and name that file in `pawl.yaml` under `catalogues`.");
 
+    public static Diagnostic UnknownAdapter(SourceSpan span, string path, string name, string? nearest) =>
+        Error(
+            DiagnosticCodes.NotInCatalogue, span, $"{path}: no adapter file declares `{Short(name)}`.",
+            nearest is not null ? $"Did you mean `{nearest}`?" : "Add its file, and name that file in `pawl.yaml` under `adapters`.");
+
     public static Diagnostic ExclusiveKeys(SourceSpan span, string path, string first, string second) =>
         Error(DiagnosticCodes.ExclusiveKeys, span, $"{path} states both `{first}` and `{second}`, which say the same.", "Keep one of them.");
 
