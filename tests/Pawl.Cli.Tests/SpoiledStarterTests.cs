@@ -25,7 +25,7 @@ public partial class SpoiledStarterTests
     {
         using var place = new Workplace();
         Assert.Equal(0, place.Run("new", "workshop", "--project").Code);
-        var loader = new SpecLoader(place.Folder, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
+        var loader = new SpecLoader(place.Folder, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml"]);
 
         var judged = 0;
         Gen.Select(Gen.Int[0, Starters.Length - 1], Gen.Int[0, int.MaxValue].Array[1, 6], Gen.Int[0, 5]).Sample(

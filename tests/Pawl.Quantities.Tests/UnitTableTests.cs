@@ -104,6 +104,7 @@ public class UnitTableTests
         ["ft/min"] = (SpeedUnit.FootPerMinute, SpeedUnit.MillimeterPerSecond),
         ["km/h"] = (SpeedUnit.KilometerPerHour, SpeedUnit.MillimeterPerSecond),
         ["m/min"] = (SpeedUnit.MeterPerMinute, SpeedUnit.MillimeterPerSecond),
+        ["mm/min"] = (SpeedUnit.MillimeterPerMinute, SpeedUnit.MillimeterPerSecond),
         ["ft/s"] = (SpeedUnit.FootPerSecond, SpeedUnit.MillimeterPerSecond),
         ["in/s"] = (SpeedUnit.InchPerSecond, SpeedUnit.MillimeterPerSecond),
         ["mm²/s"] = (KinematicViscosityUnit.Centistokes, KinematicViscosityUnit.Centistokes),

@@ -2,6 +2,7 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Lubrication;
+using Pawl.Quantities;
 using Pawl.Specs.Model;
 using D = Pawl.Analysis.Rating.DutyQuantities;
 using K = Pawl.Analysis.Bearings.BearingQuantities;
@@ -33,18 +34,23 @@ internal sealed partial class BearingDraft
         if (places.IsEmpty)
             return;
         var forces = TrainForces.Build(draft, spec, train);
-        SupportDraft.Add(spec, train, forces, places, bodies);
         var duty = LoadShares.Of(draft, train.Subject);
-        foreach (var place in places)
+        var bearings = places.Select(place => new BearingDraft(draft, spec, train, forces, duty, place)).ToImmutableArray();
+        foreach (var bearing in bearings)
         {
-            var bearing = new BearingDraft(draft, spec, train, forces, duty, place);
-            bearing._s.Relate("shaft", bodies[place.Spec.Shaft.Value]).Relate("housing", bodies[place.Spec.Housing.Value]);
-            bearing.Add();
+            var own = bearing._place.Spec;
+            bearing._s.Relate("shaft", bodies[own.Shaft.Value]).Relate("housing", bodies[own.Housing.Value]);
+            bearing.Declare();
         }
+
+        SupportDraft.Add(spec, train, forces, places, bodies);
+        foreach (var bearing in bearings)
+            bearing.Add();
     }
 
     private BearingSpec Spec => _place.Spec;
 
+    // The reader lets no bearing through that the catalogue does not have.
     private BearingTypeSpec Entry => _place.Entry!;
 
     private string Key(string key) => $"bearings.{_place.Name}.{key}";
@@ -61,9 +67,6 @@ internal sealed partial class BearingDraft
 
     private void Add()
     {
-        if (_place.Entry is null)
-            return;
-        Declare();
         Ratings();
         Speeds();
         Loads();
@@ -80,8 +83,9 @@ internal sealed partial class BearingDraft
 
     private void Declare()
     {
+        _s.Add(Draft.Text(K.Entry, Spec.Bearing, ""));
         _s.Add(Draft.Text(K.Kind, Entry.Kind, ""));
-        _s.Add(Draft.Text(K.Seat, Spec.Axial, "floating", "floating, for nothing else is stated"));
+        _place.Seat = _s.Add(Draft.Text(K.Seat, Spec.Axial, "floating", "floating, for nothing else is stated"));
         _s.Add(Draft.Text(K.Shaft, Spec.Shaft, ""));
         _s.Add(Draft.Text(K.Housing, Spec.Housing, ""));
         _s.Add(Quantity.OfTruth(K.InPlanet, Origin.Computed.Instance, Planet is not null, []));
@@ -167,7 +171,9 @@ internal sealed partial class BearingDraft
         var fastest = _duty.Fastest;
         _s.Add(double.IsNaN(perInput)
             ? Quantity.NotEvaluated(K.RelativeSpeed, [], $"the speeds of {Spec.Shaft.Value} and {Spec.Housing.Value} are not determined")
-            : Quantity.Compute(K.RelativeSpeed, [_train.Subject[T.InputSpeed], .. _duty.Inputs], v => v[0] * perInput * fastest));
+            : FromSpeeds(
+                K.RelativeSpeed, [_s[K.Entry], _train.Subject[T.InputSpeed], .. _duty.Inputs],
+                () => _train.Subject[T.InputSpeed].Value.Nominal * perInput * fastest));
     }
 
     /// <summary>Speed of one ring against the other at the rated speed of the input, rad/s.</summary>
@@ -175,7 +181,7 @@ internal sealed partial class BearingDraft
 
     private ImmutableArray<string> LoadReasons => [.. _duty.Reasons, .. _place.Reasons, .. _place.Refusal is { } refusal ? [refusal] : (string[])[]];
 
-    private ImmutableArray<Quantity> LoadInputs() => [_s[K.Shaft], _train.Subject[T.InputTorque], _train.Subject[T.InputSpeed], _train.Subject[D.ApplicationFactor]];
+    private ImmutableArray<Quantity> LoadInputs() => [_s[K.Entry], _train.Subject[T.InputTorque], _train.Subject[T.InputSpeed], _train.Subject[D.ApplicationFactor]];
 
     private BearingLoads? _loads;
 
@@ -242,6 +248,15 @@ internal sealed partial class BearingDraft
         }
     }
 
+    private static readonly double s_longest = Units.Hour.ToCoherent(1e6);
+
+    /// <summary>Basic rating life under the spectrum, s, without an end.</summary>
+    private double Basic(BearingLoads loads)
+    {
+        var bins = _duty.Shares.Select(share => Bin(loads, share)).ToImmutableArray();
+        return RatingLife.Duration(RatingLife.Basic(_place.Type!, N(K.SetRating), Math.Max(N(K.MeanLoad), 1e-6)), LoadSpectrum.MeanSpeed(bins));
+    }
+
     private LoadBin Bin(BearingLoads loads, LoadShare share) => new(loads.Equivalent(share, _duty.Reverse), RatedSpeed * share.Speed, share.Share);
 
     private void Life()
@@ -249,11 +264,7 @@ internal sealed partial class BearingDraft
         ImmutableArray<Quantity> inputs = [_s[K.EquivalentLoad], _s[K.RelativeSpeed]];
         _s.Add(FromLoads(
             K.MeanLoad, inputs, loads => LoadSpectrum.MeanLoad([.. _duty.Shares.Select(share => Bin(loads, share))], RatingLife.Exponent(_place.Type!))));
-        _s.Add(FromLoads(K.BasicLife, [_s[K.SetRating], _s[K.MeanLoad], .. inputs], loads =>
-        {
-            var bins = _duty.Shares.Select(share => Bin(loads, share)).ToImmutableArray();
-            return RatingLife.Duration(RatingLife.Basic(_place.Type!, N(K.SetRating), Math.Max(N(K.MeanLoad), 1e-6)), LoadSpectrum.MeanSpeed(bins));
-        }));
+        _s.Add(FromLoads(K.BasicLife, [_s[K.SetRating], _s[K.MeanLoad], .. inputs], loads => Math.Min(s_longest, Basic(loads))));
         _s.Add(_draft.Amount(K.Reliability, _draft.Spec.Duty?.Reliability, 0.90, "90 %, the reliability of the basic rating life"));
         _draft.Uses(RatingLife.ReliabilityTableId);
         _s.Add(Derive.From(K.ReliabilityFactor, _s[K.Reliability], RatingLife.ReliabilityFactor));
@@ -325,9 +336,10 @@ internal sealed partial class BearingDraft
         ImmutableArray<Quantity> inputs =
             [_s[K.ReliabilityFactor], _s[K.ViscosityRatio], _s[K.Contamination], _s[K.FatigueLimit], _s[K.SetRating], _s[K.BasicLife]];
         var additives = _s[K.ExtremePressure].Truth;
-        _s.Add(FromLoads(K.ModifiedLife, inputs, loads => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, Part(loads, share)))])));
-        _s.Add(Derive.From(
-            K.LifeFactor, _s[K.ModifiedLife], _s[K.BasicLife], _s[K.ReliabilityFactor], (modified, basic, reliability) => modified / (reliability * basic)));
+        _s.Add(FromLoads(K.ModifiedLife, inputs, loads => Math.Min(s_longest, Modified(loads))));
+        _s.Add(FromLoads(K.LifeFactor, inputs, loads => Modified(loads) / (N(K.ReliabilityFactor) * Basic(loads))));
+
+        double Modified(BearingLoads loads) => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, Part(loads, share)))]);
 
         double Part(BearingLoads loads, LoadShare share)
         {

@@ -38,6 +38,9 @@ internal sealed class BearingPlace
 
     public string Duty => Spec.Axial?.Value ?? "floating";
 
+    /// <summary>Its axial duty as a quantity of the bearing.</summary>
+    public Core.Quantity? Seat { get; set; }
+
     /// <summary>The support that it is, once its axial place is known.</summary>
     public BodySupport? Support { get; set; }
 

@@ -9,6 +9,7 @@ public static class BearingQuantities
     private const string Iso281 = "ISO 281:2007";
     private const string Statics = "statics of rigid shafts; each cause by itself, sizes added where directions are not known";
 
+    public static readonly QuantityKind Entry = Words("entry", "Entry in the catalogue");
     public static readonly QuantityKind Kind = Words("bearing_kind", "Kind");
     public static readonly QuantityKind Seat = Words("axial_duty", "Axial duty");
     public static readonly QuantityKind Shaft = Words("on_shaft", "Inner ring sits on");
@@ -134,7 +135,7 @@ public static class BearingQuantities
     public static readonly QuantityKind LeastLoadShare = new()
     {
         Name = "least_load_share", Symbol = "P_min/C", Title = "Least equivalent load over the dynamic rating",
-        Formula = "least P of all shares, in the direction of the lesser torque, over C_s", Symbols = ["C_s"], Source = "common practice, no source",
+        Formula = "least P of all shares, in the direction of the lesser torque, over C_s", Symbols = ["P", "C_s"], Source = "common practice, no source",
     };
 
     public static readonly QuantityKind AxialShare = new()
@@ -151,7 +152,7 @@ public static class BearingQuantities
     public static readonly QuantityKind BasicLife = new()
     {
         Name = "basic_life", Symbol = "L_10h", Title = "Basic rating life", Unit = Units.Hour, Formula = "L_10h = (C_s/P_m)^p·10⁶/(60·n_m), p = 3 balls, 10/3 rollers",
-        Symbols = ["C_s", "P_m"], Source = Iso281, Note = "a life that 90 % of many such bearings reach; no promise for one of them",
+        Symbols = ["C_s", "P_m", "P", "n"], Source = Iso281, Note = "a life that 90 % of many such bearings reach; no promise for one of them; 10⁶ h at most are told",
     };
 
     public static readonly QuantityKind Reliability = new()
@@ -179,7 +180,7 @@ public static class BearingQuantities
     public static readonly QuantityKind ViscosityRatio = new()
     {
         Name = "viscosity_ratio", Symbol = "κ", Title = "Viscosity ratio in the slowest share", Formula = "κ = ν_b/ν_1; ν_1 = 45 000·n^−0.83·D_pw^−0.5 below 1000 1/min, else 4500·(n·D_pw)^−0.5",
-        Symbols = ["ν_b", "D_pw"], Source = Iso281,
+        Symbols = ["ν_b", "D_pw", "n"], Source = Iso281,
     };
 
     public static readonly QuantityKind ExtremePressure = new()
@@ -197,7 +198,7 @@ public static class BearingQuantities
     public static readonly QuantityKind FatigueLimit = new()
     {
         Name = "fatigue_limit", Symbol = "C_u", Title = "Fatigue load limit", Unit = Units.Newton, Formula = "as stated, else C_0s/22 of balls, C_0s/8.2 of rollers",
-        Symbols = ["C_0s"], Source = "ISO 281:2007, annex B, simplified", Certainty = Certainty.Memory,
+        Symbols = ["C_0s", "D_pw"], Source = "ISO 281:2007, annex B, simplified", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind LifeFactor = new()
@@ -209,8 +210,8 @@ public static class BearingQuantities
     public static readonly QuantityKind ModifiedLife = new()
     {
         Name = "modified_life", Symbol = "L_nmh", Title = "Modified rating life", Unit = Units.Hour,
-        Formula = "1/L_nmh = Σ q_i/(a_1·a_ISO,i·L_10h,i), a_ISO from κ_i and e_C·C_u/P_i", Symbols = ["a_1", "κ", "e_C", "C_u", "C_s"], Source = Iso281,
-        Certainty = Certainty.Memory,
+        Formula = "1/L_nmh = Σ q_i/(a_1·a_ISO,i·L_10h,i), a_ISO from κ_i and e_C·C_u/P_i", Symbols = ["a_1", "κ", "e_C", "C_u", "C_s", "L_10h"], Source = Iso281,
+        Certainty = Certainty.Memory, Note = "10⁶ h at most are told",
     };
 
     public static readonly QuantityKind PeakLoad = new()
@@ -349,7 +350,7 @@ public static class BearingQuantities
     public static readonly QuantityKind RacewayPressure = new()
     {
         Name = "raceway_pressure", Symbol = "p_H", Title = "Pressure of the heaviest roller on the shaft at the rated torque", Unit = Units.Megapascal,
-        Formula = "p_H = √(Q·E*/(π·R·L_we)), Q = 5·F_r/Z of one row", Symbols = ["F_r"], Source = "Hertz; Stribeck", Certainty = Certainty.Memory,
+        Formula = "p_H = √(Q·E*/(π·R·L_we)), Q = 5·F_r/Z of one row", Symbols = ["F_r", "d"], Source = "Hertz; Stribeck", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind PeakRacewayPressure = new()
@@ -366,7 +367,7 @@ public static class BearingQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Kind, Seat, Shaft, Housing, InPlanet, Bore, Outside, Width, PitchDiameter, Misfit, DynamicRating, StaticRating, SetRating, SetStaticRating, ComputedRating,
+        Entry, Kind, Seat, Shaft, Housing, InPlanet, Bore, Outside, Width, PitchDiameter, Misfit, DynamicRating, StaticRating, SetRating, SetStaticRating, ComputedRating,
         RatingShare, StaticRatingShare, Hybrid, StaticOfHybrid, RelativeSpeed, OrbitForce, OrbitShare, RadialLoad, AxialLoad, TiltCouple, AxialRatio, EquivalentLoad, LoadShare,
         LoadOverStatic, LeastLoadShare, AxialShare, MeanLoad, BasicLife, Reliability, ReliabilityFactor, Temperature, WorkingViscosity, ViscosityRatio,
         ExtremePressure, Contamination, FatigueLimit, LifeFactor, ModifiedLife, PeakLoad, StaticSafety, StaticSafetyWanted, LimitingShare, ReferenceShare,

@@ -224,12 +224,13 @@ internal sealed class SupportDraft
                 continue;
             var own = _places.Where(place => place.Holds == name || (place.Holds is null && (place.Spec.Shaft.Value == name || place.Spec.Housing.Value == name)))
                 .ToImmutableArray();
-            body.Add(Quantity.Computed(K.BearingCount, own.Length, []));
-            body.Add(Quantity.ComputedText(K.Supports, Held(name, own)));
+            ImmutableArray<Quantity> seats = [.. own.Select(place => place.Seat).OfType<Quantity>()];
+            body.Add(Quantity.Computed(K.BearingCount, own.Length, seats));
+            body.Add(Quantity.ComputedText(K.Supports, Held(name, own), seats));
             if (own.IsEmpty || _train.PlanetSet(name) is not null)
                 continue;
             var pair = own.Any(place => place.Duty == "plus") && own.Any(place => place.Duty == "minus") ? 1 : 0;
-            body.Add(Quantity.Computed(K.LocatingPlaces, own.Count(place => place.Duty == "locating") + pair, []));
+            body.Add(Quantity.Computed(K.LocatingPlaces, own.Count(place => place.Duty == "locating") + pair, seats));
             body.Add(_forces.Of(name).Reasons.Count == 0
                 ? Quantity.Computed(K.AxialForce, _forces.Of(name).AxialTeeth, [])
                 : Quantity.NotEvaluated(K.AxialForce, [], [.. _forces.Of(name).Reasons]));

@@ -21,7 +21,8 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Valid for: turned and ground seats.
     /// </remarks>
     public static double Smoothing(double shaftRoughness, double hubRoughness) =>
-        0.8 * (DynamicLoad.NotNegative(shaftRoughness, "the roughness of the shaft") + DynamicLoad.NotNegative(hubRoughness, "the roughness of the hub"));
+        0.8 * (DynamicLoad.NotNegative(shaftRoughness, "the roughness of the shaft")
+            + DynamicLoad.NotNegative(hubRoughness, "the roughness of the hub"));
 
     /// <summary>Pressure in the joint, MPa.</summary>
     /// <param name="interference">Effective overlap of the diameters, mm: less smoothing, growth at speed and warmth.</param>
@@ -91,7 +92,8 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1, modified shear stress hypothesis; from memory. Von Mises in plane stress allows less about thin hubs, by
     /// √(1 + Q_h⁴/3): judge <see cref="HubStress"/> as well.
     /// </remarks>
-    public double ElasticPressureOfHub(double yield) => Impossible.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
+    public double ElasticPressureOfHub(double yield) =>
+        Impossible.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
 
     /// <summary>Greatest pressure at which the shaft stays elastic, MPa.</summary>
     /// <remarks>
@@ -149,7 +151,8 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1; thermal expansion.<br/>
     /// Valid for: steady expansions; what the steel of the hub stands is to be stated.
     /// </remarks>
-    public double HubTemperature(double interference, double clearance, double hubExpansion, double shaftExpansion, double shaftTemperature = 20) =>
+    public double HubTemperature(
+        double interference, double clearance, double hubExpansion, double shaftExpansion, double shaftTemperature = 20) =>
         20 + Joining(interference, clearance, shaftExpansion, shaftTemperature)
             / (Impossible.Positive(hubExpansion, "the expansion of the hub") * Diameter);
 
@@ -159,13 +162,15 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols, source: as <see cref="HubTemperature"/>.<br/>
     /// Valid for: above −196 °C, where liquid nitrogen boils; expansion falls in the cold.
     /// </remarks>
-    public double ShaftTemperature(double interference, double clearance, double hubExpansion, double shaftExpansion, double hubTemperature = 20)
+    public double ShaftTemperature(
+        double interference, double clearance, double hubExpansion, double shaftExpansion, double hubTemperature = 20)
     {
         var temperature = 20 - Joining(interference, clearance, -hubExpansion, hubTemperature)
             / (Impossible.Positive(shaftExpansion, "the expansion of the shaft") * Diameter);
         return temperature >= -196
             ? temperature
-            : throw Impossible.Because($"no cold joining: the shaft would have to be at {temperature:0} °C, and liquid nitrogen boils at −196 °C; warm the hub");
+            : throw Impossible.Because(
+                $"no cold joining: the shaft would have to be at {temperature:0} °C, and liquid nitrogen boils at −196 °C; warm the hub");
     }
 
     /// <summary>Interference lost at speed because the hub grows more than the shaft, mm.</summary>

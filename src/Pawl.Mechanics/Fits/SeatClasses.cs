@@ -43,7 +43,8 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     /// </remarks>
     public static SeatDuty Duty(double equivalentLoad, double dynamicRating)
     {
-        var share = DynamicLoad.NotNegative(equivalentLoad, "the load on the bearing") / Impossible.Positive(dynamicRating, "the dynamic load rating");
+        var share = DynamicLoad.NotNegative(equivalentLoad, "the load on the bearing")
+            / Impossible.Positive(dynamicRating, "the dynamic load rating");
         return share <= 1.0 / 15 ? SeatDuty.Light : share <= 1.0 / 8 ? SeatDuty.Normal : SeatDuty.Heavy;
     }
 
@@ -71,7 +72,8 @@ public sealed record SeatClasses(string Loosest, string Tightest)
                 return new(row.Loosest, row.Tightest);
         }
 
-        throw Impossible.Because($"the source has no class of a {(part == SeatPart.Shaft ? "shaft" : "housing")} seat of {diameter:0.###} mm for this load");
+        throw Impossible.Because(
+            $"the source has no class of a {(part == SeatPart.Shaft ? "shaft" : "housing")} seat of {diameter:0.###} mm for this load");
     }
 
     private static ImmutableArray<Row> Read()
@@ -87,7 +89,8 @@ public sealed record SeatClasses(string Loosest, string Tightest)
             var duty = rows.NextField();
             SeatDuty? heavy = duty is "any" ? null : Enum.Parse<SeatDuty>(duty, ignoreCase: true);
             var upTo = rows.NextNumber();
-            read.Add(new(part, load, balls, heavy, double.IsNaN(upTo) ? double.PositiveInfinity : upTo, rows.NextField().ToString(), rows.NextField().ToString()));
+            read.Add(new(
+                part, load, balls, heavy, double.IsNaN(upTo) ? double.PositiveInfinity : upTo, rows.NextField().ToString(), rows.NextField().ToString()));
         }
 
         return read.ToImmutable();

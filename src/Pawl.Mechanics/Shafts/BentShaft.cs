@@ -54,18 +54,25 @@ public sealed class BentShaft
                 throw Impossible.Because($"a line load must begin before it ends; it goes from {line.From:0.###} mm to {line.To:0.###} mm");
         }
 
-        var resultants = lines.Select(line => new ShaftLoad((line.From + line.To) / 2, line.X * (line.To - line.From), line.Y * (line.To - line.From)));
+        var resultants = lines.Select(line => new ShaftLoad(
+            (line.From + line.To) / 2, line.X * (line.To - line.From), line.Y * (line.To - line.From)));
         var reactions = ShaftReactions.Of(supports, [.. loads, .. resultants]);
 
-        ShaftLoad[] forces = [.. loads, .. supports.Zip(reactions, (support, reaction) => new ShaftLoad(support.Position, reaction.X, reaction.Y))];
+        ShaftLoad[] forces =
+        [
+            .. loads, .. supports.Zip(reactions, (support, reaction) => new ShaftLoad(support.Position, reaction.X, reaction.Y)),
+        ];
         var ends = Ends(start, segments);
         var places = ends
             .Concat(forces.Select(force => force.Position))
             .Concat(lines.SelectMany(line => new[] { line.From, line.To }))
             .Distinct().Order().ToArray();
         if (places[0] < start || places[^1] > ends[^1])
+        {
+            var astray = places[0] < start ? places[0] : places[^1];
             throw Impossible.Because(
-                $"bearings and loads must lie on the shaft, from {start:0.###} mm to {ends[^1]:0.###} mm; one lies at {(places[0] < start ? places[0] : places[^1]):0.###} mm");
+                $"bearings and loads must lie on the shaft, from {start:0.###} mm to {ends[^1]:0.###} mm; one lies at {astray:0.###} mm");
+        }
 
         var pieces = ImmutableArray.CreateBuilder<Piece>(places.Length - 1);
         var (x, y) = (new Course(0, 0), new Course(0, 0));
@@ -77,7 +84,8 @@ public sealed class BentShaft
                 segment++;
 
             var stiffness = modulus * segments[segment].Section.SecondMoment;
-            var piece = new Piece(from, to, Plane(from, forces, lines, true).By(stiffness), Plane(from, forces, lines, false).By(stiffness), x, y, stiffness);
+            var piece = new Piece(
+                from, to, Plane(from, forces, lines, true).By(stiffness), Plane(from, forces, lines, false).By(stiffness), x, y, stiffness);
             pieces.Add(piece);
             (x, y) = (piece.CourseX(to), piece.CourseY(to));
         }
@@ -182,7 +190,8 @@ public sealed class BentShaft
     private Piece At(double place)
     {
         if (!(place >= _pieces[0].From && place <= _pieces[^1].To))
-            throw Impossible.Because($"the shaft reaches from {_pieces[0].From:0.###} mm to {_pieces[^1].To:0.###} mm; {place:0.###} mm is not on it");
+            throw Impossible.Because(
+                $"the shaft reaches from {_pieces[0].From:0.###} mm to {_pieces[^1].To:0.###} mm; {place:0.###} mm is not on it");
 
         foreach (var piece in _pieces)
         {

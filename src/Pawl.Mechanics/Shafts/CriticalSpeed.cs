@@ -72,7 +72,8 @@ public static class CriticalSpeed
     /// <param name="supports">Its two bearings.</param>
     /// <param name="masses">The masses.</param>
     public static double[][] Influences(
-        double start, IReadOnlyList<ShaftSegment> segments, double modulus, IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftMass> masses) =>
+        double start, IReadOnlyList<ShaftSegment> segments, double modulus,
+        IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftMass> masses) =>
     [
         .. masses.Select(mass =>
         {

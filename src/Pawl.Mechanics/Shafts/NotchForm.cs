@@ -47,7 +47,7 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
         var slender = radius / small;
         if (blunt < 0.03 || small / large > 0.98)
             throw Impossible.Because(
-                $"the source covers radii from 0.03 of the depth and depths from 0.01 of the diameter; here r/t is {blunt:0.###} and d/D is {small / large:0.###}");
+                $"the source covers r/t from 0.03 and d/D up to 0.98; here r/t is {blunt:0.###} and d/D is {small / large:0.###}");
 
         return 1 + 1 / Math.Sqrt(
             a * blunt + 2 * b * slender * (1 + 2 * slender) * (1 + 2 * slender) + c * Math.Pow(blunt, z) * small / large);

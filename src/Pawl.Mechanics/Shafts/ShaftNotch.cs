@@ -96,7 +96,8 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
         var depth = (large - small) / 2;
         DynamicLoad.NotNegative(radius, "the corner radius");
         if (!(width >= 0.2 * depth) || double.IsInfinity(width))
-            throw Impossible.Because($"the source covers grooves at least 0.2 of their depth wide; this one is {width:0.###} mm wide and {depth:0.###} mm deep");
+            throw Impossible.Because(
+                $"the source covers grooves at least 0.2 of their depth wide; this one is {width:0.###} mm wide and {depth:0.###} mm deep");
         if (strength.Steel == ShaftSteel.CaseHardened)
             throw Impossible.Because($"the source has no notch factor of a square groove in a hard case");
 
@@ -184,7 +185,8 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     {
         var (b, t) = (Math.Max(1, bending), Math.Max(1, torsion));
         var forBending = b * ShaftFatigue.NotchSize(b, TestDiameter) / ShaftFatigue.NotchSize(b, diameter);
-        return new(forBending, forBending, t * ShaftFatigue.NotchSize(t, TestDiameter) / ShaftFatigue.NotchSize(t, diameter), 1, CoversRoughness: true);
+        var forTorsion = t * ShaftFatigue.NotchSize(t, TestDiameter) / ShaftFatigue.NotchSize(t, diameter);
+        return new(forBending, forBending, forTorsion, 1, CoversRoughness: true);
     }
 
     private static double Measured(ShaftStrength strength) => strength.Tensile is >= 400 and <= 1200

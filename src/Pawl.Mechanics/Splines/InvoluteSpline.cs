@@ -38,7 +38,9 @@ public sealed record InvoluteSpline
             throw Impossible.Because($"splines of the standards have 6 teeth or more; this one has {teeth}");
 
         var degrees = pressureAngle * 180 / Math.PI;
-        var angle = Math.Abs(degrees - 30) < 1e-6 ? Angle.Of30 : Math.Abs(degrees - 37.5) < 1e-6 ? Angle.Of37 : Math.Abs(degrees - 45) < 1e-6 ? Angle.Of45
+        var angle = Math.Abs(degrees - 30) < 1e-6 ? Angle.Of30
+            : Math.Abs(degrees - 37.5) < 1e-6 ? Angle.Of37
+            : Math.Abs(degrees - 45) < 1e-6 ? Angle.Of45
             : throw Impossible.Because($"splines of the standards have pressure angles of 30°, 37.5° and 45°; this one has {degrees:0.###}°");
         if (root == SplineRoot.Flat && angle != Angle.Of30)
             throw Impossible.Because($"splines of {degrees:0.#}° have fillet roots only");

@@ -65,11 +65,17 @@ public static class SplineFactors
     private static ImmutableArray<double> s_application;
 
     /// <summary>Allowable stresses of a tempered steel by its Brinell hardness.</summary>
-    /// <remarks>Source: as the class; table <c>spline-allowable-stresses</c>. Valid for: 160 HB to 351 HB; between two rows the softer counts.</remarks>
+    /// <remarks>
+    /// Source: as the class; table <c>spline-allowable-stresses</c>.<br/>
+    /// Valid for: 160 HB to 351 HB; between two rows the softer counts.
+    /// </remarks>
     public static SplineAllowables OfTempered(double brinell) => Find(false, brinell, "HB");
 
     /// <summary>Allowable stresses of a steel with hard flanks by their Rockwell hardness.</summary>
-    /// <remarks>Source: as the class; table <c>spline-allowable-stresses</c>. Valid for: 48 HRC to 63 HRC; between two rows the softer counts.</remarks>
+    /// <remarks>
+    /// Source: as the class; table <c>spline-allowable-stresses</c>.<br/>
+    /// Valid for: 48 HRC to 63 HRC; between two rows the softer counts.
+    /// </remarks>
     public static SplineAllowables OfHard(double rockwell) => Find(true, rockwell, "HRC");
 
     /// <summary>Application factor K_a.</summary>

@@ -21,7 +21,8 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// Source: geometry.
     /// </remarks>
     public static double ContactHeight(double externalMajor, double internalMinor, double chamfers = 0) =>
-        Impossible.Positive((externalMajor - internalMinor) / 2 - DynamicLoad.NotNegative(chamfers, "the chamfers"), "the height of the flanks in contact");
+        Impossible.Positive(
+            (externalMajor - internalMinor) / 2 - DynamicLoad.NotNegative(chamfers, "the chamfers"), "the height of the flanks in contact");
 
     /// <summary>Pressure on the flanks, MPa.</summary>
     /// <param name="height">Height h of the flanks in contact, mm.</param>
@@ -120,11 +121,14 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     private double Extent => Impossible.Positive(Length, "the length of the spline");
 
     private static double Share(double share) =>
-        share is > 0 and <= 1 ? share : throw Impossible.Because($"the share of the teeth that carry must lie above 0 and up to 1; it is {share:0.###}");
+        share is > 0 and <= 1
+            ? share
+            : throw Impossible.Because($"the share of the teeth that carry must lie above 0 and up to 1; it is {share:0.###}");
 
     private static void Ring(double major, double outside)
     {
         if (!(major > 0 && outside > major) || double.IsInfinity(outside))
-            throw Impossible.Because($"a sleeve needs a wall about its spline; the spline reaches {major:0.###} mm and the outside is {outside:0.###} mm");
+            throw Impossible.Because(
+                $"a sleeve needs a wall about its spline; the spline reaches {major:0.###} mm and the outside is {outside:0.###} mm");
     }
 }

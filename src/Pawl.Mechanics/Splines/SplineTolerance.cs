@@ -117,7 +117,8 @@ public static class SplineTolerance
         var (total, effect) = (Total(spline, @class), Effect(spline, @class, length));
         return effect < total
             ? (total, effect)
-            : throw Impossible.Because($"class {@class} leaves no tolerance: its deviations make up {effect * 1000:0.#} µm of {total * 1000:0.#} µm");
+            : throw Impossible.Because(
+                $"class {@class} leaves no tolerance: its deviations make up {effect * 1000:0.#} µm of {total * 1000:0.#} µm");
     }
 
     private static double Factor(double length) => 0.45 * Math.Cbrt(length) + 0.001 * length;

@@ -88,7 +88,10 @@ public sealed record Contributor
 
     /// <summary>The size of a share of all parts, mm.</summary>
     /// <remarks>
-    /// <code>the inverse of the distribution: normal m + σ·Φ⁻¹(u);  rectangular m + h·(2u − 1);  triangular m ∓ h·(1 − √(2·min(u, 1 − u)))</code>
+    /// <code>
+    /// the inverse of the distribution: normal m + σ·Φ⁻¹(u);  rectangular m + h·(2u − 1);
+    /// triangular m ∓ h·(1 − √(2·min(u, 1 − u)))
+    /// </code>
     /// Symbols: u share below, from 0 to 1; m middle, h half of the tolerance, σ standard deviation, mm.<br/>
     /// Source: definitions of the distributions.
     /// </remarks>

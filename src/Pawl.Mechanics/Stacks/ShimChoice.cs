@@ -82,7 +82,8 @@ public sealed class ShimChoice
             : new Extent(window.Middle - gaps.Greatest, window.Middle - gaps.Least);
         return range.Greatest >= 0
             ? range
-            : throw Impossible.Because($"no pack can bring the end play into its window: a pack would have to be {range.Greatest:0.####} mm thick");
+            : throw Impossible.Because(
+                $"no pack can bring the end play into its window: a pack would have to be {range.Greatest:0.####} mm thick");
     }
 
     /// <summary>Gaps that no pack brings into the window, mm; empty where every assembly can be shimmed.</summary>

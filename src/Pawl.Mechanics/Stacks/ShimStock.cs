@@ -15,7 +15,8 @@ public sealed record ShimStock
         Tolerance = DynamicLoad.NotNegative(tolerance, "the tolerance of a shim");
         Available = available >= 0 ? available : throw Impossible.Because($"the number of shims must not be below zero; it is {available}");
         if (tolerance >= thickness)
-            throw Impossible.Because($"the tolerance of a shim must be below its thickness; they are {tolerance:0.####} mm and {thickness:0.####} mm");
+            throw Impossible.Because(
+                $"the tolerance of a shim must be below its thickness; they are {tolerance:0.####} mm and {thickness:0.####} mm");
     }
 
     public double Thickness { get; }

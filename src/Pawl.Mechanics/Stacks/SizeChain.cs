@@ -115,7 +115,8 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     public double Capability(Extent window, double warmth = 0)
     {
         var middle = Middle + warmth;
-        return Math.Min(window.Greatest - middle, middle - window.Least) / (3 * Impossible.Positive(StandardDeviation, "the standard deviation of the gap"));
+        return Math.Min(window.Greatest - middle, middle - window.Least)
+            / (3 * Impossible.Positive(StandardDeviation, "the standard deviation of the gap"));
     }
 
     private double Sum(Func<Contributor, double> part)

@@ -43,6 +43,9 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["mesh_powers"] = List(Subjects("mesh"), s => Columns(
             s, "rolling_power", "efficiency", "tangential_force", "pitch_line_speed", "mesh_frequency")),
         ["strength"] = List(Subjects("mesh"), Strength),
+        ["bearings"] = List(Subjects("bearing"), s => Columns(
+            s, "relative_speed", "radial_load", "axial_load", "equivalent_load", "viscosity_ratio", "basic_life", "modified_life", "static_safety",
+            "operating_clearance")),
         ["inspection"] = List(Subjects("gear"), Inspection),
         ["sheets"] = Sheets(),
         ["inputs"] = Inputs(),

@@ -40,6 +40,13 @@ public class SeatClassesTests
             return seat.Part == SeatPart.Shaft ? change >= 0 : change <= 0;
         }, iter: 2000);
 
+    // An unbalance beside a fixed load: some part of it goes round, so an inner ring sits as under a rotating load.
+    [Fact]
+    public void A_wandering_load_seats_an_inner_ring_as_a_rotating_one() =>
+        s_seat.Sample(seat =>
+            SeatClasses.For(SeatPart.Shaft, LoadOnRing.Indeterminate, seat.Kind, seat.Duty, seat.Size)
+                == SeatClasses.For(SeatPart.Shaft, LoadOnRing.Rotating, seat.Kind, seat.Duty, seat.Size));
+
     [Fact]
     public void Duty_parts_at_a_fifteenth_and_an_eighth()
     {
