@@ -1,9 +1,12 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
+using Pawl.Analysis.Shafts;
+using Pawl.Analysis.Splines;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -41,7 +44,10 @@ public static class GearboxAnalyser
             PartFeatureDraft.AddAll(draft, gear, subject);
         }
 
-        BearingDraft.AddAll(draft, spec.Train, train, bodies);
+        var held = BearingDraft.AddAll(draft, spec.Train, train, bodies);
+        ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
+        SplineDraft.AddAll(draft, train, bodies);
+        InterfaceDraft.AddAll(draft, train, bodies);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);

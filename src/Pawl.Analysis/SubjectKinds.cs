@@ -1,9 +1,12 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
+using Pawl.Analysis.Shafts;
+using Pawl.Analysis.Splines;
 using Pawl.Analysis.Trains;
 
 namespace Pawl.Analysis;
@@ -59,6 +62,26 @@ public static class SubjectKinds
             .With("shaft", () => Body)
             .With("housing", () => Body);
 
+    public static readonly SubjectKind Shaft =
+        new SubjectKind("shaft", "Shaft", "Shafts", ShaftQuantities.All)
+            .With("train", () => Train)
+            .With("body", () => Body);
+
+    public static readonly SubjectKind ShaftSection =
+        new SubjectKind("shaft_section", "Section of a shaft", "Shafts", ShaftSectionQuantities.All)
+            .With("train", () => Train)
+            .With("shaft", () => Shaft);
+
+    public static readonly SubjectKind Spline =
+        new SubjectKind("spline", "Spline", "Splines", SplineQuantities.All)
+            .With("train", () => Train)
+            .With("body", () => Body);
+
+    public static readonly SubjectKind Interface =
+        new SubjectKind("interface", "Interface pairing", "Interfaces", InterfaceQuantities.All)
+            .With("train", () => Train)
+            .With("body", () => Body);
+
     public static readonly SubjectKind Lubrication =
         new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
 
@@ -73,7 +96,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)
