@@ -11,7 +11,8 @@ public class ShippedSpecsTests
 {
     private static readonly string Root = FindRoot();
 
-    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
+    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
+        adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
     private static readonly RuleSet Shipped = RulePacks.Shipped.Rules!;
 
@@ -44,6 +45,9 @@ public class ShippedSpecsTests
     [InlineData("beck-90-mixed-oils", "lubrication/base-oil-change")]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed")]
     [InlineData("tarn-120-two-locating", "bearing/locating-places")]
+    [InlineData("tarn-120-grooved-shaft", "shaft/fatigue-safety")]
+    [InlineData("tarn-180-thin-coupler", "spline/hub-yield")]
+    [InlineData("tarn-180-wrong-adapter", "interface/screws interface/spline")]
     public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
     {
         var failing = Failing($"specs/faulty/{name}.yaml");
@@ -68,6 +72,9 @@ public class ShippedSpecsTests
     [InlineData("tarn-180-fast-lip", "seal/lip-speed", 8)]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed", 8)]
     [InlineData("tarn-120-two-locating", "bearing/locating-places", 8)]
+    [InlineData("tarn-120-grooved-shaft", "shaft/fatigue-safety", 11)]
+    [InlineData("tarn-180-thin-coupler", "spline/hub-yield", 9)]
+    [InlineData("tarn-180-wrong-adapter", "interface/spline", 11)]
     public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
     {
         var file = $"specs/faulty/{name}.yaml";
