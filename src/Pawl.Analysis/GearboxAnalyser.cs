@@ -1,5 +1,6 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Lubrication;
@@ -7,6 +8,7 @@ using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Splines;
+using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -27,6 +29,7 @@ public static class GearboxAnalyser
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             subject.Add(TrainDraft.OilTemperature(draft));
+            FitsAndStacks(draft, null, subject, ImmutableDictionary<string, Subject>.Empty);
             ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
         }
@@ -48,11 +51,20 @@ public static class GearboxAnalyser
         ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
         SplineDraft.AddAll(draft, train, bodies);
         InterfaceDraft.AddAll(draft, train, bodies);
+        FitsAndStacks(draft, train, subject, bodies);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
         lubrication?.Balance(seals);
         return Finish(draft, train.Topology);
+    }
+
+    private static void FitsAndStacks(Draft draft, TrainDraft? train, Subject subject, IReadOnlyDictionary<string, Subject> bodies)
+    {
+        var parts = new Parts(draft, train);
+        FitDraft.AddAll(parts, subject, bodies);
+        CentringDraft.AddAll(draft, subject);
+        StackDraft.AddAll(parts, subject);
     }
 
     private static GearboxAnalysis Finish(Draft draft, string topology) => new()

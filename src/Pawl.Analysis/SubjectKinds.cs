@@ -1,5 +1,6 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Lubrication;
@@ -7,6 +8,7 @@ using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Splines;
+using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 
 namespace Pawl.Analysis;
@@ -82,6 +84,18 @@ public static class SubjectKinds
             .With("train", () => Train)
             .With("body", () => Body);
 
+    public static readonly SubjectKind Fit =
+        new SubjectKind("fit", "Fit", "Fits", FitQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind Centring =
+        new SubjectKind("centring", "Centring of one part by another", "Fits", CentringQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind Stack =
+        new SubjectKind("stack", "Stack of sizes", "Stacks", StackQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind Contributor =
+        new SubjectKind("contributor", "Size in a stack", "Stacks", ContributorQuantities.All).With("stack", () => Stack);
+
     public static readonly SubjectKind Lubrication =
         new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
 
@@ -96,7 +110,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

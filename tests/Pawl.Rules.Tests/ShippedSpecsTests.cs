@@ -31,7 +31,7 @@ public class ShippedSpecsTests
     [Theory]
     [InlineData("tarn-180-wrong-sun", "mesh/backlash-min mesh/backlash-wanted mesh/equal-spacing mesh/form-interference mesh/tip-collision train/ratio-agrees")]
     [InlineData("tarn-180-two-plane-clash", "mesh/passing-collision")]
-    [InlineData("tarn-120-ring-clash", "bearing/inner-fit bearing/least-clearance mesh/backlash-min mesh/backlash-wanted mesh/involute-interference")]
+    [InlineData("tarn-120-ring-clash", "bearing/inner-fit bearing/least-clearance fit/centring fit/overlap-in-service fit/slip mesh/backlash-min mesh/backlash-wanted mesh/involute-interference")]
     [InlineData("beck-90-wrong-marks", "mesh/base-circle mesh/coaxial mesh/equal-spacing mesh/timing-marks-radial train/output-lash train/ratio-agrees")]
     [InlineData("tarn-180-thin-case", "material/case-min")]
     [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel")]
@@ -48,6 +48,11 @@ public class ShippedSpecsTests
     [InlineData("tarn-120-grooved-shaft", "shaft/fatigue-safety")]
     [InlineData("tarn-180-thin-coupler", "spline/hub-yield")]
     [InlineData("tarn-180-wrong-adapter", "interface/screws interface/spline")]
+    [InlineData("tarn-120-loose-pins", "fit/overlap-in-service fit/slip")]
+    [InlineData("beck-90-jamming-slide", "fit/function fit/least-clearance")]
+    [InlineData("beck-90-cold-preload", "stack/no-preload-cold")]
+    [InlineData("tarn-180-fast-warm-up", "stack/no-preload-warm-up")]
+    [InlineData("tarn-120-coarse-shims", "stack/shims-cover")]
     public void A_faulty_sibling_breaks_the_rules_it_was_made_to_break(string name, string rules)
     {
         var failing = Failing($"specs/faulty/{name}.yaml");
@@ -75,6 +80,11 @@ public class ShippedSpecsTests
     [InlineData("tarn-120-grooved-shaft", "shaft/fatigue-safety", 11)]
     [InlineData("tarn-180-thin-coupler", "spline/hub-yield", 9)]
     [InlineData("tarn-180-wrong-adapter", "interface/spline", 11)]
+    [InlineData("tarn-120-loose-pins", "fit/overlap-in-service", 7)]
+    [InlineData("beck-90-jamming-slide", "fit/function", 7)]
+    [InlineData("beck-90-cold-preload", "stack/no-preload-cold", 11)]
+    [InlineData("tarn-180-fast-warm-up", "stack/no-preload-warm-up", 9)]
+    [InlineData("tarn-120-coarse-shims", "stack/shims-cover", 10)]
     public void A_failure_points_into_the_faulty_file(string name, string rule, int line)
     {
         var file = $"specs/faulty/{name}.yaml";

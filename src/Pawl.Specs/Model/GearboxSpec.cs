@@ -64,6 +64,18 @@ public sealed record GearboxSpec
     [Display(Name = "Lip seals", Description = "Radial lip seals by name.")]
     public Named<LipSealSpec> LipSeals { get; init; } = Named<LipSealSpec>.Empty;
 
+    [Display(Name = "Fits", Description = "Holes and the shafts in them, by name.")]
+    public Named<FitSpec> Fits { get; init; } = Named<FitSpec>.Empty;
+
+    [Display(Name = "Centring", Description = "Chains of fits, dowels, bearings and run-outs that keep one part true to another, by name.")]
+    public Named<CentringSpec> Centring { get; init; } = Named<CentringSpec>.Empty;
+
+    [Display(Name = "Stacks", Description = "Chains of sizes that end in a gap, by name.")]
+    public Named<StackSpec> Stacks { get; init; } = Named<StackSpec>.Empty;
+
+    [Display(Name = "Shims", Description = "Lists of shims at hand, by name.")]
+    public Named<ShimListSpec> Shims { get; init; } = Named<ShimListSpec>.Empty;
+
     [Display(Name = "Lubrication", Description = "How the gearbox is lubricated and cooled.")]
     public LubricationSpec? Lubrication { get; init; }
 

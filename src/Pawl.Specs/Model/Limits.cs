@@ -66,6 +66,17 @@ public static class Limits
     public const int GreatestAccuracyGrade = 12;
     public const double LeastLoadFactor = 1;
     public const double GreatestLoadFactor = 10;
+    public const int LeastSeed = 0;
+    public const int GreatestSeed = int.MaxValue;
+    public const int FewestDraws = 1000;
+    public const int MostDraws = 1_000_000;
+    public const double LeastCoefficient = -20;
+    public const double GreatestCoefficient = 20;
+    public const double LeastCapability = 0.1;
+    public const double GreatestCapability = 10;
+    public const int FewestShims = 0;
+    public const int MostShims = 8;
+    public const int MostShimsAtHand = 1000;
     public const double LeastSafety = 0.1;
     public const double GreatestSafety = 20;
 

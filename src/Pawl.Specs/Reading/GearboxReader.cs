@@ -29,6 +29,10 @@ internal static class GearboxReader
         var interfaces = reader.Named("interfaces", (name, map) => InterfaceReader.Read(name, map, catalogue, train));
         var oRings = reader.Named("o_rings", ORingReader.Read);
         var lipSeals = reader.Named("lip_seals", (name, map) => LipSealReader.Read(name, map, train));
+        var fits = reader.Named("fits", (name, map) => FitReader.Read(name, map, catalogue, train));
+        var centring = reader.Named("centring", (name, map) => CentringReader.Read(name, map, reader.HasErrors ? default : fits, bearings, train));
+        var shims = reader.Named("shims", StackReader.ShimList);
+        var stacks = reader.Named("stacks", (name, map) => StackReader.Read(name, map, catalogue, train, reader.HasErrors ? default : shims));
         var lubrication = reader.Map("lubrication") is { } lubricationMap ? LubricationReader.Read(lubricationMap, catalogue) : null;
         var concessions = reader.Items("concessions", Concession);
         reader.Finish();
@@ -54,6 +58,10 @@ internal static class GearboxReader
                 Interfaces = new(interfaces, each => each.Name.Value),
                 ORings = new(oRings, ring => ring.Name.Value),
                 LipSeals = new(lipSeals, seal => seal.Name.Value),
+                Fits = new(fits, fit => fit.Name.Value),
+                Centring = new(centring, chain => chain.Name.Value),
+                Stacks = new(stacks, stack => stack.Name.Value),
+                Shims = new(shims, list => list.Name.Value),
                 Lubrication = lubrication,
                 Concessions = concessions,
             };

@@ -111,12 +111,15 @@ public static class DiagnosticCatalogue
         new(DiagnosticCodes.NoCase, "A case depth without a case", "Normalising, through hardening and precipitation hardening make no layer, so it has no depth.", "Leave it out, or state the treatment that makes the case.", "{treatment: through-hardened, case_depth: 0.4 mm}"),
         new(DiagnosticCodes.NotInCatalogue, "Not in a catalogue", "Neither a catalogue of the project nor the steels that ship inside hold this id, or no adapter file of the project declares this adapter.", "Take the suggestion, or add an entry to a catalogue file, or a file for the adapter.", "material: carburized-9310"),
         new(DiagnosticCodes.OneWay, "A reverse torque of a drive that turns one way", "The duty says that the drive turns one way only, and states a torque for the other.", "Write direction: both, or leave the reverse torque out.", "{direction: one, reverse_torque: 120 N·m}"),
+        new(DiagnosticCodes.OpenChain, "A chain that does not close", "The sizes of a stack do not lead from one face of its gap to the other, or the links of a centring not from its first part to its last: one is missing, one too many, or one leads elsewhere.", "Add the missing one, or correct its ends.", "from: shoulder, and no other size that ends at the shoulder"),
         new(DiagnosticCodes.SelfCarried, "A body that carries itself", "The carrier of a planet set, or the housing of a bearing or seal, is another body.", "Name the other body.", "planets: {planet: {carrier: planet, count: 3}}"),
         new(DiagnosticCodes.SelfMesh, "A gear that meshes with itself", "A mesh joins two gears.", "Name the other gear.", "gears: [sun, sun]"),
         new(DiagnosticCodes.SpectrumSum, "Shares that do not add up to 100 %", "The load spectrum covers the whole service life.", "Correct the shares.", "spectrum: [{share: 20 %, …}, {share: 70 %, …}]"),
         new(DiagnosticCodes.TemperatureOrder, "Temperatures out of order", "The coldest oil is no warmer than the running oil, and that no warmer than the hottest.", "Exchange them.", "oil: {coldest: 20 °C, running: 10 °C}"),
         new(DiagnosticCodes.UnknownBody, "An unknown body", "The gear sits on a body that the train does not speak of: not input, output, fixed, carrier, planet set or declared body.", "Take the suggestion, or declare the body under bodies.", "on: inptu_shaft"),
         new(DiagnosticCodes.UnknownGear, "An unknown gear", "The mesh names a gear that is not declared.", "Take the suggestion, or declare the gear.", "gears: [sun, planett]"),
+        new(DiagnosticCodes.UnknownName, "An unknown name", "A fit, a bearing, a mesh or a list of shims is named that the spec does not declare.", "Take the suggestion, or declare it.", "links: [{fit: regster}]"),
+        new(DiagnosticCodes.WrongSign, "A sign against the faces", "The coefficient of a size says that it opens the gap, and its faces say that it closes it, or the other way round.", "Leave the coefficient out, or exchange the faces.", "{from: a, to: b, coefficient: -1}"),
     ];
 
     private static DiagnosticEntry[] Files() =>

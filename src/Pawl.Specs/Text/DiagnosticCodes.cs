@@ -50,12 +50,15 @@ public static class DiagnosticCodes
     public const string NoCase = "spec/no-case";
     public const string NotInCatalogue = "spec/not-in-catalogue";
     public const string OneWay = "spec/one-way";
+    public const string OpenChain = "spec/open-chain";
     public const string SelfCarried = "spec/self-carried";
     public const string SelfMesh = "spec/self-mesh";
     public const string SpectrumSum = "spec/spectrum-sum";
     public const string TemperatureOrder = "spec/temperature-order";
     public const string UnknownBody = "spec/unknown-body";
     public const string UnknownGear = "spec/unknown-gear";
+    public const string UnknownName = "spec/unknown-name";
+    public const string WrongSign = "spec/wrong-sign";
 
     // Files.
     public const string CatalogueOverride = "spec/catalogue-override";

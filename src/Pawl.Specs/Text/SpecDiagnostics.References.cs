@@ -33,6 +33,11 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.SelfCarried, span, $"{path}: `{body}` cannot be the shaft and the housing of a seal.",
             "Name the body that holds the seal.");
 
+    public static Diagnostic SelfFitted(SourceSpan span, string path, string part) =>
+        Error(
+            DiagnosticCodes.SelfCarried, span, $"{path}: `{part}` cannot be the hole and the shaft of a fit.",
+            "Name the other part.");
+
     public static Diagnostic NoCase(SourceSpan span, string path, string treatment) =>
         Error(
             DiagnosticCodes.NoCase, span, $"{path}: a {treatment} gear has no case.",
@@ -63,6 +68,19 @@ internal static partial class SpecDiagnostics
         Error(
             DiagnosticCodes.NotInCatalogue, span, $"{path}: no adapter file declares `{Short(name)}`.",
             nearest is not null ? $"Did you mean `{nearest}`?" : "Add its file, and name that file in `pawl.yaml` under `adapters`.");
+
+    public static Diagnostic UnknownName(SourceSpan span, string path, string kind, string found, string? nearest) =>
+        Error(
+            DiagnosticCodes.UnknownName, span, $"{path}: the spec declares no {kind} `{Short(found)}`.",
+            nearest is not null ? $"Did you mean `{nearest}`?" : null);
+
+    public static Diagnostic OpenChain(SourceSpan span, string path, string message, string hint) =>
+        Error(DiagnosticCodes.OpenChain, span, $"{path}: {message}", hint);
+
+    public static Diagnostic WrongSign(SourceSpan span, string path, string found, bool opens) =>
+        Error(
+            DiagnosticCodes.WrongSign, span, $"{path} is `{Short(found)}`, but by its faces this size {(opens ? "opens" : "closes")} the gap.",
+            "Leave the coefficient out, or exchange `from` and `to`: `from` is the lower face along the axis.");
 
     public static Diagnostic ExclusiveKeys(SourceSpan span, string path, string first, string second) =>
         Error(DiagnosticCodes.ExclusiveKeys, span, $"{path} states both `{first}` and `{second}`, which say the same.", "Keep one of them.");

@@ -110,6 +110,16 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.MalformedTolerance, span, $"{path} is one part's dimension, but `{Short(found)}` is a fit of two.",
             "Give one tolerance class: a capital letter for a hole, a small one for a shaft.");
 
+    public static Diagnostic NotAFit(SourceSpan span, string path, string found) =>
+        Error(
+            DiagnosticCodes.MalformedTolerance, span, $"{path} is the size of two parts, but `{Short(found)}` tells the tolerance of one or none.",
+            "Write the classes of both, as 25 mm H7/g6, or state `hole` and `shaft` apart.");
+
+    public static Diagnostic WrongPart(SourceSpan span, string path, string found, string part, string letters) =>
+        Error(
+            DiagnosticCodes.MalformedTolerance, span, $"{path} is {part}, but `{Short(found)}` has the class of the other part.",
+            $"The class of {part} has {letters} letters.");
+
     /// <summary>What stands there, for a message: <c>a list of 2</c>, <c>`text`</c>.</summary>
     public static string Describe(YamlNode node) => node switch
     {
