@@ -35,7 +35,7 @@ public class ShippedSpecsTests
     [InlineData("beck-90-wrong-marks", "mesh/base-circle mesh/coaxial mesh/equal-spacing mesh/timing-marks-radial train/output-lash train/ratio-agrees")]
     [InlineData("tarn-180-thin-case", "material/case-min")]
     [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel")]
-    [InlineData("tarn-120-overload", "bearing/basic-life rating/bending-safety rating/contact-safety")]
+    [InlineData("tarn-120-overload", "bearing/basic-life interface/torque rating/bending-safety rating/contact-safety")]
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened rating/contact-safety rating/peak-contact")]
     [InlineData("tarn-120-starved-ring", "seal/squeeze-static")]
     [InlineData("beck-90-overfilled-gland", "seal/gland-fill")]

@@ -5,7 +5,9 @@ using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Shafts;
 using Pawl.Specs.Model;
 using B = Pawl.Analysis.Trains.BodyQuantities;
+using D = Pawl.Analysis.Rating.DutyQuantities;
 using K = Pawl.Analysis.Shafts.ShaftQuantities;
+using T = Pawl.Analysis.Trains.TrainQuantities;
 
 namespace Pawl.Analysis.Shafts;
 
@@ -67,6 +69,9 @@ internal sealed class ShaftDraft
         }
     }
 
+    /// <summary>What bends it.</summary>
+    public ImmutableArray<Quantity> Loads => [Subject[K.Body], Train.Subject[T.InputTorque], Train.Subject[D.ApplicationFactor]];
+
     public string Key(string key) => $"shafts.{Spec.Name.Value}.{key}";
 
     /// <summary>The greatest of a value over all states of the duty, in both directions of drive.</summary>
@@ -89,7 +94,7 @@ internal sealed class ShaftDraft
             s.Add(_draft.Amount(K.HeatTreatedDiameter, treated, ""));
         s.Add(s.Find(K.HeatTreatedDiameter) is { } diameter
             ? Quantity.Compute(K.Technological, [diameter], v => ShaftFatigue.Technological(SteelOf(), v[0]))
-            : Quantity.Compute(K.Technological, [], _ => 1));
+            : _draft.Assumed(K.Technological, 1, "1: the strengths are those of the part"));
         s.Add(_draft.Number(K.StaticWanted, Spec.StaticSafety, 1.5, "1.5, common practice, no source"));
         s.Add(_draft.Number(K.FatigueWanted, Spec.FatigueSafety, 1.5, "1.5, common practice, no source; the least of DIN 743 is 1.2"));
         s.Add(_body.Find(B.Torque) is { } torque
@@ -135,7 +140,7 @@ internal sealed class ShaftDraft
     private void Slopes()
     {
         var bearings = _held?.Holding(Spec.Body.Value) ?? [];
-        Subject.Add(Bent(K.BearingSlope, [], () => bearings.Max(place => SlopeAt(place.Support!.Position))));
+        Subject.Add(Bent(K.BearingSlope, Loads, () => bearings.Max(place => SlopeAt(place.Support!.Position))));
         if (bearings.Any(place => place.Type is not null))
         {
             _draft.Uses(SlopeLimits.TableId);
@@ -146,8 +151,8 @@ internal sealed class ShaftDraft
         ImmutableArray<double> gears = [.. Train.Gears.Where(gear => gear.Spec.On.Value == Spec.Body.Value).Select(TrainForces.PlaceOf).OfType<Quantity>().Select(place => place.Value.Nominal)];
         if (gears.IsEmpty)
             return;
-        Subject.Add(Bent(K.GearSlope, [], () => gears.Max(SlopeAt)));
-        Subject.Add(Bent(K.GearDeflection, [], () => gears.Max(place => Greatest((torque, speed) => Bending!.Deflection(place, torque, speed)))));
+        Subject.Add(Bent(K.GearSlope, Loads, () => gears.Max(SlopeAt)));
+        Subject.Add(Bent(K.GearDeflection, Loads, () => gears.Max(place => Greatest((torque, speed) => Bending!.Deflection(place, torque, speed)))));
 
         double SlopeAt(double place) => Greatest((torque, speed) => Bending!.Slope(place, torque, speed));
     }

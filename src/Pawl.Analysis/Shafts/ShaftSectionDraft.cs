@@ -49,15 +49,15 @@ internal sealed class ShaftSectionDraft
     private void Add()
     {
         _s.Add(_draft.Dimension(K.Outside, _spec.Outside, ""));
-        _s.Add(_spec.Bore is null ? Quantity.Computed(K.Bore, 0, []) : _draft.Dimension(K.Bore, _spec.Bore, ""));
+        _s.Add(_spec.Bore is null ? _draft.Assumed(K.Bore, 0, "0: a solid section") : _draft.Dimension(K.Bore, _spec.Bore, ""));
         if (_spec.Bore is not null)
             _s.Add(Derive.From(K.Wall, _s[K.Outside], _s[K.Bore], (outside, bore) => (outside - bore) / (2 * outside)));
         _s.Add(_draft.Amount(K.Roughness, _spec.Roughness, Key("roughness")));
         _s.Add(Draft.Text(K.Notch, Notch?.Kind, "none", "none, for none is stated"));
         var carries = _spec.CarriesTorque is not { Value: false };
-        _s.Add(carries ? Derive.From(K.Torque, _shaft.Subject[S.Torque], torque => torque) : Quantity.Computed(K.Torque, 0, []));
+        _s.Add(Derive.From(K.Torque, _shaft.Subject[S.Torque], torque => carries ? torque : 0));
         var train = _shaft.Train.Subject;
-        _s.Add(_shaft.Bent(K.Moment, [], () => Moment((place) => _shaft.Greatest((torque, speed) => _shaft.Bending!.Moment(place, torque, speed)))));
+        _s.Add(_shaft.Bent(K.Moment, _shaft.Loads, () => Moment(place => _shaft.Greatest((torque, speed) => _shaft.Bending!.Moment(place, torque, speed)))));
         _s.Add(Peak(train[D.PeakTorque]));
         Stresses(train[D.ApplicationFactor]);
         Factors();
@@ -143,6 +143,10 @@ internal sealed class ShaftSectionDraft
     private double Needed(Specs.Text.Stated<Pawl.Quantities.Amount>? value, string key) =>
         value?.Value.Coherent ?? throw new ArgumentOutOfRangeException(null, $"{Key($"notch.{key}")} is not stated");
 
+    /// <summary>A number that the notch governs: findings point there.</summary>
+    private Quantity AtNotch(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula) =>
+        Quantity.Compute(kind, [_s[K.Notch], .. inputs], v => formula(v[1..]));
+
     private void Safeties(Subject train)
     {
         // What neither torque nor moment loads has no safety to speak of.
@@ -151,7 +155,7 @@ internal sealed class ShaftSectionDraft
 
         var (outside, bore) = (_s[K.Outside], _s[K.Bore]);
         var (teeth, lasting) = (_shaft.AxialTeeth, _shaft.AxialLasting);
-        _s.Add(Quantity.Compute(
+        _s.Add(AtNotch(
             K.StaticSafety, [outside, bore, _shaft.Subject[S.Yield], _s[K.PeakMoment], _s[K.Torque], train[D.PeakTorque], _shaft.Subject[S.Technological], _shaft.Subject[S.Tensile], train[T.InputTorque]],
             v =>
             {
@@ -167,7 +171,7 @@ internal sealed class ShaftSectionDraft
         }
 
         var (swing, mean) = Torques();
-        _s.Add(Quantity.Compute(
+        _s.Add(AtNotch(
             K.FatigueSafety,
             [outside, bore, _shaft.Subject[S.Tensile], _s[K.Moment], _s[K.Torque], train[D.ApplicationFactor], _s[K.Roughness], _shaft.Subject[S.Technological], _shaft.Subject[S.Yield]],
             v =>

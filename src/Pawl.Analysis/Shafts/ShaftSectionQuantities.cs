@@ -55,7 +55,7 @@ public static class ShaftSectionQuantities
     public static readonly QuantityKind TorsionStress = new()
     {
         Name = "torsion_stress", Symbol = "τ_ta", Title = "Nominal torsion stress, swing", Unit = Units.Megapascal,
-        Formula = "K_A·T·(1 + T_rev/T_in)/2/(2·W): from the torque ahead to that in the other direction, or to none", Symbols = ["d", "d_i", "T"],
+        Formula = "K_A·T·(1 + T_rev/T_in)/2/(2·W): from the torque ahead to that in the other direction, or to none", Symbols = ["d", "d_i", "T", "K_A"],
         Source = "strength of materials", Note = Start,
     };
 
@@ -72,7 +72,7 @@ public static class ShaftSectionQuantities
     public static readonly QuantityKind StaticSafety = new()
     {
         Name = "static_safety", Symbol = "S_F", Title = "Safety against yield at the peak torque",
-        Formula = "1/√((σ_zd/σ_zdFK + σ_b/σ_bFK)² + (τ_t/τ_tFK)²)", Symbols = ["d", "d_i", "σ_S", "M_peak", "T", "T_peak", "K_1"], Source = Din743, Certainty = Certainty.Memory,
+        Formula = "1/√((σ_zd/σ_zdFK + σ_b/σ_bFK)² + (τ_t/τ_tFK)²)", Symbols = ["notch", "d", "d_i", "σ_S", "M_peak", "T", "T_peak", "K_1", "σ_B", "T_in"], Source = Din743, Certainty = Certainty.Memory,
         Note = "the least at every corner of the tolerances; the moment at nominal",
     };
 
@@ -80,7 +80,7 @@ public static class ShaftSectionQuantities
     {
         Name = "fatigue_safety", Symbol = "S_D", Title = "Safety against fatigue",
         Formula = "1/√((σ_zda/σ_zdADK + σ_ba/σ_bADK)² + (τ_ta/τ_tADK)²), mean and swing growing together",
-        Symbols = ["d", "d_i", "σ_B", "M", "T", "K_A", "Rz", "K_1"], Source = Din743, Certainty = Certainty.Memory, Note = Start,
+        Symbols = ["notch", "d", "d_i", "σ_B", "M", "T", "K_A", "Rz", "K_1", "σ_S"], Source = Din743, Certainty = Certainty.Memory, Note = Start,
     };
 
     public static readonly ImmutableArray<QuantityKind> All =

@@ -225,7 +225,7 @@ internal sealed class SplineDraft
             var softer = new SplineAllowables(
                 Math.Min(shaft.Shear, hub.Shear), Math.Min(shaft.StraightPressure, hub.StraightPressure),
                 Math.Min(shaft.CrownedPressure, hub.CrownedPressure), Math.Min(shaft.Tension, hub.Tension));
-            return Quantity.Compute(kind, inputs, v => formula(v.ToArray(), softer));
+            return Quantity.Compute(kind, all, v => formula(v.ToArray(), softer));
         }
         catch (ArgumentOutOfRangeException outside)
         {

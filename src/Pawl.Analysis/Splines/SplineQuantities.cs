@@ -83,8 +83,8 @@ public static class SplineQuantities
         Name = "wear_factor", Symbol = "L_w", Title = "Life factor of wear of flanks that rock", Formula = "of the turns", Symbols = ["N_t"], Source = Dudley, Certainty = Certainty.Memory,
     };
 
-    public static readonly QuantityKind ShaftHardness = new() { Name = "shaft_hardness", Title = "Hardness of the shaft's flanks", Unit = Units.Vickers, Certainty = Certainty.Declared };
-    public static readonly QuantityKind HubHardness = new() { Name = "hub_hardness", Title = "Hardness of the hub's flanks", Unit = Units.Vickers, Certainty = Certainty.Declared };
+    public static readonly QuantityKind ShaftHardness = new() { Name = "shaft_hardness", Symbol = "H_s", Title = "Hardness of the shaft's flanks", Unit = Units.Vickers, Certainty = Certainty.Declared };
+    public static readonly QuantityKind HubHardness = new() { Name = "hub_hardness", Symbol = "H_h", Title = "Hardness of the hub's flanks", Unit = Units.Vickers, Certainty = Certainty.Declared };
     public static readonly QuantityKind ShaftYield = Strength("shaft_yield", "σ_S", "Yield strength of the shaft's core");
     public static readonly QuantityKind HubYield = Strength("hub_yield", "σ_S,h", "Yield strength of the hub");
     public static readonly QuantityKind HubOutside = Stated("hub_outside", "D_o", "Outside diameter of the hub");
@@ -97,29 +97,29 @@ public static class SplineQuantities
         Name = "speed", Symbol = "n", Title = "Greatest speed", Unit = Units.RevolutionPerMinute, Formula = "|n| of the body in the fastest share of the duty", Symbols = ["n"], Source = "speeds of the train", Scale = Math.PI / 30,
     };
 
-    public static readonly QuantityKind Pressure = Stress("flank_pressure", "p", "Pressure on the flanks, with K_A and K_m", "2·T/(D·z·L·h)·K_A·K_m", ["T", "D", "z", "L", "h", "K_A", "K_m"]);
-    public static readonly QuantityKind Shear = Stress("tooth_shear", "τ", "Shear of the teeth, with K_A and K_m", "4·T/(D·z·L·S)·K_A·K_m: half the teeth carry", ["T", "D", "z", "L", "S", "K_A", "K_m"]);
-    public static readonly QuantityKind Torsion = Stress("root_torsion", "τ_r", "Torsion under the roots of the shaft, with K_A", "16·T·D_IE/(π·(D_IE⁴ − d_h⁴))·K_A", ["T", "D_IE", "d_h", "K_A"]);
+    public static readonly QuantityKind Pressure = Stress("flank_pressure", "p", "Pressure on the flanks, with K_A and K_m", "2·T/(D·z·L·h)·K_A·K_m", ["L", "T", "D", "h", "K_A", "K_m"]);
+    public static readonly QuantityKind Shear = Stress("tooth_shear", "τ", "Shear of the teeth, with K_A and K_m", "4·T/(D·z·L·S)·K_A·K_m: half the teeth carry", ["L", "T", "D", "S", "K_A", "K_m"]);
+    public static readonly QuantityKind Torsion = Stress("root_torsion", "τ_r", "Torsion under the roots of the shaft, with K_A", "16·T·D_IE/(π·(D_IE⁴ − d_h⁴))·K_A", ["d_h", "T", "D", "D_IE", "K_A"]);
 
     public static readonly QuantityKind HubTension = Stress(
         "hub_tension", "σ_h", "Tension of the hub, with K_A and K_m",
-        "(σ_1 + σ_3)·K_A·K_m + σ_2; σ_1 hoop by the radial force of the flanks (Lamé), σ_2 by the speed, σ_3 bending of the teeth", ["T", "D", "L", "D_EI", "D_o", "K_A", "K_m", "n"]);
+        "(σ_1 + σ_3)·K_A·K_m + σ_2; σ_1 hoop by the radial force of the flanks (Lamé), σ_2 by the speed, σ_3 bending of the teeth", ["D_o", "T", "D", "L", "D_EI", "K_m", "n", "ρ", "ν", "K_A"]);
 
-    public static readonly QuantityKind PressureUse = Use("flank_pressure_use", "Pressure on the flanks over what is allowed", "p/(p_allow·L_w) where it rocks, p/(p_allow·9·L_f) where it is clamped", ["p", "L_w"]);
-    public static readonly QuantityKind ShearUse = Use("tooth_shear_use", "Shear of the teeth over what is allowed", "τ/(τ_allow·L_f)", ["τ", "L_f"]);
-    public static readonly QuantityKind TorsionUse = Use("root_torsion_use", "Torsion under the roots over what is allowed", "τ_r/(τ_allow·L_f)", ["τ_r", "L_f"]);
-    public static readonly QuantityKind HubUse = Use("hub_tension_use", "Tension of the hub over what is allowed", "σ_h/(σ_allow·L_f)", ["σ_h", "L_f"]);
+    public static readonly QuantityKind PressureUse = Use("flank_pressure_use", "Pressure on the flanks over what is allowed", "p/(p_allow·L_w) where it rocks, p/(p_allow·9·L_f) where it is clamped", ["p", "L", "H_s", "H_h"]);
+    public static readonly QuantityKind ShearUse = Use("tooth_shear_use", "Shear of the teeth over what is allowed", "τ/(τ_allow·L_f)", ["τ", "L_f", "H_s", "H_h"]);
+    public static readonly QuantityKind TorsionUse = Use("root_torsion_use", "Torsion under the roots over what is allowed", "τ_r/(τ_allow·L_f)", ["τ_r", "L_f", "H_s", "H_h"]);
+    public static readonly QuantityKind HubUse = Use("hub_tension_use", "Tension of the hub over what is allowed", "σ_h/(σ_allow·L_f)", ["σ_h", "L_f", "H_s", "H_h"]);
 
     public static readonly QuantityKind ToothYieldUse = Yields(
-        "tooth_yield_use", "Shear of the teeth at the peak torque over the yield strength in shear", "4·T_p/(D·z·L·S)·K_m·√3/σ_S, of the softer part", ["T_p", "D", "z", "L", "S", "K_m", "σ_S", "σ_S,h"]);
+        "tooth_yield_use", "Shear of the teeth at the peak torque over the yield strength in shear", "4·T_p/(D·z·L·S)·K_m·√3/σ_S, of the softer part", ["L", "T_p", "D", "S", "K_m", "σ_S", "σ_S,h"]);
 
     public static readonly QuantityKind RootYieldUse = Yields(
-        "root_yield_use", "Torsion under the roots at the peak torque over the yield strength in shear", "16·T_p·D_IE/(π·(D_IE⁴ − d_h⁴))·√3/σ_S", ["T_p", "D_IE", "d_h", "σ_S"]);
+        "root_yield_use", "Torsion under the roots at the peak torque over the yield strength in shear", "16·T_p·D_IE/(π·(D_IE⁴ − d_h⁴))·√3/σ_S", ["d_h", "T_p", "D", "D_IE", "σ_S"]);
 
     public static readonly QuantityKind HubYieldUse = new()
     {
         Name = "hub_yield_use", Symbol = "U", Title = "Tension of the hub at the peak torque over its yield strength", Formula = "((σ_1 + σ_3)·K_m + σ_2)/σ_S,h at T_p",
-        Symbols = ["D_o", "T_p", "D", "L", "D_EI", "K_m", "n", "σ_S,h"], Source = "Lamé, rotating ring; tooth bending " + Dudley,
+        Symbols = ["D_o", "T_p", "D", "L", "D_EI", "K_m", "n", "ρ", "ν", "σ_S,h"], Source = "Lamé, rotating ring; tooth bending " + Dudley,
     };
 
     public static readonly QuantityKind LengthShare = new()
