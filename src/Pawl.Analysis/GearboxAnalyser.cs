@@ -3,7 +3,9 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
+using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
+using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
@@ -29,6 +31,7 @@ public static class GearboxAnalyser
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             subject.Add(TrainDraft.OilTemperature(draft));
+            Joined(draft, subject, null, new Dictionary<string, Subject>());
             FitsAndStacks(draft, null, subject, ImmutableDictionary<string, Subject>.Empty);
             ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
@@ -51,12 +54,22 @@ public static class GearboxAnalyser
         ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
         SplineDraft.AddAll(draft, train, bodies);
         InterfaceDraft.AddAll(draft, train, bodies);
+        Joined(draft, subject, train, bodies);
         FitsAndStacks(draft, train, subject, bodies);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
         lubrication?.Balance(seals);
         return Finish(draft, train.Topology);
+    }
+
+    /// <summary>Joints, and the pins and rings that hold beside them.</summary>
+    private static void Joined(Draft draft, Subject subject, TrainDraft? train, Dictionary<string, Subject> bodies)
+    {
+        JointDraft.AddAll(draft, subject, bodies);
+        DowelDraft.AddAll(draft, subject, bodies);
+        RetainingRingDraft.AddAll(draft, subject, bodies);
+        PlanetPinDraft.AddAll(draft, subject, train);
     }
 
     private static void FitsAndStacks(Draft draft, TrainDraft? train, Subject subject, IReadOnlyDictionary<string, Subject> bodies)

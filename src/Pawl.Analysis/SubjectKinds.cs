@@ -3,7 +3,9 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
+using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
+using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
@@ -99,6 +101,17 @@ public static class SubjectKinds
     public static readonly SubjectKind Lubrication =
         new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
 
+    public static readonly SubjectKind Joint =
+        new SubjectKind("joint", "Joint", "Joints", [.. JointQuantities.All, .. JointStrengthQuantities.All]).With("train", () => Train);
+
+    public static readonly SubjectKind Dowel = new SubjectKind("dowel", "Dowels", "Joints", DowelQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind RetainingRing =
+        new SubjectKind("retaining_ring", "Retaining ring", "Joints", RetainingRingQuantities.All).With("train", () => Train);
+
+    public static readonly SubjectKind PlanetPin =
+        new SubjectKind("planet_pin", "Planet pin", "Joints", PlanetPinQuantities.All).With("train", () => Train);
+
     public static readonly SubjectKind ORing =
         new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
 
@@ -110,7 +123,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -67,6 +67,14 @@ public sealed record MaterialSpec
     [Measures(nameof(Dimension.OfDensity), Example = "7850 kg/m³")]
     public Stated<Amount>? Density { get; init; }
 
+    [Display(Name = "Tensile strength", Description = "Least R_m of a material that needs no treatment stated, such as wrought aluminium; for threads in it.")]
+    [Measures(nameof(Dimension.OfStress), Example = "310 MPa")]
+    public Stated<Amount>? TensileStrength { get; init; }
+
+    [Display(Name = "Limiting pressure", Description = "p_G that it stands under the head of a bolt.")]
+    [Measures(nameof(Dimension.OfStress), Example = "260 MPa")]
+    public Stated<Amount>? LimitingPressure { get; init; }
+
     [Display(Name = "Carbon", Description = "Carbon content by mass.")]
     public ShareWindowSpec? Carbon { get; init; }
 

@@ -58,6 +58,18 @@ public sealed record GearboxSpec
     [Display(Name = "Interfaces", Description = "What adapters are joined to, by name, and the adapters that the variant may be built with.")]
     public Named<InterfaceSpec> Interfaces { get; init; } = Named<InterfaceSpec>.Empty;
 
+    [Display(Name = "Joints", Description = "Bolted joints and central nuts by name.")]
+    public Named<JointSpec> Joints { get; init; } = Named<JointSpec>.Empty;
+
+    [Display(Name = "Dowels", Description = "Sets of dowels by name.")]
+    public Named<DowelSpec> Dowels { get; init; } = Named<DowelSpec>.Empty;
+
+    [Display(Name = "Retaining rings", Description = "Retaining rings by name, each in its groove.")]
+    public Named<RetainingRingSpec> RetainingRings { get; init; } = Named<RetainingRingSpec>.Empty;
+
+    [Display(Name = "Planet pins", Description = "Pins of planet sets by name.")]
+    public Named<PlanetPinSpec> PlanetPins { get; init; } = Named<PlanetPinSpec>.Empty;
+
     [Display(Name = "O-rings", Description = "O-rings by name, each in its gland.")]
     public Named<ORingSpec> ORings { get; init; } = Named<ORingSpec>.Empty;
 

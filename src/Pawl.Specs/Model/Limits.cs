@@ -52,10 +52,13 @@ public static class Limits
     public const int CoarsestSplineClass = 7;
     public const double FewestStarts = 1;
     public const double MostStarts = 1e9;
-    public const int FewestBolts = 1;
-    public const int MostBolts = 100;
     public const double LeastBearingFactor = 1;
     public const double GreatestBearingFactor = 30;
+    public const int FewestBolts = 1;
+    public const int MostBolts = 200;
+    public const int FewestLooseShims = 0;
+    public const int MostLooseShims = 50;
+    public const double LeastShare = 0.01;
     public const int LeastDash = 1;
     public const int GreatestDash = 475;
     public const double LeastIrhd = 30;

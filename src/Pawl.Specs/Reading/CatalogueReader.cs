@@ -41,6 +41,8 @@ internal static class CatalogueReader
         var poisson = reader.Number("poisson_ratio", Limits.LeastPoisson, Limits.GreatestPoisson);
         var expansion = reader.Amount("thermal_expansion", Dimension.OfThermalExpansion);
         var density = reader.Amount("density", Dimension.OfDensity, AmountRange.Positive);
+        var tensile = reader.Amount("tensile_strength", Dimension.OfStress, AmountRange.Positive);
+        var pressure = reader.Amount("limiting_pressure", Dimension.OfStress, AmountRange.Positive);
         var carbon = reader.Map("carbon") is { } carbonMap ? HeatTreatmentReader.Carbon(carbonMap) : null;
         var treatments = reader.Named("treatments", HeatTreatmentReader.Treatment);
         var source = reader.Text("source", required: true);
@@ -59,6 +61,8 @@ internal static class CatalogueReader
                 PoissonRatio = poisson,
                 ThermalExpansion = expansion,
                 Density = density,
+                TensileStrength = tensile,
+                LimitingPressure = pressure,
                 Source = source,
                 Certainty = certainty,
             };

@@ -27,6 +27,10 @@ internal static class GearboxReader
         var shafts = reader.Named("shafts", (name, map) => ShaftReader.Read(name, map, catalogue, train));
         var splines = reader.Named("splines", (name, map) => SplineReader.Read(name, map, catalogue, train));
         var interfaces = reader.Named("interfaces", (name, map) => InterfaceReader.Read(name, map, catalogue, train));
+        var joints = reader.Named("joints", (name, map) => JointReader.Read(name, map, catalogue, train, bearings));
+        var dowels = reader.Named("dowels", (name, map) => PinReader.Dowels(name, map, train, joints));
+        var retainingRings = reader.Named("retaining_rings", (name, map) => PinReader.Ring(name, map, train, bearings));
+        var planetPins = reader.Named("planet_pins", (name, map) => PinReader.Planet(name, map, catalogue, train));
         var oRings = reader.Named("o_rings", ORingReader.Read);
         var lipSeals = reader.Named("lip_seals", (name, map) => LipSealReader.Read(name, map, train));
         var fits = reader.Named("fits", (name, map) => FitReader.Read(name, map, catalogue, train));
@@ -56,6 +60,10 @@ internal static class GearboxReader
                 Shafts = new(shafts, shaft => shaft.Name.Value),
                 Splines = new(splines, spline => spline.Name.Value),
                 Interfaces = new(interfaces, each => each.Name.Value),
+                Joints = new(joints, joint => joint.Name.Value),
+                Dowels = new(dowels, set => set.Name.Value),
+                RetainingRings = new(retainingRings, ring => ring.Name.Value),
+                PlanetPins = new(planetPins, pin => pin.Name.Value),
                 ORings = new(oRings, ring => ring.Name.Value),
                 LipSeals = new(lipSeals, seal => seal.Name.Value),
                 Fits = new(fits, fit => fit.Name.Value),

@@ -65,6 +65,16 @@ internal static class References
             reader.Report(SpecDiagnostics.UnknownBody(body.Span, reader.PathOf(key), body.Value, Nearest.To(body.Value, known), known));
     }
 
+    /// <summary>An entry of another section of the spec.</summary>
+    public static void CheckEntry(MapReader reader, string key, Stated<string>? name, IEnumerable<string> known)
+    {
+        if (name is null)
+            return;
+        string[] names = [.. known];
+        if (!names.Contains(name.Value, StringComparer.Ordinal))
+            reader.Report(SpecDiagnostics.UnknownWord(name.Span, reader.PathOf(key), name.Value, Nearest.To(name.Value, names), names));
+    }
+
     /// <summary>A name is a body or a planet set, not both.</summary>
     public static void CheckNames(MapReader train, ImmutableArray<BodySpec> bodies, ImmutableArray<PlanetSetSpec> planets)
     {

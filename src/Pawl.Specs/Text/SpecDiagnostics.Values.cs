@@ -47,6 +47,11 @@ internal static partial class SpecDiagnostics
             nearest is null ? $"Write one of: {list}." : $"Did you mean `{nearest}`? Words here: {list}.");
     }
 
+    public static Diagnostic UnknownTerm(SourceSpan span, string path, string found, string wanted, string? nearest, string hint) =>
+        Error(
+            DiagnosticCodes.UnknownWord, span, $"{path} is {wanted}, but `{Short(found)}` is not.",
+            nearest is null ? hint : $"Did you mean `{nearest}`?");
+
     public static Diagnostic NotAName(SourceSpan span, string path, string found) =>
         Error(
             DiagnosticCodes.NotAName, span, $"{path}: `{Short(found)}` is not a name.",

@@ -1,0 +1,195 @@
+using System.ComponentModel.DataAnnotations;
+using Pawl.Quantities;
+using Pawl.Specs.Text;
+
+namespace Pawl.Specs.Model;
+
+/// <summary>Dowels on a circle between two parts.</summary>
+public sealed record DowelSpec
+{
+    [NotAKey]
+    public required Stated<string> Name { get; init; }
+
+    [Display(Name = "Joint", Description = "The joint that they belong to; its torque is theirs.")]
+    [Refers]
+    public Stated<string>? Joint { get; init; }
+
+    [Display(Name = "Carries", Description = "The body whose external torque they carry, where they belong to no joint.")]
+    [Refers]
+    public Stated<string>? Carries { get; init; }
+
+    [Display(Name = "Torque", Description = "Torque with all overloads, where they belong to no joint.")]
+    [Measures(nameof(Dimension.OfTorque), Example = "120 N·m")]
+    public Stated<Amount>? Torque { get; init; }
+
+    [Display(Name = "Purpose", Description = "locate: friction carries the torque; carry: the dowels do, and friction is not counted on.")]
+    [OneOf("locate", "carry")]
+    public required Stated<string> Purpose { get; init; }
+
+    [Display(Name = "Count", Description = "Number of dowels.")]
+    [Range(Limits.FewestBolts, Limits.MostBolts)]
+    public required Stated<int> Count { get; init; }
+
+    [Display(Name = "Circle", Description = "Diameter of the circle that they stand on.")]
+    [Measures(nameof(Dimension.OfLength), Example = "130 mm")]
+    public required Stated<Amount> Circle { get; init; }
+
+    [Display(Name = "Diameter", Description = "Diameter of a dowel with its tolerance.")]
+    [Measures(nameof(Dimension.OfLength), Example = "6 mm m6")]
+    public required Stated<Toleranced> Diameter { get; init; }
+
+    [Display(Name = "Bore", Description = "Hole along the dowel; absent: solid.")]
+    [Measures(nameof(Dimension.OfLength), Example = "3 mm")]
+    public Stated<Amount>? Bore { get; init; }
+
+    [Display(Name = "Yield", Description = "Yield of the dowels.")]
+    [Measures(nameof(Dimension.OfStress), Example = "900 MPa")]
+    public Stated<Amount>? Yield { get; init; }
+
+    [Display(Name = "Parts", Description = "The two parts that the dowels go through, the one that holds them first.")]
+    public ImmutableArray<DowelledPartSpec> Parts { get; init; } = [];
+
+    [Display(Name = "Position of dowels", Description = "Position tolerance of the dowels, on the diameter.")]
+    [Measures(nameof(Dimension.OfLength), Example = "0.02 mm")]
+    public Stated<Amount>? PinPosition { get; init; }
+
+    [Display(Name = "Position of holes", Description = "Position tolerance of the loose holes, on the diameter.")]
+    [Measures(nameof(Dimension.OfLength), Example = "0.02 mm")]
+    public Stated<Amount>? HolePosition { get; init; }
+
+    [Display(Name = "Reamed together", Description = "Whether the holes of both parts are reamed in one, assembled.")]
+    public Stated<bool>? ReamedTogether { get; init; }
+}
+
+/// <summary>A part that dowels go through.</summary>
+public sealed record DowelledPartSpec
+{
+    [Display(Name = "Part", Description = "What it is.")]
+    public Stated<string>? Part { get; init; }
+
+    [Display(Name = "Yield", Description = "Yield of the part.")]
+    [Measures(nameof(Dimension.OfStress), Example = "240 MPa")]
+    public Stated<Amount>? Yield { get; init; }
+
+    [Display(Name = "Length", Description = "Length that bears, chamfers off.")]
+    [Measures(nameof(Dimension.OfLength), Example = "12 mm")]
+    public required Stated<Amount> Length { get; init; }
+
+    [Display(Name = "Hole", Description = "Diameter of its holes with tolerance.")]
+    [Measures(nameof(Dimension.OfLength), Example = "6 mm H7")]
+    public Stated<Toleranced>? Hole { get; init; }
+}
+
+/// <summary>A retaining ring in its groove.</summary>
+public sealed record RetainingRingSpec
+{
+    [NotAKey]
+    public required Stated<string> Name { get; init; }
+
+    [Display(Name = "On", Description = "The body or planet set that has the groove.")]
+    [Refers]
+    public required Stated<string> On { get; init; }
+
+    [Display(Name = "Sits", Description = "shaft: outside on a shaft (DIN 471); bore: inside a bore (DIN 472).")]
+    [OneOf("shaft", "bore")]
+    public required Stated<string> Sits { get; init; }
+
+    [Display(Name = "Diameter", Description = "Diameter of shaft or bore, d_1.")]
+    [Measures(nameof(Dimension.OfLength), Example = "25 mm")]
+    public required Stated<Amount> Diameter { get; init; }
+
+    [Display(Name = "Groove", Description = "Diameter of the groove, d_2; absent: by the standard.")]
+    [Measures(nameof(Dimension.OfLength), Example = "23.9 mm")]
+    public Stated<Amount>? Groove { get; init; }
+
+    [Display(Name = "Land", Description = "Width of material between the groove and the end, n.")]
+    [Measures(nameof(Dimension.OfLength), Example = "3 mm")]
+    public Stated<Amount>? Land { get; init; }
+
+    [Display(Name = "Yield", Description = "Yield of the part with the groove.")]
+    [Measures(nameof(Dimension.OfStress), Example = "600 MPa")]
+    public Stated<Amount>? Yield { get; init; }
+
+    [Display(Name = "Corner", Description = "Chamfer or radius of the part that leans on the ring; 0 for a sharp edge or a support washer.")]
+    [Measures(nameof(Dimension.OfLength), Example = "0.5 mm")]
+    public Stated<Amount>? Corner { get; init; }
+
+    [Display(Name = "Ring load", Description = "Load of the ring for this corner, by its supplier; absent: DIN 471 or DIN 472 where they are known.")]
+    [Measures(nameof(Dimension.OfForce), Example = "15 kN")]
+    public Stated<Amount>? RingLoad { get; init; }
+
+    [Display(Name = "Greatest speed", Description = "Speed at which a shaft ring lifts off, by its supplier.")]
+    [Measures(nameof(Dimension.OfAngularSpeed), Example = "30000 rpm")]
+    public Stated<Amount>? GreatestSpeed { get; init; }
+
+    [Display(Name = "Axial force", Description = "Greatest force on the ring, with all overloads.")]
+    [Measures(nameof(Dimension.OfForce), Example = "800 N")]
+    public Stated<Amount>? AxialForce { get; init; }
+
+    [Display(Name = "Bearing", Description = "The bearing whose axial load the ring holds, in place of a stated force.")]
+    [Refers]
+    public Stated<string>? Bearing { get; init; }
+}
+
+/// <summary>The pins of a planet set.</summary>
+public sealed record PlanetPinSpec
+{
+    [NotAKey]
+    public required Stated<string> Name { get; init; }
+
+    [Display(Name = "Planets", Description = "The planet set that they carry.")]
+    [Refers]
+    public required Stated<string> Planets { get; init; }
+
+    [Display(Name = "Material", Description = "Id of a material in the catalogue; absent: steel.")]
+    [Refers]
+    public Stated<string>? Material { get; init; }
+
+    [Display(Name = "Diameter", Description = "Outside diameter.")]
+    [Measures(nameof(Dimension.OfLength), Example = "12 mm h5")]
+    public required Stated<Toleranced> Diameter { get; init; }
+
+    [Display(Name = "Bore", Description = "Hole along the pin; absent: solid.")]
+    [Measures(nameof(Dimension.OfLength), Example = "4 mm")]
+    public Stated<Amount>? Bore { get; init; }
+
+    [Display(Name = "Held", Description = "straddled: in two cheeks; overhung: in one.")]
+    [OneOf("straddled", "overhung")]
+    public required Stated<string> Held { get; init; }
+
+    [Display(Name = "Span", Description = "Distance of the middles of the two cheeks.")]
+    [Measures(nameof(Dimension.OfLength), Example = "34 mm")]
+    public Stated<Amount>? Span { get; init; }
+
+    [Display(Name = "Gap", Description = "Of an overhung pin: from the face of the cheek to the load.")]
+    [Measures(nameof(Dimension.OfLength), Example = "2 mm")]
+    public Stated<Amount>? Gap { get; init; }
+
+    [Display(Name = "Load width", Description = "Width of what presses on the pin: rollers, or the planet.")]
+    [Measures(nameof(Dimension.OfLength), Example = "17 mm")]
+    public required Stated<Amount> LoadWidth { get; init; }
+
+    [Display(Name = "Cheek", Description = "Length that bears in a cheek.")]
+    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    public Stated<Amount>? Cheek { get; init; }
+
+    [Display(Name = "Cheek yield", Description = "Yield of the carrier.")]
+    [Measures(nameof(Dimension.OfStress), Example = "700 MPa")]
+    public Stated<Amount>? CheekYield { get; init; }
+
+    [Display(Name = "Cheek hole", Description = "Hole of the carrier for the pin, with its tolerance.")]
+    [Measures(nameof(Dimension.OfLength), Example = "12 mm P7")]
+    public Stated<Toleranced>? CheekHole { get; init; }
+
+    [Display(Name = "Yield", Description = "Yield of the pin; of a case-hardened one that of its core.")]
+    [Measures(nameof(Dimension.OfStress), Example = "850 MPa")]
+    public Stated<Amount>? Yield { get; init; }
+
+    [Display(Name = "Greatest slope", Description = "Misalignment that the bearing on it bears, by its maker.")]
+    [Measures(nameof(Dimension.OfAngle), Example = "3′")]
+    public Stated<Amount>? GreatestSlope { get; init; }
+
+    [Display(Name = "Secured", Description = "What keeps it from turning and creeping.")]
+    [OneOf("press", "press and pin", "flat", "ring", "none")]
+    public Stated<string>? Secured { get; init; }
+}
