@@ -21,8 +21,8 @@ internal sealed partial class FitDraft
         _s.Add(Hull(K.Interference, [_s[K.ClearanceAtRoom], _s[K.Cold], _s[K.Running], _s[K.Hot]], -1));
         _s.Add(Derive.From(K.Smoothing, _s[K.HoleRoughness], _s[K.ShaftRoughness], PressFit.Smoothing));
         _s.Add(Speed());
-        ImmutableArray<Quantity> sizes = [_s[K.HubOutside], _s[K.ShaftBore]];
-        _s.Add(Quantity.Compute(K.SpeedLoss, [_s[K.Speed], .. sizes, _s[K.Hole]], v =>
+        ImmutableArray<Quantity> sizes = [_s[K.HubOutside], _s[K.ShaftBore], _s[K.Diameter]];
+        _s.Add(Quantity.Compute(K.SpeedLoss, [_s[K.Speed], .. sizes], v =>
             Joint(v[1], v[2], v[3], 1).CentrifugalLoss(v[0], _shaft.Density, _hub.Density)));
         _s.Add(SpeedShare());
         _s.Add(Pressure(sizes));
@@ -74,7 +74,7 @@ internal sealed partial class FitDraft
         K.Pressure, [_s[K.Interference], _s[K.Smoothing], _s[K.SpeedLoss], .. sizes], () =>
         {
             var (overlap, smoothing, loss) = (_s[K.Interference].Value, N(K.Smoothing), Math.Max(0, N(K.SpeedLoss)));
-            var joint = Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Hole), 1);
+            var joint = Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), 1);
             var (least, greatest) = (joint.Pressure(overlap.Least - smoothing - loss), joint.Pressure(overlap.Greatest - smoothing));
             return new(Math.Clamp(joint.Pressure(overlap.Nominal - smoothing), least, greatest), least, greatest);
         });
@@ -98,13 +98,13 @@ internal sealed partial class FitDraft
     private void Capacity()
     {
         ImmutableArray<Quantity> inputs = [_s[K.Pressure], _s[K.Friction], _s[K.JointLength]];
-        double Axial() => Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Hole), N(K.JointLength)).AxialCapacity(_s[K.Pressure].Value.Least, N(K.Friction));
+        double Axial() => Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), N(K.JointLength)).AxialCapacity(_s[K.Pressure].Value.Least, N(K.Friction));
         _s.Add(Single(K.AxialCapacity, inputs, Axial));
-        _s.Add(Single(K.TorqueCapacity, inputs, () => Axial() * N(K.Hole) / 2));
+        _s.Add(Single(K.TorqueCapacity, inputs, () => Axial() * N(K.Diameter) / 2));
         _s.Add(Torque());
         ImmutableArray<Quantity> loads = [_s[K.AxialCapacity], _s[K.TorqueCarried], _s[K.AxialForce]];
         _s.Add(Single(K.SlipSafety, loads, () =>
-            Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Hole), N(K.JointLength)).SlipSafety(
+            Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), N(K.JointLength)).SlipSafety(
                 _s[K.Pressure].Value.Least, N(K.Friction), N(K.TorqueCarried), N(K.AxialForce))));
     }
 
@@ -130,7 +130,7 @@ internal sealed partial class FitDraft
     private void Stresses(ImmutableArray<Quantity> sizes)
     {
         ImmutableArray<Quantity> inputs = [_s[K.Pressure], .. sizes];
-        PressFit Plain() => Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Hole), 1);
+        PressFit Plain() => Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), 1);
         _s.Add(Single(K.HubStress, inputs, () => Plain().HubStress(_s[K.Pressure].Value.Greatest)));
         _s.Add(Single(K.ShaftStress, inputs, () => Plain().ShaftStress(_s[K.Pressure].Value.Greatest)));
         _s.Add(_draft.Amount(K.HubYield, _spec.HubYield, Key("hub_yield")));
@@ -142,8 +142,8 @@ internal sealed partial class FitDraft
         if (_spec.Joined is { Value: "warm" })
         {
             _s.Add(Single(K.Joining, [_s[K.ClearanceAtRoom], .. sizes], () =>
-                Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Hole), 1).HubTemperature(
-                    -_s[K.ClearanceAtRoom].Value.Least, N(K.Hole) / 1000, _hub.Expansion, _shaft.Expansion)));
+                Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), 1).HubTemperature(
+                    -_s[K.ClearanceAtRoom].Value.Least, N(K.Diameter) / 1000, _hub.Expansion, _shaft.Expansion)));
             _s.Add(_draft.Amount(K.GreatestJoining, _spec.GreatestJoining, Key("greatest_joining")));
             return;
         }
@@ -151,7 +151,7 @@ internal sealed partial class FitDraft
         _s.Add(_draft.Number(K.PressFriction, _spec.GreatestFriction, Key("greatest_friction")));
         _s.Add(Single(K.PressForce, [_s[K.PressFriction], _s[K.ClearanceAtRoom], _s[K.Smoothing], _s[K.JointLength], .. sizes], () =>
         {
-            var joint = Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Hole), N(K.JointLength));
+            var joint = Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), N(K.JointLength));
             return joint.AxialCapacity(joint.Pressure(-_s[K.ClearanceAtRoom].Value.Least - N(K.Smoothing)), N(K.PressFriction));
         }));
         if (_spec.GreatestPressForce is { } press)

@@ -39,6 +39,9 @@ internal sealed partial class FitDraft
     private void Add()
     {
         _s.Add(Draft.Text(K.Function, _spec.Function, ""));
+        _s.Add((_spec.Size ?? _spec.Hole ?? _spec.Shaft) is { } nominal
+            ? _draft.Between(K.Diameter, Draft.Declared(nominal), nominal.Value.Nominal.Coherent, nominal.Value.Nominal.Coherent, nominal.Value.Nominal.Coherent)
+            : Draft.Missing(K.Diameter, $"{Key("size")} or {Key("hole")}"));
         var (hole, shaft) = Sizes();
         _s.Add(hole);
         _s.Add(shaft);
@@ -63,9 +66,15 @@ internal sealed partial class FitDraft
             _s.Add(_draft.Assumed(K.LeastClearance, 0, "0, for it must move"));
         if (_spec.GreatestClearance is { } greatest)
             _s.Add(_draft.Amount(K.GreatestClearance, greatest, ""));
+        if (_spec is { Function.Value: "register", HolePart: { } hub, ShaftPart: { } inner })
+            _s.Add(Quantity.Computed(K.Rivals, _draft.Spec.Fits.Entries.Count(other => other != _spec && Joins(other, hub.Value, inner.Value)), []));
         if (_spec.Function.Value == "press")
             Press();
     }
+
+    private static bool Joins(FitSpec other, string one, string two) =>
+        other is { Function.Value: "register", HolePart: { } hole, ShaftPart: { } shaft }
+        && ((hole.Value == one && shaft.Value == two) || (hole.Value == two && shaft.Value == one));
 
     /// <summary>Hole and shaft of two dimensions, or of one size with two classes.</summary>
     private (Quantity Hole, Quantity Shaft) Sizes()
@@ -87,7 +96,7 @@ internal sealed partial class FitDraft
         : _draft.Between(kind, Draft.Declared(material), found.Expansion, found.Expansion, found.Expansion);
 
     /// <summary>A size in the middle of its limits: the nominal size of a press lies outside of them, and no part has it.</summary>
-    private Quantity Middled(Quantity size) => !size.IsEvaluated || size.Value.IsExact
+    private Quantity Middled(Quantity size) => !size.IsEvaluated
         ? size
         : _draft.Between(size.Kind, size.Origin, (size.Value.Least + size.Value.Greatest) / 2, size.Value.Least, size.Value.Greatest);
 
@@ -120,10 +129,10 @@ internal sealed partial class FitDraft
         ImmutableArray<string> reasons = [.. new[] { hole.Missing, shaft.Missing }.OfType<string>().Distinct()];
         if (!reasons.IsEmpty)
             return Quantity.NotEvaluated(kind, [room], reasons);
-        return Quantity.Compute(kind, [_s[K.HoleExpansion], _s[K.ShaftExpansion], _s[K.Hole], _s[K.Shaft]], v =>
+        return Quantity.Compute(kind, [_s[K.HoleExpansion], _s[K.ShaftExpansion], _s[K.Hole], _s[K.Shaft], _s[K.Diameter]], v =>
         {
             var play = v[2] - v[3];
-            return new FitLimits(play, play).At(v[3], v[0], hole.Temperature, v[1], shaft.Temperature).Least;
+            return new FitLimits(play, play).At(v[4], v[0], hole.Temperature, v[1], shaft.Temperature).Least;
         });
     }
 

@@ -14,9 +14,11 @@ public static class FitQuantities
 
     public static readonly QuantityKind Function = Text("function", "What the fit is for");
 
-    public static readonly QuantityKind Hole = Length("hole", "D", "Diameter of the hole, from the middle of its limits", Certainty.Declared);
+    public static readonly QuantityKind Diameter = Length("diameter", "d", "Nominal diameter of the fit", Certainty.Declared);
 
-    public static readonly QuantityKind Shaft = Length("shaft", "d", "Diameter of the shaft, from the middle of its limits", Certainty.Declared);
+    public static readonly QuantityKind Hole = Length("hole", "d_h", "Diameter of the hole, from the middle of its limits", Certainty.Declared);
+
+    public static readonly QuantityKind Shaft = Length("shaft", "d_s", "Diameter of the shaft, from the middle of its limits", Certainty.Declared);
 
     public static readonly QuantityKind HoleExpansion = new()
     {
@@ -31,7 +33,7 @@ public static class FitQuantities
     public static readonly QuantityKind ClearanceAtRoom = new()
     {
         Name = "clearance_20", Symbol = "C", Title = "Play at 20 °C; below zero overlap", Unit = Units.Micrometre, Scale = 0.01,
-        Formula = "C = D − d", Symbols = ["D", "d"], Source = Iso,
+        Formula = "C = d_h − d_s", Symbols = ["d_h", "d_s"], Source = Iso,
     };
 
     public static readonly QuantityKind Kind = new()
@@ -44,6 +46,11 @@ public static class FitQuantities
     {
         Name = "contradiction", Title = "What its limits hold against its function", ValueKind = ValueKind.Text,
         Formula = "slide: C_min ≥ 0; press: C_max < 0; locate and register: not C_max < 0, at 20 °C", Source = Closed,
+    };
+
+    public static readonly QuantityKind Rivals = new()
+    {
+        Name = "rivals", Title = "Other registers between the same two parts", Formula = "counted", Source = Closed,
     };
 
     public static readonly QuantityKind Cold = Service("clearance_cold", "Play at the coldest", Warm, Expansion);
@@ -99,7 +106,7 @@ public static class FitQuantities
     public static readonly QuantityKind SpeedLoss = new()
     {
         Name = "speed_loss", Symbol = "ΔU", Title = "Overlap lost at speed, for the hub grows more than the shaft", Unit = Units.Micrometre, Scale = 0.001,
-        Formula = "ΔU = 2·(u_h − u_s), u growth of rotating rings", Symbols = ["n", "D_o", "d_i"], Source = "Timoshenko, Theory of Elasticity: rotating ring in plane stress",
+        Formula = "ΔU = 2·(u_h − u_s), u growth of rotating rings", Symbols = ["n", "D_o", "d_i", "d"], Source = "Timoshenko, Theory of Elasticity: rotating ring in plane stress",
         Note = "a toothed rim counts as a plain ring up to its outside",
     };
 
@@ -113,7 +120,7 @@ public static class FitQuantities
     {
         Name = "pressure", Symbol = "p", Title = "Pressure in the joint", Unit = Units.Megapascal, Scale = 10,
         Formula = "p = U_w/(d·[((1 + Q_s²)/(1 − Q_s²) − ν_s)/E_s + ((1 + Q_h²)/(1 − Q_h²) + ν_h)/E_h]); least: U_w = U_min − s − ΔU, greatest: U_max − s",
-        Symbols = ["U", "s", "ΔU", "D_o", "d_i"], Source = Lame, Note = "plane stress, elastic, parts of equal length; 0 where there is play",
+        Symbols = ["U", "s", "ΔU", "D_o", "d_i", "d"], Source = Lame, Note = "plane stress, elastic, parts of equal length; 0 where there is play",
     };
 
     public static readonly QuantityKind Friction = new()
@@ -216,7 +223,7 @@ public static class FitQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Function, Hole, Shaft, HoleExpansion, ShaftExpansion, ClearanceAtRoom, Kind, Contradiction, Cold, Running, Hot, Clearance, LeastClearance, GreatestClearance, Interference, HoleRoughness,
+        Function, Diameter, Hole, Shaft, HoleExpansion, ShaftExpansion, ClearanceAtRoom, Kind, Contradiction, Rivals, Cold, Running, Hot, Clearance, LeastClearance, GreatestClearance, Interference, HoleRoughness,
         ShaftRoughness, Smoothing, HubOutside, ShaftBore, JointLength, Speed, SpeedLoss, SpeedLossShare, Pressure, Friction, PressFriction, TorqueCarried, AxialForce,
         TorqueCapacity, AxialCapacity, SlipSafety, SlipSafetyWanted, HubStress, HubYield, ShaftStress, ShaftYield, PressForce, GreatestPressForce, Joining,
         GreatestJoining,

@@ -1,5 +1,4 @@
 using Pawl.Analysis.Trains;
-using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
@@ -14,6 +13,9 @@ internal sealed class Parts(Draft draft, TrainDraft? train)
     public const double Room = 20;
 
     private const double SteelDensity = 7.85e-9;
+
+    // 1/K, common practice, no source: handbooks give plain and alloyed steels 11 to 12.
+    private const double SteelExpansion = 11.5e-6;
 
     private static readonly Elastic s_steel = new(206_000, 0.3);
 
@@ -32,7 +34,7 @@ internal sealed class Parts(Draft draft, TrainDraft? train)
         var entry = id is null ? null : draft.Spec.Catalogue.Materials.Find(id);
         return new(
             entry is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : s_steel,
-            entry?.ThermalExpansion?.Value.Coherent ?? InternalClearance.SteelExpansion,
+            entry?.ThermalExpansion?.Value.Coherent ?? SteelExpansion,
             entry?.Density?.Value.Coherent ?? SteelDensity);
     }
 
