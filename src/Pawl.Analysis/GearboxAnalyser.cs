@@ -2,11 +2,14 @@ using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
+using Pawl.Analysis.Shafts;
+using Pawl.Analysis.Splines;
 using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
@@ -47,7 +50,10 @@ public static class GearboxAnalyser
             PartFeatureDraft.AddAll(draft, gear, subject);
         }
 
-        BearingDraft.AddAll(draft, spec.Train, train, bodies);
+        var held = BearingDraft.AddAll(draft, spec.Train, train, bodies);
+        ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
+        SplineDraft.AddAll(draft, train, bodies);
+        InterfaceDraft.AddAll(draft, train, bodies);
         Joined(draft, subject, train, bodies);
         FitsAndStacks(draft, train, subject, bodies);
         ORingDraft.AddAll(draft, subject);

@@ -2,11 +2,14 @@ using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
+using Pawl.Analysis.Shafts;
+using Pawl.Analysis.Splines;
 using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 
@@ -63,6 +66,26 @@ public static class SubjectKinds
             .With("shaft", () => Body)
             .With("housing", () => Body);
 
+    public static readonly SubjectKind Shaft =
+        new SubjectKind("shaft", "Shaft", "Shafts", ShaftQuantities.All)
+            .With("train", () => Train)
+            .With("body", () => Body);
+
+    public static readonly SubjectKind ShaftSection =
+        new SubjectKind("shaft_section", "Section of a shaft", "Shafts", ShaftSectionQuantities.All)
+            .With("train", () => Train)
+            .With("shaft", () => Shaft);
+
+    public static readonly SubjectKind Spline =
+        new SubjectKind("spline", "Spline", "Splines", SplineQuantities.All)
+            .With("train", () => Train)
+            .With("body", () => Body);
+
+    public static readonly SubjectKind Interface =
+        new SubjectKind("interface", "Interface pairing", "Interfaces", InterfaceQuantities.All)
+            .With("train", () => Train)
+            .With("body", () => Body);
+
     public static readonly SubjectKind Fit =
         new SubjectKind("fit", "Fit", "Fits", FitQuantities.All).With("train", () => Train);
 
@@ -100,7 +123,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Fit, Centring, Stack, Contributor, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -24,7 +24,7 @@ internal static class CliCodes
         (CannotRead, "A file or folder cannot be read.", "Check that it exists and that you may read it."),
         (CannotWrite, "A report or the standard output cannot be written.", "Check the folder, its permissions and the space on the disk."),
         (GlandOpen, "A gland lacks a dimension, so that no size can be put into it.", "State the dimension, with its tolerance."),
-        (NoCatalogue, "A pattern under `catalogues:` in pawl.yaml matches no file.", "Mend the pattern, or take it out."),
+        (NoCatalogue, "A pattern under `catalogues:` or `adapters:` in pawl.yaml matches no file.", "Mend the pattern, or take it out."),
         (NoRules, "No rule is in force, so nothing can be judged.", "Check --rules and `rules:` in pawl.yaml."),
         (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),

@@ -24,12 +24,14 @@ public sealed class SpecLoader
     /// <param name="root">The project root: nothing is read from outside of it.</param>
     /// <param name="cataloguePaths">Catalogue files, absolute or from the root; they apply in the order of their paths.</param>
     /// <param name="validate">Whether a spec that the reader takes is put before the JSON Schema as well.</param>
-    public SpecLoader(string root, ImmutableArray<string> cataloguePaths, bool validate = true)
+    /// <param name="adapterPaths">Adapter files, absolute or from the root.</param>
+    public SpecLoader(string root, ImmutableArray<string> cataloguePaths, bool validate = true, ImmutableArray<string> adapterPaths = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(root);
         _root = new(root);
         _inheritance = new(_root, _files);
-        _catalogues = new(() => CatalogueFiles.Read(_root, _files, cataloguePaths.IsDefault ? [] : cataloguePaths));
+        _catalogues = new(() => CatalogueFiles.Read(
+            _root, _files, cataloguePaths.IsDefault ? [] : cataloguePaths, adapterPaths.IsDefault ? [] : adapterPaths));
         _validate = validate;
         if (validate)
             SchemaValidator.Warm();

@@ -10,7 +10,8 @@ internal static class SpecText
 {
     public static string Root { get; } = FindRoot();
 
-    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
+    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
+        adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
     /// <summary>A simple planetary set; null leaves a key out.</summary>
     public static string Simple(

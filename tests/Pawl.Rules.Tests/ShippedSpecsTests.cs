@@ -11,7 +11,8 @@ public class ShippedSpecsTests
 {
     private static readonly string Root = FindRoot();
 
-    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
+    private static readonly SpecLoader Loader = new(Root, ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
+        adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
     private static readonly RuleSet Shipped = RulePacks.Shipped.Rules!;
 
@@ -34,7 +35,7 @@ public class ShippedSpecsTests
     [InlineData("beck-90-wrong-marks", "mesh/base-circle mesh/coaxial mesh/equal-spacing mesh/timing-marks-radial train/output-lash train/ratio-agrees")]
     [InlineData("tarn-180-thin-case", "material/case-min")]
     [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel")]
-    [InlineData("tarn-120-overload", "bearing/basic-life joint/flange-slip rating/bending-safety rating/contact-safety")]
+    [InlineData("tarn-120-overload", "bearing/basic-life interface/torque joint/flange-slip rating/bending-safety rating/contact-safety")]
     [InlineData("beck-90-soft-pair", "material/pair-same-unhardened rating/contact-safety rating/peak-contact")]
     [InlineData("tarn-120-starved-ring", "seal/squeeze-static")]
     [InlineData("beck-90-overfilled-gland", "seal/gland-fill")]
@@ -44,6 +45,9 @@ public class ShippedSpecsTests
     [InlineData("beck-90-mixed-oils", "lubrication/base-oil-change")]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed")]
     [InlineData("tarn-120-two-locating", "bearing/locating-places")]
+    [InlineData("tarn-120-grooved-shaft", "shaft/fatigue-safety")]
+    [InlineData("tarn-180-thin-coupler", "spline/hub-yield")]
+    [InlineData("tarn-180-wrong-adapter", "interface/screws interface/spline")]
     [InlineData("tarn-120-over-torqued-bolts", "joint/preload-utilisation joint/proof-load joint/service-yield")]
     [InlineData("beck-90-slipping-flange", "joint/flange-slip")]
     [InlineData("tarn-180-stripped-thread", "joint/stripping")]
@@ -78,6 +82,9 @@ public class ShippedSpecsTests
     [InlineData("tarn-180-fast-lip", "seal/lip-speed", 8)]
     [InlineData("tarn-180-over-speed", "bearing/limiting-speed", 8)]
     [InlineData("tarn-120-two-locating", "bearing/locating-places", 8)]
+    [InlineData("tarn-120-grooved-shaft", "shaft/fatigue-safety", 11)]
+    [InlineData("tarn-180-thin-coupler", "spline/hub-yield", 9)]
+    [InlineData("tarn-180-wrong-adapter", "interface/spline", 11)]
     [InlineData("tarn-120-over-torqued-bolts", "joint/preload-utilisation", 9)]
     [InlineData("beck-90-slipping-flange", "joint/flange-slip", 8)]
     [InlineData("tarn-180-stripped-thread", "joint/stripping", 9)]

@@ -27,12 +27,12 @@ internal sealed partial class BearingDraft
         _s = draft.Begin(SubjectKinds.Bearing, $"bearings.{place.Name}", place.Spec.Name.Span).Relate("train", train.Subject);
     }
 
-    public static void AddAll(Draft draft, TrainSpec spec, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
+    public static HeldBodies? AddAll(Draft draft, TrainSpec spec, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
     {
         var places = draft.Spec.Bearings.Entries
             .Select(each => new BearingPlace(each, draft.Spec.Catalogue.Bearings.Find(each.Bearing.Value))).ToImmutableArray();
         if (places.IsEmpty)
-            return;
+            return null;
         var forces = TrainForces.Build(draft, spec, train);
         var duty = LoadShares.Of(draft, train.Subject);
         var bearings = places.Select(place => new BearingDraft(draft, spec, train, forces, duty, place)).ToImmutableArray();
@@ -43,9 +43,10 @@ internal sealed partial class BearingDraft
             bearing.Declare();
         }
 
-        SupportDraft.Add(spec, train, forces, places, bodies);
+        var held = SupportDraft.Add(spec, train, forces, places, bodies);
         foreach (var bearing in bearings)
             bearing.Add();
+        return held;
     }
 
     private BearingSpec Spec => _place.Spec;

@@ -14,6 +14,7 @@ internal sealed class SupportDraft
     private readonly TrainForces _forces;
     private readonly ImmutableArray<BearingPlace> _places;
     private readonly List<BodySupport> _supports = [];
+    private readonly Dictionary<string, BodySupport> _middles = new(StringComparer.Ordinal);
 
     private SupportDraft(TrainSpec spec, TrainDraft train, TrainForces forces, ImmutableArray<BearingPlace> places)
     {
@@ -26,16 +27,15 @@ internal sealed class SupportDraft
     }
 
     /// <summary>Gives every place its loads, and every body its account of how it is held.</summary>
-    public static void Add(
+    public static HeldBodies Add(
         TrainSpec spec, TrainDraft train, TrainForces forces, ImmutableArray<BearingPlace> places, IReadOnlyDictionary<string, Subject> bodies)
     {
-        if (places.IsEmpty)
-            return;
         var draft = new SupportDraft(spec, train, forces, places);
         foreach (var set in spec.Planets.Entries)
             draft.Planet(set.Name.Value);
         draft.Shafts();
         draft.Account(bodies);
+        return new(train, forces, places, draft._middles);
     }
 
     private bool IsFixed(string body) => _spec.Fixed.Any(held => held.Value == body);
@@ -104,7 +104,7 @@ internal sealed class SupportDraft
         {
             // A floating body with one bearing hangs with its other end between the planets.
             if (Floats(body) && supports.Count(support => support.Inner == body || support.Outer == body) == 1 && _forces.MiddleOf(body) is { } middle)
-                supports.Add(new($"{body} between its meshes", body, null, middle));
+                supports.Add(_middles[body] = new($"{body} between its meshes", body, null, middle));
         }
 
         var system = new SupportedBodies(bodies, [.. supports]);

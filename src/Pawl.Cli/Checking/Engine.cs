@@ -27,6 +27,8 @@ internal sealed record ProjectView
 
     public Setting<ImmutableArray<string>>? Catalogues { get; init; }
 
+    public Setting<ImmutableArray<string>>? Adapters { get; init; }
+
     public Setting<ImmutableArray<string>>? Rules { get; init; }
 
     public Setting<string>? ReportFolder { get; init; }
@@ -46,8 +48,8 @@ internal sealed partial record Engine
     /// <summary>Finds and reads the project file, from a folder upwards; a given root is not searched beyond.</summary>
     public required Func<string, string?, ProjectView> FindProject { get; init; }
 
-    /// <summary>Opens a reader of specs: project root, catalogue files; the catalogues are read once.</summary>
-    public required Func<string, ImmutableArray<string>, Func<SpecInput, SpecLoad>> OpenSpecs { get; init; }
+    /// <summary>Opens a reader of specs: project root, catalogue files, adapter files; these are read once.</summary>
+    public required Func<string, ImmutableArray<string>, ImmutableArray<string>, Func<SpecInput, SpecLoad>> OpenSpecs { get; init; }
 
     /// <summary>Loads the rules in force: project root, house folders.</summary>
     public required Func<string, ImmutableArray<string>, RuleSetLoad> LoadRules { get; init; }

@@ -23,23 +23,24 @@ internal static class ProjectViews
         Specs = List(project.Specs),
         Exclude = List(project.Exclude),
         Catalogues = List(project.Catalogues),
+        Adapters = List(project.Adapters),
         Rules = List(project.Rules),
         ReportFolder = One(project.Reports?.Folder),
         ReportFormats = project.Reports is { } reports ? List(reports.Formats) : null,
         FailOn = One(project.FailOn),
         RequireComplete = One(project.RequireComplete),
-        Diagnostics = [.. view.Diagnostics, .. IdleCatalogues(view.Root, project), .. UnknownFormats(project), .. OutsideReports(view.Root, project)],
+        Diagnostics = [.. view.Diagnostics, .. Idle(view.Root, project.Catalogues, "catalogue"), .. Idle(view.Root, project.Adapters, "adapter"), .. UnknownFormats(project), .. OutsideReports(view.Root, project)],
     };
 
     // Not refused: what is missing in a catalogue is an error of the spec that wants it.
-    private static IEnumerable<Diagnostic> IdleCatalogues(string root, ProjectFile project)
+    private static IEnumerable<Diagnostic> Idle(string root, ImmutableArray<Stated<string>> patterns, string what)
     {
-        foreach (var pattern in project.Catalogues)
+        foreach (var pattern in patterns)
         {
             if (FilePatterns.Readable(root, pattern.Value, out var problem).Length == 0)
             {
                 yield return problem is null
-                    ? new(CliCodes.NoCatalogue, Severity.Warning, pattern.Span, $"`{pattern.Value}` matches no catalogue.", "Paths count from the project file. Mend the pattern or take it out.")
+                    ? new(CliCodes.NoCatalogue, Severity.Warning, pattern.Span, $"`{pattern.Value}` matches no {what}.", "Paths count from the project file. Mend the pattern or take it out.")
                     : new(CliCodes.CannotRead, Severity.Error, pattern.Span, problem);
             }
         }

@@ -33,6 +33,9 @@ internal sealed record Settings
     /// <summary>Catalogue files, from the root.</summary>
     public required Setting<ImmutableArray<string>> Catalogue { get; init; }
 
+    /// <summary>Adapter files, from the root.</summary>
+    public required Setting<ImmutableArray<string>> Adapters { get; init; }
+
     public required Setting<ImmutableArray<string>> Rules { get; init; }
 
     /// <summary>Least severity that fails; null for never.</summary>

@@ -46,7 +46,8 @@ internal static class SettingsResolver
             Specs = fromProject ? project.Specs ?? new([], Origins.Default) : new(request.Paths, Origins.CommandLine),
             FromProject = fromProject,
             Exclude = project.Exclude ?? new([], Origins.Default),
-            Catalogue = Catalogue(project),
+            Catalogue = Files(project, project.Catalogues),
+            Adapters = Files(project, project.Adapters),
             Rules = HouseRules(request, project, desk),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
@@ -159,9 +160,9 @@ internal static class SettingsResolver
             word.Origin);
     }
 
-    private static Setting<ImmutableArray<string>> Catalogue(ProjectView project)
+    private static Setting<ImmutableArray<string>> Files(ProjectView project, Setting<ImmutableArray<string>>? stated)
     {
-        if (project.Catalogues is not { } patterns)
+        if (stated is not { } patterns)
             return new([], Origins.Default);
 
         var files = new SortedSet<string>(StringComparer.Ordinal);

@@ -64,9 +64,11 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
 
         public SpecSelection Finish(Settings settings)
         {
-            // Catalogues and rule packs are YAML too and often lie beside the specs.
+            // Catalogues, adapters and rule packs are YAML too and often lie beside the specs.
             foreach (var catalogue in settings.Catalogue.Value)
                 Drop(catalogue);
+            foreach (var adapter in settings.Adapters.Value)
+                Drop(adapter);
             Drop(ProjectFile.FileName);
 
             if (_found.Count == 0 && _problems.Count == 0)

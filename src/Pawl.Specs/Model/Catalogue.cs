@@ -17,6 +17,9 @@ public sealed record Catalogue
 
     [Display(Name = "Bearings", Description = "Bearings by id.")]
     public Named<BearingTypeSpec> Bearings { get; init; } = Named<BearingTypeSpec>.Empty;
+
+    /// <summary>Adapters by name, each of a file of its own.</summary>
+    public Named<AdapterSpec> Adapters { get; init; } = Named<AdapterSpec>.Empty;
 }
 
 /// <summary>One catalogue file: its keys, for the schema.</summary>

@@ -49,6 +49,15 @@ public sealed record GearboxSpec
     [Display(Name = "Bearings", Description = "Rolling bearings by name, each in its place.")]
     public Named<BearingSpec> Bearings { get; init; } = Named<BearingSpec>.Empty;
 
+    [Display(Name = "Shafts", Description = "Shafts by name: what bodies are along their axis, section by section.")]
+    public Named<ShaftSpec> Shafts { get; init; } = Named<ShaftSpec>.Empty;
+
+    [Display(Name = "Splines", Description = "Involute splines by name, with both sides.")]
+    public Named<SplineSpec> Splines { get; init; } = Named<SplineSpec>.Empty;
+
+    [Display(Name = "Interfaces", Description = "What adapters are joined to, by name, and the adapters that the variant may be built with.")]
+    public Named<InterfaceSpec> Interfaces { get; init; } = Named<InterfaceSpec>.Empty;
+
     [Display(Name = "Joints", Description = "Bolted joints and central nuts by name.")]
     public Named<JointSpec> Joints { get; init; } = Named<JointSpec>.Empty;
 

@@ -46,6 +46,12 @@ public static class Limits
     public const int MostRows = 8;
     public const int FewestElements = 3;
     public const int MostElements = 200;
+    public const int FewestKeys = 1;
+    public const int MostKeys = 2;
+    public const int FinestSplineClass = 4;
+    public const int CoarsestSplineClass = 7;
+    public const double FewestStarts = 1;
+    public const double MostStarts = 1e9;
     public const double LeastBearingFactor = 1;
     public const double GreatestBearingFactor = 30;
     public const int FewestBolts = 1;

@@ -22,6 +22,9 @@ public sealed record ProjectFile
     [Display(Name = "Catalogues", Description = "Patterns of the catalogue files.")]
     public ImmutableArray<Stated<string>> Catalogues { get; init; } = [];
 
+    [Display(Name = "Adapters", Description = "Patterns of the adapter files: specs/adapters/*.yaml.")]
+    public ImmutableArray<Stated<string>> Adapters { get; init; } = [];
+
     [Display(Name = "Rules", Description = "Folders with rule packs of the house.")]
     public ImmutableArray<Stated<string>> Rules { get; init; } = [];
 

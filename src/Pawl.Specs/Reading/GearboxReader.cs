@@ -24,6 +24,9 @@ internal static class GearboxReader
         var tolerances = reader.Map("tolerances") is { } tolerancesMap ? Tolerances(tolerancesMap) : null;
         var train = reader.Map("train") is { } trainMap ? TrainReader.Read(trainMap, catalogue) : null;
         var bearings = reader.Named("bearings", (name, map) => BearingReader.Place(name, map, catalogue, train));
+        var shafts = reader.Named("shafts", (name, map) => ShaftReader.Read(name, map, catalogue, train));
+        var splines = reader.Named("splines", (name, map) => SplineReader.Read(name, map, catalogue, train));
+        var interfaces = reader.Named("interfaces", (name, map) => InterfaceReader.Read(name, map, catalogue, train));
         var joints = reader.Named("joints", (name, map) => JointReader.Read(name, map, catalogue, train, bearings));
         var dowels = reader.Named("dowels", (name, map) => PinReader.Dowels(name, map, train, joints));
         var retainingRings = reader.Named("retaining_rings", (name, map) => PinReader.Ring(name, map, train, bearings));
@@ -54,6 +57,9 @@ internal static class GearboxReader
                 Tolerances = tolerances,
                 Train = train,
                 Bearings = new(bearings, bearing => bearing.Name.Value),
+                Shafts = new(shafts, shaft => shaft.Name.Value),
+                Splines = new(splines, spline => spline.Name.Value),
+                Interfaces = new(interfaces, each => each.Name.Value),
                 Joints = new(joints, joint => joint.Name.Value),
                 Dowels = new(dowels, set => set.Name.Value),
                 RetainingRings = new(retainingRings, ring => ring.Name.Value),

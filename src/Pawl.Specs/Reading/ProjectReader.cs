@@ -58,6 +58,7 @@ public static class ProjectReader
         var specs = reader.Texts("specs");
         var exclude = reader.Texts("exclude");
         var catalogues = reader.Texts("catalogues");
+        var adapters = reader.Texts("adapters");
         var rules = reader.Texts("rules");
         var reports = reader.Map("reports") is { } map ? Reports(map) : null;
         var failOn = reader.Word("fail_on", Severities);
@@ -72,6 +73,7 @@ public static class ProjectReader
                 Specs = specs,
                 Exclude = exclude,
                 Catalogues = catalogues,
+                Adapters = adapters,
                 Rules = rules,
                 Reports = reports,
                 FailOn = failOn,

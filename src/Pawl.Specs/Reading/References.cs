@@ -33,6 +33,17 @@ internal static class References
             id.Span, reader.PathOf(key), "bearing", id.Value, Nearest.To(id.Value, NamesOf(catalogue.Bearings.Entries, entry => entry.Name))));
     }
 
+    public static void CheckAdapters(MapReader reader, string key, ImmutableArray<Stated<string>> names, Catalogue? catalogue)
+    {
+        if (catalogue is null)
+            return;
+        foreach (var name in names)
+        {
+            if (catalogue.Adapters.Find(name.Value) is null)
+                reader.Report(SpecDiagnostics.UnknownAdapter(name.Span, reader.PathOf(key), name.Value, Nearest.To(name.Value, NamesOf(catalogue.Adapters.Entries, entry => entry.Adapter))));
+        }
+    }
+
     /// <summary>A body or planet set that the train speaks of. A train with faults of its own is not asked.</summary>
     public static void CheckBody(MapReader reader, string key, Stated<string>? body, TrainSpec? train)
     {

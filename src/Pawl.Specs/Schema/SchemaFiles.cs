@@ -12,7 +12,7 @@ public sealed record SchemaFile(string Name, Func<string> Generate);
 /// <summary>The schemas that are kept in the folder <c>schema</c>, generated from the types.</summary>
 public static class SchemaFiles
 {
-    /// <summary>Those of this layer: specs, catalogues, project files.</summary>
+    /// <summary>Those of this layer: specs, catalogues, adapters, project files.</summary>
     public static ImmutableArray<SchemaFile> Specs { get; } =
     [
         new("gearbox.schema.json", () => Text(
@@ -22,6 +22,8 @@ public static class SchemaFiles
             SchemaPurpose.Whole, typeof(GearboxSpec), "Pawl gearbox, whole", "One variant of a gearbox with everything it extends laid beneath it.")),
         new("catalogue.schema.json", () => Text(
             SchemaPurpose.Whole, typeof(CatalogueFile), "Pawl catalogue", "Materials and lubricants that specs name by id.")),
+        new("adapter.schema.json", () => Text(
+            SchemaPurpose.Whole, typeof(AdapterSpec), "Pawl adapter", "What a gearbox is joined to: motor flange, coupling, mount.")),
         new("project.schema.json", () => Text(
             SchemaPurpose.Whole, typeof(ProjectFile), "Pawl project", "pawl.yaml: which specs, catalogues and rules a project has.")),
     ];

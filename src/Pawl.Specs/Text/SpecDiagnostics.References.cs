@@ -64,6 +64,11 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.NotInCatalogue, span, $"{path}: no catalogue holds the {kind} `{Short(id)}`.",
             nearest is not null ? $"Did you mean `{nearest}`?" : $"Add it to a catalogue file, and name that file in `pawl.yaml` under `catalogues`.");
 
+    public static Diagnostic UnknownAdapter(SourceSpan span, string path, string name, string? nearest) =>
+        Error(
+            DiagnosticCodes.NotInCatalogue, span, $"{path}: no adapter file declares `{Short(name)}`.",
+            nearest is not null ? $"Did you mean `{nearest}`?" : "Add its file, and name that file in `pawl.yaml` under `adapters`.");
+
     public static Diagnostic UnknownName(SourceSpan span, string path, string kind, string found, string? nearest) =>
         Error(
             DiagnosticCodes.UnknownName, span, $"{path}: the spec declares no {kind} `{Short(found)}`.",

@@ -1,0 +1,185 @@
+using Pawl.Analysis.Bearings;
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Splines;
+using Pawl.Analysis.Trains;
+using Pawl.Mechanics.Fits;
+using Pawl.Mechanics.Joints;
+using Pawl.Mechanics.Splines;
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using B = Pawl.Analysis.Trains.BodyQuantities;
+using D = Pawl.Analysis.Rating.DutyQuantities;
+using K = Pawl.Analysis.Interfaces.InterfaceQuantities;
+using T = Pawl.Analysis.Trains.TrainQuantities;
+
+namespace Pawl.Analysis.Interfaces;
+
+/// <summary>One interface with one adapter that it may be built with.</summary>
+internal sealed class InterfaceDraft
+{
+    private readonly Draft _draft;
+    private readonly InterfaceSpec _own;
+    private readonly AdapterSpec _adapter;
+    private readonly Subject _train;
+    private readonly Subject _body;
+    private readonly LoadShares _duty;
+    private readonly Subject _s;
+
+    private InterfaceDraft(Draft draft, InterfaceSpec own, Stated<string> name, AdapterSpec adapter, Subject train, Subject body, LoadShares duty)
+    {
+        (_draft, _own, _adapter, _train, _body, _duty) = (draft, own, adapter, train, body, duty);
+        _s = draft.Begin(SubjectKinds.Interface, $"interfaces.{own.Name.Value}~{name.Value}", name.Span).Relate("train", train).Relate("body", body);
+        _s.Add(Draft.Text(K.Adapter, name, ""));
+    }
+
+    public static void AddAll(Draft draft, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
+    {
+        if (draft.Spec.Interfaces.Entries.IsEmpty)
+            return;
+        var duty = LoadShares.Of(draft, train.Subject);
+        foreach (var own in draft.Spec.Interfaces.Entries)
+        {
+            foreach (var name in own.Adapters)
+            {
+                // The reader has told of an adapter that is not there.
+                if (draft.Spec.Catalogue.Adapters.Find(name.Value) is { } adapter)
+                    new InterfaceDraft(draft, own, name, adapter, train.Subject, bodies[own.Body.Value], duty).Add();
+            }
+        }
+    }
+
+    private InterfaceSideSpec Other => _adapter.Interface;
+
+    private string Key(string key) => $"interfaces.{_own.Name.Value}.{key}";
+
+    private string OtherKey(string key) => $"interface.{key} of adapter {_adapter.Adapter.Value}";
+
+    private void Add()
+    {
+        Misfit(K.KindMisfit, SideMisfit.OfKind(_own, Other));
+        Misfit(K.SplineMisfit, SideMisfit.OfSpline(_own.Spline, Other.Spline));
+        Misfit(K.PilotMisfit, SideMisfit.OfPilot(_own.Pilot, Other.Pilot));
+        Misfit(K.BoltMisfit, SideMisfit.OfBolts(_own.Bolts, Other.Bolts));
+        Misfit(K.DowelMisfit, SideMisfit.OfDowels(_own.Dowels, Other.Dowels));
+        Misfit(K.SealMisfit, SideMisfit.OfSeal(_own.Seal, Other.Seal));
+        Spline();
+        Pilot();
+        Bolts();
+        Dowels();
+        Reach();
+        Capacity();
+    }
+
+    private void Misfit(QuantityKind kind, string? found)
+    {
+        if (found is not null)
+            _s.Add(Quantity.ComputedText(kind, found, [_s[K.Adapter]]));
+    }
+
+    private bool Agree(QuantityKind misfit) => _s.Find(misfit) is { Text: SideMisfit.None };
+
+    private void Spline()
+    {
+        if (!Agree(K.SplineMisfit))
+            return;
+        var (external, inner, keyOf) = _own.Spline!.Side.Value == "external" ? (_own.Spline, Other.Spline!, (Func<string, string>)Key) : (Other.Spline!, _own.Spline, OtherKey);
+        try
+        {
+            var spline = SplineDraft.Basic(external.System.Value, external.Teeth.Value, SideMisfit.ModuleOf(external), external.PressureAngle.Value.Coherent, external.Root.Value);
+            var length = Math.Min(Length(external), Length(inner));
+            var teeth = SplineTolerance.Teeth(spline, external.Fit?.Value ?? "h", external.Class?.Value ?? throw Missing(external), length);
+            var spaces = SplineTolerance.Spaces(spline, inner.Class?.Value ?? throw Missing(inner), length);
+            var fit = SplineTolerance.Clearance(spaces, teeth);
+            _draft.Uses(SplineTolerance.TableId);
+            _s.Add(Quantity.Bounded(K.SplineClearance, new(fit.Middle, fit.Least, fit.Greatest), [_s[K.Adapter]]));
+        }
+        catch (ArgumentOutOfRangeException outside)
+        {
+            _s.Add(Quantity.NotEvaluated(K.SplineClearance, [], Quantity.FirstLine(outside.Message)));
+        }
+
+        double Length(InterfaceSplineSpec side) =>
+            side.Length?.Value.Coherent ?? throw new ArgumentOutOfRangeException(null, $"{(side == external ? keyOf : keyOf == Key ? OtherKey : Key)("spline.length")} is not stated");
+
+        ArgumentOutOfRangeException Missing(InterfaceSplineSpec side) => new(null, $"{(side == external ? keyOf : keyOf == Key ? OtherKey : Key)("spline.class")} is not stated");
+    }
+
+    private void Pilot()
+    {
+        if (!Agree(K.PilotMisfit))
+            return;
+        var ownIsRecess = _own.Pilot!.Side.Value == "recess";
+        var (recess, spigot) = ownIsRecess ? (_own.Pilot, Other.Pilot!) : (Other.Pilot!, _own.Pilot);
+        _s.Add(_draft.Dimension(K.RecessDiameter, recess.Diameter, ""));
+        _s.Add(_draft.Dimension(K.SpigotDiameter, spigot.Diameter, ""));
+        _s.Add(Derive.From(K.PilotClearance, _s[K.RecessDiameter], _s[K.SpigotDiameter], (hole, plug) => hole - plug));
+        _s.Add(Derive.From(K.Eccentricity, _s[K.PilotClearance], Register.OfPilot));
+        if (_own.GreatestEccentricity is { } wanted)
+            _s.Add(_draft.Amount(K.EccentricityWanted, wanted, ""));
+        if (recess.Depth is null && spigot.Depth is null)
+            return;
+        _s.Add(_draft.Dimension(K.RecessDepth, recess.Depth, (ownIsRecess ? Key : (Func<string, string>)OtherKey)("pilot.depth")));
+        _s.Add(_draft.Dimension(K.SpigotLength, spigot.Depth, (ownIsRecess ? OtherKey : (Func<string, string>)Key)("pilot.depth")));
+        _s.Add(Derive.From(K.PilotRoom, _s[K.RecessDepth], _s[K.SpigotLength], (depth, length) => depth - length));
+    }
+
+    private void Bolts()
+    {
+        if (!Agree(K.BoltMisfit))
+            return;
+        var ownIsThrough = _own.Bolts!.Holes.Value == "through";
+        var (through, tapped) = ownIsThrough ? (_own.Bolts, Other.Bolts!) : (Other.Bolts!, _own.Bolts);
+        Func<string, string> throughKey = ownIsThrough ? Key : OtherKey, tappedKey = ownIsThrough ? OtherKey : Key;
+        _s.Add(_draft.Amount(K.ScrewLength, through.ScrewLength, throughKey("bolts.screw_length")));
+        _s.Add(_draft.Amount(K.Grip, through.Grip, throughKey("bolts.grip")));
+        _s.Add(_draft.Amount(K.ThreadDepth, tapped.ThreadDepth, tappedKey("bolts.thread_depth")));
+        _s.Add(Derive.From(K.Engagement, _s[K.ScrewLength], _s[K.Grip], (length, grip) => length - grip));
+        _s.Add(ThreadTable.TryFind(through.Thread.Value, out var thread, out var reason)
+            ? Derive.From(K.EngagementShare, _s[K.Engagement], engaged => engaged / thread.Diameter)
+            : Quantity.NotEvaluated(K.EngagementShare, [], reason));
+        _draft.Uses(thread is { Form: ThreadForm.Unified } ? ThreadTable.UnifiedTableId : ThreadTable.MetricTableId);
+        _s.Add(Derive.From(K.ScrewRoom, _s[K.ThreadDepth], _s[K.Engagement], (depth, engaged) => depth - engaged));
+    }
+
+    private void Dowels()
+    {
+        if (!Agree(K.DowelMisfit))
+            return;
+        var (hole, pin) = _own.Dowels!.Side.Value == "hole" ? (_own.Dowels, Other.Dowels!) : (Other.Dowels!, _own.Dowels);
+        _s.Add(_draft.Dimension(K.HoleDiameter, hole.Diameter, ""));
+        _s.Add(_draft.Dimension(K.PinDiameter, pin.Diameter, ""));
+        _s.Add(Derive.From(K.DowelClearance, _s[K.HoleDiameter], _s[K.PinDiameter], (bore, dowel) => bore - dowel));
+    }
+
+    private void Reach()
+    {
+        if (_own.Engagement is not { } wanted)
+            return;
+        _s.Add(_draft.Amount(K.ReachWanted, wanted, ""));
+        _s.Add(_draft.Amount(K.Reach, Other.Engagement, OtherKey("engagement")));
+        _s.Add(Derive.From(K.ReachShare, _s[K.ReachWanted], _s[K.Reach], (least, given) => given / least));
+    }
+
+    private void Capacity()
+    {
+        if (_own.Torque is not null || Other.Torque is not null)
+        {
+            _s.Add(_body.Find(B.Torque) is { } torque
+                ? Quantity.Compute(
+                    K.Torque, [torque, _train[D.ApplicationFactor], _train[D.PeakTorque], _train[T.InputTorque]], v => Math.Abs(v[0]) * Math.Max(v[1], v[2] / v[3]))
+                : Quantity.NotEvaluated(K.Torque, [], $"the torque inside {_own.Body.Value} is not computed: neither input, output nor held"));
+            _s.Add(Quantity.Compute(K.TorqueCapacity, [_s[K.Adapter]], _ => Lesser(_own.Torque, Other.Torque)));
+            _s.Add(Derive.From(K.TorqueShare, _s[K.TorqueCapacity], _s[K.Torque], (capacity, greatest) => capacity / greatest));
+        }
+
+        if (_own.Speed is null && Other.Speed is null)
+            return;
+        var fastest = _duty.Fastest;
+        _s.Add(Quantity.Compute(K.Speed, [_body[B.Speed]], v => Math.Abs(v[0]) * fastest));
+        _s.Add(Quantity.Compute(K.SpeedCapacity, [_s[K.Adapter]], _ => Lesser(_own.Speed, Other.Speed)));
+    }
+
+    private static double Lesser(Stated<Amount>? own, Stated<Amount>? other) =>
+        Math.Min(own?.Value.Coherent ?? double.PositiveInfinity, other?.Value.Coherent ?? double.PositiveInfinity);
+}
