@@ -74,8 +74,18 @@ internal sealed class PlanetPinDraft
         _s.Add(_draft.Amount(K.CheekYield, _spec.CheekYield, Key("cheek_yield")));
         Add(K.CheekPressure, [K.Diameter, K.PeakForce], () => Pin.CheekPressure(
             Straddled ? N(K.PeakForce) / 2 : N(K.PeakForce), _spec.Cheek?.Value.Coherent ?? throw Worked.Lacks(Key("cheek"))));
-        if (_spec.CheekHole is { } hole)
-            _s.Add(Derive.From(K.Overlap, _s[K.Diameter], _draft.Dimension(K.Diameter, hole, ""), (pin, bore) => pin - bore));
+        if (_spec.CheekHole is { } stated)
+            _s.Add(Overlap(_s[K.Diameter], _draft.Dimension(K.CheekHole, stated, "")));
+    }
+
+    // Of a fit the nominal size may lie outside both tolerances: the middle stands for it.
+    private Quantity Overlap(Quantity pin, Quantity hole)
+    {
+        _s.Add(hole);
+        if (Quantity.MissingReasons([pin, hole]) is { IsEmpty: false } reasons)
+            return Quantity.NotEvaluated(K.Overlap, [pin, hole], reasons);
+        var (least, greatest) = (pin.Value.Least - hole.Value.Greatest, pin.Value.Greatest - hole.Value.Least);
+        return Quantity.Bounded(K.Overlap, new((least + greatest) / 2, least, greatest), [pin, hole]);
     }
 
     private void Forces(TrainForces? forces)

@@ -79,14 +79,19 @@ public static class PlanetPinQuantities
         Name = "cheek_yield", Title = "Yield of the carrier", Unit = Units.Megapascal, Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind CheekHole = new()
+    {
+        Name = "cheek_hole", Symbol = "D", Title = "Hole of the cheek", Unit = Units.Millimetre, Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind Overlap = new()
     {
-        Name = "press_overlap", Title = "Overlap of pin and hole of the cheek", Unit = Units.Micrometre, Scale = 0.01, Formula = "d − D_hole", Source = "ISO 286-1",
+        Name = "press_overlap", Title = "Overlap of pin and hole of the cheek", Unit = Units.Micrometre, Scale = 0.01, Formula = "d − D", Source = "ISO 286-1",
     };
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Planets, Held, Secured, Diameter, Force, PeakForce, Bending, Shear, Yield, RatedSafety, PeakSafety, Slope, GreatestSlope, CheekPressure, CheekYield, Overlap,
+        Planets, Held, Secured, Diameter, Force, PeakForce, Bending, Shear, Yield, RatedSafety, PeakSafety, Slope, GreatestSlope, CheekPressure, CheekYield, CheekHole, Overlap,
     ];
 
     private static QuantityKind Words(string name, string title) => new()

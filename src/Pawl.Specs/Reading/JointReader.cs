@@ -98,7 +98,7 @@ internal static class JointReader
         Excludes(read.Carries, "carries", read.Torque, "torque");
         Excludes(read.Tapped, "tapped", read.Nut, "nut");
         Excludes(read.Strength, "strength", read.Yield, "yield");
-        if (reader.Has("clamped") && reader.Node("clamped") is YamlList { Items.IsEmpty: true } grip)
+        if (!reader.HasErrors && reader.Node("clamped") is YamlList { Items.IsEmpty: true } grip)
             reader.Report(SpecDiagnostics.WrongCount(grip.Span, reader.PathOf("clamped"), "one layer or more", 0, "A joint without a grip clamps nothing."));
         if (read.Hole is { } hole)
         {

@@ -40,7 +40,7 @@ internal static class PinReader
 
         if (carries is not null && torque is not null)
             reader.Report(SpecDiagnostics.ExclusiveKeys(reader.KeySpan("torque"), reader.ObjectPath, "carries", "torque"));
-        if (reader.Has("parts") && reader.Node("parts") is YamlList { Items.Length: not 2 } list)
+        if (!reader.HasErrors && reader.Node("parts") is YamlList { Items.Length: not 2 } list)
             reader.Report(SpecDiagnostics.WrongCount(list.Span, reader.PathOf("parts"), "two parts", list.Items.Length, "Name the part that holds the dowels first."));
         Below(reader, "bore", bore, diameter);
         foreach (var part in parts)
