@@ -240,6 +240,91 @@ public class BearingOfSpecsTests
         Assert.Equal(80 * 11e-3 * 20, found.Value.Greatest * 1000, 1e-6);
     }
 
+    // The sun shaft is pushed forward with 776 N (right-hand rule). On a stub its outer ring goes forward, so the bearing whose inner ring takes
+    // thrust backward bears it.
+    [Fact]
+    public void A_body_on_the_outer_ring_presses_the_other_way()
+    {
+        static (double Plus, double Minus) On(string shaft, string housing)
+        {
+            var text = SpecText.Simple(
+                duty: $"{Duty()}\nbearings: {{ a: {{bearing: tapered-50, shaft: {shaft}, housing: {housing}, axial_place: -140 mm, axial: plus}}, b: {{bearing: tapered-50, shaft: {shaft}, housing: {housing}, axial_place: -40 mm, axial: minus}} }}",
+                gears: "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm, helix_angle: 15°", extraTrain: "bodies: {input: {floating: false}}")
+                .Replace("sun: {on: input,", "sun: {hand: right, on: input,", StringComparison.Ordinal)
+                .Replace("planet_gear: {on: planet,", "planet_gear: {hand: left, on: planet,", StringComparison.Ordinal)
+                .Replace("ring: {on: housing,", "ring: {hand: left, on: housing,", StringComparison.Ordinal)
+                .Replace("planet: {carrier: carrier, count: 3}", "planet: {carrier: carrier, count: 3, mass: 0.2 kg, load_sharing: 1, load_sharing_proof: test}", StringComparison.Ordinal);
+            var analysis = SpecText.Analyse(text);
+            return (analysis.Value("bearings.a", "axial_load"), analysis.Value("bearings.b", "axial_load"));
+        }
+
+        Assert.True(On("input", "housing").Plus > 700);
+        Assert.Equal(0, On("input", "housing").Minus, 1e-6);
+        Assert.Equal(On("input", "housing").Plus, On("housing", "input").Minus, 1e-6);
+        Assert.Equal(On("input", "housing").Minus, On("housing", "input").Plus, 1e-6);
+    }
+
+    // Steel in steel, 11.5 against 11.5: nothing is lost. In aluminium the 23 − 11.5 of 70 K over the 60 mm to its own locating bearing.
+    [Fact]
+    public void A_floating_bearing_asks_its_own_locating_one()
+    {
+        var bearings = Carrier.Replace("axial: floating", "axial: floating, float: 0.3 mm, inner_warmer: 0 K", StringComparison.Ordinal)
+            + ", input: {bearing: ball-6205, shaft: input, housing: housing, axial_place: -300 mm, axial: locating}";
+        var text = SpecText.Simple(
+            duty: $"{Duty()}\nbearings: {{ {OneLine(bearings)} }}", gears: Gears,
+            extraTrain: "bodies: {input: {floating: true}, carrier: {material: EN-42CrMo4}, housing: {material: wrought-6082}}")
+            .Replace("planet: {carrier: carrier, count: 3}", "planet: {carrier: carrier, count: 3, mass: 0.2 kg}", StringComparison.Ordinal);
+
+        Assert.Equal(0.3 - (11.5e-6 * 70 * 60), SpecText.Analyse(text).Value("bearings.near", "axial_float"), 1e-9);
+    }
+
+    [Fact]
+    public void What_turns_without_a_bearing_is_told()
+    {
+        var analysis = Of(Carrier, Duty(input: ", radial_force: 50 N, radial_force_at: -50 mm"));
+
+        Assert.Equal("a planet without a bearing", analysis.Quantity("bodies.planet", "unsupported").Text);
+        Assert.Equal("a floating body without a bearing that bears the coupled machine or its weight", analysis.Quantity("bodies.input", "unsupported").Text);
+        Assert.Equal("none", analysis.Quantity("bodies.carrier", "unsupported").Text);
+    }
+
+    [Theory]
+    [InlineData("40 mm", "100 mm", true)]
+    [InlineData("40 mm", "40 mm", false)]
+    [InlineData("40 mm", "40.5 mm", false)]
+    public void Bearings_at_one_place_hold_nothing(string first, string second, bool holds)
+    {
+        var found = Of(
+            $"a: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_place: {first}}}, b: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_place: {second}}}",
+            Duty()).Quantity("bearings.a", "radial_load");
+
+        Assert.Equal(holds, found.IsEvaluated);
+    }
+
+    [Fact]
+    public void A_share_at_rest_wears_nothing()
+    {
+        var analysis = Of(
+            Planet, Duty("spectrum: [{share: 50 %, torque: 60 N·m, speed: 1500 rpm}, {share: 50 %, torque: 60 N·m, speed: 0 rpm}]"));
+
+        Assert.Equal(2 * Of(Planet, Duty()).Value("bearings.pin", "basic_life"), analysis.Value("bearings.pin", "basic_life"), 1e-3);
+        Assert.True(analysis.Quantity("bearings.pin", "viscosity_ratio").IsEvaluated);
+    }
+
+    // The load of a machine stands still; what uneven planets leave over turns with the carrier, and then the outer ring is the one that must sit tight.
+    [Fact]
+    public void Where_uneven_planets_outweigh_the_machine_the_load_turns_with_the_carrier()
+    {
+        var text = SpecText.Simple(
+            duty: $"{Duty()}\nbearings: {{ {OneLine(Carrier)} }}", gears: Gears, extraTrain: "bodies: {input: {floating: true}}")
+            .Replace("planet: {carrier: carrier, count: 3}", "planet: {carrier: carrier, count: 3, mass: 0.2 kg, load_sharing: 1.2}", StringComparison.Ordinal);
+        var alone = SpecText.Analyse(text);
+        var loaded = SpecText.Analyse(text.Replace("output: {", "output: {radial_force: 9000 N, radial_force_at: 160 mm", StringComparison.Ordinal));
+
+        Assert.Equal(("stationary", "rotating"), (alone.Quantity("bearings.near", "inner_load").Text, alone.Quantity("bearings.near", "outer_load").Text));
+        Assert.Equal(("rotating", "stationary"), (loaded.Quantity("bearings.near", "inner_load").Text, loaded.Quantity("bearings.near", "outer_load").Text));
+    }
+
     [Theory]
     [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}", "basic_life", "carrier is not held")]
     [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "basic_life", "bearings.a.axial_place is not stated")]
@@ -248,6 +333,9 @@ public class BearingOfSpecsTests
     [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm, clearance: CN}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "operating_clearance", "bearings.a.shaft_seat is not stated")]
     [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "contamination_factor", "lubrication.cleanliness is not stated")]
     [InlineData("a: {bearing: needles-12, shaft: carrier, housing: planet, axial_place: 0 mm}", "raceway_hardness", "bearings.a.raceway_hardness is not stated")]
+    [InlineData("a: {bearing: ball-6208-sealed, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "viscosity_ratio", "the bearing runs on grease of its own")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "fillet_reserve", "bearings.a.fillet is not stated")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm, axial: locating}", "axial_float", "bearings.a.float is not stated")]
     public void What_is_missing_is_named(string bearings, string quantity, string reason)
     {
         var found = Of(bearings, Duty()).Quantity("bearings.a", quantity);

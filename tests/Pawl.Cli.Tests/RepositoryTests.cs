@@ -158,6 +158,29 @@ public sealed class RepositoryTests
         Assert.StartsWith("pawl.yaml:2:14: warning cli/no-catalogue: ", place.Run("check").Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void An_adapter_pattern_without_a_file_is_warned_of_at_its_line()
+    {
+        using var place = new Workplace { Engine = Engine.Shipped }.With("pawl.yaml", "pawl: 1\nadapters: [adapter/*.yaml]\n");
+
+        Assert.StartsWith("pawl.yaml:2:12: warning cli/no-catalogue: `adapter/*.yaml` matches no adapter.", place.Run("check").Error, StringComparison.Ordinal);
+    }
+
+    // Adapter files lie among the specs, yet none is judged, and what they state reaches the pairing.
+    [Fact]
+    public void Adapters_among_the_specs_are_read_for_them_and_not_judged()
+    {
+        using var place = new Workplace { Engine = Engine.Shipped }
+            .With("pawl.yaml", "pawl: 1\nspecs: [specs/**/*.yaml]\nadapters: [specs/adapters/*.yaml]\n")
+            .With("specs/adapters/foot.yaml", "pawl: 1\nadapter: foot\ninterface: {kind: mount, torque: 9 N·m}\n")
+            .With("specs/v.yaml", "pawl: 1\ngearbox: {family: F, variant: V}\ntrain: {input: a, output: b, gears: {p: {on: a, teeth: 20}, w: {on: b, teeth: 40}}, meshes: [{gears: [p, w]}]}\ninterfaces: {base: {body: a, kind: flange, adapters: [foot]}}\n");
+
+        var ran = place.Run("check");
+
+        Assert.Contains("specs/v.yaml:4:59: error interface/kind: interfaces.base~foot ", ran.Error + ran.Out, StringComparison.Ordinal);
+        Assert.Contains("1 spec (", ran.Error + ran.Out, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("../reports")]
     [InlineData("/reports")]

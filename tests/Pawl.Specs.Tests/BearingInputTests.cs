@@ -52,6 +52,8 @@ public sealed class BearingInputTests
     [InlineData("x: {bearing: ball-6208, shaft: carrier, housing: housing, shaft_seat: 40 mm k5, shaft_bore: 40 mm}", DiagnosticCodes.OutOfRange, "40 mm}", "less than the seat")]
     [InlineData("x: {bearing: ball-6208, shaft: carrier, housing: housing, housing_seat: 80 mm H7, housing_outside: 70 mm}", DiagnosticCodes.OutOfRange, "70 mm", "more than the seat")]
     [InlineData("x: {bearing: ball-6208, shaft: carrier, housing: housing, shaft_seat: 40}", DiagnosticCodes.MissingUnit, "40}", "mm")]
+    [InlineData("x: {bearing: needles-12, shaft: input_shaft, housing: planet}", DiagnosticCodes.OutOfRange, "input_shaft", "the carrier of planet")]
+    [InlineData("x: {bearing: ball-6208, shaft: carrier, housing: housing, inner_warmer: -273 K}", DiagnosticCodes.OutOfRange, "-273 K", "-50 K")]
     [InlineData("x: {bearing: ball-6208, shaft: carrier, housing: housing, rows: 0}", DiagnosticCodes.OutOfRange, "0}", null)]
     [InlineData("x: {bearing: ball-6208, shaft: carrier, housing: housing, seat: 40 mm}", DiagnosticCodes.UnknownKey, "seat", "shaft_seat")]
     public void A_wrong_bearing_is_told(string bearing, string code, string at, string? says)

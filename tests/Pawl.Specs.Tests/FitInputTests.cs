@@ -7,7 +7,8 @@ namespace Pawl.Specs.Tests;
 public sealed class FitInputTests
 {
     private static readonly SpecLoader s_loader = new(
-        Sample.Repository(), ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
+        Sample.Repository(), ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
+        adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
     private const string Head = """
         pawl: 1

@@ -65,7 +65,7 @@ public sealed class StackInputTests
     // The bearing closes the gap; whoever says that it opens it is told.
     [InlineData($"from: face, to: flange, {Window}, contributors: {{{Depth}, ring: {{size: 18 mm, from: shoulder, to: face, coefficient: 1}}}}", DiagnosticCodes.WrongSign, "1}", "closes")]
     [InlineData($"from: face, to: flange, {Window}, contributors: {{{Depth}, ring: {{size: 18 mm, from: shoulder}}}}", DiagnosticCodes.MissingKey, "ring", "to")]
-    [InlineData($"from: face, {Window}, contributors: {{{Depth}, {Ring}}}", DiagnosticCodes.MissingKey, "x: {", "to")]
+    [InlineData($"from: face, {Window}, contributors: {{{Depth}, {Ring}}}", DiagnosticCodes.MissingKey, "x: {from", "to")]
     [InlineData($"{Window}, contributors: {{a: {{size: 18 mm}}}}", DiagnosticCodes.MissingKey, "a:", "coefficient")]
     [InlineData($"{Window}, contributors: {{a: {{size: 18 mm, coefficient: 0}}}}", DiagnosticCodes.OutOfRange, "0}}", "no part of the chain")]
     [InlineData("window: {least: 0.1 mm, greatest: 0.02 mm}, contributors: {a: {size: 18 mm, coefficient: 1}}", DiagnosticCodes.OutOfRange, "0.02 mm", "upside down")]

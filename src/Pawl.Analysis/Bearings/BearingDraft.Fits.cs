@@ -22,6 +22,8 @@ internal sealed partial class BearingDraft
 
     private void SpeedLimits()
     {
+        if (Entry.LimitingSpeed is null && Entry.ReferenceSpeed is null)
+            _s.Add(Draft.Missing(K.LimitingShare, $"limiting_speed or reference_speed of bearing {Spec.Bearing.Value} in the catalogue"));
         if (Entry.LimitingSpeed is { } limit)
             _s.Add(Derive.From(K.LimitingShare, _s[K.RelativeSpeed], speed => speed / limit.Value.Coherent));
         if (Entry.ReferenceSpeed is { } reference)
@@ -64,7 +66,7 @@ internal sealed partial class BearingDraft
     };
 
     private string GuideLubrication => Entry.Closure is { Value: "seals" } && Entry.Kind.Value == "deep-groove-ball" ? "contact seals"
-        : Spec.LubricatedBy is { Value: "grease" } ? "grease"
+        : IsGreased ? "grease"
         : _draft.Spec.Lubrication?.Supply is { Value: "jet" } && Entry.Kind.Value.EndsWith("ball", StringComparison.Ordinal) ? "jet"
         : "bath";
 
@@ -118,9 +120,9 @@ internal sealed partial class BearingDraft
 
     private static Range Of(Quantity quantity) => new(quantity.Value.Least, quantity.Value.Greatest);
 
-    private static Quantity Fit(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<ImmutableArray<Range>> states)
+    private Quantity Fit(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<ImmutableArray<Range>> states)
     {
-        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
+        if (Quantity.MissingReasons([.. inputs, _train.Subject[Trains.TrainQuantities.OilTemperature]]) is { IsEmpty: false } reasons)
             return Quantity.NotEvaluated(kind, inputs, reasons);
         try
         {
@@ -161,7 +163,7 @@ internal sealed partial class BearingDraft
     /// <summary>Gear forces stand still on central shafts, and turn with the carrier in a planet and on the carrier's own seats only by weight.</summary>
     private void RingLoads()
     {
-        var load = Planet is { } planet ? SpeedOf(_train.PlanetSet(planet)!.Carrier.Value) : 0;
+        var load = DirectionSpeed();
         _s.Add(Ring(K.InnerLoad, SpeedOf(Spec.Shaft.Value), load));
         _s.Add(Ring(K.OuterLoad, SpeedOf(Spec.Housing.Value), load));
 
@@ -170,16 +172,35 @@ internal sealed partial class BearingDraft
             : Quantity.ComputedText(kind, RingSeat.NeedsInterference(RingSeat.Of(ring, turning)) ? "rotating" : "stationary");
     }
 
+    /// <summary>Speed at which the direction of the load turns, per input speed: that of the carrier, where what turns with it outweighs the rest.</summary>
+    private double DirectionSpeed()
+    {
+        if (Planet is { } planet)
+            return SpeedOf(_train.PlanetSet(planet)!.Carrier.Value);
+        if (_place.Load is not { } load || !load.TurnsWithCarrier(_duty.Reasons.IsEmpty ? _duty.Rated.Torque : 1))
+            return 0;
+        foreach (var set in _spec.Planets.Entries)
+        {
+            if (set.Carrier.Value == _place.Holds || _train.Meshes.Any(mesh => Joins(mesh, _place.Holds, set.Name.Value)))
+                return SpeedOf(set.Carrier.Value);
+        }
+
+        return 0;
+
+        static bool Joins(MeshDraft mesh, string? body, string planet) =>
+            (mesh.First.Spec.On.Value == body && mesh.Second.Spec.On.Value == planet) || (mesh.Second.Spec.On.Value == body && mesh.First.Spec.On.Value == planet);
+    }
+
     private void Clearance()
     {
         if (Spec.GreatestClearance is { } greatest)
             _s.Add(_draft.Amount(K.GreatestClearance, greatest, ""));
         _s.Add(Draft.Truth(K.Preloaded, Spec.Preloaded, false, "none is meant, for none is stated"));
         Float();
-        if (Spec.Fillet is { } fillet)
+        if (!IsNeedleCage)
         {
-            _s.Add(Entry.Corner is { } corner
-                ? Quantity.Compute(K.FilletReserve, [], _ => corner.Value.Coherent - fillet.Value.Coherent)
+            _s.Add(Spec.Fillet is not { } fillet ? Draft.Missing(K.FilletReserve, Key("fillet"))
+                : Entry.Corner is { } corner ? Quantity.Compute(K.FilletReserve, [], _ => corner.Value.Coherent - fillet.Value.Coherent)
                 : Draft.Missing(K.FilletReserve, EntryKey("corner")));
         }
 
@@ -281,21 +302,31 @@ internal sealed partial class BearingDraft
         }
     }
 
+    /// <summary>Way left of a floating bearing beside one that holds the same body along the axis.</summary>
     private void Float()
     {
-        if (Spec.Float is not { } way || _place.Duty != "floating" || Spec.AxialPlace is not { } at)
+        if (_place.Duty != "floating" || Planet is not null)
             return;
-        var other = _draft.Spec.Bearings.Entries.FirstOrDefault(each => each.Axial is { Value: "locating" } && (each.Shaft.Value == Spec.Shaft.Value || each.Housing.Value == Spec.Housing.Value));
-        if (other?.AxialPlace is not { } there)
+        var holders = _places.Where(place => place.Holds is not null && place.Holds == _place.Holds && place.Duty != "floating").ToImmutableArray();
+        if (holders.IsEmpty)
+            return;
+        ImmutableArray<string> reasons =
+        [
+            .. Spec.Float is null ? [$"{Key("float")} is not stated"] : (string[])[],
+            .. Spec.AxialPlace is null ? [$"{Key("axial_place")} is not stated"] : (string[])[],
+            .. holders.Where(place => place.Spec.AxialPlace is null).Select(place => $"bearings.{place.Name}.axial_place is not stated"),
+            .. _train.Subject[Trains.TrainQuantities.OilTemperature].Reasons,
+        ];
+        if (!reasons.IsEmpty)
         {
-            _s.Add(Quantity.NotEvaluated(K.AxialFloat, [], "its shaft has no locating bearing with an axial place"));
+            _s.Add(Quantity.NotEvaluated(K.AxialFloat, [], reasons));
             return;
         }
 
-        var distance = Math.Abs(at.Value.Coherent - there.Value.Coherent);
+        var distance = holders.Max(place => Math.Abs(Spec.AxialPlace!.Value.Coherent - place.Spec.AxialPlace!.Value.Coherent));
         var (shaft, housing) = (MaterialOf(Spec.Shaft.Value).Expansion, MaterialOf(Spec.Housing.Value).Expansion);
-        var left = States().Min(state => way.Value.Coherent - Math.Abs((shaft * (state.Shaft - Room)) - (housing * (state.Housing - Room))) * distance);
-        _s.Add(Quantity.Computed(K.AxialFloat, left, []));
+        var left = States().Min(state => Spec.Float!.Value.Coherent - Math.Abs((shaft * (state.Shaft - Room)) - (housing * (state.Housing - Room))) * distance);
+        _s.Add(Quantity.Computed(K.AxialFloat, left, [_s[K.Seat]]));
     }
 
     private void Planetary()
@@ -326,7 +357,8 @@ internal sealed partial class BearingDraft
         if (!IsNeedleCage)
             return;
         _s.Add(MaterialDraft.Hardness(_draft, K.RacewayHardness, Spec.RacewayHardness, Key("raceway_hardness")));
-        _s.Add(FromLoads(K.RacewayPressure, [_s[K.RadialLoad], _s[K.Bore]], _ => Raceway(N(K.RadialLoad))));
+        _s.Add(FromLoads(
+            K.RacewayPressure, [_s[K.RadialLoad], _s[K.Bore]], loads => Raceway(_duty.States.Max(share => loads.GreatestRadial(share, _duty.Reverse)))));
         _s.Add(FromLoads(K.PeakRacewayPressure, [_train.Subject[Rating.DutyQuantities.PeakTorque], _s[K.Bore]], loads => Raceway(loads.PeakRadial(_duty.Peak!.Value, _duty.Fastest))));
     }
 

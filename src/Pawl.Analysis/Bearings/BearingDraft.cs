@@ -20,6 +20,7 @@ internal sealed partial class BearingDraft
     private readonly LoadShares _duty;
     private readonly BearingPlace _place;
     private readonly Subject _s;
+    private ImmutableArray<BearingPlace> _places = [];
 
     private BearingDraft(Draft draft, TrainSpec spec, TrainDraft train, TrainForces forces, LoadShares duty, BearingPlace place)
     {
@@ -31,6 +32,7 @@ internal sealed partial class BearingDraft
     {
         var places = draft.Spec.Bearings.Entries
             .Select(each => new BearingPlace(each, draft.Spec.Catalogue.Bearings.Find(each.Bearing.Value))).ToImmutableArray();
+        train.Subject.Add(Quantity.Computed(TrainQuantities.BearingsStated, places.Length, []));
         if (places.IsEmpty)
             return null;
         var forces = TrainForces.Build(draft, spec, train);
@@ -43,10 +45,29 @@ internal sealed partial class BearingDraft
             bearing.Declare();
         }
 
+        Ends(draft, spec, bodies);
         var held = SupportDraft.Add(spec, train, forces, places, bodies);
         foreach (var bearing in bearings)
+        {
+            bearing._places = places;
             bearing.Add();
+        }
+
         return held;
+    }
+
+    /// <summary>What lies on bodies from outside: stated, or nothing, which the report lists as assumed.</summary>
+    private static void Ends(Draft draft, TrainSpec spec, IReadOnlyDictionary<string, Subject> bodies)
+    {
+        const string None = "for none is stated";
+        var duty = draft.Spec.Duty;
+        var (input, output) = (bodies[spec.Input.Value], bodies[spec.Output.Value]);
+        input.Add(draft.Amount(SupportQuantities.MachineRadial, duty?.Input?.RadialForce, 0, $"0 N, {None}"));
+        input.Add(draft.Amount(SupportQuantities.MachineAxial, duty?.Input?.AxialForce, 0, $"0 N, {None}"));
+        output.Add(draft.Amount(SupportQuantities.MachineRadial, duty?.Output?.RadialForce, 0, $"0 N, {None}"));
+        output.Add(draft.Amount(SupportQuantities.MachineAxial, duty?.Output?.AxialForce, 0, $"0 N, {None}"));
+        foreach (var body in (ReadOnlySpan<Subject>)[input, output])
+            body.Add(draft.Amount(SupportQuantities.Weight, spec.Bodies.Find(body.Path["bodies.".Length..])?.Mass, 0, $"0 kg, {None}"));
     }
 
     private BearingSpec Spec => _place.Spec;
@@ -66,8 +87,14 @@ internal sealed partial class BearingDraft
 
     private double N(QuantityKind kind) => _s[kind].Value.Nominal;
 
+    private bool IsGreased => Spec.LubricatedBy is { } stated
+        ? stated.Value == "grease"
+        : Entry.Closure is { Value: "seals" } || _draft.Spec.Lubrication?.Supply is { Value: "grease" };
+
     private void Add()
     {
+        if (_place.Type is { ThrustsUnderRadialLoad: true })
+            _s.Add(Quantity.OfTruth(K.HasPartner, Origin.Computed.Instance, _place.Partner is not null, [_s[K.Seat]]));
         Ratings();
         Speeds();
         Loads();
@@ -96,6 +123,7 @@ internal sealed partial class BearingDraft
         _s.Add(Entry.Elements?.PitchDiameter is { } pitch
             ? _draft.Amount(K.PitchDiameter, pitch, "")
             : Derive.From(K.PitchDiameter, _s[K.Bore], _s[K.Outside], BearingSpeed.MeanDiameter));
+        _s.Add(Quantity.OfTruth(K.Greased, Origin.Computed.Instance, IsGreased, []));
         if (Entry.Designation is { } designation)
             _s.Add(Misfit(designation.Value));
         _s.Add(Draft.Truth(K.Hybrid, null, false, "steel balls, for nothing else is stated"));
@@ -226,7 +254,7 @@ internal sealed partial class BearingDraft
         _s.Add(FromLoads(K.LoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => Greatest(loads) / N(K.SetRating)));
         if (_place.Type is { IsBall: true })
             _s.Add(FromLoads(K.LoadOverStatic, [_s[K.EquivalentLoad], _s[K.SetStaticRating]], loads => Greatest(loads) / N(K.SetStaticRating)));
-        _s.Add(FromLoads(K.LeastLoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => _duty.Shares.Min(share => loads.Least(share, reverse)) / N(K.SetRating)));
+        _s.Add(FromLoads(K.LeastLoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => _duty.Shares.Min(share => loads.Least(share, reverse, rated.Torque)) / N(K.SetRating)));
 
         double Greatest(BearingLoads loads) => _duty.States.Max(share => loads.Equivalent(share, reverse));
     }
@@ -278,9 +306,9 @@ internal sealed partial class BearingDraft
         _s.Add(Spec.Running is { } own ? _draft.Amount(K.Temperature, own, "")
             : oil is null ? Draft.Missing(K.Temperature, "duty.oil.running")
             : _draft.Assumed(K.Temperature, oil.Value.Coherent, "as warm as the oil, for no temperature of the bearing is stated; a bearing runs warmer"));
-        if (Spec.LubricatedBy is { Value: "grease" })
+        if (IsGreased)
         {
-            const string Greased = "the bearing is filled with grease, whose base oil the spec does not state";
+            const string Greased = "the bearing runs on grease of its own, whose base oil the spec does not state";
             _s.Add(Quantity.NotEvaluated(K.WorkingViscosity, [], Greased));
         }
         else
@@ -290,12 +318,15 @@ internal sealed partial class BearingDraft
                 (v40, v100, temperature) => Viscosity.Kinematic(temperature, 40, v40, 100, v100)));
         }
 
-        _s.Add(FromSpeeds(K.ViscosityRatio, [_s[K.WorkingViscosity], _s[K.PitchDiameter], _s[K.RelativeSpeed]], () => _duty.Shares.Min(Kappa)));
+        _s.Add(FromSpeeds(K.ViscosityRatio, [_s[K.WorkingViscosity], _s[K.PitchDiameter], _s[K.RelativeSpeed]], () => Turning.Min(Kappa)));
         if (_draft.Spec.Lubrication is { } lubrication)
             _s.Add(Draft.Truth(K.ExtremePressure, lubrication.ExtremePressure, false, "none proven, for nothing is stated"));
         else
             _s.Add(Draft.Truth(K.ExtremePressure, null, false, "none proven, for nothing is stated"));
     }
+
+    /// <summary>Shares in which the gearbox turns; standing tires no bearing and needs no film.</summary>
+    private ImmutableArray<LoadShare> Turning => [.. _duty.Shares.Where(share => share.Speed > 0)];
 
     private double Kappa(LoadShare share) => LifeModification.ViscosityRatio(
         N(K.WorkingViscosity), LifeModification.ReferenceViscosity(RatedSpeed * share.Speed, N(K.PitchDiameter)));
@@ -332,7 +363,7 @@ internal sealed partial class BearingDraft
         _draft.Uses(Contamination.ClassTableId);
         _s.Add(FromSpeeds(K.Contamination, [_s[K.ViscosityRatio], _s[K.PitchDiameter]], () => Cleanliness(N(K.ViscosityRatio))));
         _s.Add(Entry.FatigueLimit is { } stated
-            ? _draft.Amount(K.FatigueLimit, stated, "")
+            ? Derive.From(K.FatigueLimit, _s[K.SetStaticRating], _s[K.PitchDiameter], (_, _) => stated.Value.Coherent * _place.Count)
             : Typed(K.FatigueLimit, [_s[K.SetStaticRating], _s[K.PitchDiameter]], v => LifeModification.FatigueLoadLimit(_place.Type!, v[0], v[1])));
         ImmutableArray<Quantity> inputs =
             [_s[K.ReliabilityFactor], _s[K.ViscosityRatio], _s[K.Contamination], _s[K.FatigueLimit], _s[K.SetRating], _s[K.BasicLife]];
@@ -340,7 +371,7 @@ internal sealed partial class BearingDraft
         _s.Add(FromLoads(K.ModifiedLife, inputs, loads => Math.Min(s_longest, Modified(loads))));
         _s.Add(FromLoads(K.LifeFactor, inputs, loads => Modified(loads) / (N(K.ReliabilityFactor) * Basic(loads))));
 
-        double Modified(BearingLoads loads) => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, Part(loads, share)))]);
+        double Modified(BearingLoads loads) => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, share.Speed > 0 ? Part(loads, share) : double.PositiveInfinity))]);
 
         double Part(BearingLoads loads, LoadShare share)
         {
@@ -367,9 +398,10 @@ internal sealed partial class BearingDraft
     {
         var kind = FrictionKind;
         _draft.Uses(BearingFriction.TableId);
-        _s.Add(FromSpeeds(K.FrictionLoss, [_s[K.EquivalentLoad], _s[K.Bore], _s[K.RelativeSpeed]], () =>
+        _s.Add(FromLoads(K.FrictionLoss, [_s[K.EquivalentLoad], _s[K.Bore], _s[K.RelativeSpeed]], loads =>
             BearingFriction.TryCoefficient(kind, out var coefficient, out var reason)
-                ? BearingFriction.Loss(BearingFriction.Torque(coefficient, N(K.EquivalentLoad), N(K.Bore)), RatedSpeed) * Copies
+                ? BearingFriction.Loss(
+                    BearingFriction.Torque(coefficient, loads.Equivalent(new LoadShare(1, 1, 1), _duty.Reverse), N(K.Bore)), RatedSpeed) * Copies
                 : throw new ArgumentOutOfRangeException(null, reason)));
     }
 

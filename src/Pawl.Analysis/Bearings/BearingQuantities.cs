@@ -12,6 +12,18 @@ public static class BearingQuantities
     public static readonly QuantityKind Entry = Words("entry", "Entry in the catalogue");
     public static readonly QuantityKind Kind = Words("bearing_kind", "Kind");
     public static readonly QuantityKind Seat = Words("axial_duty", "Axial duty");
+    public static readonly QuantityKind HasPartner = new()
+    {
+        Name = "has_partner", Title = "One row at a contact angle has its partner", ValueKind = ValueKind.Truth,
+        Formula = "one bearing of the body takes thrust in the positive direction, another in the negative", Source = "the spec",
+    };
+
+    public static readonly QuantityKind Greased = new()
+    {
+        Name = "greased", Title = "Runs on grease of its own", ValueKind = ValueKind.Truth,
+        Formula = "lubricated_by: grease; where that is silent: contact seals, or a gearbox that is greased", Source = "the spec",
+    };
+
     public static readonly QuantityKind Shaft = Words("on_shaft", "Inner ring sits on");
     public static readonly QuantityKind Housing = Words("in_housing", "Outer ring sits in");
 
@@ -135,7 +147,7 @@ public static class BearingQuantities
     public static readonly QuantityKind LeastLoadShare = new()
     {
         Name = "least_load_share", Symbol = "P_min/C", Title = "Least equivalent load over the dynamic rating",
-        Formula = "least P of all shares, in the direction of the lesser torque, over C_s", Symbols = ["P", "C_s"], Source = "common practice, no source",
+        Formula = "least P of all shares without the application factor, shared evenly, machine and weight against the teeth, over C_s", Symbols = ["P", "C_s"], Source = "common practice, no source",
     };
 
     public static readonly QuantityKind AxialShare = new()
@@ -349,8 +361,8 @@ public static class BearingQuantities
 
     public static readonly QuantityKind RacewayPressure = new()
     {
-        Name = "raceway_pressure", Symbol = "p_H", Title = "Pressure of the heaviest roller on the shaft at the rated torque", Unit = Units.Megapascal,
-        Formula = "p_H = √(Q·E*/(π·R·L_we)), Q = 5·F_r/Z of one row", Symbols = ["F_r", "d"], Source = "Hertz; Stribeck", Certainty = Certainty.Memory,
+        Name = "raceway_pressure", Symbol = "p_H", Title = "Greatest pressure of the heaviest roller on the shaft, rated or in a share", Unit = Units.Megapascal,
+        Formula = "p_H = √(Q·E*/(π·R·L_we)), Q = 5·F_r/Z of one row, at the greatest F_r of all shares", Symbols = ["F_r", "d"], Source = "Hertz; Stribeck", Certainty = Certainty.Memory,
     };
 
     public static readonly QuantityKind PeakRacewayPressure = new()
@@ -361,13 +373,13 @@ public static class BearingQuantities
 
     public static readonly QuantityKind FrictionLoss = new()
     {
-        Name = "friction_loss", Symbol = "P_V", Title = "Friction of the bearing at the rated torque", Unit = Units.Watt,
-        Formula = "μ·P·d/2·ω", Symbols = ["P", "d", "n"], Source = "textbooks of machine design", Certainty = Certainty.Memory, Note = "first estimate; seals and drag of the oil left out", Scale = 1000,
+        Name = "friction_loss", Symbol = "P_V", Title = "Friction of such bearings at the rated torque", Unit = Units.Watt,
+        Formula = "μ·P·d/2·ω of all of them, P without the application factor", Symbols = ["P", "d", "n"], Source = "textbooks of machine design", Certainty = Certainty.Memory, Note = "first estimate; seals and drag of the oil left out", Scale = 1000,
     };
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Entry, Kind, Seat, Shaft, Housing, InPlanet, Bore, Outside, Width, PitchDiameter, Misfit, DynamicRating, StaticRating, SetRating, SetStaticRating, ComputedRating,
+        Entry, Kind, Seat, HasPartner, Greased, Shaft, Housing, InPlanet, Bore, Outside, Width, PitchDiameter, Misfit, DynamicRating, StaticRating, SetRating, SetStaticRating, ComputedRating,
         RatingShare, StaticRatingShare, Hybrid, StaticOfHybrid, RelativeSpeed, OrbitForce, OrbitShare, RadialLoad, AxialLoad, TiltCouple, AxialRatio, EquivalentLoad, LoadShare,
         LoadOverStatic, LeastLoadShare, AxialShare, MeanLoad, BasicLife, Reliability, ReliabilityFactor, Temperature, WorkingViscosity, ViscosityRatio,
         ExtremePressure, Contamination, FatigueLimit, LifeFactor, ModifiedLife, PeakLoad, StaticSafety, StaticSafetyWanted, LimitingShare, ReferenceShare,
@@ -410,11 +422,39 @@ public static class SupportQuantities
         Name = "supports", Title = "How it is held", ValueKind = ValueKind.Text, Formula = "two bearings, or one and its meshes where it floats: held; else the reason", Source = "statics of rigid shafts",
     };
 
+    public static readonly QuantityKind Unsupported = new()
+    {
+        Name = "unsupported", Title = "What is left without a bearing", ValueKind = ValueKind.Text,
+        Formula = "planets, bodies that do not float, and floating ones that bear the coupled machine or their weight need bearings; none: they have them",
+        Source = "statics of rigid shafts",
+    };
+
+    public static readonly QuantityKind UnheldThrust = new()
+    {
+        Name = "unheld_thrust", Title = "Axial force on it that nothing holds", Unit = Units.Newton,
+        Formula = "|Σ F_a| of the teeth, the machine and an upright weight, where no bearing locates it and no thrust washers are stated", Source = "statics", Scale = 1,
+    };
+
     public static readonly QuantityKind AxialForce = new()
     {
         Name = "axial_force", Title = "Axial force of the teeth on it at the rated torque", Unit = Units.Newton, Formula = "Σ F_a with direction, in the forward direction of drive",
         Source = "statics", Scale = 1,
     };
 
-    public static readonly ImmutableArray<QuantityKind> All = [BearingCount, LocatingPlaces, Supports, AxialForce];
+    public static readonly QuantityKind MachineRadial = new()
+    {
+        Name = "machine_radial_force", Title = "Radial force of the coupled machine", Unit = Units.Newton, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind MachineAxial = new()
+    {
+        Name = "machine_axial_force", Title = "Axial force of the coupled machine, in either direction", Unit = Units.Newton, Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind Weight = new()
+    {
+        Name = "mass", Title = "Mass whose weight its bearings bear", Unit = Units.Kilogram, Certainty = Certainty.Declared,
+    };
+
+    public static readonly ImmutableArray<QuantityKind> All = [MachineRadial, MachineAxial, Weight, BearingCount, LocatingPlaces, Supports, Unsupported, AxialForce, UnheldThrust];
 }

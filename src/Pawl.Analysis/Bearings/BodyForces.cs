@@ -58,4 +58,18 @@ internal readonly record struct SupportLoad(Reaction Radial, Reaction Tangential
             (size * Radial.X) + (torque * Tangential.X) + (speed * speed * Orbit.X),
             (size * Radial.Y) + (torque * Tangential.Y) + (speed * speed * Orbit.Y)) + (size * Sharing) + Lasting;
     }
+
+    /// <summary>Least radial load, N: planets share evenly, and machine and weight lie against the rest.</summary>
+    public double LeastAt(double torque, double speed)
+    {
+        var even = this with { Sharing = 0, Lasting = 0 };
+        return Math.Abs(even.At(torque, speed) - Lasting);
+    }
+
+    /// <summary>Whether what turns with the carrier outweighs what stands still in space, at the rated duty.</summary>
+    public bool TurnsWithCarrier(double torque)
+    {
+        var turning = this with { Lasting = 0 };
+        return turning.At(torque, 1) > Lasting;
+    }
 }

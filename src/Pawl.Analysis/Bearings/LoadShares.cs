@@ -99,13 +99,17 @@ internal sealed class BearingLoads(BearingPlace place, double? factor, double? s
     /// <summary>Equivalent dynamic load P, N, in the worse direction.</summary>
     public double Equivalent(LoadShare share, double reverse) => Worse(share, reverse, (torque, speed) => Equivalent(Radial(torque, speed), Axial(torque, speed)));
 
-    /// <summary>Least equivalent load, N: the direction with the lesser torque, without the application factor's share.</summary>
-    public double Least(LoadShare share, double reverse)
+    /// <summary>Least equivalent load, N, of both directions, without the application factor.</summary>
+    public double Least(LoadShare share, double reverse, double application)
     {
-        var forward = Equivalent(Radial(share.Torque, share.Speed), Axial(share.Torque, share.Speed));
-        var torque = -share.Torque * reverse;
-        return reverse == 0 ? forward : Math.Min(forward, Equivalent(Radial(torque, share.Speed), Axial(torque, share.Speed)));
+        var torque = share.Torque / application;
+        return reverse == 0 ? At(torque) : Math.Min(At(torque), At(-torque * reverse));
+
+        double At(double signed) => Equivalent(place.Load!.Value.LeastAt(signed, share.Speed), Axial(signed, share.Speed));
     }
+
+    /// <summary>Greatest radial load of a share in both directions, N.</summary>
+    public double GreatestRadial(LoadShare share, double reverse) => Worse(share, reverse, Radial);
 
     /// <summary>Equivalent static load P₀ at the peak, N; standing or turning, whichever is worse.</summary>
     public double Static(double peak, double fastest) => Math.Max(Peak(peak, 0), Peak(peak, fastest));

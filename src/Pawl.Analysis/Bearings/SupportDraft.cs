@@ -114,10 +114,27 @@ internal sealed class SupportDraft
                 place.Holds = system.HeldBy(support);
         }
 
-        Loads(system, shafts, bodies);
+        TryLoads(system, shafts, bodies);
         foreach (var (body, _, _) in system.Order)
             Axial(body, [.. shafts.Where(place => place.Holds == body)], _forces.Of(body));
     }
+
+    /// <summary>Bearings whose lines of force meet the axis at one point hold nothing: then no load of the group is known.</summary>
+    private void TryLoads(SupportedBodies system, ImmutableArray<BearingPlace> shafts, List<string> bodies)
+    {
+        var close = system.Order.Where(each => Math.Abs(each.First.Position - each.Second.Position) < LeastSpan).ToImmutableArray();
+        if (close.IsEmpty)
+        {
+            Loads(system, shafts, bodies);
+            return;
+        }
+
+        foreach (var place in shafts)
+            place.Reasons = [.. close.Select(each => $"the supports of {each.Body}, {each.First.Name} and {each.Second.Name}, stand at one place along the axis")];
+    }
+
+    // Nearer than this, and the tolerances of the places alone turn the loads over.
+    private const double LeastSpan = 1;
 
     private void Loads(SupportedBodies system, ImmutableArray<BearingPlace> shafts, List<string> bodies)
     {
@@ -195,6 +212,7 @@ internal sealed class SupportDraft
     private void Axial(string body, ImmutableArray<BearingPlace> own, BodyForces forces)
     {
         var (teeth, lasting) = (_train.PlanetSet(body) is null ? forces.AxialTeeth : forces.TeethTangential.Sum(load => load.Axial), forces.AxialLasting);
+        // The duty tells the thrust of the inner ring's side; a body on the outer ring presses the other way.
         var plus = own.FirstOrDefault(place => place.Duty == "plus");
         var minus = own.FirstOrDefault(place => place.Duty == "minus");
         if (plus is not null && minus is not null)
@@ -203,7 +221,7 @@ internal sealed class SupportDraft
         {
             if (place.Duty == "floating")
                 continue;
-            (place.AxialTeeth, place.AxialLasting) = (teeth, lasting);
+            (place.AxialTeeth, place.AxialLasting) = (place.Spec.Housing.Value == body ? -teeth : teeth, lasting);
         }
 
         // Planets hand theirs to the carrier with their tooth forces.
@@ -227,14 +245,44 @@ internal sealed class SupportDraft
             ImmutableArray<Quantity> seats = [.. own.Select(place => place.Seat).OfType<Quantity>()];
             body.Add(Quantity.Computed(K.BearingCount, own.Length, seats));
             body.Add(Quantity.ComputedText(K.Supports, Held(name, own), seats));
-            if (own.IsEmpty || _train.PlanetSet(name) is not null)
-                continue;
+            body.Add(Quantity.ComputedText(K.Unsupported, Unsupported(name, own), seats));
             var pair = own.Any(place => place.Duty == "plus") && own.Any(place => place.Duty == "minus") ? 1 : 0;
-            body.Add(Quantity.Computed(K.LocatingPlaces, own.Count(place => place.Duty == "locating") + pair, seats));
-            body.Add(_forces.Of(name).Reasons.Count == 0
-                ? Quantity.Computed(K.AxialForce, _forces.Of(name).AxialTeeth, [])
-                : Quantity.NotEvaluated(K.AxialForce, [], [.. _forces.Of(name).Reasons]));
+            var locating = own.Count(place => place.Duty == "locating") + pair;
+            if (!own.IsEmpty && _train.PlanetSet(name) is null)
+                body.Add(Quantity.Computed(K.LocatingPlaces, locating, seats));
+            Thrust(name, body, locating > 0, seats);
         }
+    }
+
+    /// <summary>Axial force of the teeth, and what of it nothing holds.</summary>
+    private void Thrust(string name, Subject body, bool isLocated, ImmutableArray<Quantity> seats)
+    {
+        var forces = _forces.Of(name);
+        if (forces.Reasons.Count > 0)
+        {
+            body.Add(Quantity.NotEvaluated(K.AxialForce, [], [.. forces.Reasons]));
+            body.Add(Quantity.NotEvaluated(K.UnheldThrust, seats, [.. forces.Reasons]));
+            return;
+        }
+
+        var set = _train.PlanetSet(name);
+        var teeth = set is null ? forces.AxialTeeth : forces.TeethTangential.Sum(load => load.Axial);
+        var whole = Math.Abs(teeth) + forces.AxialLasting;
+        body.Add(Quantity.Computed(K.AxialForce, Math.Abs(teeth) < 1e-6 ? 0 : teeth, []));
+        // A central body without bearings is told by another rule; one with bearings needs its locating place in any case.
+        body.Add(Quantity.Computed(K.UnheldThrust, isLocated || set?.ThrustWashers is { Value: true } || whole < 1e-6 ? 0 : whole, seats));
+    }
+
+    /// <summary>What is wrong with a body that bears forces and has no bearing; none where nothing is.</summary>
+    private string Unsupported(string body, ImmutableArray<BearingPlace> own)
+    {
+        if (!own.IsEmpty)
+            return "none";
+        if (_train.PlanetSet(body) is not null)
+            return "a planet without a bearing";
+        if (!Floats(body))
+            return "a body that turns without a bearing, and is not said to float";
+        return _forces.Of(body) is { Lasting.Count: > 0 } ? "a floating body without a bearing that bears the coupled machine or its weight" : "none";
     }
 
     private string Held(string body, ImmutableArray<BearingPlace> own)

@@ -126,10 +126,12 @@ internal sealed class CentringDraft
             return;
         }
 
-        Quantity[] wanted = mesh.Find(MeshQuantities.LeastBacklashWanted) is { } stated ? [stated] : [];
+        _s.Add(mesh.Find(MeshQuantities.LeastBacklashWanted) is { } wanted
+            ? Quantity.Compute(K.Kept, [wanted], v => v[0])
+            : _draft.Assumed(K.Kept, 0, "0, for the mesh states none"));
         ImmutableArray<Quantity> inputs =
         [
-            mesh[MeshQuantities.OperatingBacklash], mesh[MeshQuantities.WorkingPressureAngle], mesh.Related["first"][GearQuantities.BaseHelixAngle], .. wanted,
+            mesh[MeshQuantities.OperatingBacklash], _s[K.Kept], mesh[MeshQuantities.WorkingPressureAngle], mesh.Related["first"][GearQuantities.BaseHelixAngle],
         ];
         if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
         {
@@ -137,7 +139,7 @@ internal sealed class CentringDraft
             return;
         }
 
-        var spare = inputs[0].Value.Least - (wanted.Length > 0 ? wanted[0].Value.Nominal : 0);
-        _s.Add(Quantity.Computed(K.Permitted, spare / (2 * Math.Sin(inputs[1].Value.Nominal) * Math.Cos(inputs[2].Value.Nominal)), inputs));
+        var spare = inputs[0].Value.Least - inputs[1].Value.Nominal;
+        _s.Add(Quantity.Computed(K.Permitted, spare / (2 * Math.Sin(inputs[2].Value.Nominal) * Math.Cos(inputs[3].Value.Nominal)), inputs));
     }
 }

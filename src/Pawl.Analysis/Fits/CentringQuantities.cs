@@ -24,6 +24,12 @@ public static class CentringQuantities
         Formula = "the spec where a limit is stated, else the backlash of the mesh", Source = "the spec",
     };
 
+    public static readonly QuantityKind Kept = new()
+    {
+        Name = "backlash_kept", Symbol = "j_min", Title = "Least backlash that the mesh must keep", Unit = Units.Millimetre, Scale = 0.05,
+        Formula = "the least wanted of the mesh, else 0", Source = "the spec",
+    };
+
     public static readonly QuantityKind Permitted = new()
     {
         Name = "permitted_eccentricity", Symbol = "e_p", Title = "Eccentricity that is borne", Unit = Units.Millimetre, Scale = 0.01,
@@ -32,5 +38,5 @@ public static class CentringQuantities
         Note = "run-out of the teeth is not in it",
     };
 
-    public static readonly ImmutableArray<QuantityKind> All = [Links, Eccentricity, Basis, Permitted];
+    public static readonly ImmutableArray<QuantityKind> All = [Links, Eccentricity, Basis, Kept, Permitted];
 }

@@ -27,7 +27,7 @@ internal sealed partial class FitDraft
         _s.Add(SpeedShare());
         _s.Add(Pressure(sizes));
         Capacity();
-        Stresses(sizes);
+        Stresses();
         Assembly(sizes);
     }
 
@@ -97,12 +97,12 @@ internal sealed partial class FitDraft
 
     private void Capacity()
     {
-        ImmutableArray<Quantity> inputs = [_s[K.Pressure], _s[K.Friction], _s[K.JointLength]];
+        ImmutableArray<Quantity> inputs = [_s[K.Pressure], _s[K.Friction], _s[K.JointLength], _s[K.Diameter]];
         double Axial() => Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), N(K.JointLength)).AxialCapacity(_s[K.Pressure].Value.Least, N(K.Friction));
         _s.Add(Single(K.AxialCapacity, inputs, Axial));
         _s.Add(Single(K.TorqueCapacity, inputs, () => Axial() * N(K.Diameter) / 2));
         _s.Add(Torque());
-        ImmutableArray<Quantity> loads = [_s[K.AxialCapacity], _s[K.TorqueCarried], _s[K.AxialForce]];
+        ImmutableArray<Quantity> loads = [_s[K.AxialCapacity], _s[K.TorqueCarried], _s[K.AxialForce], _s[K.Diameter]];
         _s.Add(Single(K.SlipSafety, loads, () =>
             Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), N(K.JointLength)).SlipSafety(
                 _s[K.Pressure].Value.Least, N(K.Friction), N(K.TorqueCarried), N(K.AxialForce))));
@@ -127,12 +127,11 @@ internal sealed partial class FitDraft
         static double Factor(double application, double peak, double rated) => Math.Max(application, peak / rated);
     }
 
-    private void Stresses(ImmutableArray<Quantity> sizes)
+    private void Stresses()
     {
-        ImmutableArray<Quantity> inputs = [_s[K.Pressure], .. sizes];
         PressFit Plain() => Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), 1);
-        _s.Add(Single(K.HubStress, inputs, () => Plain().HubStress(_s[K.Pressure].Value.Greatest)));
-        _s.Add(Single(K.ShaftStress, inputs, () => Plain().ShaftStress(_s[K.Pressure].Value.Greatest)));
+        _s.Add(Single(K.HubStress, [_s[K.Pressure], _s[K.HubOutside], _s[K.Diameter]], () => Plain().HubStress(_s[K.Pressure].Value.Greatest)));
+        _s.Add(Single(K.ShaftStress, [_s[K.Pressure], _s[K.ShaftBore], _s[K.Diameter]], () => Plain().ShaftStress(_s[K.Pressure].Value.Greatest)));
         _s.Add(_draft.Amount(K.HubYield, _spec.HubYield, Key("hub_yield")));
         _s.Add(_draft.Amount(K.ShaftYield, _spec.ShaftYield, Key("shaft_yield")));
     }
@@ -141,9 +140,9 @@ internal sealed partial class FitDraft
     {
         if (_spec.Joined is { Value: "warm" })
         {
-            _s.Add(Single(K.Joining, [_s[K.ClearanceAtRoom], .. sizes], () =>
-                Joint(N(K.HubOutside), N(K.ShaftBore), N(K.Diameter), 1).HubTemperature(
-                    -_s[K.ClearanceAtRoom].Value.Least, N(K.Diameter) / 1000, _hub.Expansion, _shaft.Expansion)));
+            _s.Add(Single(K.Joining, [_s[K.ClearanceAtRoom], _s[K.HoleExpansion], _s[K.Diameter]], () =>
+                Joint(2 * N(K.Diameter), 0, N(K.Diameter), 1).HubTemperature(
+                    -_s[K.ClearanceAtRoom].Value.Least, N(K.Diameter) / 1000, N(K.HoleExpansion), N(K.ShaftExpansion))));
             _s.Add(_draft.Amount(K.GreatestJoining, _spec.GreatestJoining, Key("greatest_joining")));
             return;
         }

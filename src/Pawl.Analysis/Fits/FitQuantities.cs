@@ -147,19 +147,19 @@ public static class FitQuantities
     public static readonly QuantityKind TorqueCapacity = new()
     {
         Name = "torque_capacity", Symbol = "T_p", Title = "Torque at which the joint slips, at its loosest", Unit = Units.NewtonMetre, Scale = 1000,
-        Formula = "T_p = µ·p_min·π·d²·l/2", Symbols = ["p", "µ", "l"], Source = "DIN 7190-1; statics",
+        Formula = "T_p = µ·p_min·π·d²·l/2", Symbols = ["p", "µ", "l", "d"], Source = "DIN 7190-1; statics",
     };
 
     public static readonly QuantityKind AxialCapacity = new()
     {
         Name = "axial_capacity", Symbol = "F_p", Title = "Axial force at which the joint slips, at its loosest", Unit = Units.Newton, Scale = 100,
-        Formula = "F_p = µ·p_min·π·d·l", Symbols = ["p", "µ", "l"], Source = "DIN 7190-1; statics",
+        Formula = "F_p = µ·p_min·π·d·l", Symbols = ["p", "µ", "l", "d"], Source = "DIN 7190-1; statics",
     };
 
     public static readonly QuantityKind SlipSafety = new()
     {
         Name = "slip_safety", Symbol = "S", Title = "Safety against slip, torque and axial force together",
-        Formula = "S = F_p/√((2·T/d)² + F²)", Symbols = ["F_p", "T", "F"], Source = "DIN 7190-1; statics",
+        Formula = "S = F_p/√((2·T/d)² + F²)", Symbols = ["F_p", "T", "F", "d"], Source = "DIN 7190-1; statics",
     };
 
     public static readonly QuantityKind SlipSafetyWanted = new()
@@ -170,13 +170,13 @@ public static class FitQuantities
     public static readonly QuantityKind HubStress = new()
     {
         Name = "hub_stress", Symbol = "σ_h", Title = "Von Mises stress at the bore of the hub, at its tightest", Unit = Units.Megapascal,
-        Formula = "σ_h = p_max·√(3 + Q_h⁴)/(1 − Q_h²), Q_h = d/D_o", Symbols = ["p", "D_o"], Source = Lame, Note = "a plain ring; the ends of a hub on a longer shaft see more",
+        Formula = "σ_h = p_max·√(3 + Q_h⁴)/(1 − Q_h²), Q_h = d/D_o", Symbols = ["p", "D_o", "d"], Source = Lame, Note = "a plain ring; the ends of a hub on a longer shaft see more",
     };
 
     public static readonly QuantityKind ShaftStress = new()
     {
         Name = "shaft_stress", Symbol = "σ_s", Title = "Von Mises stress of the shaft, at its tightest", Unit = Units.Megapascal,
-        Formula = "σ_s = 2·p_max/(1 − Q_s²) at a bore, p_max of a solid shaft, Q_s = d_i/d", Symbols = ["p", "d_i"], Source = Lame,
+        Formula = "σ_s = 2·p_max/(1 − Q_s²) at a bore, p_max of a solid shaft, Q_s = d_i/d", Symbols = ["p", "d_i", "d"], Source = Lame,
     };
 
     public static readonly QuantityKind HubYield = new()
@@ -192,7 +192,7 @@ public static class FitQuantities
     public static readonly QuantityKind PressForce = new()
     {
         Name = "press_force", Title = "Greatest force to press the parts together", Unit = Units.Newton, Scale = 1000,
-        Formula = "µ_max·p_20·π·d·l, p_20 of the greatest overlap at 20 °C", Symbols = ["µ_max", "C", "s", "l"], Source = "DIN 7190-1; statics",
+        Formula = "µ_max·p_20·π·d·l, p_20 of the greatest overlap at 20 °C", Symbols = ["µ_max", "C", "s", "l", "D_o", "d_i", "d"], Source = "DIN 7190-1; statics",
     };
 
     public static readonly QuantityKind GreatestPressForce = new()
@@ -203,7 +203,7 @@ public static class FitQuantities
     public static readonly QuantityKind Joining = new()
     {
         Name = "joining_temperature", Symbol = "θ_h", Title = "Temperature of the hub at which it slips on freely, shaft at 20 °C", Unit = Units.Celsius,
-        Formula = "θ_h = 20 °C + (U_max + d/1000)/(α_h·d)", Symbols = ["C"], Source = "DIN 7190-1; thermal expansion", Scale = 100,
+        Formula = "θ_h = 20 °C + (d/1000 − C_min)/(α_h·d)", Symbols = ["C", "α_h", "d"], Source = "DIN 7190-1; thermal expansion", Scale = 100,
         Note = "play of a thousandth of the diameter while joining, DIN 7190-1 from memory",
     };
 

@@ -113,7 +113,7 @@ internal sealed class InterfaceDraft
         var (recess, spigot) = ownIsRecess ? (_own.Pilot, Other.Pilot!) : (Other.Pilot!, _own.Pilot);
         _s.Add(_draft.Dimension(K.RecessDiameter, recess.Diameter, ""));
         _s.Add(_draft.Dimension(K.SpigotDiameter, spigot.Diameter, ""));
-        _s.Add(Derive.From(K.PilotClearance, _s[K.RecessDiameter], _s[K.SpigotDiameter], (hole, plug) => hole - plug));
+        _s.Add(Play(K.PilotClearance, _s[K.RecessDiameter], _s[K.SpigotDiameter]));
         _s.Add(Derive.From(K.Eccentricity, _s[K.PilotClearance], Register.OfPilot));
         if (_own.GreatestEccentricity is { } wanted)
             _s.Add(_draft.Amount(K.EccentricityWanted, wanted, ""));
@@ -149,7 +149,16 @@ internal sealed class InterfaceDraft
         var (hole, pin) = _own.Dowels!.Side.Value == "hole" ? (_own.Dowels, Other.Dowels!) : (Other.Dowels!, _own.Dowels);
         _s.Add(_draft.Dimension(K.HoleDiameter, hole.Diameter, ""));
         _s.Add(_draft.Dimension(K.PinDiameter, pin.Diameter, ""));
-        _s.Add(Derive.From(K.DowelClearance, _s[K.HoleDiameter], _s[K.PinDiameter], (bore, dowel) => bore - dowel));
+        _s.Add(Play(K.DowelClearance, _s[K.HoleDiameter], _s[K.PinDiameter]));
+    }
+
+    /// <summary>Clearance from limit to limit; the nominal sizes are alike and lie outside of what a class such as g6 permits.</summary>
+    private static Quantity Play(QuantityKind kind, Quantity hole, Quantity shaft)
+    {
+        if (Quantity.MissingReasons([hole, shaft]) is { IsEmpty: false } reasons)
+            return Quantity.NotEvaluated(kind, [hole, shaft], reasons);
+        var (least, greatest) = (hole.Value.Least - shaft.Value.Greatest, hole.Value.Greatest - shaft.Value.Least);
+        return Quantity.Bounded(kind, new((least + greatest) / 2, least, greatest), [hole, shaft]);
     }
 
     private void Reach()

@@ -52,7 +52,9 @@ internal sealed class ORingDraft
         else
             Parts();
         _s.Add(_draft.Dimension(K.Groove, _spec.Groove, Key("groove")));
-        _s.Add(_draft.Amount(K.Pressure, _spec.Pressure, 0, "0: a vented housing"));
+        _s.Add(_spec.Pressure is null && _draft.Spec.Lubrication?.Ports?.Vent is { Value: false }
+            ? Quantity.NotEvaluated(K.Pressure, [], $"{Key("pressure")} is not stated, and the housing has no vent")
+            : _draft.Amount(K.Pressure, _spec.Pressure, 0, "0: a vented housing"));
         _s.Add(_draft.Amount(K.Surface, _spec.Surface, Key("surface")));
         if (_spec.Motion is { Value: not "static" })
             _s.Add(_draft.Amount(K.Speed, _spec.Speed, Key("speed")));

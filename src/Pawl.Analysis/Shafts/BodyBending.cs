@@ -25,7 +25,7 @@ internal sealed class BodyBending
         _orbit = Bent([.. forces.Orbit, .. Pressing(load => load.Orbit)]);
         _sharing = [.. forces.Sharing.Concat(Sized(load => load.Sharing)).Select(load => Bent([load]))];
         _lasting = [.. forces.Lasting.Concat(Sized(load => load.Lasting)).Select(load => Bent([load]))];
-        Places = [.. supports.Select(each => each.Position), .. forces.TeethRadial.Concat(forces.Lasting).Concat(forces.Sharing).Select(load => load.Position), .. leaning.Select(each => each.Support!.Position)];
+        Places = [.. supports.Select(each => each.Position), .. forces.TeethRadial.Concat(forces.Orbit).Concat(forces.Lasting).Concat(forces.Sharing).Select(load => load.Position), .. leaning.Select(each => each.Support!.Position)];
 
         BentShaft Bent(IReadOnlyList<ShaftLoad> loads) => BentShaft.Of(start, segments, modulus, supports, [.. loads.Select(load => load with { Axial = 0 })]);
 

@@ -177,10 +177,15 @@ public static class TrainQuantities
         Note = "play of the meshes alone, at running temperature, least and greatest from coldest to hottest; bearings and splines are not in it",
     };
 
+    public static readonly QuantityKind BearingsStated = new()
+    {
+        Name = "bearings_stated", Title = "Rolling bearings that are stated", Formula = "bearings of the spec", Source = "the spec",
+    };
+
     public static readonly ImmutableArray<QuantityKind> All =
     [
         Topology, GraphFaults, FreeBodies, Mobility, Contradiction, StandingOutput, IdleBodies, ClosedLoops, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
         Efficiency, SelfLocking, TorqueBalance, CirculatingPower, InputSpeed, InputTorque, OutputSpeed, OutputTorque,
-        InputPower, LostPower, OilTemperature, OutputLash, GreatestLashWanted,
+        InputPower, LostPower, OilTemperature, OutputLash, GreatestLashWanted, BearingsStated,
     ];
 }

@@ -57,7 +57,9 @@ public static class StackLoop
             var next = contributors.Count(each => !signs.ContainsKey(each) && (each.From!.Value == reached || each.To!.Value == reached));
             reader.Report(SpecDiagnostics.OpenChain(
                 from.Span, reader.ObjectPath,
-                next > 1 ? $"the loop parts at `{reached}`, where {next} sizes go on." : $"the loop goes from `{from.Value}` to `{reached}` and no size goes on from there to `{to.Value}`.",
+                next > 1
+                    ? $"the loop parts at `{reached}`, where {next} sizes go on."
+                    : $"the loop goes from `{from.Value}` to `{reached}` and no size goes on from there to `{to.Value}`.",
                 next > 1 ? "A loop passes every face once: take out what does not belong to it." : $"Add the size that begins or ends at `{reached}`."));
             return;
         }

@@ -101,6 +101,9 @@ public sealed record PlanetSetSpec
     [Display(Name = "Proof of load sharing", Description = "The test or analysis that the factor comes from.")]
     public Stated<string>? LoadSharingProof { get; init; }
 
+    [Display(Name = "Thrust washers", Description = "Whether thrust washers hold the planet along its pin.")]
+    public Stated<bool>? ThrustWashers { get; init; }
+
     [Display(Name = "Mass", Description = "Mass of one planet with its bearing.")]
     [Measures(nameof(Dimension.OfMass), Example = "0.35 kg")]
     public Stated<Amount>? Mass { get; init; }

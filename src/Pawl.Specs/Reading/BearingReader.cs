@@ -31,7 +31,7 @@ internal static class BearingReader
         var clearance = reader.Word("clearance", Clearances);
         var greatest = reader.Amount("greatest_clearance", Dimension.OfLength, AmountRange.Positive);
         var preloaded = reader.Truth("preloaded");
-        var warmer = reader.Amount("inner_warmer", Dimension.OfTemperatureDifference);
+        var warmer = reader.Amount("inner_warmer", Dimension.OfTemperatureDifference, new Amount(-50, Units.Kelvin), new Amount(150, Units.Kelvin));
         var way = reader.Amount("float", Dimension.OfLength, AmountRange.NotNegative);
         var fillet = reader.Amount("fillet", Dimension.OfLength, AmountRange.NotNegative);
         var hardness = reader.Hardness("raceway_hardness");
@@ -53,6 +53,8 @@ internal static class BearingReader
             reader.Report(SpecDiagnostics.OutOfRange(shaftBore.Span, reader.PathOf("shaft_bore"), shaftBore.Text, $"less than the seat of {shaftSeat.Text}"));
         if (outside is not null && housingSeat is not null && outside.Value.Coherent <= housingSeat.Value.Nominal.Coherent)
             reader.Report(SpecDiagnostics.OutOfRange(outside.Span, reader.PathOf("housing_outside"), outside.Text, $"more than the seat of {housingSeat.Text}"));
+        OnOwnCarrier(shaft, housing, "housing");
+        OnOwnCarrier(housing, shaft, "shaft");
         return bearing is null || shaft is null || housing is null
             ? null
             : new()
@@ -79,6 +81,15 @@ internal static class BearingReader
                 StaticSafety = safety,
                 Rows = rows,
             };
+
+        // A planet turns on its own carrier, and on nothing else.
+        void OnOwnCarrier(Stated<string>? planet, Stated<string>? other, string key)
+        {
+            if (planet is null || other is null || train?.Planets.Find(planet.Value) is not { } set || other.Value == set.Carrier.Value || other.Value == planet.Value)
+                return;
+            reader.Report(SpecDiagnostics.OutOfRange(
+                other.Span, reader.PathOf(key), other.Text, $"{set.Carrier.Value}, the carrier of {planet.Value}", "A planet turns on a pin of its own carrier."));
+        }
 
         // Seat and ring have one nominal size; the fit is in their tolerances.
         void Agrees(string key, Stated<Toleranced>? seat, Stated<Amount>? ring, string name)

@@ -9,6 +9,8 @@ namespace Pawl.Specs.Reading;
 /// <remarks>Fits of default come from a spec with other faults; the links are not looked up then.</remarks>
 internal static class CentringReader
 {
+    private static readonly string[] s_kinds = ["fit", "bearing", "dowels", "runout"];
+
     public static CentringSpec? Read(
         Stated<string> name, MapReader reader, ImmutableArray<FitSpec> fits, ImmutableArray<BearingSpec> bearings, TrainSpec? train)
     {
@@ -111,7 +113,7 @@ internal static class CentringReader
         var of = reader.Name("of");
         reader.Finish();
 
-        string[] kinds = [.. new[] { ("fit", reader.Has("fit")), ("bearing", reader.Has("bearing")), ("dowels", reader.Has("dowels")), ("runout", reader.Has("runout")) }.Where(kind => kind.Item2).Select(kind => kind.Item1)];
+        string[] kinds = [.. s_kinds.Where(reader.Has)];
         if (kinds.Length > 1)
             reader.Report(SpecDiagnostics.ExclusiveKeys(reader.KeySpan(kinds[1]), reader.ObjectPath, kinds[0], kinds[1]));
         else if (kinds.Length == 0)

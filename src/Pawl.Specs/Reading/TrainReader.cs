@@ -72,6 +72,7 @@ internal static class TrainReader
         var insertion = reader.Word("insertion", Insertions);
         var sharing = reader.Number("load_sharing", Limits.LeastLoadFactor, Limits.GreatestLoadFactor);
         var sharingProof = reader.Text("load_sharing_proof");
+        var washers = reader.Truth("thrust_washers");
         var mass = reader.Amount("mass", Dimension.OfMass, AmountRange.Positive);
         reader.Finish();
 
@@ -97,6 +98,7 @@ internal static class TrainReader
                 Insertion = insertion,
                 LoadSharing = sharing,
                 LoadSharingProof = sharingProof,
+                ThrustWashers = washers,
                 Mass = mass,
             };
     }

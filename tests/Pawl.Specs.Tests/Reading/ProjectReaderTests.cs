@@ -11,6 +11,7 @@ public sealed class ProjectReaderTests
         specs: ["specs/**/*.yaml"]
         exclude: ["specs/faulty/**"]
         catalogues: ["specs/catalogue/*.yaml"]
+        adapters: ["specs/adapters/*.yaml"]
         rules: [house/rules]
         reports: {folder: reports/out, formats: [markdown, html, json]}
         fail_on: warning
@@ -28,6 +29,7 @@ public sealed class ProjectReaderTests
         Assert.Equal("specs/**/*.yaml", Assert.Single(file!.Specs).Value);
         Assert.Equal("specs/faulty/**", Assert.Single(file.Exclude).Value);
         Assert.Equal("specs/catalogue/*.yaml", Assert.Single(file.Catalogues).Value);
+        Assert.Equal("specs/adapters/*.yaml", Assert.Single(file.Adapters).Value);
         Assert.Equal("house/rules", Assert.Single(file.Rules).Value);
         Assert.Equal("reports/out", file.Reports!.Folder!.Value);
         Assert.Equal(["markdown", "html", "json"], file.Reports.Formats.Select(format => format.Value));

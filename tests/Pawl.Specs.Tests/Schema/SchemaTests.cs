@@ -47,6 +47,14 @@ public sealed class SchemaTests
     public async Task The_editor_schema_accepts_every_file_of_the_sample(string schema, string file) =>
         Assert.Empty((await Kept(schema)).Validate(new TreeToJson().Convert(Tree(Sample.Read(file)))));
 
+    [Theory]
+    [InlineData("motor-flange-a")]
+    [InlineData("shaft-coupling-b")]
+    [InlineData("mount-c")]
+    public async Task The_schema_of_adapters_accepts_those_of_the_demo_range(string adapter) => Assert.Empty(
+        (await Kept("adapter.schema.json")).Validate(new TreeToJson().Convert(Tree(
+            File.ReadAllText(Path.Combine(Sample.Repository(), "specs", "adapters", adapter + ".yaml"))))));
+
     [Fact]
     public async Task The_schema_of_catalogues_accepts_the_steels_that_ship_inside() => Assert.Empty(
         (await Kept("catalogue.schema.json")).Validate(new TreeToJson().Convert(Tree(
