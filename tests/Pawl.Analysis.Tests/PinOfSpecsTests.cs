@@ -142,6 +142,19 @@ public class PinOfSpecsTests
         Assert.Equal(2 * (force - 10.966) + 10.966, analysis.Value("planet_pins.p", "peak_force"), 0.01);
     }
 
+    // Planets that mesh in two planes: what one of their two bearings bears, the pin bears too. Statics: a couple loads both, and sums to nothing.
+    [Theory]
+    [InlineData("specs/beck-90/r760.yaml", "planet", "planet_front", "planet_rear")]
+    [InlineData("specs/tarn-180/r225.yaml", "long", "long_front", "long_rear")]
+    [InlineData("specs/tarn-180/r148.yaml", "long", "long_front", "long_rear")]
+    public void Forces_in_two_planes_are_never_let_cancel(string path, string pin, string front, string rear)
+    {
+        var analysis = SpecText.AnalyseFile(path);
+        var (one, other) = (analysis.Value($"bearings.{front}", "radial_load"), analysis.Value($"bearings.{rear}", "radial_load"));
+
+        Assert.True(analysis.Value($"planet_pins.{pin}", "planet_force") >= Math.Max(one, other));
+    }
+
     // The curvature M/(E·I) of a straddled pin summed over ten thousand slices from the middle to the edge of its load. Brute force.
     [Fact]
     public void The_slope_of_a_pin_is_the_sum_of_its_curvature()

@@ -100,11 +100,16 @@ internal sealed class PlanetPinDraft
             return;
         }
 
-        var (teeth, orbit) = (forces!.ToothForceOf(planet), forces.OrbitForces.GetValueOrDefault(planet));
+        var (teeth, orbit) = (InSize(forces!.Of(planet)), forces.OrbitForces.GetValueOrDefault(planet));
         _s.Add(Worked.Out(K.Force, inputs, () => teeth * _train[D.ApplicationFactor].Value.Nominal + orbit));
         ImmutableArray<Quantity> peak = [_s[K.Planets], _train[D.PeakTorque], _train[T.InputTorque]];
         _s.Add(Worked.Out(K.PeakForce, peak, () => teeth * _train[D.PeakTorque].Value.Nominal / _train[T.InputTorque].Value.Nominal + orbit));
     }
+
+    /// <summary>Tooth forces of every plane as vectors, the planes in size: forces that pull apart in two planes bend the pin all the same.</summary>
+    private static double InSize(BodyForces forces) => forces.TeethRadial.Concat(forces.TeethTangential)
+        .GroupBy(load => Math.Round(load.Position))
+        .Sum(plane => double.Hypot(plane.Sum(load => load.X), plane.Sum(load => load.Y)));
 
     private double Modulus()
     {

@@ -20,13 +20,13 @@ public static class PlanetPinQuantities
     public static readonly QuantityKind Force = new()
     {
         Name = "planet_force", Symbol = "F", Title = "Force of the most loaded planet at the rated torque", Unit = Units.Newton, Scale = 1,
-        Formula = "|Σ F_tooth|·K_γ·K_A + F_c", Source = "statics", Note = "tooth forces and orbit added in size",
+        Formula = "Σ_planes |Σ F_tooth|·K_γ·K_A + F_c", Source = "statics", Note = "as vectors in one plane of meshes; planes and orbit added in size, which is cautious",
     };
 
     public static readonly QuantityKind PeakForce = new()
     {
         Name = "peak_force", Symbol = "F_p", Title = "Force of the most loaded planet at the peak torque", Unit = Units.Newton, Scale = 1,
-        Formula = "|Σ F_tooth|·K_γ·T_peak/T_in + F_c", Source = "statics",
+        Formula = "Σ_planes |Σ F_tooth|·K_γ·T_peak/T_in + F_c", Source = "statics",
     };
 
     public static readonly QuantityKind Bending = new()
