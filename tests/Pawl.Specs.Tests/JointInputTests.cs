@@ -70,7 +70,7 @@ public sealed class JointInputTests
     [InlineData("kind: flange, thread: M8, clamped: [{material: wrought-6083, thickness: 24 mm}]", DiagnosticCodes.NotInCatalogue, "wrought-6083", "`wrought-6082`")]
     [InlineData($"{Bolted}, carries: hosing", DiagnosticCodes.UnknownBody, "hosing", "`housing`")]
     [InlineData($"{Bolted}, carries: housing, torque: 20 N·m", DiagnosticCodes.ExclusiveKeys, "torque", "carries")]
-    [InlineData($"{Bolted}, bearing: inputs", DiagnosticCodes.UnknownWord, "inputs", "`input`")]
+    [InlineData($"{Bolted}, bearing: inputs", DiagnosticCodes.UnknownName, "inputs", "`input`")]
     [InlineData($"{Bolted}, tapped: {{material: wrought-6082}}, nut: {{strength: 8}}", DiagnosticCodes.ExclusiveKeys, "nut:", "tapped")]
     [InlineData($"{Bolted}, strength: 8.8, yield: 600 MPa", DiagnosticCodes.ExclusiveKeys, "yield", "strength")]
     [InlineData($"{Bolted}, hole: 7.5 mm", DiagnosticCodes.OutOfRange, "7.5 mm", "at least the diameter of M8")]
@@ -99,7 +99,7 @@ public sealed class JointInputTests
     private const string Pin = "planets: planet, diameter: 12 mm, held: straddled, load_width: 17 mm";
 
     [Theory]
-    [InlineData($"dowels: {{x: {{joint: house, purpose: locate, count: 2, circle: 90 mm, diameter: 6 mm, {Parts}}}}}", DiagnosticCodes.UnknownWord, "house,", "housing_flange")]
+    [InlineData($"dowels: {{x: {{joint: house, purpose: locate, count: 2, circle: 90 mm, diameter: 6 mm, {Parts}}}}}", DiagnosticCodes.UnknownName, "house,", "housing_flange")]
     [InlineData($"dowels: {{x: {{joint: housing_flange, torque: 20 N·m, purpose: locate, count: 2, circle: 90 mm, diameter: 6 mm, {Parts}}}}}", DiagnosticCodes.ExclusiveKeys, "torque", "joint")]
     [InlineData($"dowels: {{x: {{purpose: guide, count: 2, circle: 90 mm, diameter: 6 mm, {Parts}}}}}", DiagnosticCodes.UnknownWord, "guide", "locate, carry")]
     [InlineData("dowels: {x: {purpose: locate, count: 2, circle: 90 mm, diameter: 6 mm, parts: [{length: 10 mm}]}}", DiagnosticCodes.WrongCount, "[{length", "two parts")]
@@ -109,7 +109,7 @@ public sealed class JointInputTests
     [InlineData("retaining_rings: {x: {on: housing, sits: bore, diameter: 25 mm, groove: 24 mm}}", DiagnosticCodes.OutOfRange, "24 mm", "more than the bore")]
     [InlineData($"retaining_rings: {{x: {{{Ring}, axial_force: 1 kN, bearing: input}}}}", DiagnosticCodes.ExclusiveKeys, "input}", "axial_force")]
     [InlineData("retaining_rings: {x: {on: shaft, sits: shaft, diameter: 25 mm}}", DiagnosticCodes.UnknownBody, "shaft, sits", "input_shaft")]
-    [InlineData("planet_pins: {x: {planets: planets, diameter: 12 mm, held: straddled, load_width: 17 mm}}", DiagnosticCodes.UnknownWord, "planets, dia", "`planet`")]
+    [InlineData("planet_pins: {x: {planets: planets, diameter: 12 mm, held: straddled, load_width: 17 mm}}", DiagnosticCodes.UnknownName, "planets, dia", "`planet`")]
     [InlineData($"planet_pins: {{x: {{{Pin}, span: 15 mm}}}}", DiagnosticCodes.OutOfRange, "17 mm", "between the cheeks")]
     [InlineData($"planet_pins: {{x: {{{Pin}, bore: 12 mm}}}}", DiagnosticCodes.OutOfRange, "12 mm}", "less than the diameter")]
     [InlineData($"planet_pins: {{x: {{{Pin}, material: EN-42CrMo5}}}}", DiagnosticCodes.NotInCatalogue, "EN-42CrMo5", "EN-42CrMo4")]

@@ -27,9 +27,9 @@ internal static class GearboxReader
         var shafts = reader.Named("shafts", (name, map) => ShaftReader.Read(name, map, catalogue, train));
         var splines = reader.Named("splines", (name, map) => SplineReader.Read(name, map, catalogue, train));
         var interfaces = reader.Named("interfaces", (name, map) => InterfaceReader.Read(name, map, catalogue, train));
-        var joints = reader.Named("joints", (name, map) => JointReader.Read(name, map, catalogue, train, bearings));
-        var dowels = reader.Named("dowels", (name, map) => PinReader.Dowels(name, map, train, joints));
-        var retainingRings = reader.Named("retaining_rings", (name, map) => PinReader.Ring(name, map, train, bearings));
+        var joints = reader.Named("joints", (name, map) => JointReader.Read(name, map, catalogue, train, reader.HasErrors ? default : bearings));
+        var dowels = reader.Named("dowels", (name, map) => PinReader.Dowels(name, map, train, reader.HasErrors ? default : joints));
+        var retainingRings = reader.Named("retaining_rings", (name, map) => PinReader.Ring(name, map, train, reader.HasErrors ? default : bearings));
         var planetPins = reader.Named("planet_pins", (name, map) => PinReader.Planet(name, map, catalogue, train));
         var oRings = reader.Named("o_rings", ORingReader.Read);
         var lipSeals = reader.Named("lip_seals", (name, map) => LipSealReader.Read(name, map, train));

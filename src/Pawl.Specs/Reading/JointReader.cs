@@ -88,7 +88,8 @@ internal static class JointReader
         reader.Finish();
 
         References.CheckBody(reader, "carries", read.Carries, train);
-        References.CheckEntry(reader, "bearing", read.Bearing, bearings.Select(bearing => bearing.Name.Value));
+        if (!bearings.IsDefault)
+            References.CheckEntry(reader, "bearing", read.Bearing, bearings.Select(bearing => bearing.Name.Value));
         Agrees(reader, read, thread is null ? null : ThreadNames.Diameter(thread.Value));
         return joint is null ? null : read;
     }

@@ -30,7 +30,8 @@ internal static class PinReader
         var reamed = reader.Truth("reamed_together");
         reader.Finish();
 
-        References.CheckEntry(reader, "joint", joint, joints.Select(each => each.Name.Value));
+        if (!joints.IsDefault)
+            References.CheckEntry(reader, "joint", joint, joints.Select(each => each.Name.Value));
         References.CheckBody(reader, "carries", carries, train);
         foreach (var (key, stated) in ((string, object?)[])[("carries", carries), ("torque", torque)])
         {
@@ -86,7 +87,8 @@ internal static class PinReader
         reader.Finish();
 
         References.CheckBody(reader, "on", on, train);
-        References.CheckEntry(reader, "bearing", bearing, bearings.Select(each => each.Name.Value));
+        if (!bearings.IsDefault)
+            References.CheckEntry(reader, "bearing", bearing, bearings.Select(each => each.Name.Value));
         if (bearing is not null && force is not null)
             reader.Report(SpecDiagnostics.ExclusiveKeys(bearing.Span, reader.ObjectPath, "axial_force", "bearing"));
         if (groove is not null && diameter is not null && sits is not null

@@ -118,7 +118,7 @@ public static class DiagnosticCatalogue
         new(DiagnosticCodes.TemperatureOrder, "Temperatures out of order", "The coldest oil is no warmer than the running oil, and that no warmer than the hottest.", "Exchange them.", "oil: {coldest: 20 °C, running: 10 °C}"),
         new(DiagnosticCodes.UnknownBody, "An unknown body", "The gear sits on a body that the train does not speak of: not input, output, fixed, carrier, planet set or declared body.", "Take the suggestion, or declare the body under bodies.", "on: inptu_shaft"),
         new(DiagnosticCodes.UnknownGear, "An unknown gear", "The mesh names a gear that is not declared.", "Take the suggestion, or declare the gear.", "gears: [sun, planett]"),
-        new(DiagnosticCodes.UnknownName, "An unknown name", "A fit, a bearing, a mesh or a list of shims is named that the spec does not declare.", "Take the suggestion, or declare it.", "links: [{fit: regster}]"),
+        new(DiagnosticCodes.UnknownName, "An unknown name", "A fit, a bearing, a joint, a mesh or a list of shims is named that the spec does not declare.", "Take the suggestion, or declare it.", "links: [{fit: regster}]"),
         new(DiagnosticCodes.WrongSign, "A sign against the faces", "The coefficient of a size says that it opens the gap, and its faces say that it closes it, or the other way round.", "Leave the coefficient out, or exchange the faces.", "{from: a, to: b, coefficient: -1}"),
     ];
 
