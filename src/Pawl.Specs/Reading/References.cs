@@ -72,7 +72,7 @@ internal static class References
             return;
         string[] names = [.. known];
         if (!names.Contains(name.Value, StringComparer.Ordinal))
-            reader.Report(SpecDiagnostics.UnknownName(name.Span, reader.PathOf(key), key, name.Value, Nearest.To(name.Value, names)));
+            reader.Report(SpecDiagnostics.UnknownName(name.Span, reader.PathOf(key), key, name.Value, Nearest.To(name.Value, names), names));
     }
 
     /// <summary>A name is a body or a planet set, not both.</summary>

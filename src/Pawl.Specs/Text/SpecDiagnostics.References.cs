@@ -69,10 +69,10 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.NotInCatalogue, span, $"{path}: no adapter file declares `{Short(name)}`.",
             nearest is not null ? $"Did you mean `{nearest}`?" : "Add its file, and name that file in `pawl.yaml` under `adapters`.");
 
-    public static Diagnostic UnknownName(SourceSpan span, string path, string kind, string found, string? nearest) =>
+    public static Diagnostic UnknownName(SourceSpan span, string path, string kind, string found, string? nearest, params ReadOnlySpan<string> declared) =>
         Error(
             DiagnosticCodes.UnknownName, span, $"{path}: the spec declares no {kind} `{Short(found)}`.",
-            nearest is not null ? $"Did you mean `{nearest}`?" : null);
+            nearest is not null ? $"Did you mean `{nearest}`?" : declared.IsEmpty ? null : $"It declares {string.Join(", ", declared)}.");
 
     public static Diagnostic OpenChain(SourceSpan span, string path, string message, string hint) =>
         Error(DiagnosticCodes.OpenChain, span, $"{path}: {message}", hint);
