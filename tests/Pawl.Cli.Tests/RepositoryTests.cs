@@ -173,11 +173,11 @@ public sealed class RepositoryTests
         using var place = new Workplace { Engine = Engine.Shipped }
             .With("pawl.yaml", "pawl: 1\nspecs: [specs/**/*.yaml]\nadapters: [specs/adapters/*.yaml]\n")
             .With("specs/adapters/foot.yaml", "pawl: 1\nadapter: foot\ninterface: {kind: mount, torque: 9 N·m}\n")
-            .With("specs/v.yaml", "pawl: 1\ngearbox: {family: F, variant: V}\ntrain: {input: a, output: b, gears: {p: {on: a, teeth: 20}, w: {on: b, teeth: 40}}, meshes: [{gears: [p, w]}]}\ninterfaces: {base: {body: a, kind: flange, adapters: [foot]}}\n");
+            .With("specs/v.yaml", "pawl: 1\ngearbox: {family: F, variant: V}\ntrain: {input: a, output: b, fixed: [h], gears: {p: {on: a, teeth: 20, module: 2 mm}, w: {on: b, teeth: 40, module: 2 mm}}, meshes: [{gears: [p, w]}]}\ninterfaces: {base: {body: a, kind: flange, adapters: [foot]}}\n");
 
         var ran = place.Run("check");
 
-        Assert.Contains("specs/v.yaml:4:59: error interface/kind: interfaces.base~foot ", ran.Error + ran.Out, StringComparison.Ordinal);
+        Assert.Contains("specs/v.yaml:4:55: error interface/kind: interfaces.base~foot ", ran.Error + ran.Out, StringComparison.Ordinal);
         Assert.Contains("1 spec (", ran.Error + ran.Out, StringComparison.Ordinal);
     }
 
