@@ -13,8 +13,11 @@ public sealed class SampleReportsTests
 
     private static readonly string Samples = Path.Combine(Root, "reports", "samples");
 
-    // Every spec has its Markdown sample; page and record are shown for one that conforms and one that fails.
+    // Every spec of the demo range has its Markdown sample; page and record are shown for one that conforms and one that fails, and what the
+    // command prints for all the faulty siblings stands in one text.
     private static readonly string[] AlsoAsPageAndRecord = ["tarn-180/r180", "faulty/beck-90-wrong-marks"];
+
+    private const string Faulty = "faulty.txt";
 
     private static string Here([CallerFilePath] string file = "") => file;
 
@@ -25,6 +28,8 @@ public sealed class SampleReportsTests
         place.RunWith(
             "", Root, "check", "specs", "--as-of", "2026-01-15", "--format", "markdown", "--format", "html", "--format", "json",
             "--output", place.PathOf("now"), "--quiet");
+
+        File.WriteAllText(place.PathOf($"now/{Faulty}"), place.RunWith("", Root, "check", "specs/faulty", "--as-of", "2026-01-15", "--no-reports").Out);
 
         var now = Names(place.PathOf("now")).Where(IsSample).ToArray();
         var stale = now.Where(name => !Same(place.PathOf($"now/{name}"), Path.Combine(Samples, name))).ToArray();
@@ -40,9 +45,9 @@ public sealed class SampleReportsTests
     }
 
     private static bool IsSample(string name) =>
-        name.EndsWith(".md", StringComparison.Ordinal)
+        (name.EndsWith(".md", StringComparison.Ordinal) && !name.StartsWith("faulty/", StringComparison.Ordinal))
         || AlsoAsPageAndRecord.Any(sample => name.StartsWith(sample + ".", StringComparison.Ordinal))
-        || name == "index.html";
+        || name is "index.html" or Faulty;
 
     private static bool Same(string one, string other) =>
         File.Exists(other) && File.ReadAllBytes(one).AsSpan().SequenceEqual(File.ReadAllBytes(other));
