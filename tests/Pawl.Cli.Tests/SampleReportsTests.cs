@@ -4,7 +4,7 @@ using Pawl.Cli.Checking;
 namespace Pawl.Cli.Tests;
 
 /// <summary>
-/// The reports under <c>reports/samples</c> are what <c>pawl check specs --as-of 2026-01-15</c> writes. A difference leaves the new
+/// The reports under <c>reports/samples</c> are what <c>pawl check</c> writes of the demo range and one faulty sibling as of 2026-01-15. A difference leaves the new
 /// report beside the old as <c>NAME.received.EXT</c>; when it is right, move it over the sample.
 /// </summary>
 public sealed class SampleReportsTests
@@ -26,7 +26,7 @@ public sealed class SampleReportsTests
     {
         using var place = new Workplace { Engine = Engine.Shipped };
         place.RunWith(
-            "", Root, "check", "specs", "--as-of", "2026-01-15", "--format", "markdown", "--format", "html", "--format", "json",
+            "", Root, "check", "specs/beck-90", "specs/tarn-120", "specs/tarn-180", "specs/faulty/beck-90-wrong-marks.yaml", "--as-of", "2026-01-15", "--format", "markdown", "--format", "html", "--format", "json",
             "--output", place.PathOf("now"), "--quiet");
 
         File.WriteAllText(place.PathOf($"now/{Faulty}"), place.RunWith("", Root, "check", "specs/faulty", "--as-of", "2026-01-15", "--no-reports").Out);
