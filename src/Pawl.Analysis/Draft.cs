@@ -10,6 +10,7 @@ namespace Pawl.Analysis;
 internal sealed class Draft(GearboxSpec spec)
 {
     private readonly SortedSet<string> _tables = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Subject> _byPath = new(StringComparer.Ordinal);
     private int _serial;
 
     public GearboxSpec Spec { get; } = spec;
@@ -21,12 +22,16 @@ internal sealed class Draft(GearboxSpec spec)
     /// <summary>Notes a table for the record.</summary>
     public void Uses(string table) => _tables.Add(table);
 
-    public Subject Begin(SubjectKind kind, string path, SourceSpan span)
+    public Subject Begin(SubjectKind kind, string path, SourceSpan span, object? model = null)
     {
-        var subject = new Subject(kind, path, span);
+        var subject = new Subject(kind, path, span) { Model = model ?? "", Draft = this };
         Subjects.Add(subject);
+        _byPath.Add(path, subject);
         return subject;
     }
+
+    /// <summary>The subject of a kind with that name, or null.</summary>
+    public Subject? Find(SubjectKind kind, string path) => _byPath.GetValueOrDefault(path) is { } found && found.Kind == kind ? found : null;
 
     /// <summary>A stated amount; absent: not evaluated, with the key that is missing.</summary>
     public Quantity Amount(QuantityKind kind, Stated<Amount>? stated, string key) =>

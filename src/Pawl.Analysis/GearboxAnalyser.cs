@@ -58,7 +58,7 @@ public static class GearboxAnalyser
         FitsAndStacks(draft, train, subject, bodies);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
-        var seals = LipSealDraft.AddAll(draft, subject, bodies, lubrication?.Pressure);
+        var seals = LipSeals.AddAll(draft);
         lubrication?.Balance(seals);
         return Finish(draft, train.Topology);
     }

@@ -12,6 +12,7 @@ using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Splines;
 using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
+using Pawl.Specs.Model;
 
 namespace Pawl.Analysis;
 
@@ -116,10 +117,11 @@ public static class SubjectKinds
         new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
 
     public static readonly SubjectKind LipSeal =
-        new SubjectKind("lip_seal", "Lip seal", "Seals", LipSealQuantities.All)
+        Section<LipSealSpec>.Kind("lip_seal", "Lip seal", "Seals", typeof(LipSeals))
             .With("train", () => Train)
             .With("shaft", () => Body)
-            .With("housing", () => Body);
+            .With("housing", () => Body)
+            .With("lubrication", () => Lubrication);
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =

@@ -48,14 +48,14 @@ public class LipSealOfSpecsTests
 
     // ISO 286-2 at 30 mm and 42 mm: h11 0/−130 µm, h9 0/−52 µm, f7 −20/−41 µm, H8 +39/0 µm, H9 +62/0 µm.
     [Theory]
-    [InlineData("diameter: 30 mm h11", "shaft_excess", 0)]
-    [InlineData("diameter: 30 mm h9", "shaft_excess", 0)]
-    [InlineData("diameter: 30 mm f7", "shaft_excess", -0.020)]
-    [InlineData("diameter: 30 mm +0.05/0", "shaft_excess", 0.050)]
-    [InlineData("diameter: 30 mm -0.10/-0.20", "shaft_excess", 0.070)]
-    [InlineData("bore: 42 mm H8", "bore_excess", 0)]
-    [InlineData("bore: 42 mm H9", "bore_excess", 0.023)]
-    [InlineData("bore: 42 mm +0.02/+0.01", "bore_excess", -0.010)]
+    [InlineData("diameter: 30 mm h11", "shaft_beyond_h11", 0)]
+    [InlineData("diameter: 30 mm h9", "shaft_beyond_h11", 0)]
+    [InlineData("diameter: 30 mm f7", "shaft_beyond_h11", -0.020)]
+    [InlineData("diameter: 30 mm +0.05/0", "shaft_beyond_h11", 0.050)]
+    [InlineData("diameter: 30 mm -0.10/-0.20", "shaft_beyond_h11", 0.070)]
+    [InlineData("bore: 42 mm H8", "bore_beyond_h8", 0)]
+    [InlineData("bore: 42 mm H9", "bore_beyond_h8", 0.023)]
+    [InlineData("bore: 42 mm +0.02/+0.01", "bore_beyond_h8", -0.010)]
     public void Limits_are_held_against_h11_and_H8(string size, string quantity, double excess)
     {
         var stated = size.StartsWith('d') ? "diameter: 30 mm h11" : "bore: 42 mm H8";
@@ -68,7 +68,7 @@ public class LipSealOfSpecsTests
     [InlineData("30 mm h11", 446)]
     [InlineData("60 mm h11", 595)]
     public void A_fast_lip_asks_for_a_harder_shaft(string diameter, double vickers) => Assert.Equal(
-        vickers, In(Of(Input.Replace("30 mm h11", diameter, StringComparison.Ordinal)), "hardness_wanted").Nominal, 1.5);
+        vickers, In(Of(Input.Replace("30 mm h11", diameter, StringComparison.Ordinal)), "required_hardness").Nominal, 1.5);
 
     // DIN 3760, from memory: 0.05 MPa to 2.8 m/s; 0.1 mm of runout to 3000 1/min, common practice.
     [Fact]
@@ -98,9 +98,9 @@ public class LipSealOfSpecsTests
         var share = Math.PI * 30 * 1450 / 60 / 1000 / 12;
 
         Assert.Equal(80 + (40 * share), In(analysis, "lip_temperature").Greatest, 1e-9);
-        Assert.Equal(20 * share * 29.87 / 30, In(analysis, "lip_rise").Least, 1e-9);
-        Assert.Equal(-15, In(analysis, "coldest_lip").Nominal, 1e-9);
-        Assert.Equal(20, In(analysis, "coldest_oil").Nominal, 1e-9);
+        Assert.Equal(20 * share * 29.87 / 30, In(analysis, "lip_temperature_rise").Least, 1e-9);
+        Assert.Equal(-15, In(analysis, "min_lip_temperature").Nominal, 1e-9);
+        Assert.Equal(20, In(analysis, "oil_temperature").Least, 1e-9);
     }
 
     // Table elastomers, common practice: what the trade says of the families in the three bases of the catalogue.
@@ -161,18 +161,18 @@ public class LipSealOfSpecsTests
     {
         var text = OilText.Spec($"tolerances: {{general: m}}\nlip_seals: {{one: {{{Input.Replace("0.4 µm ±0.2", "0.4 µm", StringComparison.Ordinal)}}}}}");
 
-        Assert.Equal(new Extent(0.4, 0.4, 0.4), In(OilText.Analyse(text), "surface"));
+        Assert.Equal(new Extent(0.4, 0.4, 0.4), In(OilText.Analyse(text), "roughness_ra"));
     }
 
     [Theory]
     [InlineData("diameter: 30 mm h11, ", "surface_speed", "lip_seals.one.diameter is not stated")]
-    [InlineData("bore: 42 mm H8, ", "bore_excess", "lip_seals.one.bore is not stated")]
+    [InlineData("bore: 42 mm H8, ", "bore_beyond_h8", "lip_seals.one.bore is not stated")]
     [InlineData("elastomer: NBR, ", "speed_share", "lip_seals.one.elastomer is not stated")]
     [InlineData("hardness: 58..62 HRC, ", "hardness", "lip_seals.one.hardness is not stated")]
-    [InlineData("surface: 0.4 µm ±0.2, ", "surface", "lip_seals.one.surface is not stated")]
-    [InlineData("lead_free: true, ", "lead_free", "lip_seals.one.lead_free is not stated")]
+    [InlineData("surface: 0.4 µm ±0.2, ", "roughness_ra", "lip_seals.one.surface is not stated")]
+    [InlineData("lead_free: true, ", "twist_free", "lip_seals.one.lead_free is not stated")]
     [InlineData("runout: 0.05 mm, ", "runout", "lip_seals.one.runout is not stated")]
-    [InlineData("towards: oil, ", "towards", "lip_seals.one.towards is not stated")]
+    [InlineData("towards: oil, ", "lip_faces", "lip_seals.one.towards is not stated")]
     [InlineData(", lead_in: {angle: 20°, length: 3 mm}", "lead_in_angle", "lip_seals.one.lead_in is not stated")]
     public void What_is_missing_is_named(string left, string quantity, string reason)
     {
@@ -191,7 +191,7 @@ public class LipSealOfSpecsTests
 
             foreach (var quantity in (ReadOnlySpan<string>)["surface_speed", "speed_share", "lip_temperature"])
                 Assert.True(In(At(diameter + 1), quantity).Greatest > In(At(diameter), quantity).Greatest);
-            Assert.True(In(At(diameter + 1), "hardness_wanted").Greatest >= In(At(diameter), "hardness_wanted").Greatest);
+            Assert.True(In(At(diameter + 1), "required_hardness").Greatest >= In(At(diameter), "required_hardness").Greatest);
         },
         iter: 40);
 }

@@ -41,6 +41,25 @@ internal static class CornerAlgebra
             : new(bounds, leaves, ImmutableCollectionsMarshal.AsImmutableArray(corners), false);
     }
 
+    /// <summary>Values of the inputs at nominal and at every corner of the tolerances beneath them.</summary>
+    public static IEnumerable<double[]> Points(ImmutableArray<Quantity> inputs)
+    {
+        yield return [.. inputs.Select(input => input.Value.Nominal)];
+        var leaves = Union(inputs);
+        if (leaves.IsEmpty)
+            yield break;
+        if (leaves.Length > MostLeaves)
+        {
+            yield return [.. inputs.Select(input => input.Value.Least)];
+            yield return [.. inputs.Select(input => input.Value.Greatest)];
+            yield break;
+        }
+
+        var places = inputs.Select(input => PlacesOf(input.Leaves, leaves)).ToArray();
+        for (var mask = 0; mask < 1 << leaves.Length; mask++)
+            yield return [.. inputs.Select((input, i) => AtCorner(input, places[i], mask))];
+    }
+
     private static double AtCorner(Quantity input, int[] places, int mask)
     {
         if (places.Length == 0)
@@ -84,7 +103,7 @@ internal static class CornerAlgebra
         return new(nominal, least, greatest);
     }
 
-    private static ImmutableArray<Quantity> Union(ImmutableArray<Quantity> inputs)
+    public static ImmutableArray<Quantity> Union(ImmutableArray<Quantity> inputs)
     {
         ImmutableArray<Quantity> union = [];
         foreach (var input in inputs)

@@ -1,3 +1,4 @@
+using Pawl.Mechanics;
 using Pawl.Quantities;
 using Pawl.Specs.Text;
 
@@ -56,6 +57,15 @@ public sealed class Quantity
     /// <summary>What the formula was given, in the order of <see cref="QuantityKind.Symbols"/>.</summary>
     public ImmutableArray<Quantity> Inputs { get; }
 
+    /// <summary>Symbols of <see cref="Inputs"/> in the formula, one each; by its kind where the kind lists them.</summary>
+    public ImmutableArray<string> Symbols { get; private set; } = [];
+
+    /// <summary>The formula, for what is computed of numbers.</summary>
+    internal Formula? Formula { get; private init; }
+
+    /// <summary>The row of a table that a text stands for.</summary>
+    internal object? Row { get; private set; }
+
     /// <summary>Why there is no value; empty when there is one.</summary>
     public ImmutableArray<string> Reasons { get; private init; } = [];
 
@@ -109,7 +119,10 @@ public sealed class Quantity
     /// <param name="kind">What is computed.</param>
     /// <param name="inputs">Numbers, in the order that the formula wants them.</param>
     /// <param name="formula">Pure; an <see cref="ArgumentOutOfRangeException"/> makes the result not evaluated, with its message.</param>
-    public static Quantity Compute(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula)
+    public static Quantity Compute(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula) =>
+        Compute(kind, inputs, formula, turns: false);
+
+    internal static Quantity Compute(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula, bool turns)
     {
         ArgumentNullException.ThrowIfNull(formula);
         if (MissingReasons(inputs) is { IsEmpty: false } reasons)
@@ -119,15 +132,22 @@ public sealed class Quantity
         {
             return CornerAlgebra.Evaluate(inputs, formula) switch
             {
-                { IsFinite: true, IsBounded: true } result => Widened(kind, inputs, result.Extent),
+                { IsFinite: true, IsBounded: true } result => Widened(kind, inputs, result.Extent, formula: formula),
+                { IsFinite: true } result when turns && InsideTheBox.Search(inputs, formula, result) is { } wider =>
+                    Widened(kind, inputs, wider, isWide: false, formula),
                 { IsFinite: true } result => new Quantity(kind, Origin.Computed.Instance, inputs)
                 {
                     Value = result.Extent,
+                    Formula = formula,
                     Leaves = result.Leaves,
                     Corners = result.Corners,
                 },
                 _ => NotEvaluated(kind, inputs, [$"{kind.Title.ToLowerInvariant()} has no finite value for these inputs"]),
             };
+        }
+        catch (OutsideValidityException outside)
+        {
+            return NotEvaluated(kind, inputs, [outside.Message]);
         }
         catch (ArgumentOutOfRangeException outside)
         {
@@ -143,7 +163,7 @@ public sealed class Quantity
 
         var (least, greatest) = (Math.Min(corners.Value.Least, turn.Value.Least), Math.Max(corners.Value.Greatest, turn.Value.Greatest));
         return least < corners.Value.Least || greatest > corners.Value.Greatest
-            ? Widened(corners.Kind, corners.Inputs, new(corners.Value.Nominal, least, greatest))
+            ? Widened(corners.Kind, corners.Inputs, new(corners.Value.Nominal, least, greatest), formula: corners.Formula)
             : corners;
     }
 
@@ -152,15 +172,17 @@ public sealed class Quantity
     public static Quantity Settled(QuantityKind kind, Quantity value) =>
         !value.IsEvaluated ? NotEvaluated(kind, [value], value.Reasons)
         : value.Value.IsExact ? Computed(kind, value.Value.Nominal, [value])
-        : Widened(kind, [value], value.Value);
+        : Widened(kind, [value], value.Value, formula: x => x[0]);
 
     /// <summary>A value whose least and greatest the mechanics knows in closed form; it counts as one tolerance from there on.</summary>
     public static Quantity Bounded(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) => Widened(kind, inputs, bounds, isWide: false);
 
-    private static Quantity Widened(QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds, bool isWide = true)
+    private static Quantity Widened(
+        QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds, bool isWide = true, Formula? formula = null)
     {
         var quantity = new Quantity(kind, Origin.Computed.Instance, inputs)
         {
+            Formula = formula,
             Value = bounds,
             IsBounded = isWide,
             Serial = Interlocked.Increment(ref widened),
@@ -179,6 +201,41 @@ public sealed class Quantity
     /// <summary>A text that is computed.</summary>
     public static Quantity ComputedText(QuantityKind kind, string text, ImmutableArray<Quantity> inputs = default) =>
         OfText(kind, Origin.Computed.Instance, text, inputs.IsDefault ? [] : inputs);
+
+    internal Quantity With(ImmutableArray<string> symbols)
+    {
+        Symbols = symbols;
+        return this;
+    }
+
+    internal Quantity With(object row)
+    {
+        Row = row;
+        return this;
+    }
+
+    /// <summary>The value where the toleranced values beneath are as given: the same formulas over again.</summary>
+    /// <param name="leaf">Value of a toleranced declared quantity, and of one whose limits are known in closed form only.</param>
+    /// <param name="known">Values at this point, so that each is computed once.</param>
+    internal double At(Func<Quantity, double> leaf, Dictionary<Quantity, double> known)
+    {
+        if (Formula is null)
+            return Leaves.IsEmpty ? Value.Nominal : Leaves.Length == 1 && ReferenceEquals(Leaves[0], this) ? Once(leaf) : Value.Nominal;
+        return Once(quantity =>
+        {
+            var x = new double[Inputs.Length];
+            for (var i = 0; i < x.Length; i++)
+                x[i] = Inputs[i].At(leaf, known);
+            return Formula(x);
+        });
+
+        double Once(Func<Quantity, double> compute)
+        {
+            if (!known.TryGetValue(this, out var value))
+                known.Add(this, value = compute(this));
+            return value;
+        }
+    }
 
     /// <summary>The reasons of all inputs that are not evaluated, each once, in order.</summary>
     public static ImmutableArray<string> MissingReasons(ImmutableArray<Quantity> inputs)

@@ -30,8 +30,11 @@ public enum ValueKind
 }
 
 /// <summary>A quantity that subjects of one kind have: its name, meaning, formula and source, once for all specs.</summary>
-public sealed class QuantityKind
+public class QuantityKind
 {
+    /// <summary>How it comes about on demand; null for what a solver adds.</summary>
+    internal Func<Subject, Quantity?>? Evaluate { get; private protected init; }
+
     /// <summary>Name in rules and records, in snake case: <c>transverse_contact_ratio</c>.</summary>
     public required string Name { get; init; }
 
@@ -41,27 +44,27 @@ public sealed class QuantityKind
     /// <summary>Term of the standard, for people: <c>Transverse contact ratio</c>.</summary>
     public required string Title { get; init; }
 
-    public ValueKind ValueKind { get; init; } = ValueKind.Number;
+    public ValueKind ValueKind { get; internal set; } = ValueKind.Number;
 
     /// <summary>The unit of reports; its dimension is the quantity's.</summary>
     public Unit Unit { get; init; } = Units.One;
 
     /// <summary>What a margin is a fraction of when the limit is zero, in coherent units.</summary>
-    public double Scale { get; init; } = 1;
+    public double Scale { get; internal set; } = 1;
 
     /// <summary>The formula in plain text with the symbols of <see cref="Symbols"/>; empty for declared values.</summary>
-    public string Formula { get; init; } = "";
+    public string Formula { get; internal set; } = "";
 
     /// <summary>Symbols of the inputs, in the order in which they are given to the formula.</summary>
     public ImmutableArray<string> Symbols { get; init; } = [];
 
     /// <summary>Standard or textbook that the formula comes from.</summary>
-    public string Source { get; init; } = "";
+    public string Source { get; internal set; } = "";
 
-    public Certainty Certainty { get; init; } = Certainty.ClosedForm;
+    public Certainty Certainty { get; internal set; } = Certainty.ClosedForm;
 
     /// <summary>A simplification or range of validity that the reader of a report must know.</summary>
-    public string Note { get; init; } = "";
+    public string Note { get; internal set; } = "";
 
     /// <summary>Place in its subject kind's list; set on registration.</summary>
     public int Index { get; internal set; } = -1;

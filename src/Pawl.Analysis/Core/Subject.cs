@@ -9,7 +9,17 @@ namespace Pawl.Analysis.Core;
 public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
 {
     private readonly Quantity?[] _quantities = new Quantity?[kind.Quantities.Length];
+    private readonly State[] _states = new State[kind.Quantities.Length];
     private readonly Dictionary<string, Subject> _related = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Func<Subject?>> _pending = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Func<IEnumerable<Subject>>> _many = new(StringComparer.Ordinal);
+
+    private enum State : byte
+    {
+        Unknown,
+        Computing,
+        Known,
+    }
 
     public SubjectKind Kind { get; } = kind;
 
@@ -22,19 +32,80 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     {
         get
         {
-            foreach (var quantity in _quantities)
+            foreach (var kind in Kind.Quantities)
             {
-                if (quantity is not null)
+                if (Find(kind) is { } quantity)
                     yield return quantity;
             }
         }
     }
 
     /// <summary>The subjects that this one reaches, by role.</summary>
-    public IReadOnlyDictionary<string, Subject> Related => _related;
+    public IReadOnlyDictionary<string, Subject> Related
+    {
+        get
+        {
+            foreach (var role in _pending.Keys.ToArray())
+                Reach(role);
+            return _related;
+        }
+    }
+
+    /// <summary>What the spec says of it; for subjects whose quantities are declared.</summary>
+    internal object Model { get; init; } = "";
+
+    /// <summary>The analysis that it belongs to.</summary>
+    internal Draft Draft { get; init; } = null!;
 
     /// <summary>The quantity of a kind, or null when this subject has none: then rules on it do not apply.</summary>
-    public Quantity? Find(QuantityKind kind) => kind.Of == Kind ? _quantities[kind.Index] : null;
+    /// <remarks>A declared quantity is computed on the first demand.</remarks>
+    public Quantity? Find(QuantityKind kind)
+    {
+        if (kind.Of != Kind)
+            return null;
+        if (kind.Evaluate is not { } evaluate || _states[kind.Index] == State.Known)
+            return _quantities[kind.Index];
+        if (_states[kind.Index] == State.Computing)
+            throw new InvalidOperationException($"{Path}.{kind.Name} depends on itself.");
+        _states[kind.Index] = State.Computing;
+        var quantity = evaluate(this);
+        _states[kind.Index] = State.Known;
+        if (quantity is not null)
+        {
+            quantity.Subject = Path;
+            _quantities[kind.Index] = quantity;
+        }
+
+        return quantity;
+    }
+
+    /// <summary>The subject in a role, or null.</summary>
+    internal Subject? Reach(string role)
+    {
+        if (_related.TryGetValue(role, out var known))
+            return known;
+        if (!_pending.Remove(role, out var find) || find() is not { } found)
+            return null;
+        _related.Add(role, found);
+        return found;
+    }
+
+    /// <summary>The subjects in a role of many, in the order of the spec.</summary>
+    internal IEnumerable<Subject> ReachAll(string role) => _many.TryGetValue(role, out var many) ? many() : [];
+
+    /// <summary>A role that is looked up when it is first wanted, so that the order of sections does not matter.</summary>
+    internal Subject Relate(string role, Func<Subject?> find)
+    {
+        _pending[role] = find;
+        return this;
+    }
+
+    /// <summary>A role of many.</summary>
+    internal Subject RelateAll(string role, Func<IEnumerable<Subject>> find)
+    {
+        _many[role] = find;
+        return this;
+    }
 
     /// <summary>The quantity of a kind, which this subject has.</summary>
     public Quantity this[QuantityKind kind] =>

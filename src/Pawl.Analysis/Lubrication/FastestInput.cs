@@ -14,6 +14,9 @@ internal static class FastestInput
         .. draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase).Select(subject => subject[LoadCaseQuantities.Speed]),
     ];
 
+    /// <summary>The fastest, without sign.</summary>
+    public static double Of(ReadOnlySpan<double> speeds) => Of(speeds, speeds.Length);
+
     /// <summary>The fastest of the first <paramref name="count"/> values, without sign.</summary>
     public static double Of(ReadOnlySpan<double> values, int count)
     {

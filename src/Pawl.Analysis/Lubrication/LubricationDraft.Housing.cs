@@ -2,7 +2,7 @@ using Pawl.Analysis.Core;
 using Pawl.Mechanics.Lubrication;
 using Pawl.Specs.Text;
 using K = Pawl.Analysis.Lubrication.LubricationQuantities;
-using L = Pawl.Analysis.Seals.LipSealQuantities;
+using L = Pawl.Analysis.Seals.LipSeals;
 using T = Pawl.Analysis.Trains.TrainQuantities;
 
 namespace Pawl.Analysis.Lubrication;

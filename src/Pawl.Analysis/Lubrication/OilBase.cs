@@ -27,6 +27,9 @@ internal static class OilBase
             : Quantity.NotEvaluated(kind, [elastomer, oil], unknown);
     }
 
+    /// <summary>How an elastomer goes with a base of oil: suitable, limited, unsuitable; the worst of what the oil may be.</summary>
+    public static string Suitability(Elastomer elastomer, string oil) => Word(Fluids(oil).Min(elastomer.In));
+
     /// <summary>Warmest sump that an oil stands for good, °C. Common practice, no source.</summary>
     public static double HottestSump(string oil) => oil is "PAO" or "PAG" or "ester" ? 115 : 100;
 

@@ -1,0 +1,166 @@
+namespace Pawl.Analysis.Core;
+
+/// <summary>What a declared formula reads: one value of its subject or of a related one, with its symbol.</summary>
+/// <typeparam name="T">double in coherent units, text, truth, a row of a table, or many numbers.</typeparam>
+public interface IInput<out T>
+{
+    /// <summary>Adds the quantities behind the input.</summary>
+    /// <returns>False when the subject has none: then what rests on it does not apply either.</returns>
+    bool Gather(Subject subject, InputList list);
+
+    /// <summary>Takes the next value of one evaluation.</summary>
+    T Read(ref InputReader reader);
+}
+
+/// <summary>The quantities that one formula is given, with their symbols, in order.</summary>
+public sealed class InputList
+{
+    private readonly ImmutableArray<Quantity>.Builder _quantities = ImmutableArray.CreateBuilder<Quantity>();
+    private readonly ImmutableArray<string>.Builder _symbols = ImmutableArray.CreateBuilder<string>();
+    private readonly List<int> _counts = [];
+
+    internal ImmutableArray<Quantity> Quantities => _quantities.ToImmutable();
+
+    internal ImmutableArray<string> Symbols => _symbols.ToImmutable();
+
+    internal int[] Counts => [.. _counts];
+
+    internal void Add(Quantity quantity, string symbol)
+    {
+        _quantities.Add(quantity);
+        _symbols.Add(symbol);
+        _counts.Add(1);
+    }
+
+    internal void Add(IReadOnlyCollection<Quantity> quantities, string symbol)
+    {
+        _quantities.AddRange(quantities);
+        foreach (var _ in quantities)
+            _symbols.Add(symbol);
+        _counts.Add(quantities.Count);
+    }
+}
+
+/// <summary>Hands the values of one evaluation to the inputs, in the order in which they were gathered.</summary>
+public ref struct InputReader
+{
+    private readonly ReadOnlySpan<double> _values;
+    private readonly ImmutableArray<Quantity> _quantities;
+    private readonly ReadOnlySpan<int> _counts;
+    private int _quantity;
+    private int _input;
+
+    internal InputReader(ReadOnlySpan<double> values, ImmutableArray<Quantity> quantities, ReadOnlySpan<int> counts)
+    {
+        _values = values;
+        _quantities = quantities;
+        _counts = counts;
+    }
+
+    internal double Number()
+    {
+        _input++;
+        return _values[_quantity++];
+    }
+
+    internal Quantity Quantity()
+    {
+        _input++;
+        return _quantities[_quantity++];
+    }
+
+    internal bool IsAbsent()
+    {
+        if (_counts[_input] > 0)
+            return false;
+        _input++;
+        return true;
+    }
+
+    internal double[] Numbers()
+    {
+        var count = _counts[_input++];
+        var numbers = _values.Slice(_quantity, count).ToArray();
+        _quantity += count;
+        return numbers;
+    }
+}
+
+/// <summary>Inputs under another symbol, of related subjects, of many, or optional ones.</summary>
+public static class Inputs
+{
+    /// <summary>A number of the same subject under a symbol of the formula.</summary>
+    public static IInput<double> As(this QuantityKind kind, string symbol) => new OwnNumber(kind, symbol, null);
+
+    /// <summary>A number of the same subject, or a constant where the subject has none.</summary>
+    public static IInput<double> Or(this QuantityKind kind, double otherwise, string? symbol = null) => new OwnNumber(kind, symbol, otherwise);
+
+    /// <summary>A number of the subject in a role; the kind is a function because sections refer to each other.</summary>
+    public static IInput<double> Of(string role, Func<QuantityKind> kind, string? symbol = null) => new RelatedNumber(role, kind, symbol, null);
+
+    /// <summary>A number of the subject in a role, or a constant where there is no such subject or it has none.</summary>
+    public static IInput<double> OfOr(string role, Func<QuantityKind> kind, double otherwise, string? symbol = null) =>
+        new RelatedNumber(role, kind, symbol, otherwise);
+
+    /// <summary>A number of each subject in a role, in the order of the spec.</summary>
+    public static IInput<double[]> Each(string role, Func<QuantityKind> kind, string? symbol = null) => new EachNumber(role, kind, symbol);
+
+    /// <summary>A text, truth or row of the subject in a role.</summary>
+    public static IInput<T> OfRow<T>(string role, Func<IInput<T>> input) => new RelatedRow<T>(role, input);
+
+    private static string SymbolOf(QuantityKind kind, string? symbol) => symbol ?? (kind.Symbol.Length > 0 ? kind.Symbol : kind.Name);
+
+    private sealed class OwnNumber(QuantityKind kind, string? symbol, double? otherwise) : IInput<double>
+    {
+        private readonly QuantityKind _kind = kind ?? throw new InvalidOperationException("An input is declared before its use.");
+
+        public bool Gather(Subject subject, InputList list) => GatherOne(subject.Find(_kind), SymbolOf(_kind, symbol), otherwise is not null, list);
+
+        public double Read(ref InputReader reader) => reader.IsAbsent() ? otherwise!.Value : reader.Number();
+    }
+
+    private sealed class RelatedNumber(string role, Func<QuantityKind> kind, string? symbol, double? otherwise) : IInput<double>
+    {
+        public bool Gather(Subject subject, InputList list) =>
+            GatherOne(subject.Reach(role)?.Find(kind()), SymbolOf(kind(), symbol), otherwise is not null, list);
+
+        public double Read(ref InputReader reader) => reader.IsAbsent() ? otherwise!.Value : reader.Number();
+    }
+
+    private sealed class EachNumber(string role, Func<QuantityKind> kind, string? symbol) : IInput<double[]>
+    {
+        public bool Gather(Subject subject, InputList list)
+        {
+            var found = new List<Quantity>();
+            foreach (var member in subject.ReachAll(role))
+            {
+                if (member.Find(kind()) is not { } quantity)
+                    return false;
+                found.Add(quantity);
+            }
+
+            list.Add(found, SymbolOf(kind(), symbol));
+            return true;
+        }
+
+        public double[] Read(ref InputReader reader) => reader.Numbers();
+    }
+
+    private sealed class RelatedRow<T>(string role, Func<IInput<T>> input) : IInput<T>
+    {
+        public bool Gather(Subject subject, InputList list) => subject.Reach(role) is { } related && input().Gather(related, list);
+
+        public T Read(ref InputReader reader) => input().Read(ref reader);
+    }
+
+    private static bool GatherOne(Quantity? quantity, string symbol, bool optional, InputList list)
+    {
+        if (quantity is null && !optional)
+            return false;
+        if (quantity is null)
+            list.Add([], symbol);
+        else
+            list.Add(quantity, symbol);
+        return true;
+    }
+}
