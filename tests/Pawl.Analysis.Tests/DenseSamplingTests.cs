@@ -56,5 +56,19 @@ public class DenseSamplingTests
             string.Join('\n', outside.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Key} by {each.Value:g3}"))));
     }
 
+    /// <summary>A number with a toleranced input that was computed at nominal alone would hide the worst case.</summary>
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void No_number_is_computed_at_nominal_of_toleranced_inputs(string path)
+    {
+        var hidden = SpecText.AnalyseFile(path).Subjects.SelectMany(subject => subject.Quantities)
+            .Where(quantity => quantity is { IsEvaluated: true, Kind.ValueKind: ValueKind.Number, Formula: null, Leaves.IsEmpty: true }
+                && quantity.Inputs.Any(input => !input.Leaves.IsEmpty)
+                && !quantity.Kind.Note.Contains("at nominal", StringComparison.Ordinal))
+            .Select(quantity => quantity.Kind.ToString()).Distinct().Order(StringComparer.Ordinal);
+
+        Assert.Empty(hidden);
+    }
+
     public static TheoryData<string> Shipped => TrainOfSpecsTests.Shipped;
 }
