@@ -90,7 +90,7 @@ public class JointOfSpecsTests
     {
         var analysis = Of(Flange($"thread: {thread}", $"strength: {strength}", "face: 22 mm", "hole: 13.5 mm", "width: 40 mm"));
 
-        Assert.Equal(load, Number(analysis, "greatest_preload") / Number(analysis, "proof_share"), 0.01 * load);
+        Assert.Equal(load, Number(analysis, "max_preload") / Number(analysis, "proof_share"), 0.01 * load);
     }
 
     // The torque equation by hand: M8, d_2 = 7.188, D_Km = 12.5; 0.199 + 4.150·µ + 6.25·µ is 1.239 at 0.10 and 1.655 at 0.14; 30 N·m ± 4 %.
@@ -99,8 +99,8 @@ public class JointOfSpecsTests
     {
         var analysis = Of(Flange());
 
-        Assert.Equal(1.04 * 30_000 / 1.239, Number(analysis, "greatest_preload"), tolerance: 15.0);
-        Assert.Equal(0.96 * 30_000 / 1.655, Number(analysis, "least_preload"), tolerance: 10.0);
+        Assert.Equal(1.04 * 30_000 / 1.239, Number(analysis, "max_preload"), tolerance: 15.0);
+        Assert.Equal(0.96 * 30_000 / 1.655, Number(analysis, "min_preload"), tolerance: 10.0);
         Assert.Equal(1.04 * 1.655 / (0.96 * 1.239), Number(analysis, "preload_scatter"), 0.002);
     }
 
@@ -110,8 +110,8 @@ public class JointOfSpecsTests
     {
         var analysis = Of(Flange("friction: {class: B}"));
 
-        Assert.Equal((0.08, 0.16), (Number(analysis, "least_friction"), Number(analysis, "greatest_friction")));
-        Assert.Contains("class E", Reason(Of(Flange("friction: {class: E}")), "greatest_friction"), StringComparison.Ordinal);
+        Assert.Equal((0.08, 0.16), (Number(analysis, "min_friction"), Number(analysis, "max_friction")));
+        Assert.Contains("class E", Reason(Of(Flange("friction: {class: E}")), "max_friction"), StringComparison.Ordinal);
         Assert.False(Of(Flange("friction: {class: E}")).Quantity("joints.j", "residual_clamp").IsEvaluated);
     }
 
@@ -147,7 +147,7 @@ public class JointOfSpecsTests
             FormattableString.Invariant($"friction: {{least: {friction}, greatest: {friction}}}"), "tightening: {torque: 150 lbf·ft, wrench_error: 0 %}"));
 
         Assert.Equal(150 * PoundFoot, Number(analysis, "tightening_torque"), 1e-6);
-        Assert.Equal(load, Number(analysis, "greatest_preload") / Pound, 0.005 * load);
+        Assert.Equal(load, Number(analysis, "max_preload") / Pound, 0.005 * load);
         Assert.Equal(share, Number(analysis, "proof_share"), 0.01);
     }
 
@@ -230,8 +230,8 @@ public class JointOfSpecsTests
         Assert.Equal(210, carried, tolerance: 6.0);
         Assert.Equal(8 * 15_003 * 0.15 * 67 / 1000, Number(analysis, "slip_torque"), tolerance: 2.0);
         Assert.Equal(1206 / carried, Number(analysis, "slip_safety"), 0.01);
-        Assert.Equal(1.8, Number(analysis, "slip_safety_wanted"));
-        Assert.Equal(1.2, Number(Of(Flange(), duty: Duty.Replace("direction: both", "direction: one", StringComparison.Ordinal)), "slip_safety_wanted"));
+        Assert.Equal(1.8, Number(analysis, "required_slip_safety"));
+        Assert.Equal(1.2, Number(Of(Flange(), duty: Duty.Replace("direction: both", "direction: one", StringComparison.Ordinal)), "required_slip_safety"));
     }
 
     // A weight of 4 kN adds 500 N to the 2·500 000/(8·134) = 933 N at the worst bolt. Statics.
@@ -294,7 +294,7 @@ public class JointOfSpecsTests
     [InlineData("12.9", "electroplated zinc-nickel", 12)]
     [InlineData("12.9", "zinc flake", 0)]
     public void Strong_plated_bolts_want_a_bake(string strength, string coating, double hours) =>
-        Assert.Equal(hours, Number(Of(Flange($"strength: {strength}", $"coating: {coating}")), "bake_needed"), 1e-9);
+        Assert.Equal(hours, Number(Of(Flange($"strength: {strength}", $"coating: {coating}")), "required_bake"), 1e-9);
 
     [Fact]
     public void A_locker_has_room_to_its_rating()
@@ -317,7 +317,7 @@ public class JointOfSpecsTests
     [Fact]
     public void The_stack_of_a_central_nut_stands_out_beyond_its_seat()
     {
-        var found = Of(Nut()).Quantity("joints.j", "path_stand");
+        var found = Of(Nut()).Quantity("joints.j", "stack_protrusion");
 
         Assert.Equal((1, 0.73, 1.15), (Math.Round(found.Value.Nominal, 9), Math.Round(found.Value.Least, 9), Math.Round(found.Value.Greatest, 9)));
     }
@@ -333,7 +333,7 @@ public class JointOfSpecsTests
         var least = 96_000 / (0.2387 + (13.294 + 15.5) * 0.14);
         var embedding = 8.5e-3 / compliance;
 
-        Assert.Equal(least, Number(analysis, "least_preload"), 1e-3 * least);
+        Assert.Equal(least, Number(analysis, "min_preload"), 1e-3 * least);
         Assert.Equal(embedding, Number(analysis, "embedding_loss"), 1e-6 * embedding);
 
         // Bearing steel grows 0.5·10⁻⁶ 1/K more over 15 mm: nothing is lost by heat; what little is gained does not count.
@@ -346,7 +346,7 @@ public class JointOfSpecsTests
     public void The_pressure_in_a_stack_is_that_of_the_narrowest_overlap()
     {
         var analysis = Of(Nut());
-        var force = Number(analysis, "greatest_preload") + analysis.Quantity("joints.j", "thermal_change").Value.Greatest + Number(analysis, "load_factor") * 5000;
+        var force = Number(analysis, "max_preload") + analysis.Quantity("joints.j", "thermal_change").Value.Greatest + Number(analysis, "load_factor") * 5000;
 
         Assert.Equal(force / (Math.PI / 4 * (1296 - 900)), Number(analysis, "face_pressure"), 1e-6 * force);
     }
@@ -397,13 +397,13 @@ public class JointOfSpecsTests
     [Theory]
     [InlineData("width", "parts_stiffness")]
     [InlineData("roughness", "embedding")]
-    [InlineData("friction", "least_preload")]
-    [InlineData("tightening", "greatest_preload")]
+    [InlineData("friction", "min_preload")]
+    [InlineData("tightening", "max_preload")]
     [InlineData("strength", "preload_utilisation")]
     [InlineData("length", "engagement")]
     [InlineData("face_friction", "slip_safety")]
     [InlineData("bolt_circle", "slip_torque")]
-    [InlineData("coating", "bake_needed")]
+    [InlineData("coating", "required_bake")]
     [InlineData("tapped", "engagement")]
     public void What_the_spec_lacks_is_named(string key, string quantity) =>
         Assert.Contains($"joints.j.{key}", Reason(Of(Flange($"{key}: null")), quantity), StringComparison.Ordinal);
@@ -413,7 +413,7 @@ public class JointOfSpecsTests
     {
         var analysis = SpecText.Analyse($"pawl: 1\ngearbox: {{family: Test, variant: Joint}}\n{Duty}\njoints: {{ j: {Flange("carries: null")} }}");
 
-        Assert.Equal(17_402, Number(analysis, "least_preload"), tolerance: 10.0);
+        Assert.Equal(17_402, Number(analysis, "min_preload"), tolerance: 10.0);
     }
 
     // More torque never clamps less nor strains less; a wider span of temperature never leaves more clamp; more bolts never slip sooner.

@@ -79,7 +79,7 @@ internal sealed class RetainingRingDraft
             return _draft.Amount(K.AxialForce, _spec.AxialForce, Key("axial_force"));
         if (_draft.Subjects.FirstOrDefault(subject => subject.Path == $"bearings.{name.Value}")?.Find(B.AxialLoad) is not { } load)
             return Quantity.NotEvaluated(K.AxialForce, [], $"the axial load of bearing {name.Value} is not known");
-        var peak = JointDraft.PeakOverRated(_train);
+        var peak = CarriedLoads.PeakOverRated(_train);
         return Quantity.Compute(K.AxialForce, [load], v => v[0] * peak);
     }
 
