@@ -20,7 +20,7 @@ public static class Balance
         var (x, y) = (0.0, 0.0);
         foreach (var position in positions)
         {
-            x += Math.Cos(position);
+            x += Math.Cos(Guard.Number(position, "the position of a planet", "rad"));
             y += Math.Sin(position);
         }
 
@@ -31,7 +31,8 @@ public static class Balance
     /// <summary>Resulting centrifugal force F, N, of equal planets with a given unbalance factor.</summary>
     /// <inheritdoc cref="Unbalance" path="/remarks"/>
     public static double UnbalanceForce(double unbalance, double planetMass, double centreDistance, double carrierSpeed) =>
-        unbalance * planetMass * centreDistance * carrierSpeed * carrierSpeed;
+        Guard.NotNegative(unbalance, "the unbalance factor") * Guard.NotNegative(planetMass, "the mass of a planet", "t")
+        * Guard.NotNegative(centreDistance, "the centre distance", "mm") * Guard.Finite(carrierSpeed * carrierSpeed, "the speed");
 
     /// <summary>Resulting centrifugal force F, N, of equal pairs of planets.</summary>
     /// <remarks>
@@ -50,8 +51,12 @@ public static class Balance
         double pairAngle,
         double carrierSpeed)
     {
-        var (first, second) = (firstMass * firstDistance, secondMass * secondDistance);
+        var (first, second) = (
+            Guard.NotNegative(firstMass, "the mass of a planet", "t") * Guard.NotNegative(firstDistance, "the centre distance", "mm"),
+            Guard.NotNegative(secondMass, "the mass of a planet", "t") * Guard.NotNegative(secondDistance, "the centre distance", "mm"));
+        Guard.NotNegative(unbalance, "the unbalance factor");
+        Guard.Number(pairAngle, "the angle of the pair", "rad");
         var moment = Math.Sqrt(first * first + second * second + 2 * first * second * Math.Cos(pairAngle));
-        return unbalance * moment * carrierSpeed * carrierSpeed;
+        return Guard.Finite(unbalance * moment * carrierSpeed * carrierSpeed, "the centrifugal force");
     }
 }

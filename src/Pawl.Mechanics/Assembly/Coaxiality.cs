@@ -16,7 +16,7 @@ public static class Coaxiality
         var (least, greatest) = (double.PositiveInfinity, 0.0);
         foreach (var distance in workingCentreDistances)
         {
-            least = Math.Min(least, Math.Abs(distance));
+            least = Math.Min(least, Math.Abs(Guard.Number(distance, "the centre distance", "mm")));
             greatest = Math.Max(greatest, Math.Abs(distance));
         }
 

@@ -34,7 +34,8 @@ public static class Neighbours
     public static double SameCircleClearance(double centreDistance, double gap, double tipDiameter)
     {
         Guard.Between(gap, 0, Math.Tau, "the angle between two planets", "rad");
-        return 2 * centreDistance * Math.Sin(gap / 2) - tipDiameter;
+        return 2 * Guard.Positive(centreDistance, "the centre distance", "mm") * Math.Sin(gap / 2)
+            - Guard.Positive(tipDiameter, "the tip diameter", "mm");
     }
 
     /// <summary>Greatest number of equally spaced equal planets on one circle with at least a required clearance.</summary>
@@ -47,7 +48,7 @@ public static class Neighbours
     public static int GreatestNumberOnCircle(double centreDistance, double tipDiameter, double leastClearance)
     {
         Guard.Positive(centreDistance, "the centre distance", "mm");
-        Guard.Positive(tipDiameter + leastClearance, "the tip diameter with its clearance", "mm");
+        Guard.Positive(Guard.NotNegative(tipDiameter, "the tip diameter", "mm") + leastClearance, "the tip diameter with its clearance", "mm");
         var sine = (tipDiameter + leastClearance - Exactly) / (2 * centreDistance);
         return sine > 1 ? 1 : (int)Math.Floor(Math.PI / Math.Asin(Math.Max(sine, 1e-9)));
     }
@@ -128,7 +129,7 @@ public static class Neighbours
     {
         var radial = firstRadius - secondRadius;
         var half = Math.Sin(angle / 2);
-        return Math.Sqrt(radial * radial + 4 * firstRadius * secondRadius * half * half);
+        return Guard.Finite(Math.Sqrt(radial * radial + 4 * firstRadius * secondRadius * half * half), "the distance of two pins");
     }
 
     private static bool ShareWidth(PlanetDisc first, PlanetDisc second) =>

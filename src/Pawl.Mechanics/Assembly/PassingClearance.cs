@@ -11,7 +11,7 @@ public static class PassingClearance
     /// Valid for: gears that share some width of the axis.
     /// </remarks>
     public static double Sun(double centreDistance, double pinionTipRadius, double sunTipRadius) =>
-        centreDistance - pinionTipRadius - sunTipRadius;
+        Centre(centreDistance) - Tip(pinionTipRadius) - Tip(sunTipRadius);
 
     /// <summary>Past a ring, inside it.</summary>
     /// <remarks>
@@ -21,7 +21,7 @@ public static class PassingClearance
     /// Valid for: gears that share some width of the axis.
     /// </remarks>
     public static double Ring(double centreDistance, double pinionTipRadius, double ringTipRadius) =>
-        Math.Abs(ringTipRadius) - centreDistance - pinionTipRadius;
+        Tip(Math.Abs(ringTipRadius)) - Centre(centreDistance) - Tip(pinionTipRadius);
 
     /// <summary>Past the sun that it does not mesh: the wide pinion of an unshifted meshed pair in two planes.</summary>
     /// <remarks>
@@ -36,6 +36,10 @@ public static class PassingClearance
     {
         Guard.Positive(normalModule, "the module", "mm");
         Guard.Helix(helixAngle);
-        return normalModule * (ownSunTeeth - passedSunTeeth) / (2 * Math.Cos(helixAngle)) - 2 * addendumFactor * normalModule;
+        return normalModule * (ownSunTeeth - passedSunTeeth) / (2 * Math.Cos(helixAngle)) - 2 * Guard.NotNegative(addendumFactor, "the addendum factor") * normalModule;
     }
+
+    private static double Centre(double distance) => Guard.Positive(distance, "the centre distance", "mm");
+
+    private static double Tip(double radius) => Guard.Positive(radius, "the tip radius", "mm");
 }

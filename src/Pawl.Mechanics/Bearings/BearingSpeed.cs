@@ -89,7 +89,8 @@ public static class BearingSpeed
     /// Valid for: a bearing whose own axis stands still.
     /// </remarks>
     public static double Centrifugal(double mass, double pitchDiameter, double cageSpeed) =>
-        Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2 * cageSpeed * cageSpeed;
+        Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2
+        * Guard.Finite(cageSpeed * cageSpeed, "the speed of the cage");
 
     /// <summary>Load at which ceramic balls press as hard as steel balls do, over the load of these, 1.</summary>
     /// <remarks>

@@ -65,7 +65,7 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
         // Metric bearings come in whole millimetres and halves.
         void Compare(string name, double stated, double table)
         {
-            if (!(Math.Abs(stated - table) < 1e-6))
+            if (!(Math.Abs(Guard.Positive(stated, $"the {name}", "mm") - Guard.Positive(table, $"the {name}", "mm")) < 1e-6))
                 wrong.Add(FormattableString.Invariant($"{name} {stated:0.###} mm for {table:0.###} mm"));
         }
     }

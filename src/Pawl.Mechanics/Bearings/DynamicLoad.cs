@@ -30,6 +30,7 @@ public static class DynamicLoad
     public static double Equivalent(BearingType type, double radial, double axial, double? axialRatio = null)
     {
         NotNegative(radial, "the radial load");
+        Ratio(axialRatio);
         if (NotNegative(axial, "the axial load") == 0)
             return radial;
 
@@ -53,6 +54,7 @@ public static class DynamicLoad
     /// </remarks>
     public static LoadFactors Factors(BearingType type, double? axialRatio = null)
     {
+        Ratio(axialRatio);
         switch (type.Kind)
         {
             case BearingKind.DeepGrooveBall:
@@ -93,6 +95,12 @@ public static class DynamicLoad
     /// </remarks>
     public static double RatingOfPair(BearingType single, double rating) =>
         Guard.Positive(rating, "the basic dynamic load rating") * Math.Pow(2, single.IsBall ? 0.7 : 7.0 / 9);
+
+    private static void Ratio(double? axialRatio)
+    {
+        if (axialRatio is { } value)
+            Guard.NotNegative(value, "f₀·F_a/C₀");
+    }
 
     internal static double NotNegative(double value, string name) =>
         value >= 0 && double.IsFinite(value) ? value : throw Guard.Because($"{name} must not be below zero; it is {value:0.######}");

@@ -25,6 +25,8 @@ public static class InducedThrust
     public static double Of(BearingType type, double radial, double? axialRatio = null)
     {
         DynamicLoad.NotNegative(radial, "the radial load");
+        if (axialRatio is { } ratio)
+            Guard.NotNegative(ratio, "f₀·F_a/C₀");
         if (!type.ThrustsUnderRadialLoad)
             return 0;
 
@@ -45,7 +47,7 @@ public static class InducedThrust
     {
         DynamicLoad.NotNegative(first, "the induced thrust");
         DynamicLoad.NotNegative(second, "the induced thrust");
-        Guard.Finite(external, "the axial load");
+        Guard.Number(external, "the axial load", "N");
         return first >= second + external ? new(first, first - external) : new(second + external, second);
     }
 }

@@ -71,6 +71,7 @@ public static class LifeModification
     public static double FactorWithAdditives(BearingType type, double viscosityRatio, double contamination, double fatigueRatio)
     {
         var plain = Factor(type, viscosityRatio, fatigueRatio);
+        Guard.Between(contamination, 0, 1, "the contamination factor");
         return viscosityRatio < 1 && contamination >= 0.2 ? Math.Max(plain, Math.Min(3, Factor(type, 1, fatigueRatio))) : plain;
     }
 

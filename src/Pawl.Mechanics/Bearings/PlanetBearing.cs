@@ -47,7 +47,8 @@ public static class PlanetBearing
     public static PlanetForce Force(
         double sunTangential, double ringTangential, double sunRadial, double ringRadial, double centrifugal) => new(
         Guard.Finite(sunTangential + ringTangential, "the tooth force"),
-        Guard.Finite(sunRadial - ringRadial + centrifugal, "the radial force"));
+        Guard.NotNegative(sunRadial, "the radial force at the sun", "N") - Guard.NotNegative(ringRadial, "the radial force at the ring", "N")
+            + Guard.NotNegative(centrifugal, "the centrifugal force", "N"));
 
     /// <summary>Speed of the planet against its pin, rad/s, a magnitude.</summary>
     /// <remarks>
@@ -122,5 +123,5 @@ public static class PlanetBearing
 public readonly record struct PlanetForce(double Tangential, double Outward)
 {
     /// <summary>Size of the force, N.</summary>
-    public double Resultant => double.Hypot(Tangential, Outward);
+    public double Resultant => Guard.Finite(double.Hypot(Tangential, Outward), "the force on the pin");
 }

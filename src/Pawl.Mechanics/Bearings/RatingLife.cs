@@ -38,7 +38,8 @@ public static class RatingLife
     public static double GreatestLoad(BearingType type, double dynamicRating, double staticRating)
     {
         var half = Guard.Positive(dynamicRating, "the basic dynamic load rating") / 2;
-        return type.IsBall ? Math.Min(half, Guard.Positive(staticRating, "the basic static load rating")) : half;
+        var most = Guard.Positive(staticRating, "the basic static load rating");
+        return type.IsBall ? Math.Min(half, most) : half;
     }
 
     /// <summary>Life in s of a life in revolutions at a speed of one ring against the other, rad/s.</summary>

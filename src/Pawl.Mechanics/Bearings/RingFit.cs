@@ -44,7 +44,7 @@ public static class RingFit
     /// </remarks>
     public static double InnerRacewayGrowth(double interference, double bore, double raceway, double shaftHole, Elastic shaft, Elastic ring)
     {
-        var pressure = Pressure(interference, bore, shaftHole, raceway, shaft, ring);
+        var pressure = Pressure(interference, bore, shaftHole, Guard.Positive(raceway, "the inner raceway"), shaft, ring);
         return 2 * pressure * raceway / (ring.Modulus * (raceway * raceway / (bore * bore) - 1));
     }
 

@@ -115,8 +115,8 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Valid for: even pressure over the length.
     /// </remarks>
     public double AxialCapacity(double pressure, double friction) =>
-        Guard.Positive(friction, "the friction") * DynamicLoad.NotNegative(pressure, "the pressure")
-        * Math.PI * Diameter * Guard.Positive(Length, "the length of the joint");
+        Guard.Positive(friction, "the friction") * Sized() * DynamicLoad.NotNegative(pressure, "the pressure")
+        * Math.PI * Guard.Positive(Length, "the length of the joint");
 
     /// <summary>Torque at which the joint slips, N·mm.</summary>
     /// <remarks>
@@ -154,7 +154,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     public double HubTemperature(
         double interference, double clearance, double hubExpansion, double shaftExpansion, double shaftTemperature = 20) =>
         20 + Joining(interference, clearance, shaftExpansion, shaftTemperature)
-            / (Guard.Positive(hubExpansion, "the expansion of the hub") * Diameter);
+            / (Guard.Positive(hubExpansion, "the expansion of the hub") * Sized());
 
     /// <summary>Temperature of the shaft at which it slips in freely, °C.</summary>
     /// <remarks>
@@ -166,7 +166,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
         double interference, double clearance, double hubExpansion, double shaftExpansion, double hubTemperature = 20)
     {
         var temperature = 20 - Joining(interference, clearance, -hubExpansion, hubTemperature)
-            / (Guard.Positive(shaftExpansion, "the expansion of the shaft") * Diameter);
+            / (Guard.Positive(shaftExpansion, "the expansion of the shaft") * Sized());
         return temperature >= -196
             ? temperature
             : throw Guard.Because(
@@ -212,9 +212,19 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     private double Joining(double interference, double clearance, double expansion, double temperature) =>
         Guard.Finite(
             Guard.Finite(interference, "the interference") + DynamicLoad.NotNegative(clearance, "the clearance for joining")
-                + expansion * Guard.Positive(Diameter, "the diameter of the joint") * (temperature - 20),
+                + Guard.Number(expansion, "the expansion", "1/K") * Guard.Positive(Diameter, "the diameter of the joint") * (Guard.Celsius(temperature, "the temperature") - 20),
             "the temperature for joining");
 
     // Lamé refuses sizes that are none.
-    private void Sizes() => _ = Pressure(0);
+    private void Sizes()
+    {
+        _ = Pressure(0);
+        Guard.Number(Outside, "the outside diameter of the hub", "mm");
+    }
+
+    private double Sized()
+    {
+        Sizes();
+        return Diameter;
+    }
 }

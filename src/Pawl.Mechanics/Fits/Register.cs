@@ -12,7 +12,7 @@ public static class Register
     /// Source: geometry.<br/>
     /// Valid for: one pilot that locates alone; screws in clearance holes centre nothing.
     /// </remarks>
-    public static double OfPilot(double clearance) => Math.Max(0, Guard.Finite(clearance, "the clearance of the pilot")) / 2;
+    public static double OfPilot(double clearance) => Math.Max(0, Guard.Number(clearance, "the clearance of the pilot", "mm")) / 2;
 
     /// <summary>Greatest turn of a part on two dowels, rad.</summary>
     /// <remarks>

@@ -190,7 +190,8 @@ public static class BallInspection
     /// </remarks>
     public static double StandsProud(double centreDiameter, double ballDiameter, double tipDiameter) =>
         Guard.Finite(
-            (Math.Sign(tipDiameter) * centreDiameter + ballDiameter - tipDiameter) / 2, "how far the ball stands proud");
+            (Math.Sign(Guard.NotZero(tipDiameter, "the tip diameter", "mm")) * Guard.Positive(centreDiameter, "the circle of the ball centres")
+                + Guard.Positive(ballDiameter, "the ball diameter") - tipDiameter) / 2, "how far the ball stands proud");
 
     /// <summary>Room between ball and root circle, mm. Zero or less: the ball sits on the root.</summary>
     /// <remarks>
@@ -201,7 +202,8 @@ public static class BallInspection
     /// </remarks>
     public static double RootClearance(double centreDiameter, double ballDiameter, double rootDiameter) =>
         Guard.Finite(
-            (Math.Sign(rootDiameter) * centreDiameter - ballDiameter - rootDiameter) / 2, "the room below the ball");
+            (Math.Sign(Guard.NotZero(rootDiameter, "the root diameter", "mm")) * Guard.Positive(centreDiameter, "the circle of the ball centres")
+                - Guard.Positive(ballDiameter, "the ball diameter") - rootDiameter) / 2, "the room below the ball");
 
     // inv α_t less half of the space's angle, with the signs of z.
     private static double SpaceAngle(

@@ -32,7 +32,7 @@ public static class PathOfContact
     public static double CurvatureOpposite(
         double workingCentreDistance, double workingPressureAngle, double mateCurvature) =>
         Guard.Finite(
-            workingCentreDistance * Math.Sin(Guard.Acute(workingPressureAngle, "the working pressure angle"))
+            Guard.NotZero(workingCentreDistance, "the working centre distance") * Math.Sin(Guard.Acute(workingPressureAngle, "the working pressure angle"))
                 - mateCurvature,
             "the radius of curvature");
 
@@ -45,7 +45,7 @@ public static class PathOfContact
     /// </remarks>
     public static double DiameterAt(double curvature, double baseDiameter) =>
         curvature * Guard.NotZero(baseDiameter, "the base diameter") > 0
-            ? Math.CopySign(Math.Sqrt(4 * curvature * curvature + baseDiameter * baseDiameter), baseDiameter)
+            ? Math.CopySign(Math.Sqrt(4 * Guard.Number(curvature, "the radius of curvature", "mm") * curvature * curvature + baseDiameter * baseDiameter), baseDiameter)
             : throw Guard.Because(
                 $"no contact there: the mate's tip asks for contact {Math.Abs(curvature):0.####} mm beyond the end of the involute at the base circle (involute interference)");
 
@@ -73,7 +73,7 @@ public static class PathOfContact
     public static double Length(
         double workingCentreDistance, double workingPressureAngle, double tipCurvature1, double tipCurvature2)
     {
-        var length = tipCurvature1 - CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2);
+        var length = Guard.Number(tipCurvature1, "the radius of curvature at the tip", "mm") - CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2);
         return length > 0
             ? length
             : throw Guard.Because(
@@ -100,7 +100,7 @@ public static class PathOfContact
             CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2),
             Guard.Finite(formCurvature1, "the radius of curvature at the root form circle"));
         var end = Math.Min(
-            tipCurvature1, CurvatureOpposite(workingCentreDistance, workingPressureAngle, formCurvature2));
+            Guard.Number(tipCurvature1, "the radius of curvature at the tip", "mm"), CurvatureOpposite(workingCentreDistance, workingPressureAngle, formCurvature2));
         return end > start
             ? end - start
             : throw Guard.Because($"no path of contact: tips and root form circles leave no common involute");
@@ -163,11 +163,11 @@ public static class PathOfContact
     /// Source: ISO 21771, total contact ratio.
     /// </remarks>
     public static double TotalContactRatio(double transverseContactRatio, double overlapRatio) =>
-        Guard.Finite(transverseContactRatio + overlapRatio, "the contact ratio");
+        Guard.Positive(transverseContactRatio, "the transverse contact ratio") + Guard.NotNegative(overlapRatio, "the overlap ratio");
 
     private static double BeyondPitchPoint(double tipCurvature, double baseDiameter, double workingPressureAngle) =>
         Guard.Finite(
             tipCurvature
-                - baseDiameter / 2 * Math.Tan(Guard.Acute(workingPressureAngle, "the working pressure angle")),
+                - Guard.NotZero(baseDiameter, "the base diameter") / 2 * Math.Tan(Guard.Acute(workingPressureAngle, "the working pressure angle")),
             "the length of approach or recess");
 }

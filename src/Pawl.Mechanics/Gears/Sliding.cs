@@ -15,6 +15,8 @@ public static class Sliding
     /// </remarks>
     public static double Specific(double curvature1, double curvature2, int teeth1, int teeth2)
     {
+        Guard.Number(curvature1, "the radius of curvature", "mm");
+        Guard.Number(curvature2, "the radius of curvature", "mm");
         if (!(curvature1 * Guard.Teeth(teeth1) > 0) || !(curvature2 * Guard.Teeth(teeth2) > 0))
         {
             throw Guard.Because(

@@ -143,7 +143,7 @@ public static class ToothGeometry
         Guard.Finite(
             Math.Atan(
                 Math.Tan(Guard.Helix(helixAngle))
-                * diameter / Guard.NotZero(referenceDiameter, "the reference diameter")),
+                * Guard.NotZero(diameter, "the diameter") / Guard.NotZero(referenceDiameter, "the reference diameter")),
             "the helix angle at the diameter");
 
     /// <summary>Normal tooth thickness s_n at the reference cylinder.</summary>

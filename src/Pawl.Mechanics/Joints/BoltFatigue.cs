@@ -22,7 +22,7 @@ public static class BoltFatigue
     /// Source: VDI 2230 Part 1, concentric.
     /// </remarks>
     public static double Amplitude(ScrewThread thread, double loadFactor, double greatest, double least) =>
-        greatest >= least && loadFactor is >= 0 and <= 1
+        greatest >= least && double.IsFinite(least) && double.IsFinite(greatest) && loadFactor is >= 0 and <= 1
             ? Guard.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
             : throw Guard.Because(
                 $"the greatest load must not be below the least, and the load factor must lie from 0 to 1; they are {greatest:0.###} N, {least:0.###} N and {loadFactor:0.###}");
@@ -56,7 +56,7 @@ public static class BoltFatigue
             : throw Guard.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");
 
     private static double Life(double cycles) =>
-        cycles >= LeastCycles
+        cycles >= LeastCycles && double.IsFinite(cycles)
             ? Math.Max(1, EnduranceCycles / cycles)
             : throw Guard.Because($"VDI 2230 has limited life from {LeastCycles:0} cycles on; there are {cycles:0.###}");
 }

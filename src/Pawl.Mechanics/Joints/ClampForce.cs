@@ -53,19 +53,21 @@ public static class ClampForce
     /// <param name="axial">Load F_A along the bolt, N, above zero where it parts.</param>
     /// <remarks><code>F_KR = F_M − F_Z + ΔF − (1 − Φ)·F_A</code> Source: VDI 2230 Part 1.</remarks>
     public static double Residual(double assembly, double embeddingLoss, double thermal, double loadFactor, double axial) =>
-        Guard.Finite(assembly - embeddingLoss + thermal - (1 - Share(loadFactor)) * axial, "the clamp force");
+        Guard.Finite(Preload(assembly) - Guard.NotNegative(embeddingLoss, "the loss by embedding", "N") + thermal - (1 - Share(loadFactor)) * axial, "the clamp force");
 
     /// <summary>Force in the bolt in service F_S, N, as long as the parts touch.</summary>
     /// <remarks><code>F_S = F_M + ΔF + Φ·F_A</code> with the greatest preload, embedding left out. Source: VDI 2230 Part 1.</remarks>
     public static double BoltForce(double assembly, double thermal, double loadFactor, double axial) =>
-        Guard.Finite(assembly + thermal + Share(loadFactor) * axial, "the force in the bolt");
+        Guard.Finite(Preload(assembly) + thermal + Share(loadFactor) * axial, "the force in the bolt");
 
     /// <summary>Load along the bolt at which the parts part, N.</summary>
     /// <remarks><code>F_A = (F_M − F_Z + ΔF)/(1 − Φ)</code> Source: the residual clamp set to zero.</remarks>
     public static double SeparatingLoad(double assembly, double embeddingLoss, double thermal, double loadFactor) =>
         Share(loadFactor) < 1
-            ? Guard.Finite((assembly - embeddingLoss + thermal) / (1 - loadFactor), "the load that parts")
+            ? Guard.Finite((Preload(assembly) - Guard.NotNegative(embeddingLoss, "the loss by embedding", "N") + thermal) / (1 - loadFactor), "the load that parts")
             : throw Guard.Because($"with a load factor of 1 the parts never feel the load");
+
+    private static double Preload(double assembly) => Guard.NotNegative(assembly, "the preload", "N");
 
     private static double Both(double bolt, double parts) =>
         Guard.Positive(bolt, "the compliance of the bolt") + Guard.Positive(parts, "the compliance of the parts");

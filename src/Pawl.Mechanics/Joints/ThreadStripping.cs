@@ -58,7 +58,7 @@ public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, do
 
     /// <summary>Factor C₁, 1: a narrow nut widens.</summary>
     /// <remarks><code>C₁ = 3.8·s/d − (s/d)² − 2.61 for 1.4 ≤ s/d &lt; 1.9;  1 above</code></remarks>
-    public static double Widening(double widthRatio) => widthRatio switch
+    public static double Widening(double widthRatio) => Guard.Positive(widthRatio, "the width over the thread") switch
     {
         >= 1.9 => 1,
         >= 1.4 => 3.8 * widthRatio - widthRatio * widthRatio - 2.61,

@@ -49,7 +49,8 @@ public static class BearingFriction
     /// Symbols: M torque of friction, N·mm; ω speed of one ring against the other, rad/s.<br/>
     /// Source: definition.
     /// </remarks>
-    public static double Loss(double torque, double relativeSpeed) => torque * Math.Abs(relativeSpeed);
+    public static double Loss(double torque, double relativeSpeed) =>
+        Guard.NotNegative(torque, "the torque of friction", "N·mm") * Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s"));
 
     private static ImmutableArray<(string Kind, double Coefficient)> Read()
     {

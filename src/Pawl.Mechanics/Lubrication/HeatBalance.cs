@@ -14,7 +14,7 @@ public static class HeatBalance
     /// Valid for: steady running, one temperature of the whole housing.
     /// </remarks>
     public static double SumpTemperature(double loss, double transmittance, double area, double ambient) =>
-        ambient + NotNegative(loss) / Conductance(transmittance, area);
+        Guard.Celsius(ambient, "the temperature around") + NotNegative(loss) / Conductance(transmittance, area);
 
     /// <summary>The same where the loss falls or rises with the temperature of the oil, °C.</summary>
     /// <remarks>
@@ -32,6 +32,8 @@ public static class HeatBalance
         Func<double, double> loss, double transmittance, double area, double ambient, double highest = 200)
     {
         ArgumentNullException.ThrowIfNull(loss);
+        Guard.Celsius(ambient, "the temperature around");
+        Guard.Celsius(highest, "the highest temperature");
         var conductance = Conductance(transmittance, area);
         double Surplus(double temperature) => NotNegative(loss(temperature)) - conductance * (temperature - ambient);
 

@@ -29,7 +29,7 @@ public static class HousingPressure
     {
         var (start, end) = (Absolute(cold), Absolute(hot));
         var air = Guard.Positive(room, "the room inside the housing") - oil;
-        var left = air - oil * expansion * (end - start);
+        var left = air - oil * Guard.NotNegative(expansion, "the expansion of the oil") * (end - start);
         if (!(oil >= 0) || !(air > 0) || !(left > 0))
             throw Guard.Because($"no air is left in a housing of {room:0.#} mm³ with {oil:0.#} mm³ of oil at {hot:0.#} °C");
 

@@ -22,10 +22,10 @@ public sealed record OilGrade(int Number, double MidPoint)
     public static ImmutableArray<OilGrade> All => s_all.IsDefault ? s_all = Read() : s_all;
 
     /// <summary>Least kinematic viscosity at 40 °C, mm²/s.</summary>
-    public double Least => MidPoint * (1 - Share);
+    public double Least => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 - Share);
 
     /// <summary>Greatest kinematic viscosity at 40 °C, mm²/s.</summary>
-    public double Greatest => MidPoint * (1 + Share);
+    public double Greatest => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 + Share);
 
     /// <summary>The grade of a number, or the reason why there is none.</summary>
     public static bool TryFind(int number, [NotNullWhen(true)] out OilGrade? grade, [NotNullWhen(false)] out string? reason)

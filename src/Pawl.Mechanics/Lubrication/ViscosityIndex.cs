@@ -25,7 +25,7 @@ public static class ViscosityIndex
     /// </remarks>
     public static double Of(double viscosity40, double viscosity100)
     {
-        if (!(viscosity100 < viscosity40))
+        if (!(viscosity100 < Guard.Positive(viscosity40, "the viscosity at 40 °C", "mm²/s")))
         {
             throw Guard.Because(
                 $"an oil thins as it warms: {viscosity40:0.###} mm²/s at 40 °C and {viscosity100:0.###} mm²/s at 100 °C do not fit");

@@ -123,6 +123,7 @@ public static class AllowableStress
 
     private static double On(Line[] lines, MaterialClass material, MaterialQuality quality, double hardness)
     {
+        Guard.Positive(hardness, "the hardness", "HV");
         var x = lines[0].IsBrinell ? HardnessConversion.BrinellOfVickers(Math.Min(hardness, HardnessConversion.VickersOfBrinell(lines[0].To))) : hardness;
         if (!(x >= lines[0].From))
         {

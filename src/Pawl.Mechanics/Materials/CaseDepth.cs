@@ -28,7 +28,8 @@ public static class CaseDepth
     public static double Most(double module) => Math.Min(0.4 * Guard.Positive(module, "the module"), MostOfAll);
 
     /// <summary>Depth that the carburiser is asked for, before grinding.</summary>
-    public static double Ordered(double finished, double stock) => finished + stock;
+    public static double Ordered(double finished, double stock) =>
+        Guard.Positive(finished, "the case depth", "mm") + Guard.NotNegative(stock, "the stock for grinding", "mm");
 
     /// <summary>Share of the tip that the layers of both flanks take.</summary>
     /// <remarks>
@@ -38,8 +39,8 @@ public static class CaseDepth
     /// Valid for: layers as deep at the tip as at half the height; at a tip they are deeper, so the share is a lower bound.
     /// </remarks>
     public static double TipShare(double depth, double tipThickness) =>
-        tipThickness > 0
-            ? 2 * depth / tipThickness
+        tipThickness > 0 && double.IsFinite(tipThickness)
+            ? 2 * Guard.NotNegative(depth, "the case depth", "mm") / tipThickness
             : throw Guard.Because($"the tip is pointed: its thickness is {tipThickness:0.###} mm");
 
     /// <summary>Depth at which the core bears the shear below the contact.</summary>
@@ -52,9 +53,11 @@ public static class CaseDepth
     /// </remarks>
     public static double ForContact(double stress, double pinionDiameter, double workingAngle, double baseHelix, double ratio, double shearStrength)
     {
-        _ = Guard.NotZero(ratio + 1, "the gear ratio plus one");
+        if (!(ratio > 0 || ratio < -1) || !double.IsFinite(ratio))
+            throw Guard.Because($"the gear ratio must be above zero, or below −1 for an internal gear; it is {ratio:0.####}");
+
         return Guard.Finite(
-            stress * pinionDiameter * Math.Sin(Guard.AcuteAboveZero(workingAngle, "the working pressure angle"))
+            Guard.NotNegative(stress, "the contact stress", "MPa") * Guard.Positive(pinionDiameter, "the pitch diameter of the pinion", "mm") * Math.Sin(Guard.AcuteAboveZero(workingAngle, "the working pressure angle"))
             / (Guard.Positive(shearStrength, "U_H") * Math.Cos(Guard.Helix(baseHelix))) * (ratio / (ratio + 1)),
             "the case depth for contact");
     }

@@ -42,10 +42,11 @@ public sealed record RetainingRing(
     public static ImmutableArray<RetainingRing> InBores => s_bore.IsDefault ? s_bore = Read(BoreTableId) : s_bore;
 
     /// <summary>Depth t of the groove, mm.</summary>
-    public double GrooveDepth => Math.Abs(Diameter - Groove) / 2;
+    public double GrooveDepth =>
+        Math.Abs(Guard.Positive(Diameter, "the diameter of the ring", "mm") - Guard.Positive(Groove, "the diameter of the groove", "mm")) / 2;
 
     /// <summary>Play of the ring along the axis, mm, at nominal sizes.</summary>
-    public double Play => GrooveWidth - Thickness;
+    public double Play => Guard.Positive(GrooveWidth, "the width of the groove", "mm") - Guard.Positive(Thickness, "the thickness of the ring", "mm");
 
     /// <summary>The ring of a shaft, or the reason why there is none.</summary>
     public static bool TryFindShaft(double diameter, [NotNullWhen(true)] out RetainingRing? ring, [NotNullWhen(false)] out string? reason) =>
@@ -85,11 +86,13 @@ public sealed record RetainingRing(
     {
         if (Load is not { } sharp)
             throw Guard.Because($"the load of the ring of {Diameter:0.###} mm is not in the table: state what the supplier gives");
+        Guard.Positive(sharp, "the load of the ring", "N");
         if (DynamicLoad.NotNegative(corner, "the corner") == 0)
             return sharp;
         if (Corner is not { } stated || CornerLoad is not { } load)
             throw Guard.Because($"the load of the ring of {Diameter:0.###} mm against a corner is not known: state what the supplier gives");
-        return corner <= 1.5 * stated
+        Guard.Positive(load, "the load of the ring against a corner", "N");
+        return corner <= 1.5 * Guard.Positive(stated, "the corner", "mm")
             ? Math.Min(sharp, load * stated / corner)
             : throw Guard.Because(
                 $"the load of the ring is for corners up to {stated:0.###} mm, and half as much again; the part has {corner:0.###} mm: put a support washer between");

@@ -41,12 +41,15 @@ public static class FlashTemperature
         double contactCoefficient1,
         double contactCoefficient2)
     {
-        if (!(friction >= 0 && lineLoad >= 0 && velocity1 >= 0 && velocity2 >= 0))
+        if (!(friction >= 0 && lineLoad >= 0 && velocity1 >= 0 && velocity2 >= 0 && double.IsFinite(friction + lineLoad + velocity1 + velocity2)))
         {
             throw Guard.Because(
                 $"no flash temperature: friction {friction:0.####}, line load {lineLoad:0.###} N/mm and velocities {velocity1:0.###} mm/s and {velocity2:0.###} mm/s must not be below zero");
         }
 
+        Guard.Positive(halfWidth, "the width of the contact");
+        Guard.Positive(contactCoefficient1, "the thermal contact coefficient");
+        Guard.Positive(contactCoefficient2, "the thermal contact coefficient");
         if (velocity1 == velocity2)
         {
             return 0;
@@ -70,7 +73,7 @@ public static class FlashTemperature
     /// Valid for: 1 ≤ ε_α ≤ 2 with ε_β &lt; 1; no tip relief, which would unload A and E.
     /// </remarks>
     public static double LoadShare(ContactPath path, double curvature1) =>
-        Share(path, curvature1, single: curvature1 >= path.End - path.BasePitch && curvature1 <= path.Start + path.BasePitch);
+        Share(path.Checked(), curvature1, single: curvature1 >= path.End - path.BasePitch && curvature1 <= path.Start + path.BasePitch);
 
     /// <summary>Greatest flash temperature along the path of contact.</summary>
     /// <remarks>
@@ -90,6 +93,7 @@ public static class FlashTemperature
         double contactCoefficient2)
     {
         path.Checked();
+        Guard.Number(pinionSpeed, "the speed of the pinion", "rad/s");
         if (path is { OverlapRatio: < 1, ContactRatio: > 2 })
         {
             throw Guard.Because(
@@ -125,6 +129,9 @@ public static class FlashTemperature
 
     private static double Share(ContactPath path, double curvature1, bool single)
     {
+        if (!(curvature1 >= path.Start - 1e-9 && curvature1 <= path.End + 1e-9))
+            throw Guard.Because($"the path of contact goes from {path.Start:0.####} mm to {path.End:0.####} mm; the point lies at {curvature1:0.####} mm");
+
         if (path.OverlapRatio >= 1)
         {
             return 1 / path.ContactRatio;

@@ -25,10 +25,15 @@ public static class RootFactors
     /// </remarks>
     public static double Form(RootSection section, double normalModule, double normalPressureAngle) =>
         Guard.Finite(
-            6 * section.LeverArm * Guard.Positive(normalModule, "the normal module") * Math.Cos(section.LoadAngle)
-                / (section.Chord * section.Chord
+            6 * Guard.Positive(section.LeverArm, "the lever arm h_Fe", "mm") * Guard.Positive(normalModule, "the normal module") * Math.Cos(Angle(section.LoadAngle))
+                / (Guard.Positive(section.Chord, "the root chord s_Fn", "mm") * section.Chord
                     * Math.Cos(Guard.AcuteAboveZero(normalPressureAngle, "the normal pressure angle"))),
             "the form factor");
+
+    private static double Angle(double load) =>
+        Math.Abs(load) < Math.PI / 2
+            ? load
+            : throw Guard.Because($"the load angle α_Fen must lie between −90° and 90°; it is {load * 180 / Math.PI:0.######}°");
 
     /// <summary>Stress correction factor Y_S.</summary>
     /// <remarks>

@@ -178,7 +178,10 @@ public static class RootStrength
     /// Valid for: Y_S from 1 to 5; shot peening controlled and recorded, case-hardened steel only: others do not change by it.
     /// </remarks>
     public static double MeanStressRatio(
-        MaterialClass material, double stressCorrection, bool shotPeened, bool staticStrength) => material switch
+        MaterialClass material, double stressCorrection, bool shotPeened, bool staticStrength)
+    {
+        Guard.Positive(stressCorrection, "the stress correction factor Y_S");
+        return material switch
         {
             MaterialClass.CaseHardened when shotPeened => staticStrength ? 0.6 : 0.4,
             MaterialClass.CaseHardened when staticStrength => 0.7,
@@ -190,6 +193,7 @@ public static class RootStrength
                 or MaterialClass.Nitrocarburised => 0.3,
             _ => staticStrength ? 0.5 : 0.3,
         };
+    }
 
     /// <summary>Mean stress factor Y_M of a root that is bent both ways.</summary>
     /// <remarks>

@@ -42,7 +42,7 @@ public static class TransverseLoadFactor
         double unlimited, double totalContactRatio, double transverseContactRatio, double contactRatioFactor) =>
         Limited(
             unlimited,
-            totalContactRatio / (Overlap.Transverse(transverseContactRatio)
+            Overlap.Transverse(totalContactRatio) / (Overlap.Transverse(transverseContactRatio)
                 * Guard.Positive(contactRatioFactor, "the contact ratio factor") * contactRatioFactor));
 
     /// <summary>Transverse load factor for tooth root stress, K_Fα.</summary>
@@ -53,8 +53,8 @@ public static class TransverseLoadFactor
     /// Valid for: the upper limit is one pair that carries all.
     /// </remarks>
     public static double Root(double unlimited, double totalContactRatio, double transverseContactRatio) =>
-        Limited(unlimited, totalContactRatio / (0.25 * Overlap.Transverse(transverseContactRatio) + 0.75));
+        Limited(unlimited, Overlap.Transverse(totalContactRatio) / (0.25 * Overlap.Transverse(transverseContactRatio) + 0.75));
 
     private static double Limited(double factor, double greatest) =>
-        Guard.Finite(Math.Max(1, Math.Min(factor, greatest)), "the transverse load factor");
+        Guard.Finite(Math.Max(1, Math.Min(Guard.Positive(factor, "the transverse load factor"), greatest)), "the transverse load factor");
 }

@@ -98,7 +98,8 @@ public static class Gland
     /// </remarks>
     public static double Height(double outer, double inner, double eccentricity = 0)
     {
-        var height = (outer - inner) / 2 + eccentricity;
+        var height = (Guard.Positive(outer, "the outer diameter of the gland", "mm") - Guard.Positive(inner, "the inner diameter of the gland", "mm")) / 2
+            + Guard.Number(eccentricity, "the eccentricity", "mm");
         return height > 0 && double.IsFinite(height)
             ? height
             : throw Guard.Because($"no gland: between {outer:0.###} mm and {inner:0.###} mm, {eccentricity:0.###} mm off centre, no room is left");
@@ -132,7 +133,7 @@ public static class Gland
     public static double Fill(
         double cord, double height, double width, double expansion = 0, double rise = 0, double swell = 0)
     {
-        var growth = (1 + 3 * expansion * rise) * (1 + swell);
+        var growth = (1 + 3 * Guard.NotNegative(expansion, "the expansion of the rubber", "1/K") * rise) * (1 + Guard.Number(swell, "the swell"));
         return Math.PI / 4 * Guard.Positive(cord, "the cord") * cord * Guard.Positive(growth, "the growth of the rubber")
             / (Guard.Positive(height, "the height of the gland") * Guard.Positive(width, "the width of the groove"));
     }

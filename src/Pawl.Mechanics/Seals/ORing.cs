@@ -12,13 +12,14 @@ public sealed record ORing(string Dash, double InsideDiameter, double InsideDevi
     public const double Inch = 25.4;
 
     /// <summary>Inside diameter, inches.</summary>
-    public double InsideDiameterInches => InsideDiameter / Inch;
+    public double InsideDiameterInches => Guard.Positive(InsideDiameter, "the inside diameter of the ring", "mm") / Inch;
 
     /// <summary>Cord, inches.</summary>
-    public double CordInches => Cord / Inch;
+    public double CordInches => Guard.Positive(Cord, "the cord", "mm") / Inch;
 
     /// <summary>Outside diameter of the free ring, mm.</summary>
-    public double OutsideDiameter => InsideDiameter + 2 * Cord;
+    public double OutsideDiameter =>
+        Guard.Positive(InsideDiameter, "the inside diameter of the ring", "mm") + 2 * Guard.Positive(Cord, "the cord", "mm");
 
     /// <summary>The same with its tolerances.</summary>
     public RingExtents Extents =>
@@ -38,7 +39,7 @@ public readonly record struct RingExtents(Extent InsideDiameter, Extent Cord)
     /// </remarks>
     public RingExtents Warmed(double expansion, double rise)
     {
-        var factor = 1 + expansion * rise;
+        var factor = Guard.Positive(1 + expansion * rise, "the growth of the rubber");
         return new(InsideDiameter.Scaled(factor), Cord.Scaled(factor));
     }
 }

@@ -45,6 +45,8 @@ public static class ORingChoice
         GlandWindows? windows = null)
     {
         Radial(kind);
+        Play(guided);
+        Guard.NotNegative(rootTolerance, "the tolerance of the groove", "mm");
         return Propose(kind, windows, service, practice =>
             {
                 var root = bore.Middle - 2 * practice.Height.Middle;
@@ -68,6 +70,8 @@ public static class ORingChoice
         GlandWindows? windows = null)
     {
         Radial(kind);
+        Play(guided);
+        Guard.NotNegative(grooveTolerance, "the tolerance of the groove", "mm");
         return Propose(kind, windows, service, practice =>
             {
                 var groove = Extent.About(rod.Middle + 2 * practice.Height.Middle, grooveTolerance / 2);
@@ -113,6 +117,12 @@ public static class ORingChoice
     {
         if (kind == GlandKind.Face)
             throw Guard.Because($"a radial gland is static or dynamic, not in a face");
+    }
+
+    private static void Play(double? guided)
+    {
+        if (guided is { } play)
+            Guard.NotNegative(play, "the play of the guide", "mm");
     }
 
     private static ORingFit? Judge(

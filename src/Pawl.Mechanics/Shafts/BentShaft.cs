@@ -14,7 +14,7 @@ public readonly record struct ShaftLineLoad(double From, double To, double X, do
 public readonly record struct ShaftVector(double X, double Y)
 {
     /// <summary>Amount, whatever the direction.</summary>
-    public double Magnitude => double.Hypot(X, Y);
+    public double Magnitude => Guard.Finite(double.Hypot(X, Y), "the amount");
 }
 
 /// <summary>A stepped shaft on two bearings, bent by its loads; the loads may lie between the bearings or overhang.</summary>

@@ -34,6 +34,7 @@ public static class CriticalSpeed
         double once = 0, twice = 0;
         for (var index = 0; index < weights.Count; index++)
         {
+            _ = (Guard.Positive(weights[index], "the weight", "N"), Guard.Number(sags[index], "the sag", "mm"));
             once += weights[index] * sags[index];
             twice += weights[index] * sags[index] * sags[index];
         }
@@ -135,7 +136,7 @@ public static class CriticalSpeed
     {
         Guard.Positive(slice, "the length of a slice");
         var masses = ImmutableArray.CreateBuilder<ShaftMass>();
-        var from = start;
+        var from = Guard.Number(start, "the start of the shaft", "mm");
         foreach (var (length, section) in segments)
         {
             var count = (int)Math.Min(1000, Math.Ceiling(Guard.Positive(length, "the length of a segment") / slice));

@@ -51,7 +51,8 @@ public static class ShaftFatigue
     /// <code>1 − 0.2·lg β·lg(d/7.5)/lg 20 from 7.5 mm to 150 mm</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
-    public static double NotchSize(double factor, double diameter) => 1 - 0.2 * Math.Log10(factor) * Share(diameter);
+    public static double NotchSize(double factor, double diameter) =>
+        1 - 0.2 * Math.Log10(Guard.AtLeast(factor, 1, "the notch factor")) * Share(diameter);
 
     /// <summary>Roughness factor K_F of normal stress; <see cref="TorsionRoughness"/> has that of torsion.</summary>
     /// <param name="roughness">Height of roughness Rz, µm.</param>
@@ -75,7 +76,7 @@ public static class ShaftFatigue
     /// <code>0.575·K_F + 0.425</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
-    public static double TorsionRoughness(double ofNormalStress) => 0.575 * ofNormalStress + 0.425;
+    public static double TorsionRoughness(double ofNormalStress) => 0.575 * Guard.Share(ofNormalStress, "the roughness factor") + 0.425;
 
     /// <summary>Strengths against swinging stress of the notched part, MPa.</summary>
     /// <param name="strength">The steel at this size.</param>

@@ -68,7 +68,7 @@ public readonly record struct ShaftStresses(double Axial, double Bending, double
         get
         {
             var normal = Math.Abs(Axial) + Math.Abs(Bending);
-            return Math.Sqrt(normal * normal + 3 * Torsion * Torsion);
+            return Guard.Finite(Math.Sqrt(normal * normal + 3 * Torsion * Torsion), "the equivalent stress");
         }
     }
 }

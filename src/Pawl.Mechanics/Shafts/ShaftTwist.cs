@@ -17,7 +17,13 @@ public static class ShaftTwist
     /// Source: elasticity.
     /// </remarks>
     public static double Rigidity(double modulus, double poisson) =>
-        Guard.Positive(modulus, "the modulus of elasticity") / (2 * (1 + poisson));
+        Guard.Positive(modulus, "the modulus of elasticity") 
+        / (2 * (1 + Poisson(poisson)));
+
+    private static double Poisson(double ratio) =>
+        ratio > -1 && ratio <= 0.5
+            ? ratio
+            : throw Guard.Because($"Poisson's ratio must lie above −1 and up to 0.5; it is {ratio:0.###}");
 
     /// <summary>Wind-up of segments in a row, rad per N·mm.</summary>
     /// <remarks>

@@ -22,7 +22,7 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// </remarks>
     public static double ContactHeight(double externalMajor, double internalMinor, double chamfers = 0) =>
         Guard.Positive(
-            (externalMajor - internalMinor) / 2 - DynamicLoad.NotNegative(chamfers, "the chamfers"), "the height of the flanks in contact");
+            (Guard.Positive(externalMajor, "the major diameter", "mm") - Guard.Positive(internalMinor, "the minor diameter", "mm")) / 2 - DynamicLoad.NotNegative(chamfers, "the chamfers"), "the height of the flanks in contact");
 
     /// <summary>Pressure on the flanks, MPa.</summary>
     /// <param name="height">Height h of the flanks in contact, mm.</param>
@@ -32,7 +32,7 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// Source: Dudley, with ψ = 1; statics.
     /// </remarks>
     public double FlankPressure(double height, double share = 1) =>
-        Force / (Teeth * Share(share) * Extent * Guard.Positive(height, "the height of the flanks in contact"));
+        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Extent * Guard.Positive(height, "the height of the flanks in contact"));
 
     /// <summary>Shear stress of the teeth at the pitch circle, MPa.</summary>
     /// <param name="thickness">Tooth thickness t at the pitch circle, mm.</param>
@@ -42,7 +42,7 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// Source: Dudley; statics.
     /// </remarks>
     public double ToothShear(double thickness, double share = 0.5) =>
-        Force / (Teeth * Share(share) * Extent * Guard.Positive(thickness, "the tooth thickness"));
+        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Extent * Guard.Positive(thickness, "the tooth thickness"));
 
     /// <summary>Torsion of the shaft under the roots of its teeth, MPa.</summary>
     /// <param name="root">Minor diameter d_r of the external spline, mm.</param>
@@ -84,7 +84,7 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     {
         Ring(major, outside);
         return Guard.Positive(density, "the density") * Guard.Finite(speed * speed, "the speed") / 16
-            * ((3 + poisson) * outside * outside + (1 - poisson) * major * major);
+            * ((3 + Guard.Between(poisson, 0, 0.5, "Poisson's ratio")) * outside * outside + (1 - poisson) * major * major);
     }
 
     /// <summary>Bending of the internal teeth, MPa, which pulls at their roots.</summary>

@@ -84,7 +84,8 @@ public sealed record Contributor
     /// Source: thermal expansion; ISO 1 for the 20 °C.<br/>
     /// Valid for: a size that is a length of one material.
     /// </remarks>
-    public double WarmthAt(double temperature) => Coefficient * Expansion * Middle * (temperature - 20);
+    public double WarmthAt(double temperature) =>
+        Guard.Finite(Coefficient * Expansion * Middle * (Guard.Celsius(temperature, "the temperature") - 20), "the change by heat");
 
     /// <summary>The size of a share of all parts, mm.</summary>
     /// <remarks>
@@ -95,7 +96,9 @@ public sealed record Contributor
     /// Symbols: u share below, from 0 to 1; m middle, h half of the tolerance, σ standard deviation, mm.<br/>
     /// Source: definitions of the distributions.
     /// </remarks>
-    public double Quantile(double share) => Distribution switch
+    public double Quantile(double share) => !(share > 0 && share < 1)
+        ? throw Guard.Because($"a share must lie between 0 and 1; it is {share:0.######}")
+        : Distribution switch
     {
         SizeDistribution.Normal => Middle + StandardDeviation * NormalDistribution.Quantile(share),
         SizeDistribution.Rectangular => Middle + HalfTolerance * (2 * share - 1),

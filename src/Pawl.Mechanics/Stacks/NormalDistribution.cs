@@ -38,8 +38,7 @@ public static class NormalDistribution
     /// </remarks>
     public static double Share(double value)
     {
-        if (double.IsNaN(value))
-            throw Guard.Because($"a share has no value: an input is not a finite number");
+        Guard.Number(value, "the distance from the middle in standard deviations");
 
         var x = Math.Abs(value);
         if (x > 38)

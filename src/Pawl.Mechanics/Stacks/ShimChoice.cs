@@ -167,7 +167,8 @@ public sealed class ShimChoice
     /// <code>fills: G − P;  lifts: G + P</code>
     /// Source: geometry.
     /// </remarks>
-    public static double EndPlay(double gap, double pack, ShimEffect effect) => effect == ShimEffect.Fills ? gap - pack : gap + pack;
+    public static double EndPlay(double gap, double pack, ShimEffect effect) =>
+        Guard.Number(gap, "the gap", "mm") + (effect == ShimEffect.Fills ? -1 : 1) * Guard.NotNegative(pack, "the thickness of the pack", "mm");
 
     private long Play(long gap, Pack pack) => _effect == ShimEffect.Fills ? gap - pack.Thickness : gap + pack.Thickness;
 

@@ -114,7 +114,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// </remarks>
     public double Capability(Extent window, double warmth = 0)
     {
-        var middle = Middle + warmth;
+        var middle = Guard.Finite(Middle + warmth, "the gap");
         return Math.Min(window.Greatest - middle, middle - window.Least)
             / (3 * Guard.Positive(StandardDeviation, "the standard deviation of the gap"));
     }

@@ -11,7 +11,7 @@ public static class MeshRates
     /// Valid for: any mesh.
     /// </remarks>
     public static double MeshFrequency(int teeth, double speed, double carrierSpeed) =>
-        Math.Abs((double)teeth) * Math.Abs(speed - carrierSpeed) / Math.Tau;
+        Math.Abs((double)Guard.Teeth(teeth)) * Relative(speed, carrierSpeed) / Math.Tau;
 
     /// <summary>Load cycles an hour on one flank of a tooth of a sun or a ring.</summary>
     /// <remarks>
@@ -21,7 +21,7 @@ public static class MeshRates
     /// Valid for: one sense of rotation, all planets loaded; every planet loads the same flank.
     /// </remarks>
     public static double CentralGearCyclesPerHour(int planets, double speed, double carrierSpeed) =>
-        planets * TurnsPerHour(speed, carrierSpeed);
+        Guard.Count(planets, 1, "the number of planets") * TurnsPerHour(speed, carrierSpeed);
 
     /// <summary>Load cycles an hour on one flank of a planet's tooth.</summary>
     /// <remarks>
@@ -31,7 +31,7 @@ public static class MeshRates
     /// Valid for: one sense of rotation. The root of a planet between two gears sees as many loads again, of opposite sign.
     /// </remarks>
     public static double PlanetCyclesPerHour(double speed, double carrierSpeed, int meshesOnFlank = 1) =>
-        meshesOnFlank * TurnsPerHour(speed, carrierSpeed);
+        Guard.Count(meshesOnFlank, 1, "the number of meshes of a flank") * TurnsPerHour(speed, carrierSpeed);
 
     /// <summary>Pitch line speed in the frame of the carrier v, mm/s.</summary>
     /// <remarks>
@@ -41,7 +41,7 @@ public static class MeshRates
     /// Valid for: any mesh.
     /// </remarks>
     public static double PitchLineSpeed(double diameter, double speed, double carrierSpeed) =>
-        Math.Abs(diameter) / 2 * Math.Abs(speed - carrierSpeed);
+        Math.Abs(Guard.NotZero(diameter, "the diameter", "mm")) / 2 * Relative(speed, carrierSpeed);
 
     /// <summary>Power P, N·mm/s (1 mW): what a torque on a turning body brings in.</summary>
     /// <remarks>
@@ -50,7 +50,9 @@ public static class MeshRates
     /// Source: definition.<br/>
     /// Valid for: any body.
     /// </remarks>
-    public static double Power(double torque, double speed) => torque * speed;
+    public static double Power(double torque, double speed) => Guard.Number(torque, "the torque", "N·mm") * Guard.Number(speed, "the speed", "rad/s");
 
-    private static double TurnsPerHour(double speed, double carrierSpeed) => 3600 * Math.Abs(speed - carrierSpeed) / Math.Tau;
+    private static double TurnsPerHour(double speed, double carrierSpeed) => 3600 * Relative(speed, carrierSpeed) / Math.Tau;
+
+    private static double Relative(double speed, double carrierSpeed) => Guard.Finite(Math.Abs(speed - carrierSpeed), "the speed");
 }
