@@ -45,7 +45,7 @@ public static class PathOfContact
     /// </remarks>
     public static double DiameterAt(double curvature, double baseDiameter) =>
         curvature * Guard.NotZero(baseDiameter, "the base diameter") > 0
-            ? Math.CopySign(Math.Sqrt(4 * Guard.Number(curvature, "the radius of curvature", "mm") * curvature * curvature + baseDiameter * baseDiameter), baseDiameter)
+            ? Math.CopySign(Math.Sqrt(4 * Guard.Number(curvature, "the radius of curvature", "mm") * curvature + baseDiameter * baseDiameter), baseDiameter)
             : throw Guard.Because(
                 $"no contact there: the mate's tip asks for contact {Math.Abs(curvature):0.####} mm beyond the end of the involute at the base circle (involute interference)");
 

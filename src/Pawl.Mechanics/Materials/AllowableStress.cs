@@ -123,7 +123,6 @@ public static class AllowableStress
 
     private static double On(Line[] lines, MaterialClass material, MaterialQuality quality, double hardness)
     {
-        Guard.Positive(hardness, "the hardness", "HV");
         var x = lines[0].IsBrinell ? HardnessConversion.BrinellOfVickers(Math.Min(hardness, HardnessConversion.VickersOfBrinell(lines[0].To))) : hardness;
         if (!(x >= lines[0].From))
         {
@@ -131,6 +130,7 @@ public static class AllowableStress
                 $"a surface of {x:0} {(lines[0].IsBrinell ? "HBW" : "HV")} is softer than ISO 6336-5 covers in class {Symbol(material)}, quality {Name(quality)}: from {lines[0].From:0}");
         }
 
+        Guard.Number(hardness, "the hardness", "HV");
         var line = Array.Find(lines, line => x <= line.To) ?? lines[^1];
         return (line.A * Math.Min(x, line.To)) + line.B;
     }

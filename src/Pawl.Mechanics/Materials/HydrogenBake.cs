@@ -32,7 +32,7 @@ public static class HydrogenBake
     /// <param name="strength">Tensile strength R_m, MPa.</param>
     public static double LeastDuration(double strength)
     {
-        if (Guard.Positive(strength, "the tensile strength", "MPa") <= DangerousStrength)
+        if (Guard.NotNegative(strength, "the tensile strength", "MPa") <= DangerousStrength)
             return 0;
         foreach (var (upTo, hours) in Rows())
         {

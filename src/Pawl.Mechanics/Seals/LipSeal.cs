@@ -45,7 +45,7 @@ public static class LipSeal
     /// Source: public trade pages, of which one asks 55 HRC at 10 m/s only.
     /// </remarks>
     public static double LeastHardness(double surfaceSpeedInMillimetresPerSecond, bool dirtyOrDry = false) =>
-        Guard.NotNegative(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s") > 4000 || dirtyOrDry ? 55 : 45;
+        Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s")) > 4000 || dirtyOrDry ? 55 : 45;
 
     /// <summary>Greatest pressure on an ordinary lip, MPa above the open air.</summary>
     /// <remarks>
@@ -55,7 +55,7 @@ public static class LipSeal
     /// </remarks>
     public static double GreatestPressure(double surfaceSpeedInMillimetresPerSecond)
     {
-        var surfaceSpeed = Guard.NotNegative(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s");
+        var surfaceSpeed = Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s"));
         var rows = s_pressures.IsDefault ? s_pressures = Read() : s_pressures;
         foreach (var (upTo, pressure) in rows)
         {
