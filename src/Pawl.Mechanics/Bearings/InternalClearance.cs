@@ -75,6 +75,9 @@ public static class InternalClearance
         double elementExpansion = SteelExpansion)
     {
         Guard.Positive(innerRaceway, "the inner raceway");
+        Guard.Celsius(innerTemperature, "the temperature of the inner ring");
+        Guard.Celsius(outerTemperature, "the temperature of the outer ring");
+        Guard.Celsius(elementTemperature, "the temperature of the rolling elements");
         if (!(outerRaceway > innerRaceway))
             throw Guard.Because($"the outer raceway must be above the inner; they are {outerRaceway:0.###} mm and {innerRaceway:0.###} mm");
 

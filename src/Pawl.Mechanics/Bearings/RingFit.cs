@@ -97,7 +97,7 @@ public static class RingFit
         double interference, double joint, double innerExpansion, double innerTemperature, double outerExpansion, double outerTemperature) =>
         Guard.Finite(
             interference + Guard.Positive(joint, "the diameter of the joint")
-                * (innerExpansion * (innerTemperature - 20) - outerExpansion * (outerTemperature - 20)),
+                * (innerExpansion * (Guard.Celsius(innerTemperature, "the temperature") - 20) - outerExpansion * (Guard.Celsius(outerTemperature, "the temperature") - 20)),
             "the interference");
 
     private static double Ratio(double quotient) => (1 + quotient * quotient) / (1 - quotient * quotient);

@@ -91,7 +91,7 @@ public static class Backlash
         double expansionOfGears,
         double temperatureRiseOfGears) =>
         Guard.Finite(
-            workingCentreDistance
+            Guard.NotZero(workingCentreDistance, "the centre distance")
                 * (expansionOfCarrier * temperatureRiseOfCarrier - expansionOfGears * temperatureRiseOfGears),
             "the change of centre distance");
 

@@ -73,7 +73,7 @@ public static class Inspection
     public static double BaseTangentContactDiameter(
         double baseTangentLength, double baseDiameter, double baseHelixAngle)
     {
-        var across = baseTangentLength * Math.Cos(Guard.Helix(baseHelixAngle));
+        var across = Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Cos(Guard.Helix(baseHelixAngle));
         return Guard.Finite(
             Math.Sqrt(Guard.Positive(baseDiameter, "the base diameter") * baseDiameter + across * across),
             "the contact diameter");
@@ -88,7 +88,7 @@ public static class Inspection
     /// </remarks>
     public static double BaseTangentFaceWidthReserve(double faceWidth, double baseTangentLength, double baseHelixAngle) =>
         Guard.Finite(
-            faceWidth - baseTangentLength * Math.Sin(Math.Abs(Guard.Helix(baseHelixAngle))),
+            Guard.Positive(faceWidth, "the face width", "mm") - Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Sin(Math.Abs(Guard.Helix(baseHelixAngle))),
             "the face width left over");
 
     /// <summary>Thickness allowance E_sn that a measured base tangent length shows.</summary>
@@ -101,7 +101,7 @@ public static class Inspection
     public static double ThicknessAllowanceFromBaseTangent(
         double measuredLength, double nominalLength, double normalPressureAngle) =>
         Guard.Finite(
-            (measuredLength - nominalLength) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
+            (Guard.Positive(measuredLength, "the measured length", "mm") - Guard.Positive(nominalLength, "the nominal length", "mm")) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
             "the thickness allowance");
 
     // d_b = z · m_n · cos α_n / cos β_b, from cos α_n · cos β = cos α_t · cos β_b.

@@ -138,7 +138,8 @@ public static class MeshGeometry
     public static double TipAlteration(
         double workingCentreDistance, double referenceCentreDistance, double normalModule, double profileShiftSum) =>
         Guard.Finite(
-            (workingCentreDistance - referenceCentreDistance) / ToothGeometry.Module(normalModule) - profileShiftSum,
+            (Guard.NotZero(workingCentreDistance, "the centre distance") - Guard.NotZero(referenceCentreDistance, "the reference centre distance"))
+                / ToothGeometry.Module(normalModule) - profileShiftSum,
             "the tip alteration");
 
     /// <summary>Tip clearance c of one gear's tip in the other gear's root. Below zero: they collide.</summary>
@@ -150,7 +151,10 @@ public static class MeshGeometry
     /// Valid for: both kinds of pair.
     /// </remarks>
     public static double TipClearance(double workingCentreDistance, double tipDiameter, double mateRootDiameter) =>
-        Guard.Finite(workingCentreDistance - tipDiameter / 2 - mateRootDiameter / 2, "the tip clearance");
+        Guard.Finite(
+            Guard.NotZero(workingCentreDistance, "the centre distance") - Guard.NotZero(tipDiameter, "the tip diameter") / 2
+                - Guard.NotZero(mateRootDiameter, "the root diameter of the mate") / 2,
+            "the tip clearance");
 
     /// <summary>Face width over the pinion's reference diameter.</summary>
     /// <remarks>

@@ -21,7 +21,7 @@ public static class Root
         double dedendumFactor,
         double rootRadiusFactor)
     {
-        if (referenceDiameter < 0)
+        if (Guard.NotZero(referenceDiameter, "the reference diameter") < 0)
         {
             throw Guard.Because(
                 $"no root form diameter: a rack cannot cut an internal gear, and the fillet depends on the cutter");

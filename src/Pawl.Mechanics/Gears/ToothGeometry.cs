@@ -109,7 +109,7 @@ public static class ToothGeometry
     /// </remarks>
     public static double ToothDepth(double tipDiameter, double rootDiameter)
     {
-        var depth = (tipDiameter - rootDiameter) / 2;
+        var depth = (Guard.NotZero(tipDiameter, "the tip diameter") - Guard.NotZero(rootDiameter, "the root diameter")) / 2;
         return depth > 0
             ? Guard.Finite(depth, "the tooth depth")
             : throw Guard.Because(
@@ -196,7 +196,7 @@ public static class ToothGeometry
     /// Valid for: both kinds of gear.
     /// </remarks>
     public static double TransverseSpaceWidthAt(double diameter, int teeth, double transverseThickness) =>
-        Guard.Finite(Math.PI * diameter / Guard.Teeth(teeth) - transverseThickness, "the space width");
+        Guard.Finite(Math.PI * Guard.NotZero(diameter, "the diameter") / Guard.Teeth(teeth) - transverseThickness, "the space width");
 
     /// <summary>Normal tip thickness s_an. Zero or less: the tooth runs to a point before it reaches its tip circle.</summary>
     /// <remarks>

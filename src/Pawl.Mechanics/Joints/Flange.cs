@@ -31,7 +31,7 @@ public static class Flange
     /// Valid for: bolts in clearance holes that carry no shear; no clamp left carries nothing.
     /// </remarks>
     public static double FrictionTorque(int bolts, double clamp, double friction, double boltCircle, int interfaces = 1) =>
-        Count(bolts) * Math.Max(0, Guard.Finite(clamp, "the clamp force")) * Guard.Positive(friction, "the friction of the faces")
+        Count(bolts) * Math.Max(0, Guard.Number(clamp, "the clamp force", "N")) * Guard.Positive(friction, "the friction of the faces")
         * Guard.Positive(boltCircle, "the circle of the bolts") / 2
         * (interfaces >= 1 ? interfaces : throw Guard.Because($"a flange has an interface; there are {interfaces}"));
 
@@ -61,7 +61,9 @@ public static class Flange
     /// </remarks>
     public static TorquePath Path(double needed, double friction, double dowels)
     {
-        Guard.Finite(needed + friction + dowels, "the way of the torque");
+        Guard.NotNegative(needed, "the torque", "N·mm");
+        Guard.NotNegative(friction, "the torque that friction holds", "N·mm");
+        Guard.NotNegative(dowels, "the torque that dowels hold", "N·mm");
         return friction >= needed ? TorquePath.Friction : dowels >= needed ? TorquePath.Dowels : TorquePath.Neither;
     }
 

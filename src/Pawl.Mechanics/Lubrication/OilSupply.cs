@@ -29,9 +29,9 @@ public static class OilSupplyChoice
     public const double ColdStartViscosity = 2000;
 
     /// <summary>The least supply for the fastest of pitch line and carrier rim.</summary>
-    /// <param name="speed">Speed, mm/s; its sign does not matter.</param>
-    public static OilSupply For(double speed) =>
-        Math.Abs(Guard.Finite(speed, "the supply of oil")) switch
+    /// <param name="speedInMillimetresPerSecond">Speed, mm/s; its sign does not matter.</param>
+    public static OilSupply For(double speedInMillimetresPerSecond) =>
+        Math.Abs(Guard.Number(speedInMillimetresPerSecond, "the speed", "mm/s")) switch
         {
             <= SplashSpeed => OilSupply.Splash,
             <= SplashWithCareSpeed => OilSupply.SplashWithCare,

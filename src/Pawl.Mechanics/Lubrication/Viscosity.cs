@@ -62,7 +62,7 @@ public static class Viscosity
     /// </remarks>
     public static double Density(double density15, double expansion, double temperature) =>
         Guard.Positive(density15, "the density at 15 °C")
-        * Guard.Positive(1 - expansion * (temperature - 15), "the share of the density that is left");
+        * Guard.Positive(1 - Guard.NotNegative(expansion, "the expansion of the oil", "1/K") * (Guard.Celsius(temperature, "the temperature") - 15), "the share of the density that is left");
 
     /// <summary>Dynamic viscosity η, MPa·s (1 MPa·s = 10⁹ mPa·s).</summary>
     /// <remarks>

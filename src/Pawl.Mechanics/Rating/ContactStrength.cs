@@ -35,10 +35,10 @@ public static class ContactStrength
     /// Source: ISO 6336-2, velocity factor, method B.<br/>
     /// Valid for: v ≥ 0.
     /// </remarks>
-    public static double Velocity(double pitchLineSpeed, double contactLimit)
+    public static double Velocity(double pitchLineSpeedInMillimetresPerSecond, double contactLimit)
     {
         var c = Between(contactLimit, 0.85, 0.93);
-        var speed = Math.Abs(Guard.Finite(pitchLineSpeed, "the pitch line speed")) / MillimetresPerMetre;
+        var speed = Math.Abs(Guard.Finite(pitchLineSpeedInMillimetresPerSecond, "the pitch line speed")) / MillimetresPerMetre;
         return speed == 0 ? c : c + 2 * (1 - c) / Math.Sqrt(0.8 + 32 / speed);
     }
 
@@ -51,9 +51,9 @@ public static class ContactStrength
     /// Source: ISO 6336-2, roughness factor, method B.<br/>
     /// Valid for: Rz above 0.
     /// </remarks>
-    public static double Roughness(double roughness1, double roughness2, double reducedCurvature, double contactLimit)
+    public static double Roughness(double roughness1InMillimetres, double roughness2InMillimetres, double reducedCurvature, double contactLimit)
     {
-        var sum = Guard.Positive(roughness1, "the flank roughness") + Guard.Positive(roughness2, "the flank roughness");
+        var sum = Guard.Positive(roughness1InMillimetres, "the flank roughness") + Guard.Positive(roughness2InMillimetres, "the flank roughness");
         var mean = sum / 2 * MicrometresPerMillimetre;
         var relative = mean * Math.Cbrt(10 / Guard.Positive(reducedCurvature, "the reduced curvature"));
         return Math.Pow(3 / relative, Between(contactLimit, 0.15, 0.08));
@@ -68,13 +68,13 @@ public static class ContactStrength
     /// Valid for: a hardened pinion and a through-hardened wheel.
     /// </remarks>
     public static double RoughnessOnSoftWheel(
-        double hardRoughness, double softRoughness, double reducedCurvature, double pitchLineSpeed, double viscosityAt40)
+        double hardRoughnessInMillimetres, double softRoughnessInMillimetres, double reducedCurvature, double pitchLineSpeedInMillimetresPerSecond, double viscosityAt40)
     {
-        var hard = Guard.Positive(hardRoughness, "the flank roughness");
-        var film = Guard.Positive(Math.Abs(pitchLineSpeed), "the pitch line speed") / MillimetresPerMetre
+        var hard = Guard.Positive(hardRoughnessInMillimetres, "the flank roughness");
+        var film = Guard.Positive(Math.Abs(pitchLineSpeedInMillimetresPerSecond), "the pitch line speed") / MillimetresPerMetre
             * Guard.Positive(viscosityAt40, "the viscosity at 40 °C") / 1500;
         var felt = hard * Math.Pow(10 / Guard.Positive(reducedCurvature, "the reduced curvature"), 0.33)
-            * Math.Pow(hard / Guard.Positive(softRoughness, "the flank roughness"), 0.66) / Math.Pow(film, 0.33);
+            * Math.Pow(hard / Guard.Positive(softRoughnessInMillimetres, "the flank roughness"), 0.66) / Math.Pow(film, 0.33);
         return Math.Clamp(Guard.Finite(felt, "the flank roughness"), 0.003, 0.016);
     }
 
@@ -87,10 +87,10 @@ public static class ContactStrength
     /// is without the roughness; that is R_zH = 3 µm.<br/>
     /// Valid for: a hardened, smooth pinion with a through-hardened wheel. Other pairs: 1.
     /// </remarks>
-    public static double WorkHardening(double brinell, double roughness)
+    public static double WorkHardening(double brinell, double roughnessInMillimetres)
     {
         var hardness = Math.Clamp(Guard.Positive(brinell, "the Brinell hardness"), 130, 470);
-        var felt = Guard.Positive(roughness, "the flank roughness") * MicrometresPerMillimetre;
+        var felt = Guard.Positive(roughnessInMillimetres, "the flank roughness") * MicrometresPerMillimetre;
         return (1.2 - (hardness - 130) / 1700) * Math.Pow(3 / felt, 0.15);
     }
 

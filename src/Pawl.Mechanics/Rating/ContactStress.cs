@@ -44,7 +44,7 @@ public static class ContactStress
     /// </remarks>
     public static double OfGear(double nominal, double singlePair, double loadFactors) =>
         Guard.Finite(
-            nominal * Guard.Positive(singlePair, "the single pair contact factor")
+            Guard.NotNegative(nominal, "the nominal contact stress", "MPa") * Guard.Positive(singlePair, "the single pair contact factor")
                 * Math.Sqrt(Guard.Positive(loadFactors, "the product of the load factors")),
             "the contact stress");
 }

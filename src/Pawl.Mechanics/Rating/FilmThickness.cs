@@ -45,7 +45,7 @@ public static class FilmThickness
     public static double RollingVelocityAtPitchPoint(
         double pinionSpeed, double pinionBaseDiameter, double workingPressureAngle) =>
         Guard.Finite(
-            Math.Abs(pinionSpeed * pinionBaseDiameter) / 2
+            Math.Abs(pinionSpeed * Guard.Positive(pinionBaseDiameter, "the base diameter of the pinion", "mm")) / 2
                 * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle")),
             "the rolling velocity");
 

@@ -39,7 +39,7 @@ public readonly record struct RingExtents(Extent InsideDiameter, Extent Cord)
     /// </remarks>
     public RingExtents Warmed(double expansion, double rise)
     {
-        var factor = Guard.Positive(1 + expansion * rise, "the growth of the rubber");
+        var factor = Guard.Positive(1 + Guard.NotNegative(expansion, "the expansion of the rubber", "1/K") * rise, "the growth of the rubber");
         return new(InsideDiameter.Scaled(factor), Cord.Scaled(factor));
     }
 }

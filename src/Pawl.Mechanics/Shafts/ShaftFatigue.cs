@@ -55,7 +55,7 @@ public static class ShaftFatigue
         1 - 0.2 * Math.Log10(Guard.AtLeast(factor, 1, "the notch factor")) * Share(diameter);
 
     /// <summary>Roughness factor K_F of normal stress; <see cref="TorsionRoughness"/> has that of torsion.</summary>
-    /// <param name="roughness">Height of roughness Rz, µm.</param>
+    /// <param name="roughnessInMicrometres">Height of roughness Rz, µm.</param>
     /// <param name="tensile">Tensile strength σ_B, MPa.</param>
     /// <remarks>
     /// <code>1 − 0.22·lg Rz·(lg(σ_B/20) − 1);  1 for Rz up to 1 µm</code>
@@ -63,12 +63,12 @@ public static class ShaftFatigue
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: σ_B up to 2000 MPa.
     /// </remarks>
-    public static double Roughness(double roughness, double tensile)
+    public static double Roughness(double roughnessInMicrometres, double tensile)
     {
         if (!(tensile > 0 && tensile <= 2000))
             throw Guard.Because($"the source covers tensile strengths up to 2000 MPa; this is {tensile:0.#} MPa");
 
-        return 1 - 0.22 * Math.Log10(Math.Max(1, Guard.Positive(roughness, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
+        return 1 - 0.22 * Math.Log10(Math.Max(1, Guard.Positive(roughnessInMicrometres, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
     }
 
     /// <summary>Roughness factor of torsion.</summary>
@@ -82,7 +82,7 @@ public static class ShaftFatigue
     /// <param name="strength">The steel at this size.</param>
     /// <param name="notch">The notch.</param>
     /// <param name="diameter">Diameter d of the section, mm.</param>
-    /// <param name="roughness">Height of roughness Rz, µm.</param>
+    /// <param name="roughnessInMicrometres">Height of roughness Rz, µm.</param>
     /// <param name="hardening">Factor K_V of rolling, peening, hardening; 1 where none is proven.</param>
     /// <remarks>
     /// <code>
@@ -93,10 +93,10 @@ public static class ShaftFatigue
     /// Valid for: steel, 10⁷ swings and more, −40 °C to 150 °C, no corrosion.
     /// </remarks>
     public static ShaftStresses NotchedStrength(
-        ShaftStrength strength, ShaftNotch notch, double diameter, double roughness, double hardening = 1)
+        ShaftStrength strength, ShaftNotch notch, double diameter, double roughnessInMicrometres, double hardening = 1)
     {
         var tensile = Guard.Positive(strength.Tensile, "the tensile strength");
-        var normal = notch.CoversRoughness ? 1 : Roughness(roughness, tensile);
+        var normal = notch.CoversRoughness ? 1 : Roughness(roughnessInMicrometres, tensile);
         var (size, boost) = (Size(diameter), Guard.Positive(hardening, "the factor of hardening"));
         return new(
             0.4 * tensile * boost / (notch.Axial + 1 / normal - 1),
