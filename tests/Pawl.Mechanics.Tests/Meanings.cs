@@ -61,8 +61,8 @@ internal static class Meanings
         ]),
         ("zero", "an amount that may be absent", [
             "across", "allowance", "assembly", "axialRatio", "boltForce", "bore", "centrifugal", "chamfers", "corner", "crossHole", "depth",
-            "deviation", "embedding", "embeddingLoss", "equivalentLoad", "fatigueRatio", "first", "second", "firstDistance", "firstMass",
-            "secondDistance", "secondMass", "force", "freeThread", "greatest", "grooveTolerance", "guided", "hole", "hubRoughness",
+            "deviation", "embedding", "embeddingLoss", "equivalentLoad", "fatigueRatio", "first", "second", "firstMass",
+            "secondMass", "force", "freeThread", "greatest", "grooveTolerance", "guided", "hole", "hubRoughness",
             "shaftRoughness", "land", "life", "lineLoad", "load", "loadFactor", "loss", "lossFactor", "mass", "misalignment", "oil",
             "overlapRatio", "pack", "planetMass", "positionOfHoles", "positionOfPins", "preload", "pressure", "prevailing", "radial", "radius",
             "ringAxial", "ringRadial", "rootTolerance", "roughnessInMillimetres", "runOut", "shaftHole", "shear", "smoothing", "spread",
@@ -92,7 +92,6 @@ internal static class Meanings
         ("Extent.Exactly", "value", "zero negative", "any size"),
         ("NormalDistribution.Share", "value", "zero negative", "distance from the middle"),
         ("Gland.Height", "eccentricity", "zero negative", "the sign is the side: off centre one way or the other"),
-        ("Gland.Fill", "swell", "negative", "rubber that shrinks in the oil"),
         ("ShimChoice.EndPlay", "gap", "zero negative", "a gap before shimming that the parts overlap"),
         ("RootStrength.MeanStress", "stressRatio", "zero negative", "R from −1.2 to 0"),
         ("ShaftTwist.Rigidity", "poisson", "negative", "above −1: material that grows wider when pulled"),

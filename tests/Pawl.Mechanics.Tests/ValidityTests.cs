@@ -53,8 +53,8 @@ public class ValidityTests
         var wrong = new List<string>();
         foreach (var call in Functions().Where(call => call.Doubles.Length > 0))
         {
-            if (Baseline(call) is not { } sane)
-                continue;
+            // Where no inputs are found, a refusal is still the only exception.
+            var sane = Baseline(call) ?? Plain(call);
 
             foreach (var place in call.Doubles)
             {
@@ -164,6 +164,12 @@ public class ValidityTests
     }
 
     private static readonly Dictionary<Call, object?[]?> Known = [];
+
+    private static object?[] Plain(Call call)
+    {
+        var random = new Random(Seed(call.Name));
+        return [.. call.Parameters.Select(parameter => Sane.Value(parameter, random, 0))];
+    }
 
     private static int Seed(string name) => name.Aggregate(17, (seed, letter) => unchecked(seed * 31 + letter));
 

@@ -32,7 +32,7 @@ public static class Balance
     /// <inheritdoc cref="Unbalance" path="/remarks"/>
     public static double UnbalanceForce(double unbalance, double planetMass, double centreDistance, double carrierSpeed) =>
         Guard.NotNegative(unbalance, "the unbalance factor") * Guard.NotNegative(planetMass, "the mass of a planet", "t")
-        * Guard.NotNegative(centreDistance, "the centre distance", "mm") * Guard.Finite(carrierSpeed * carrierSpeed, "the speed");
+        * Guard.Positive(centreDistance, "the centre distance", "mm") * Guard.Finite(carrierSpeed * carrierSpeed, "the speed");
 
     /// <summary>Resulting centrifugal force F, N, of equal pairs of planets.</summary>
     /// <remarks>
@@ -52,8 +52,8 @@ public static class Balance
         double carrierSpeed)
     {
         var (first, second) = (
-            Guard.NotNegative(firstMass, "the mass of a planet", "t") * Guard.NotNegative(firstDistance, "the centre distance", "mm"),
-            Guard.NotNegative(secondMass, "the mass of a planet", "t") * Guard.NotNegative(secondDistance, "the centre distance", "mm"));
+            Guard.NotNegative(firstMass, "the mass of a planet", "t") * Guard.Positive(firstDistance, "the centre distance", "mm"),
+            Guard.NotNegative(secondMass, "the mass of a planet", "t") * Guard.Positive(secondDistance, "the centre distance", "mm"));
         Guard.NotNegative(unbalance, "the unbalance factor");
         Guard.Number(pairAngle, "the angle of the pair", "rad");
         var moment = Math.Sqrt(first * first + second * second + 2 * first * second * Math.Cos(pairAngle));

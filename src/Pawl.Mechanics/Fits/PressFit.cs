@@ -32,7 +32,8 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: Lamé; DIN 7190-1.<br/>
     /// Valid for: plane stress, elastic, parts of equal length. Nothing where there is play.
     /// </remarks>
-    public double Pressure(double interference) => RingFit.Pressure(interference, Diameter, Hole, Outside, Shaft, Hub);
+    public double Pressure(double interference) =>
+        RingFit.Pressure(interference, Diameter, Hole, Guard.Number(Outside, "the outside diameter of the hub", "mm"), Shaft, Hub);
 
     /// <summary>Effective overlap that gives a pressure, mm.</summary>
     /// <remarks>
@@ -219,7 +220,6 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     private void Sizes()
     {
         _ = Pressure(0);
-        Guard.Number(Outside, "the outside diameter of the hub", "mm");
     }
 
     private double Sized()

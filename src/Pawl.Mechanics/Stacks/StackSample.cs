@@ -105,7 +105,8 @@ public sealed class StackSample
     /// Symbols: q share; N draws.<br/>
     /// Source: binomial distribution.
     /// </remarks>
-    public double Error(double share) => Math.Sqrt(share * (1 - share) / Draws);
+    public double Error(double share) =>
+        Math.Sqrt(Guard.ZeroToOne(share, "the share") * (1 - share) / Draws);
 
     /// <summary>The next number of SplitMix64, and its next state.</summary>
     public static ulong Next(ref ulong state)
