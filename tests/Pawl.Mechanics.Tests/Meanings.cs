@@ -12,7 +12,8 @@ internal static class Meanings
     /// </summary>
     public static readonly string[] WithoutBaseline =
     [
-        "Contamination.Factor", "Contamination.FactorOfGrease", "Contamination.OfClass",
+        "BoundaryDimensions.Of", "Contamination.Factor", "Contamination.FactorOfGrease",
+        "Elastomer.In",
     ];
 
     /// <summary>What is no number and has a meaning: by function and parameter.</summary>
@@ -27,7 +28,7 @@ internal static class Meanings
     [
         ("negative", "internal gears count negative: diameters, radii, centre distance and ratio", [
             "baseDiameter", "baseDiameter1", "baseDiameter2", "curvature1", "curvature2", "pinionReferenceDiameter",
-            "planetPitchDiameterAtRing", "planetPitchDiameterAtSun", "ringPitchDiameter", "ringTipRadius", "sunPitchDiameter", "toothRatio",
+            "planetPitchDiameterAtRing", "planetPitchDiameterAtSun", "ringPitchDiameter", "ringTipRadius", "ringTipDiameter", "ringBaseDiameter", "sunPitchDiameter", "toothRatio",
             "workingPitchDiameter", "referenceDiameter", "workingCentreDistance", "referenceCentreDistance", "diameter", "tipDiameter",
             "rootDiameter", "mateRootDiameter", "centreDistance",
         ]),
@@ -95,6 +96,8 @@ internal static class Meanings
         ("ShimChoice.EndPlay", "gap", "zero negative", "a gap before shimming that the parts overlap"),
         ("RootStrength.MeanStress", "stressRatio", "zero negative", "R from −1.2 to 0"),
         ("ShaftTwist.Rigidity", "poisson", "negative", "above −1: material that grows wider when pulled"),
+        ("FilmThickness.RollingVelocityAtPitchPoint", "pinionBaseDiameter", "negative", "asked of the internal gear of the pair"),
+        ("InvoluteSpline.ExternalForm", "allowance", "negative", "the deviation of a tooth that is thinner than the space: never above zero"),
         ("CentralNut.FacePressure", "inner", "zero", "a face without a hole"),
         ("CentralNut.FaceTorque", "inner", "zero", "a face without a hole"),
     ];

@@ -48,7 +48,8 @@ internal static class Sane
         if (type.IsByRef)
             return null;
         if (type == typeof(double) || type == typeof(double?))
-            return round == 0 && parameter.Member.DeclaringType == typeof(InternalInterference) && InternalPair.TryGetValue(parameter.Name!, out var fits)
+            return parameter.Member.DeclaringType == typeof(InvoluteSpline) && parameter.Name == "pressureAngle" ? Math.PI / 6
+                : round == 0 && parameter.Member.DeclaringType == typeof(InternalInterference) && InternalPair.TryGetValue(parameter.Name!, out var fits)
                 ? fits
                 : Number(parameter.Name!, random, round);
         return parameter.Name == "ringTeeth" ? -60 : Of(type, parameter.Name ?? "", random, round, 0);

@@ -14,6 +14,7 @@ public static class Balance
     /// Source: statics, sum of equal radial forces.<br/>
     /// Valid for: planets of one mass on one circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Unbalance(ReadOnlySpan<double> positions)
     {
         Guard.Count(positions.Length, 1, "the number of planets");
@@ -30,6 +31,7 @@ public static class Balance
 
     /// <summary>Resulting centrifugal force F, N, of equal planets with a given unbalance factor.</summary>
     /// <inheritdoc cref="Unbalance" path="/remarks"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double UnbalanceForce(double unbalance, double planetMass, double centreDistance, double carrierSpeed) =>
         Guard.NotNegative(unbalance, "the unbalance factor") * Guard.NotNegative(planetMass, "the mass of a planet", "t")
         * Guard.Positive(centreDistance, "the centre distance", "mm") * Guard.Finite(carrierSpeed * carrierSpeed, "the speed");
@@ -42,6 +44,7 @@ public static class Balance
     /// Source: statics, sum of radial forces.<br/>
     /// Valid for: pairs that are all alike.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PairUnbalanceForce(
         double unbalance,
         double firstMass,

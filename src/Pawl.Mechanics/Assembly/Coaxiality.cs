@@ -10,6 +10,7 @@ public static class Coaxiality
     /// Source: geometry, with the sign of ISO 21771.<br/>
     /// Valid for: meshes of planets on one circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Spread(ReadOnlySpan<double> workingCentreDistances)
     {
         Guard.Count(workingCentreDistances.Length, 1, "the number of centre distances");

@@ -10,6 +10,7 @@ public static class PassingClearance
     /// Source: geometry.<br/>
     /// Valid for: gears that share some width of the axis.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Sun(double centreDistance, double pinionTipRadius, double sunTipRadius) =>
         Centre(centreDistance) - Tip(pinionTipRadius) - Tip(sunTipRadius);
 
@@ -20,6 +21,7 @@ public static class PassingClearance
     /// Source: geometry.<br/>
     /// Valid for: gears that share some width of the axis.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Ring(double centreDistance, double pinionTipRadius, double ringTipRadius) =>
         Tip(Math.Abs(ringTipRadius)) - Centre(centreDistance) - Tip(pinionTipRadius);
 
@@ -31,6 +33,7 @@ public static class PassingClearance
     /// Source: derived from a = m_t·(z_own + z_p)/2 and r_a = m_t·z/2 + h_a*·m_n.<br/>
     /// Valid for: one module, one step, no profile shift.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double UnshiftedWidePinion(
         double normalModule, int ownSunTeeth, int passedSunTeeth, double helixAngle = 0, double addendumFactor = 1)
     {

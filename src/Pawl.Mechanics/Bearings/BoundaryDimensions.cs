@@ -21,6 +21,7 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
     public static ImmutableArray<BoundaryDimensions> All => s_all.IsDefault ? s_all = Read() : s_all;
 
     /// <summary>Dimensions by the series of ISO 15 and the bore, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static BoundaryDimensions Of(string series, double bore) =>
         All.FirstOrDefault(row => row.Series == series && row.Bore == bore)
         ?? throw Guard.Because($"the table has no bearing of dimension series {series} with a bore of {bore:0.###} mm");
@@ -54,6 +55,7 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
     }
 
     /// <summary>What of stated dimensions contradicts these, in words; null if nothing does.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public string? Contradiction(double bore, double outside, double width)
     {
         var wrong = new List<string>();

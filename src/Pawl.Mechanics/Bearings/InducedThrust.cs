@@ -22,6 +22,7 @@ public static class InducedThrust
     /// Source: textbooks of machine design, from memory; half of the rollers under load.<br/>
     /// Valid for: a pair set without play and without preload.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Of(BearingType type, double radial, double? axialRatio = null)
     {
         DynamicLoad.NotNegative(radial, "the radial load");
@@ -43,6 +44,7 @@ public static class InducedThrust
     /// Source: statics; textbooks of machine design, tapered roller bearings in pairs.<br/>
     /// Valid for: no play, no preload. Neither bearing has less than its own thrust.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static PairThrust OfPair(double first, double second, double external)
     {
         DynamicLoad.NotNegative(first, "the induced thrust");

@@ -35,6 +35,7 @@ public static class InternalClearance
     /// first and up to the second limit of a row.<br/>
     /// Valid for: cylindrical bores; deep groove ball, cylindrical roller and machined needle roller bearings.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent New(BearingKind kind, ClearanceClass @class, double bore)
     {
         Guard.Positive(bore, "the bore");
@@ -65,6 +66,7 @@ public static class InternalClearance
     /// Valid for: rings free to expand; what shaft and housing do to them is another term. Equal warmth of one material loses
     /// nothing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalLoss(
         double innerRaceway,
         double outerRaceway,
@@ -113,6 +115,7 @@ public static class InternalClearance
     /// Source: common practice, no source.<br/>
     /// Valid for: a guess within some hundredths, good enough for losses of clearance.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static (double Inner, double Outer) Raceways(BearingType type, double bore, double outside)
     {
         BearingSpeed.MeanDiameter(bore, outside);

@@ -24,6 +24,7 @@ public static class RatingLife
     /// Source: ISO 281:2007, basic rating life.<br/>
     /// Valid for: P up to <see cref="GreatestLoad"/>; a reliability of 90 %.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Basic(BearingType type, double dynamicRating, double equivalentLoad) =>
         1e6 * Math.Pow(
             Guard.Positive(dynamicRating, "the basic dynamic load rating") / Guard.Positive(equivalentLoad, "the equivalent load"),
@@ -35,6 +36,7 @@ public static class RatingLife
     /// Symbols: C basic dynamic, C₀ basic static load rating, N.<br/>
     /// Source: ISO 281:2007, limitations; above them the supplier is to be asked.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GreatestLoad(BearingType type, double dynamicRating, double staticRating)
     {
         var half = Guard.Positive(dynamicRating, "the basic dynamic load rating") / 2;
@@ -48,6 +50,7 @@ public static class RatingLife
     /// Symbols: L life, revolutions; ω relative speed of the rings, rad/s.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Duration(double revolutions, double relativeSpeed) =>
         2 * Math.PI * Guard.Positive(revolutions, "the life")
         / Math.Abs(Guard.NotZero(relativeSpeed, "the speed of one ring against the other"));
@@ -57,6 +60,7 @@ public static class RatingLife
     /// <remarks>
     /// Source: ISO 281:2007; table <c>iso281-reliability</c>. Valid for: the reliabilities of the table, none between.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReliabilityFactor(double reliability)
     {
         var rows = s_reliabilities.IsDefault ? s_reliabilities = NumberTable.Read(ReliabilityTableId, 2) : s_reliabilities;
@@ -76,6 +80,7 @@ public static class RatingLife
     /// Symbols: a₁ factor for reliability, a_ISO life modification factor, 1; L₁₀ basic rating life.<br/>
     /// Source: ISO 281:2007, modified rating life.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Modified(double basicLife, double reliabilityFactor, double modificationFactor) =>
         Guard.Positive(basicLife, "the basic rating life")
         * Guard.Positive(reliabilityFactor, "the factor for reliability")

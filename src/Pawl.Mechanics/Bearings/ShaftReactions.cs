@@ -18,6 +18,7 @@ public readonly record struct ShaftLoad(
     /// Symbols: x, y place of the point, mm; F_z axial force, N.<br/>
     /// Source: moment r × F; what turns the shaft is left out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftLoad AtPoint(double x, double y, double position, double forceX, double forceY, double axial) =>
         new(
             Guard.Number(position, "the place of a load", "mm"), Guard.Number(forceX, "a force", "N"), Guard.Number(forceY, "a force", "N"),

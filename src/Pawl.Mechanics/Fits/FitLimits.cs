@@ -62,6 +62,7 @@ public readonly record struct FitLimits(double Least, double Greatest)
     /// Source: thermal expansion; ISO 1 for the 20 °C.<br/>
     /// Valid for: parts that expand freely and alike all round.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public FitLimits At(double diameter, double holeExpansion, double holeTemperature, double shaftExpansion, double shaftTemperature)
     {
         if (!(Least <= Greatest))

@@ -20,6 +20,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1, from memory.<br/>
     /// Valid for: turned and ground seats.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Smoothing(double shaftRoughness, double hubRoughness) =>
         0.8 * (DynamicLoad.NotNegative(shaftRoughness, "the roughness of the shaft")
             + DynamicLoad.NotNegative(hubRoughness, "the roughness of the hub"));
@@ -32,6 +33,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: Lamé; DIN 7190-1.<br/>
     /// Valid for: plane stress, elastic, parts of equal length. Nothing where there is play.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Pressure(double interference) =>
         RingFit.Pressure(interference, Diameter, Hole, Guard.Number(Outside, "the outside diameter of the hub", "mm"), Shaft, Hub);
 
@@ -40,6 +42,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// <code>U = p·d·[ … ]</code>
     /// Source: <see cref="Pressure"/> turned round.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Interference(double pressure) => DynamicLoad.NotNegative(pressure, "the pressure") / Pressure(1);
 
     /// <summary>Hoop stress at the bore of the hub, MPa, tension.</summary>
@@ -49,6 +52,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: Lamé.<br/>
     /// Valid for: a plain ring; the ends of a hub on a longer shaft see more.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double HubHoopStress(double pressure)
     {
         var square = HubQuotient;
@@ -61,6 +65,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: p pressure, MPa; Q_h = d/D.<br/>
     /// Source: Lamé; von Mises of σ_t, σ_r = −p, σ_z = 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double HubStress(double pressure)
     {
         var square = HubQuotient;
@@ -73,6 +78,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: p pressure, MPa; Q_s = d_i/d.<br/>
     /// Source: Lamé.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShaftHoopStress(double pressure)
     {
         Sizes();
@@ -84,6 +90,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// <code>hollow: σ_v = 2·p/(1 − Q_s²) at the bore;  solid: σ_v = p</code>
     /// Source: Lamé; a bore carries hoop stress alone, a solid shaft the same pressure both ways.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShaftStress(double pressure) => Math.Abs(ShaftHoopStress(pressure));
 
     /// <summary>Greatest pressure at which the hub stays elastic, MPa.</summary>
@@ -93,6 +100,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1, modified shear stress hypothesis; from memory. Von Mises in plane stress allows less about thin hubs, by
     /// √(1 + Q_h⁴/3): judge <see cref="HubStress"/> as well.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ElasticPressureOfHub(double yield) =>
         Guard.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
 
@@ -102,6 +110,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: R_e yield strength of the shaft, MPa.<br/>
     /// Source: DIN 7190-1, modified shear stress hypothesis; from memory.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ElasticPressureOfShaft(double yield)
     {
         Sizes();
@@ -115,6 +124,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1; statics.<br/>
     /// Valid for: even pressure over the length.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double AxialCapacity(double pressure, double friction) =>
         Guard.Positive(friction, "the friction") * Sized() * DynamicLoad.NotNegative(pressure, "the pressure")
         * Math.PI * Guard.Positive(Length, "the length of the joint");
@@ -125,6 +135,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: as <see cref="AxialCapacity"/>.<br/>
     /// Source: DIN 7190-1; statics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double TorqueCapacity(double pressure, double friction) => AxialCapacity(pressure, friction) * Diameter / 2;
 
     /// <summary>Safety against slip under a torque and an axial force together.</summary>
@@ -134,6 +145,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1; friction works against the resultant.<br/>
     /// Valid for: no bending of the joint.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double SlipSafety(double pressure, double friction, double torque, double axialForce)
     {
         var load = double.Hypot(2 * torque / Guard.Positive(Diameter, "the diameter of the joint"), axialForce);
@@ -152,6 +164,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1; thermal expansion.<br/>
     /// Valid for: steady expansions; what the steel of the hub stands is to be stated.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double HubTemperature(
         double interference, double clearance, double hubExpansion, double shaftExpansion, double shaftTemperature = 20) =>
         20 + Joining(interference, clearance, shaftExpansion, shaftTemperature)
@@ -163,6 +176,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols, source: as <see cref="HubTemperature"/>.<br/>
     /// Valid for: above −196 °C, where liquid nitrogen boils; expansion falls in the cold.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShaftTemperature(
         double interference, double clearance, double hubExpansion, double shaftExpansion, double hubTemperature = 20)
     {
@@ -188,6 +202,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: rotating ring, plane stress (Timoshenko, Theory of Elasticity).<br/>
     /// Valid for: rings of even thickness; a toothed rim counts as a plain ring up to its outside.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double CentrifugalLoss(double speed, double shaftDensity, double hubDensity)
     {
         Sizes();

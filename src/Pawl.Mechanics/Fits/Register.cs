@@ -12,6 +12,7 @@ public static class Register
     /// Source: geometry.<br/>
     /// Valid for: one pilot that locates alone; screws in clearance holes centre nothing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfPilot(double clearance) => Math.Max(0, Guard.Number(clearance, "the clearance of the pilot", "mm")) / 2;
 
     /// <summary>Greatest turn of a part on two dowels, rad.</summary>
@@ -20,6 +21,7 @@ public static class Register
     /// Symbols: C clearances of the dowels in their holes, L their distance, mm.<br/>
     /// Source: geometry, small turns.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TurnOnDowels(double firstClearance, double secondClearance, double distance) =>
         (OfPilot(firstClearance) + OfPilot(secondClearance)) / Guard.Positive(distance, "the distance of the dowels");
 
@@ -38,6 +40,7 @@ public static class Register
     /// Source: kinematics of a rigid plate, small turns. |u| is convex, so both ends lie on their bounds; s is searched.<br/>
     /// Valid for: dowels that are all the location there is, holes where the drawing has them.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OnDowels(double firstClearance, double secondClearance, double distance, double along, double aside)
     {
         var (first, second) = (OfPilot(firstClearance), OfPilot(secondClearance));

@@ -13,6 +13,7 @@ public static class Sliding
     /// Source: ISO 21771, specific sliding: sliding velocity over this flank's rolling velocity.<br/>
     /// Valid for: both radii with the signs of their gears; at the base circle sliding has no limit.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Specific(double curvature1, double curvature2, int teeth1, int teeth2)
     {
         Guard.Number(curvature1, "the radius of curvature", "mm");
@@ -33,6 +34,7 @@ public static class Sliding
     /// Source: ISO/TR 14179-2; Niemann and Winter, Maschinenelemente II.<br/>
     /// Valid for: both kinds of gear. Below zero: the tip does not reach the pitch point.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipContactRatio(int teeth, double tipPressureAngle, double workingPressureAngle) =>
         Guard.Finite(
             Guard.Teeth(teeth) / (2 * Math.PI)
@@ -97,6 +99,7 @@ public static class Sliding
     /// Source: ISO/TR 14179-2; Niemann and Winter, Maschinenelemente II.<br/>
     /// Valid for: load losses only; no churning, no bearings. A result above zero.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeshEfficiency(double friction, double lossFactor)
     {
         var efficiency = 1 - Guard.NotNegative(friction, "the friction") * Guard.NotNegative(lossFactor, "the loss factor");

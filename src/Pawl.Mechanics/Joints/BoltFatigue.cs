@@ -21,6 +21,7 @@ public static class BoltFatigue
     /// Symbols: Φ load factor; F_A loads along the bolt, N; A_s stress area, mm².<br/>
     /// Source: VDI 2230 Part 1, concentric.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Amplitude(ScrewThread thread, double loadFactor, double greatest, double least) =>
         greatest >= least && double.IsFinite(least) && double.IsFinite(greatest) && loadFactor is >= 0 and <= 1
             ? Guard.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
@@ -34,6 +35,7 @@ public static class BoltFatigue
     /// <code>σ_ASV = 0.85·(150/d + 45), d in mm;  below N_D times (N_D/N)^⅓</code>
     /// Source: VDI 2230 Part 1. Not homogeneous. The class of the bolt makes no difference.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RolledBeforeTreatment(ScrewThread thread, double cycles = EnduranceCycles) => Plain(thread) * Math.Cbrt(Life(cycles));
 
     /// <summary>Permissible amplitude of a thread rolled after heat treatment, MPa.</summary>
@@ -45,6 +47,7 @@ public static class BoltFatigue
     /// Source: VDI 2230 Part 1.<br/>
     /// Valid for: 0.3 ≤ F_Sm/F_0.2 &lt; 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RolledAfterTreatment(ScrewThread thread, double meanShare, double cycles = EnduranceCycles) =>
         meanShare is >= 0.3 and < 1
             ? (2 - meanShare) * Plain(thread) * Math.Pow(Life(cycles), 1.0 / 6)

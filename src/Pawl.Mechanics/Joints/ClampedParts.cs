@@ -62,6 +62,7 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
     /// Source: integral of dx/(E·A) along a cone.
     /// </remarks>
     /// <param name="tangent">Tangent of the angle of the cone; zero for a sleeve.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ComplianceOf(double tangent)
     {
         DynamicLoad.NotNegative(tangent, "the tangent of the cone");

@@ -24,6 +24,7 @@ public static class Embedding
     /// Source: VDI 2230 Part 1.<br/>
     /// Valid for: Rz up to 160 µm, metal on metal: no paint, gasket or sealant.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Amount(double roughnessInMillimetres, int faces, int interfaces, bool shear = false)
     {
         if (faces < 1 || interfaces < 0)

@@ -39,6 +39,7 @@ public static class BearingFriction
     /// Valid for: loads of about a tenth of the dynamic rating, good lubrication, medium speed, no rubbing seals. Where the load is
     /// light, the oil drags more than this says.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Torque(double coefficient, double load, double bore) =>
         Guard.Positive(coefficient, "the coefficient of friction") * Guard.Positive(bore, "the bore") / 2
         * (load >= 0 && double.IsFinite(load) ? load : throw Guard.Because($"the load must not be below zero; it is {load:0.###} N"));
@@ -49,6 +50,7 @@ public static class BearingFriction
     /// Symbols: M torque of friction, N·mm; ω speed of one ring against the other, rad/s.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Loss(double torque, double relativeSpeed) =>
         Guard.NotNegative(torque, "the torque of friction", "N·mm") * Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s"));
 

@@ -13,6 +13,7 @@ public static class HeatBalance
     /// Source: balance of heat, as in textbooks of machine design.<br/>
     /// Valid for: steady running, one temperature of the whole housing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SumpTemperature(double loss, double transmittance, double area, double ambient) =>
         Guard.Celsius(ambient, "the temperature around") + NotNegative(loss) / Conductance(transmittance, area);
 
@@ -28,6 +29,7 @@ public static class HeatBalance
     /// <param name="area">Area A.</param>
     /// <param name="ambient">Temperature around.</param>
     /// <param name="highest">Temperature above which nobody looks for a balance.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SumpTemperature(
         Func<double, double> loss, double transmittance, double area, double ambient, double highest = 200)
     {

@@ -24,6 +24,7 @@ public static class HousingPressure
     /// <param name="oil">Oil V_oil, mm³.</param>
     /// <param name="expansion">Expansion of the oil β, 1/K; about 7·10⁻⁴ for mineral oils (common practice, no source).</param>
     /// <param name="atFilling">Absolute pressure at filling p₁, MPa.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rise(
         double cold, double hot, double room, double oil, double expansion, double atFilling = Atmosphere)
     {

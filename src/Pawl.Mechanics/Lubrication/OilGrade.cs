@@ -46,6 +46,7 @@ public sealed record OilGrade(int Number, double MidPoint)
     }
 
     /// <summary>The grade that a viscosity at 40 °C lies in, or none: the grades leave gaps.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static OilGrade? Of(double viscosity40)
     {
         Guard.Positive(viscosity40, "the viscosity at 40 °C");

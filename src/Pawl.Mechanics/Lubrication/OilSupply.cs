@@ -30,6 +30,7 @@ public static class OilSupplyChoice
 
     /// <summary>The least supply for the fastest of pitch line and carrier rim.</summary>
     /// <param name="speedInMillimetresPerSecond">Speed, mm/s; its sign does not matter.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static OilSupply For(double speedInMillimetresPerSecond) =>
         Math.Abs(Guard.Number(speedInMillimetresPerSecond, "the speed", "mm/s")) switch
         {

@@ -16,6 +16,7 @@ public static class CaseDepth
     /// Valid for: case-hardened teeth. Below a module of 0.75 mm it leaves no room under <see cref="Most"/>: such teeth are nitrided
     /// or hardened through.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Least(double module) => Math.Max(0.1 * Guard.Positive(module, "the module"), LeastOfAll);
 
     /// <summary>Greatest depth by the module.</summary>
@@ -25,9 +26,11 @@ public static class CaseDepth
     /// Source: ISO 6336-5, from memory.<br/>
     /// Valid for: case-hardened teeth.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Most(double module) => Math.Min(0.4 * Guard.Positive(module, "the module"), MostOfAll);
 
     /// <summary>Depth that the carburiser is asked for, before grinding.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Ordered(double finished, double stock) =>
         Guard.Positive(finished, "the case depth", "mm") + Guard.NotNegative(stock, "the stock for grinding", "mm");
 
@@ -38,6 +41,7 @@ public static class CaseDepth
     /// Source: closed form.<br/>
     /// Valid for: layers as deep at the tip as at half the height; at a tip they are deeper, so the share is a lower bound.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipShare(double depth, double tipThickness) =>
         tipThickness > 0 && double.IsFinite(tipThickness)
             ? 2 * Guard.NotNegative(depth, "the case depth", "mm") / tipThickness
@@ -51,6 +55,7 @@ public static class CaseDepth
     /// Source: ISO 6336-5, from memory; the same form stands in ANSI/AGMA 2101.<br/>
     /// Valid for: case-hardened flanks of steel. An internal gear (u below −1) lies flatter on its pinion, and needs a deeper case.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ForContact(double stress, double pinionDiameter, double workingAngle, double baseHelix, double ratio, double shearStrength)
     {
         if (!(ratio > 0 || ratio < -1) || !double.IsFinite(ratio))

@@ -30,6 +30,7 @@ public static class HydrogenBake
 
     /// <summary>Least duration of the bake at 190 °C to 220 °C, s.</summary>
     /// <param name="strength">Tensile strength R_m, MPa.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LeastDuration(double strength)
     {
         if (Guard.NotNegative(strength, "the tensile strength", "MPa") <= DangerousStrength)

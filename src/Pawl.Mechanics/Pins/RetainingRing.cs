@@ -58,6 +58,7 @@ public sealed record RetainingRing(
 
     /// <summary>Land over depth of the groove, n/t, 1.</summary>
     /// <param name="land">Land n from the groove to the end of the shaft or the next groove, mm.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double EdgeRatio(double land) =>
         DynamicLoad.NotNegative(land, "the land beside the groove") / Guard.Positive(GrooveDepth, "the depth of the groove");
 
@@ -69,6 +70,7 @@ public sealed record RetainingRing(
     /// Source: DIN 471, DIN 472; the loads of their tables, for R_e = 200 MPa and n/t = 3, follow from it.<br/>
     /// Valid for: n/t ≥ 3. A wider land holds some more, which is not counted.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double GrooveLoad(double yield, double land) =>
         EdgeRatio(land) >= LeastEdgeRatio - 1e-9
             ? Math.PI / 4 * Math.Abs(Diameter * Diameter - Groove * Groove) * Guard.Positive(yield, "the yield") / ShoulderFactor
@@ -82,6 +84,7 @@ public sealed record RetainingRing(
     /// Source: DIN 471, DIN 472, from memory: the ring dishes, and its load goes down with the lever.<br/>
     /// Valid for: loads that the table or the supplier states; corners up to 1.5·g, a choice of this tool.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double RingLoad(double corner)
     {
         if (Load is not { } sharp)

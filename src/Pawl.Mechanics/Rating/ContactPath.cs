@@ -43,6 +43,7 @@ public sealed record ContactPath(
     public double ContactRatio => (End - Start) / Guard.Positive(BasePitch, "the base pitch");
 
     /// <summary>Reduced radius of curvature in the normal section where the pinion has ρ₁, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ReducedCurvature(double curvature1) =>
         LineContact.ReducedCurvature(curvature1, CurvatureSum - curvature1) / Math.Cos(Guard.Helix(BaseHelixAngle));
 

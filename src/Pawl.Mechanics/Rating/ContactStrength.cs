@@ -19,6 +19,7 @@ public static class ContactStrength
     /// Source: ISO 6336-2, lubricant factor, method B.<br/>
     /// Valid for: mineral oil. For grease it is an assumption.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Lubricant(double viscosityAt40, double contactLimit)
     {
         var c = Between(contactLimit, 0.83, 0.91);
@@ -35,6 +36,7 @@ public static class ContactStrength
     /// Source: ISO 6336-2, velocity factor, method B.<br/>
     /// Valid for: v ≥ 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Velocity(double pitchLineSpeedInMillimetresPerSecond, double contactLimit)
     {
         var c = Between(contactLimit, 0.85, 0.93);
@@ -51,6 +53,7 @@ public static class ContactStrength
     /// Source: ISO 6336-2, roughness factor, method B.<br/>
     /// Valid for: Rz above 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Roughness(double roughness1InMillimetres, double roughness2InMillimetres, double reducedCurvature, double contactLimit)
     {
         var sum = Guard.Positive(roughness1InMillimetres, "the flank roughness") + Guard.Positive(roughness2InMillimetres, "the flank roughness");
@@ -67,6 +70,7 @@ public static class ContactStrength
     /// Source: ISO 6336-2:2006, work hardening factor; as printed in UR M56.2.11.<br/>
     /// Valid for: a hardened pinion and a through-hardened wheel.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RoughnessOnSoftWheel(
         double hardRoughnessInMillimetres, double softRoughnessInMillimetres, double reducedCurvature, double pitchLineSpeedInMillimetresPerSecond, double viscosityAt40)
     {
@@ -87,6 +91,7 @@ public static class ContactStrength
     /// is without the roughness; that is R_zH = 3 µm.<br/>
     /// Valid for: a hardened, smooth pinion with a through-hardened wheel. Other pairs: 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkHardening(double brinell, double roughnessInMillimetres)
     {
         var hardness = Math.Clamp(Guard.Positive(brinell, "the Brinell hardness"), 130, 470);
@@ -101,6 +106,7 @@ public static class ContactStrength
     /// Source: ISO 6336-2, size factor; the limit of 10 mm from memory.<br/>
     /// Valid for: m_n ≤ 10 mm.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Size(double normalModule) =>
         Guard.Positive(normalModule, "the normal module") <= 10
             ? 1
@@ -114,6 +120,7 @@ public static class ContactStrength
     /// Source: ISO 6336-2, pitting stress limit.<br/>
     /// Valid for: one gear; 1 % probability of damage.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Limit(double contactLimit, double lifeFactor, double otherFactors) =>
         Guard.Positive(contactLimit, "the contact stress limit of the material")
         * Guard.Positive(lifeFactor, "the life factor")
@@ -126,6 +133,7 @@ public static class ContactStrength
     /// Source: ISO 6336-2, safety factor for surface durability.<br/>
     /// Valid for: one gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Safety(double limit, double stress) =>
         Guard.Positive(limit, "the stress that the gear stands") / Guard.Positive(stress, "the contact stress");
 

@@ -13,6 +13,7 @@ public static class ContactStress
     /// Source: ISO 6336-2, nominal contact stress.<br/>
     /// Valid for: u above 0, or below −1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Nominal(
         double factors, double tangentialForce, double pinionReferenceDiameter, double faceWidth, double toothRatio)
     {
@@ -42,6 +43,7 @@ public static class ContactStress
     /// Source: ISO 6336-2, contact stress.<br/>
     /// Valid for: both gears of a pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfGear(double nominal, double singlePair, double loadFactors) =>
         Guard.Finite(
             Guard.NotNegative(nominal, "the nominal contact stress", "MPa") * Guard.Positive(singlePair, "the single pair contact factor")

@@ -29,6 +29,7 @@ public static class DynamicFactor
     /// Source: ISO 6336-1, dynamic factor, method C.<br/>
     /// Valid for: |u| ≥ 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Parameter(double pitchLineSpeedInMillimetresPerSecond, int pinionTeeth, double toothRatio)
     {
         var square = Guard.NotZero(toothRatio, "the tooth ratio") * toothRatio;
@@ -48,6 +49,7 @@ public static class DynamicFactor
     /// 10 from memory.<br/>
     /// Valid for: running below the main resonance, s ≤ 3 m/s, grades 3 to 10.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MethodC(double parameterInMillimetresPerSecond, double lineLoad, int grade, double overlapRatio)
     {
         current ??= new GradeTable();

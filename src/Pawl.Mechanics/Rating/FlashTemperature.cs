@@ -32,6 +32,7 @@ public static class FlashTemperature
     /// Valid for: velocities at which heat has no time to flow ahead of the contact, v·b_H some five times the thermal
     /// diffusivity (about 14 mm²/s in steel) and more. Slower contacts stay cooler than this says.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfContact(
         double friction,
         double lineLoad,
@@ -72,6 +73,7 @@ public static class FlashTemperature
     /// ones. Between both it takes the spur value, which is the greater.<br/>
     /// Valid for: 1 ≤ ε_α ≤ 2 with ε_β &lt; 1; no tip relief, which would unload A and E.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LoadShare(ContactPath path, double curvature1) =>
         Share(path.Checked(), curvature1, single: curvature1 >= path.End - path.BasePitch && curvature1 <= path.Start + path.BasePitch);
 
@@ -83,6 +85,7 @@ public static class FlashTemperature
     /// Source: Blok 1937; load sharing as <see cref="LoadShare"/>. The path is walked in steps.<br/>
     /// Valid for: contact on involutes from A to E. Velocities are those of the transverse section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static FlashPoint Greatest(
         ContactPath path,
         double pinionSpeed,

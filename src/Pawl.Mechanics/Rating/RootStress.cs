@@ -12,6 +12,7 @@ public static class RootStress
     /// Source: ISO 6336-3, face widths: not more than one module of a longer tooth at each end.<br/>
     /// Valid for: b ≥ b_common.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FaceWidth(double faceWidth, double commonFaceWidth, double normalModule) =>
         Guard.Positive(faceWidth, "the face width", "mm") >= Guard.Positive(commonFaceWidth, "the common face width")
             ? Math.Min(faceWidth, commonFaceWidth + 2 * Guard.Positive(normalModule, "the normal module"))
@@ -26,6 +27,7 @@ public static class RootStress
     /// Source: ISO 6336-3, nominal tooth root stress.<br/>
     /// Valid for: as the factors.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Nominal(
         double tangentialForce,
         double faceWidth,
@@ -48,6 +50,7 @@ public static class RootStress
     /// Source: ISO 6336-3, tooth root stress.<br/>
     /// Valid for: as the factors.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WithLoadFactors(
         double nominal, double application, double meshLoad, double dynamic, double faceLoad, double transverseLoad) =>
         Guard.Finite(
@@ -65,6 +68,7 @@ public static class RootStress
     /// Source: ISO 6336-3, permissible bending stress; Y_M from its annex on mean stress.<br/>
     /// Valid for: σ_Flim of ISO 6336-5, found on test gears with Y_ST = 2. Factors all static or all for endurance.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Permissible(
         double stressNumber,
         double life,

@@ -19,6 +19,7 @@ public static class RunningIn
     /// Source: ISO 6336-1, face load factors, running-in allowance.<br/>
     /// Valid for: y_β ≤ F_βx; below σ_Hlim = 320 MPa all of it.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double AlongFace(MaterialClass material, double contactLimit, double pitchLineSpeedInMillimetresPerSecond, double misalignment) =>
         Soft(material)
             ? Worn(320, 12.8, contactLimit, pitchLineSpeedInMillimetresPerSecond, misalignment)
@@ -33,6 +34,7 @@ public static class RunningIn
     /// Source: ISO 6336-1, transverse load factors, running-in allowance.<br/>
     /// Valid for: y_α ≤ f_pb.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double AlongProfile(MaterialClass material, double contactLimit, double pitchLineSpeedInMillimetresPerSecond, double deviation) =>
         Soft(material)
             ? Worn(160, 6.4, contactLimit, pitchLineSpeedInMillimetresPerSecond, deviation)
@@ -43,6 +45,7 @@ public static class RunningIn
     /// <code>y = (y₁ + y₂) / 2</code>
     /// Source: ISO 6336-1, running-in allowances of different materials.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfPair(double first, double second) => (NotNegative(first) + NotNegative(second)) / 2;
 
     private static bool Soft(MaterialClass material) => material switch

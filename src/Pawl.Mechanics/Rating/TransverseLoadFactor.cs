@@ -14,6 +14,7 @@ public static class TransverseLoadFactor
     /// Source: ISO 6336-1, transverse load factors, method B.<br/>
     /// Valid for: y_α ≤ f_pb.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Unlimited(
         double stiffness, double basePitchDeviation, double allowance, double lineLoad, double totalContactRatio)
     {
@@ -38,6 +39,7 @@ public static class TransverseLoadFactor
     /// Source: ISO 6336-1, limits of the transverse load factors.<br/>
     /// Valid for: the upper limit is one pair that carries all.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Contact(
         double unlimited, double totalContactRatio, double transverseContactRatio, double contactRatioFactor) =>
         Limited(
@@ -52,6 +54,7 @@ public static class TransverseLoadFactor
     /// Source: ISO 6336-1, limits of the transverse load factors: ε_γ/(ε_α·Y_ε), Y_ε = 0.25 + 0.75/ε_α.<br/>
     /// Valid for: the upper limit is one pair that carries all.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Root(double unlimited, double totalContactRatio, double transverseContactRatio) =>
         Limited(unlimited, Overlap.Transverse(totalContactRatio) / (0.25 * Overlap.Transverse(transverseContactRatio) + 0.75));
 

@@ -36,6 +36,7 @@ public static class LipSeal
     /// Symbols: ω speed of the shaft against the seal, rad/s; d diameter of the shaft under the lip, mm.<br/>
     /// Source: kinematics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SurfaceSpeed(double diameter, double relativeSpeed) =>
         Guard.Positive(diameter, "the diameter of the shaft") / 2 * Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s"));
 
@@ -44,6 +45,7 @@ public static class LipSeal
     /// <code>45 HRC; 55 HRC above 4 m/s, in dirt or with poor lubrication</code>
     /// Source: public trade pages, of which one asks 55 HRC at 10 m/s only.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LeastHardness(double surfaceSpeedInMillimetresPerSecond, bool dirtyOrDry = false) =>
         Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s")) > 4000 || dirtyOrDry ? 55 : 45;
 
@@ -53,6 +55,7 @@ public static class LipSeal
     /// Source: DIN 3760, from memory; table <c>lip-seal-pressure</c>.<br/>
     /// Valid for: up to 5.6 m/s; faster lips run without pressure, or the supplier states what they stand.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GreatestPressure(double surfaceSpeedInMillimetresPerSecond)
     {
         var surfaceSpeed = Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s"));
@@ -73,6 +76,7 @@ public static class LipSeal
     /// Source: common practice, no source; public trade pages allow up to 0.13 mm at best.
     /// </remarks>
     /// <param name="relativeSpeed">Speed of the shaft against the seal, rad/s.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GreatestRunOut(double relativeSpeed)
     {
         var perMinute = Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s")) * 30 / Math.PI;

@@ -37,6 +37,7 @@ public readonly record struct RingExtents(Extent InsideDiameter, Extent Cord)
     /// Symbols: d any of its lengths, mm; α expansion of the elastomer, 1/K; Δθ temperature above 20 °C, K.<br/>
     /// Source: linear expansion.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public RingExtents Warmed(double expansion, double rise)
     {
         var factor = Guard.Positive(1 + Guard.NotNegative(expansion, "the expansion of the rubber", "1/K") * rise, "the growth of the rubber");

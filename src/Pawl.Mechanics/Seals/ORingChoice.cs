@@ -40,6 +40,7 @@ public static class ORingChoice
     /// <param name="service">What service makes of the rubber.</param>
     /// <param name="guided">Eccentricity that another guide allows; none when the plug alone guides.</param>
     /// <param name="windows">The windows; those that the trade bears when absent.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<GlandProposal<PistonGland>> Piston(
         Extent bore, Extent plug, double rootTolerance, GlandKind kind, RubberService service, double? guided = null,
         GlandWindows? windows = null)
@@ -65,6 +66,7 @@ public static class ORingChoice
     /// <param name="service">What service makes of the rubber.</param>
     /// <param name="guided">Eccentricity that another guide allows; none when the bore alone guides.</param>
     /// <param name="windows">The windows; those that the trade bears when absent.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<GlandProposal<RodGland>> Rod(
         Extent rod, Extent bore, double grooveTolerance, GlandKind kind, RubberService service, double? guided = null,
         GlandWindows? windows = null)

@@ -42,6 +42,7 @@ public sealed class BentShaft
     /// <param name="loads">Forces and couples.</param>
     /// <param name="lineLoads">Forces spread over a length.</param>
     /// <inheritdoc cref="BentShaft" path="/remarks"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static BentShaft Of(
         double start, IReadOnlyList<ShaftSegment> segments, double modulus,
         IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftLoad> loads, IReadOnlyList<ShaftLineLoad>? lineLoads = null)
@@ -107,6 +108,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Deflection at a place, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector DeflectionAt(double place)
     {
         var piece = At(place);
@@ -114,6 +116,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Slope at a place, rad.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector SlopeAt(double place)
     {
         var piece = At(place);
@@ -121,6 +124,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Bending moment E·I·u'' at a place, N·mm; just to the right of a couple.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector MomentAt(double place)
     {
         var piece = At(place);
@@ -130,6 +134,7 @@ public sealed class BentShaft
 
     /// <summary>Greatest bending moment, N·mm, and where it is, mm.</summary>
     /// <remarks>Between loads the moment is a straight line, so its amount is greatest at an end; under line loads places are tried.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public (double Moment, double Place) GreatestMoment()
     {
         var greatest = (Moment: 0.0, Place: _pieces[0].From);

@@ -30,6 +30,7 @@ public static class ShaftFatigue
     /// Source: DIN 743-2:2012, from memory; values stated for 16 mm.<br/>
     /// Valid for: up to 300 mm (tempered), 150 mm (case hardened).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Technological(ShaftSteel steel, double diameter)
     {
         Guard.Positive(diameter, "the diameter at the heat treatment");
@@ -44,6 +45,7 @@ public static class ShaftFatigue
     /// <code>1 − 0.2·lg(d/7.5)/lg 20 from 7.5 mm to 150 mm;  0.8 above</code>
     /// Source: DIN 743-2:2012, from memory. Axial stress has none.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Size(double diameter) => 1 - 0.2 * Share(diameter);
 
     /// <summary>Size factor K_3 of a measured notch factor.</summary>
@@ -51,6 +53,7 @@ public static class ShaftFatigue
     /// <code>1 − 0.2·lg β·lg(d/7.5)/lg 20 from 7.5 mm to 150 mm</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NotchSize(double factor, double diameter) =>
         1 - 0.2 * Math.Log10(Guard.AtLeast(factor, 1, "the notch factor")) * Share(diameter);
 
@@ -63,6 +66,7 @@ public static class ShaftFatigue
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: σ_B up to 2000 MPa.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Roughness(double roughnessInMicrometres, double tensile)
     {
         if (!(tensile > 0 && tensile <= 2000))
@@ -76,6 +80,7 @@ public static class ShaftFatigue
     /// <code>0.575·K_F + 0.425</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TorsionRoughness(double ofNormalStress) => 0.575 * Guard.Share(ofNormalStress, "the roughness factor") + 0.425;
 
     /// <summary>Strengths against swinging stress of the notched part, MPa.</summary>
@@ -92,6 +97,7 @@ public static class ShaftFatigue
     /// Source: DIN 743-1, -3:2012, from memory.<br/>
     /// Valid for: steel, 10⁷ swings and more, −40 °C to 150 °C, no corrosion.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftStresses NotchedStrength(
         ShaftStrength strength, ShaftNotch notch, double diameter, double roughnessInMicrometres, double hardening = 1)
     {

@@ -8,6 +8,7 @@ public sealed record ShaftSection
 {
     /// <param name="outside">Outside diameter d, mm.</param>
     /// <param name="bore">Diameter d_i of the bore, mm; zero for a solid shaft.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftSection(double outside, double bore = 0)
     {
         Outside = Guard.Positive(outside, "the diameter of the shaft");
@@ -46,6 +47,7 @@ public sealed record ShaftSection
     /// Source: strength of materials.<br/>
     /// Valid for: slender shafts; shear of the cross force is left out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftStresses Stresses(double axial, double moment, double torque) => new(
         Guard.Finite(axial, "the axial force") / Area,
         Guard.Finite(moment, "the bending moment") / BendingModulus,

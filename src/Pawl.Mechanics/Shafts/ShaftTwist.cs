@@ -16,6 +16,7 @@ public static class ShaftTwist
     /// <code>G = E/(2·(1 + ν))</code>
     /// Source: elasticity.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rigidity(double modulus, double poisson) =>
         Guard.Positive(modulus, "the modulus of elasticity") 
         / (2 * (1 + Poisson(poisson)));
@@ -32,6 +33,7 @@ public static class ShaftTwist
     /// Source: torsion of round bars, segments in series.<br/>
     /// Valid for: shoulders as ideal steps, which makes the shaft a little too stiff.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Compliance(IReadOnlyList<ShaftSegment> segments, double rigidity)
     {
         Guard.Positive(rigidity, "the modulus of rigidity");
@@ -47,6 +49,7 @@ public static class ShaftTwist
     /// Symbols: T torque, N·mm.<br/>
     /// Source: as <see cref="Compliance"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Angle(IReadOnlyList<ShaftSegment> segments, double rigidity, double torque) =>
         Guard.Finite(torque, "the torque") * Compliance(segments, rigidity);
 }

@@ -26,6 +26,7 @@ public sealed record Contributor
     /// <param name="capability">Process capability C_p of a normal distribution: 1 has the limits at three sigma.</param>
     /// <param name="expansion">Expansion α, 1/K; zero where temperature plays no part.</param>
     /// <param name="temperature">Temperature θ in service, °C.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public Contributor(
         string name, double coefficient, double lower, double upper, SizeDistribution distribution = SizeDistribution.Normal,
         double capability = 1, double expansion = 0, double temperature = 20)
@@ -84,6 +85,7 @@ public sealed record Contributor
     /// Source: thermal expansion; ISO 1 for the 20 °C.<br/>
     /// Valid for: a size that is a length of one material.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double WarmthAt(double temperature) =>
         Guard.Finite(Coefficient * Expansion * Middle * (Guard.Celsius(temperature, "the temperature") - 20), "the change by heat");
 
@@ -96,6 +98,7 @@ public sealed record Contributor
     /// Symbols: u share below, from 0 to 1; m middle, h half of the tolerance, σ standard deviation, mm.<br/>
     /// Source: definitions of the distributions.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Quantile(double share) => !(share > 0 && share < 1)
         ? throw Guard.Because($"a share must lie between 0 and 1; it is {share:0.######}")
         : Distribution switch

@@ -13,6 +13,7 @@ public static class NormalDistribution
     /// general-purpose library to 1e-14.<br/>
     /// Valid for: 0 &lt; share &lt; 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Quantile(double share)
     {
         if (!(share > 0 && share < 1))
@@ -36,6 +37,7 @@ public static class NormalDistribution
     /// Source: the series x·Σ x²ᵏ/(1·3·5…) within 6 and the continued fraction of Laplace beyond; Abramowitz and Stegun 26.2.11,
     /// 26.2.14.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Share(double value)
     {
         Guard.Number(value, "the distance from the middle in standard deviations");

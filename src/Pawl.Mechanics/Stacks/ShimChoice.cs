@@ -132,6 +132,7 @@ public sealed class ShimChoice
     /// to the target, then the thickest shims.<br/>
     /// Source: enumeration; the order of preference is common practice, no source.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShimPack? Best(double gap, double target, Extent window, double uncertainty = 0)
     {
         var (measured, wanted, doubt) = (
@@ -167,6 +168,7 @@ public sealed class ShimChoice
     /// <code>fills: G − P;  lifts: G + P</code>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double EndPlay(double gap, double pack, ShimEffect effect) =>
         Guard.Number(gap, "the gap", "mm") + (effect == ShimEffect.Fills ? -1 : 1) * Guard.NotNegative(pack, "the thickness of the pack", "mm");
 

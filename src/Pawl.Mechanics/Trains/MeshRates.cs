@@ -10,6 +10,7 @@ public static class MeshRates
     /// Source: definition.<br/>
     /// Valid for: any mesh.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeshFrequency(int teeth, double speed, double carrierSpeed) =>
         Math.Abs((double)Guard.Teeth(teeth)) * Relative(speed, carrierSpeed) / Math.Tau;
 
@@ -20,6 +21,7 @@ public static class MeshRates
     /// Source: definition in the frame of the carrier.<br/>
     /// Valid for: one sense of rotation, all planets loaded; every planet loads the same flank.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CentralGearCyclesPerHour(int planets, double speed, double carrierSpeed) =>
         Guard.Count(planets, 1, "the number of planets") * TurnsPerHour(speed, carrierSpeed);
 
@@ -30,6 +32,7 @@ public static class MeshRates
     /// Source: definition in the frame of the carrier.<br/>
     /// Valid for: one sense of rotation. The root of a planet between two gears sees as many loads again, of opposite sign.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PlanetCyclesPerHour(double speed, double carrierSpeed, int meshesOnFlank = 1) =>
         Guard.Count(meshesOnFlank, 1, "the number of meshes of a flank") * TurnsPerHour(speed, carrierSpeed);
 
@@ -40,6 +43,7 @@ public static class MeshRates
     /// Source: definition; the speed that counts for a mesh is the one its carrier sees.<br/>
     /// Valid for: any mesh.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PitchLineSpeed(double diameter, double speed, double carrierSpeed) =>
         Math.Abs(Guard.NotZero(diameter, "the diameter", "mm")) / 2 * Relative(speed, carrierSpeed);
 
@@ -50,6 +54,7 @@ public static class MeshRates
     /// Source: definition.<br/>
     /// Valid for: any body.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Power(double torque, double speed) => Guard.Number(torque, "the torque", "N·mm") * Guard.Number(speed, "the speed", "rad/s");
 
     private static double TurnsPerHour(double speed, double carrierSpeed) => 3600 * Relative(speed, carrierSpeed) / Math.Tau;

@@ -106,6 +106,6 @@ public class CaseDepthTests
         Refusal.Says("the gear ratio must be above zero, or below −1", () => CaseDepth.ForContact(1000, 30, 0.4, 0, -1, 66_000));
         Refusal.Says("U_H must be above zero", () => CaseDepth.ForContact(1000, 30, 0.4, 0, 3, 0));
         Refusal.Says("the working pressure angle must lie between", () => CaseDepth.ForContact(1000, 30, 0, 0, 3, 66_000));
-        Refusal.Says("the case depth for contact has no value", () => CaseDepth.ForContact(double.NaN, 30, 0.4, 0, 3, 66_000));
+        Refusal.Says("the contact stress must not be below zero; it is NaN", () => CaseDepth.ForContact(double.NaN, 30, 0.4, 0, 3, 66_000));
     }
 }
