@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>What rolls, and along what.</summary>

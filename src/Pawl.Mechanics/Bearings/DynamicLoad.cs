@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>The radial load under which a bearing would live as long as under the loads it has.</summary>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>Axial loads of two bearings whose contact angles face each other on one shaft.</summary>

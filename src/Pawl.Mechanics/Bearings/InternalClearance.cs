@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Bearings;

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>What lubrication, dirt and a light load make of the life: a_ISO.</summary>

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 
 namespace Pawl.Mechanics.Bearings;

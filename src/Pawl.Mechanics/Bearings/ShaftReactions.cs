@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>A force on a shaft, and the couple that comes with it. Right-handed axes, z along the shaft.</summary>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>The radial load that would dent a bearing at rest as deep as the loads it has.</summary>

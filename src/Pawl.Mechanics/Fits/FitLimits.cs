@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Fits;
 
 /// <summary>What a hole and a shaft make together.</summary>

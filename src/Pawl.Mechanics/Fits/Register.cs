@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Fits;
 
 /// <summary>How far a part can sit off centre in the play of what locates it. Clearances are of diameters, mm.</summary>

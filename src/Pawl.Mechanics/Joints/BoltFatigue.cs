@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>Fatigue of rolled threads under a load along the bolt that comes and goes.</summary>

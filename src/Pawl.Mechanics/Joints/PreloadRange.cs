@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>Least and greatest preload of bolts that were all tightened in the same way, N.</summary>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Lubrication;
 
 /// <summary>How warm the oil becomes.</summary>

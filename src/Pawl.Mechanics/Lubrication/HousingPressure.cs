@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Lubrication;
 
 /// <summary>What a closed housing does when it warms.</summary>

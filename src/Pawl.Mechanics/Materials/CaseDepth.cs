@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Materials;
 
 /// <summary>Effective depth of a case-hardened layer: to 550 HV, after grinding, at half the tooth height.</summary>

@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Pins;
 

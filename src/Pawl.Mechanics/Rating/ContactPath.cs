@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>The path of contact of a pair, A to E, measured on the pinion as its radius of curvature ρ₁.</summary>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>The Z factors of ISO 6336-2 that say how much contact stress flanks stand, method B.</summary>

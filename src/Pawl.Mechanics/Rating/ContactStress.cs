@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Contact stress of a mesh.</summary>

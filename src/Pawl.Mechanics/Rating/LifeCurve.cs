@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Strength over life: straight lines between corners when cycles and factor are both drawn to logarithms.</summary>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Forces in a mesh and how often a flank feels them. All are magnitudes.</summary>

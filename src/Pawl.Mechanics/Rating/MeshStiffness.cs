@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Stiffness of teeth in contact for a unit of face width, N/mm² (14 000 N/mm² = 14 N/(mm·µm)).</summary>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>How far a pair is on the way from spur to fully overlapping helical teeth.</summary>

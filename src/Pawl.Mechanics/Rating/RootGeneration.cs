@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>A tool whose tip rounding rolls out a root fillet: where the centre of the rounding stands when the normal is

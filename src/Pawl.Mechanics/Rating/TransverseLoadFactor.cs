@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>How much more one of the pairs of teeth in contact carries because pitches differ.</summary>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Seals;
 
 /// <summary>Least and greatest of a value that a drawing or a service leaves open. The unit is that of the value.</summary>

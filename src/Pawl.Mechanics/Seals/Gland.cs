@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Seals;
 
 /// <summary>How an O-ring sits in its gland, at one set of dimensions. All lengths in mm, all diameters as measured.</summary>

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Seals;

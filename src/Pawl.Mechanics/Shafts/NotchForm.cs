@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Shafts;
 
 /// <summary>Form factors: greatest stress in a notch by the nominal stress of its smaller section, elastic.</summary>

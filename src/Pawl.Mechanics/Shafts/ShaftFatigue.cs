@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Shafts;
 
 /// <summary>How the stresses of a shaft grow when it is overloaded.</summary>

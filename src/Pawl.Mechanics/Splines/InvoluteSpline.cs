@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Splines;
 
 /// <summary>Standard of a spline.</summary>

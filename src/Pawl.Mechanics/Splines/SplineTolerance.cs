@@ -1,6 +1,5 @@
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Fits;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Splines;
 

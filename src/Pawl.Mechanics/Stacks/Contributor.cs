@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Stacks;
 
 /// <summary>How the sizes of many parts lie between their limits.</summary>

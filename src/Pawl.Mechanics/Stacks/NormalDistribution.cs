@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Stacks;
 
 /// <summary>The normal distribution, by additions, products, quotients and roots alone, so that every machine gives the same bits.</summary>
