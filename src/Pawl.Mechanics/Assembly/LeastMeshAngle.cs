@@ -77,6 +77,7 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
 
     /// <summary>Misfit of a position: angle from the nearest permitted one to it, rad, positive when it is too far on.</summary>
     /// <param name="position">Position against the reference group, rad.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Misfit(double position)
     {
         Guard.Number(position, "the position of a planet", "rad");
@@ -91,6 +92,7 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
 
     /// <summary>The permitted positions nearest to declared ones, rad, counted from the first of them.</summary>
     /// <remarks>Where any angle will do, the declared angles are kept to 2⁻⁴⁰ of a turn.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public PlanetPositions NearestTo(ReadOnlySpan<double> positions)
     {
         Guard.Count(positions.Length, 1, "the number of planets");

@@ -143,5 +143,7 @@ public static class StepTiming
     /// Source: geometry.<br/>
     /// Valid for: small δ.
     /// </remarks>
-    public static double ToothPositionError(double angularError, double pitchRadius) => angularError * pitchRadius;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double ToothPositionError(double angularError, double pitchRadius) =>
+        Guard.Number(angularError, "the error of the angle", "rad") * Guard.Positive(pitchRadius, "the pitch radius", "mm");
 }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
@@ -24,6 +23,7 @@ public static class BearingSpeed
 
     /// <summary>Mean diameter d_m = (d + D)/2, mm.</summary>
     /// <remarks>Source: common practice; it stands for the pitch diameter D_pw where that is not known.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanDiameter(double bore, double outside) =>
         outside > Guard.Positive(bore, "the bore") && double.IsFinite(outside)
             ? (bore + outside) / 2
@@ -35,6 +35,7 @@ public static class BearingSpeed
     /// Symbols: ω speed of one ring against the other, rad/s; d_m mean diameter, mm.<br/>
     /// Source: common practice.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Number(double relativeSpeed, double meanDiameter) =>
         Math.Abs(Guard.Finite(relativeSpeed, "the speed")) * 30 / Math.PI * Guard.Positive(meanDiameter, "the mean diameter");
 
@@ -67,6 +68,7 @@ public static class BearingSpeed
     /// Symbols: ω_i, ω_o speeds of inner and outer ring, rad/s, with sign; γ = D_w·cos α/D_pw.<br/>
     /// Source: rolling without slip.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Cage(double inner, double outer, double ratio) =>
         ratio is >= 0 and < 1
             ? Guard.Finite((inner * (1 - ratio) + outer * (1 + ratio)) / 2, "the speed of the cage")
@@ -78,6 +80,7 @@ public static class BearingSpeed
     /// Symbols: ρ density, t/mm³; D_w ball diameter, mm.<br/>
     /// Source: volume of a sphere.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BallMass(double diameter, double density) =>
         Guard.Positive(density, "the density") * Math.PI * Math.Pow(Guard.Positive(diameter, "the ball diameter"), 3) / 6;
 
@@ -88,8 +91,10 @@ public static class BearingSpeed
     /// Source: mechanics.<br/>
     /// Valid for: a bearing whose own axis stands still.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Centrifugal(double mass, double pitchDiameter, double cageSpeed) =>
-        Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2 * cageSpeed * cageSpeed;
+        Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2
+        * Guard.Finite(cageSpeed * cageSpeed, "the speed of the cage");
 
     /// <summary>Load at which ceramic balls press as hard as steel balls do, over the load of these, 1.</summary>
     /// <remarks>

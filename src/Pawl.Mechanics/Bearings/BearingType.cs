@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>What rolls, and along what.</summary>
@@ -29,6 +27,7 @@ public sealed record BearingType
     /// <param name="rows">
     /// Rows i, 1 or 2. Two single bearings that carry as one, face to face or back to back, count as two rows.
     /// </param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public BearingType(BearingKind kind, double contactAngle = 0, int rows = 1)
     {
         if (rows is not (1 or 2))

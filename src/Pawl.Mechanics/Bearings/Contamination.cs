@@ -1,5 +1,4 @@
 using System.Globalization;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
 
@@ -41,6 +40,7 @@ public static class Contamination
     /// Source: ISO 281:2007, annex A; table <c>iso281-contamination</c>.<br/>
     /// Valid for: codes of the table; one between takes the next dirtier, one dirtier than all has no value.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Factor(LubricantSupply supply, string code, double viscosityRatio, double pitchDiameter)
     {
         if (supply == LubricantSupply.Grease)
@@ -61,6 +61,7 @@ public static class Contamination
     /// <param name="viscosityRatio">κ of the base oil.</param>
     /// <param name="pitchDiameter">D_pw, mm.</param>
     /// <remarks>Formula, source: as <see cref="Factor"/>.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FactorOfGrease(string @class, double viscosityRatio, double pitchDiameter)
     {
         foreach (var row in Rows())
@@ -81,6 +82,7 @@ public static class Contamination
     /// Valid for: a guide only. Oil that the gears' own wear has gone into is of typical contamination unless changed after
     /// running in (common practice, no source).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent OfClass(string @class, double pitchDiameter)
     {
         Guard.Positive(pitchDiameter, "the pitch diameter");

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>The radial load under which a bearing would live as long as under the loads it has.</summary>
@@ -27,9 +25,11 @@ public static class DynamicLoad
     /// Source: ISO 281:2007, dynamic equivalent radial load.<br/>
     /// Valid for: loads constant in size and direction; of cylindrical and needle roller bearings radial loads only.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Equivalent(BearingType type, double radial, double axial, double? axialRatio = null)
     {
         NotNegative(radial, "the radial load");
+        Ratio(axialRatio);
         if (NotNegative(axial, "the axial load") == 0)
             return radial;
 
@@ -51,8 +51,10 @@ public static class DynamicLoad
     /// Valid for: normal internal clearance; between rows straight lines. Outside the rows the last one holds, and the remark
     /// says so. A contact angle of ball bearings must be one of the table's.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static LoadFactors Factors(BearingType type, double? axialRatio = null)
     {
+        Ratio(axialRatio);
         switch (type.Kind)
         {
             case BearingKind.DeepGrooveBall:
@@ -80,6 +82,7 @@ public static class DynamicLoad
     /// Symbols: f₀ factor of ISO 76; F_a axial load, N; C₀ basic static load rating of the whole bearing, N; i rows.<br/>
     /// Source: ISO 281:2007, relative axial load.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double AxialRatio(BearingType type, double factor, double axial, double staticRating) =>
         Guard.Positive(factor, "the factor f₀") * NotNegative(axial, "the axial load")
         * (type.Kind == BearingKind.AngularContactBall ? type.Rows : 1)
@@ -91,8 +94,15 @@ public static class DynamicLoad
     /// Source: ISO 281:2007, bearing arrangements; the power of the rows in its ratings.<br/>
     /// Valid for: two bearings side by side, made and mounted to share the load.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RatingOfPair(BearingType single, double rating) =>
         Guard.Positive(rating, "the basic dynamic load rating") * Math.Pow(2, single.IsBall ? 0.7 : 7.0 / 9);
+
+    private static void Ratio(double? axialRatio)
+    {
+        if (axialRatio is { } value)
+            Guard.NotNegative(value, "f₀·F_a/C₀");
+    }
 
     internal static double NotNegative(double value, string name) =>
         value >= 0 && double.IsFinite(value) ? value : throw Guard.Because($"{name} must not be below zero; it is {value:0.######}");

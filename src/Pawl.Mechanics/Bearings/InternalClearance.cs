@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Bearings;
@@ -35,6 +34,7 @@ public static class InternalClearance
     /// first and up to the second limit of a row.<br/>
     /// Valid for: cylindrical bores; deep groove ball, cylindrical roller and machined needle roller bearings.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent New(BearingKind kind, ClearanceClass @class, double bore)
     {
         Guard.Positive(bore, "the bore");
@@ -65,6 +65,7 @@ public static class InternalClearance
     /// Valid for: rings free to expand; what shaft and housing do to them is another term. Equal warmth of one material loses
     /// nothing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalLoss(
         double innerRaceway,
         double outerRaceway,
@@ -75,6 +76,9 @@ public static class InternalClearance
         double elementExpansion = SteelExpansion)
     {
         Guard.Positive(innerRaceway, "the inner raceway");
+        Guard.Celsius(innerTemperature, "the temperature of the inner ring");
+        Guard.Celsius(outerTemperature, "the temperature of the outer ring");
+        Guard.Celsius(elementTemperature, "the temperature of the rolling elements");
         if (!(outerRaceway > innerRaceway))
             throw Guard.Because($"the outer raceway must be above the inner; they are {outerRaceway:0.###} mm and {innerRaceway:0.###} mm");
 
@@ -110,6 +114,7 @@ public static class InternalClearance
     /// Source: common practice, no source.<br/>
     /// Valid for: a guess within some hundredths, good enough for losses of clearance.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static (double Inner, double Outer) Raceways(BearingType type, double bore, double outside)
     {
         BearingSpeed.MeanDiameter(bore, outside);

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How a raceway of rollers is made, by which its rating goes.</summary>
@@ -85,6 +83,7 @@ public static class InternalRating
 
     /// <summary>Factor f_c of roller bearings; for N and mm.</summary>
     /// <remarks>Formula, source: as the rating of rollers.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RollerFactor(double ratio)
     {
         if (!(ratio is > 0 and <= 0.30))
@@ -100,6 +99,7 @@ public static class InternalRating
     /// Source: ISO 76:2006; table <c>iso76-ball-factors</c>.<br/>
     /// Valid for: γ up to 0.30, groove radii of 0.52·D_w and 0.53·D_w at most.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StaticBallFactor(double ratio)
     {
         var rows = s_static.IsDefault ? s_static = NumberTable.Read(StaticBallTableId, 2) : s_static;
@@ -126,6 +126,7 @@ public static class InternalRating
         * rollers.Diameter * Math.Cos(rollers.Type.ContactAngle);
 
     /// <summary>A stated rating over the computed one, 1; suppliers go up to about a tenth above.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Stated(double stated, double computed) =>
         Guard.Positive(stated, "the stated rating") / Guard.Positive(computed, "the computed rating");
 }

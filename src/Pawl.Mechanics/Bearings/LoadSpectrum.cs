@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>A part of a bearing's life under one load.</summary>
@@ -27,6 +25,7 @@ public static class LoadSpectrum
     /// Source: ISO/TR 1281-2; textbooks. Revolutions tire a bearing, not hours.<br/>
     /// Valid for: the basic rating life; where a_ISO differs from bin to bin, combine lives with <see cref="Duration"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanLoad(IReadOnlyList<LoadBin> bins, double exponent)
     {
         Guard.Positive(exponent, "the exponent of the life");
@@ -40,6 +39,7 @@ public static class LoadSpectrum
     /// Source: textbooks of machine design, from memory.<br/>
     /// Valid for: balls: up to 8.4 % above the integral of P³, never below; exact at P_min = P_max.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanOfRamp(double least, double greatest) =>
         (DynamicLoad.NotNegative(least, "the least load") + 2 * DynamicLoad.NotNegative(greatest, "the greatest load")) / 3;
 
@@ -52,6 +52,7 @@ public static class LoadSpectrum
     /// Symbols: q share of the time, L life in time.<br/>
     /// Source: linear damage, Palmgren and Miner; ISO/TR 1281-2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Duration(IReadOnlyList<(double Share, double Life)> parts)
     {
         Shares(parts.Sum(part => part.Share), parts.All(part => part.Share >= 0));
@@ -70,6 +71,7 @@ public static class LoadSpectrum
     /// Source: product of the reliabilities of Weibull's distribution; ISO 281 and ISO/TR 1281-1 for w.<br/>
     /// Valid for: lives that depend on nothing in common.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SystemLife(IReadOnlyList<double> lives, double slope)
     {
         Guard.Positive(slope, "the slope");

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How long a bearing lives before its raceways tire.</summary>
@@ -24,6 +22,7 @@ public static class RatingLife
     /// Source: ISO 281:2007, basic rating life.<br/>
     /// Valid for: P up to <see cref="GreatestLoad"/>; a reliability of 90 %.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Basic(BearingType type, double dynamicRating, double equivalentLoad) =>
         1e6 * Math.Pow(
             Guard.Positive(dynamicRating, "the basic dynamic load rating") / Guard.Positive(equivalentLoad, "the equivalent load"),
@@ -35,10 +34,12 @@ public static class RatingLife
     /// Symbols: C basic dynamic, C₀ basic static load rating, N.<br/>
     /// Source: ISO 281:2007, limitations; above them the supplier is to be asked.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GreatestLoad(BearingType type, double dynamicRating, double staticRating)
     {
         var half = Guard.Positive(dynamicRating, "the basic dynamic load rating") / 2;
-        return type.IsBall ? Math.Min(half, Guard.Positive(staticRating, "the basic static load rating")) : half;
+        var most = Guard.Positive(staticRating, "the basic static load rating");
+        return type.IsBall ? Math.Min(half, most) : half;
     }
 
     /// <summary>Life in s of a life in revolutions at a speed of one ring against the other, rad/s.</summary>
@@ -47,6 +48,7 @@ public static class RatingLife
     /// Symbols: L life, revolutions; ω relative speed of the rings, rad/s.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Duration(double revolutions, double relativeSpeed) =>
         2 * Math.PI * Guard.Positive(revolutions, "the life")
         / Math.Abs(Guard.NotZero(relativeSpeed, "the speed of one ring against the other"));
@@ -56,6 +58,7 @@ public static class RatingLife
     /// <remarks>
     /// Source: ISO 281:2007; table <c>iso281-reliability</c>. Valid for: the reliabilities of the table, none between.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReliabilityFactor(double reliability)
     {
         var rows = s_reliabilities.IsDefault ? s_reliabilities = NumberTable.Read(ReliabilityTableId, 2) : s_reliabilities;
@@ -75,6 +78,7 @@ public static class RatingLife
     /// Symbols: a₁ factor for reliability, a_ISO life modification factor, 1; L₁₀ basic rating life.<br/>
     /// Source: ISO 281:2007, modified rating life.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Modified(double basicLife, double reliabilityFactor, double modificationFactor) =>
         Guard.Positive(basicLife, "the basic rating life")
         * Guard.Positive(reliabilityFactor, "the factor for reliability")

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
 
@@ -14,9 +13,11 @@ public static class RingTolerance
     private static ImmutableArray<(bool Bore, double Over, double UpTo, double Lower)> s_rows;
 
     /// <summary>Bore, least and greatest, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent Bore(double nominal) => Of(true, nominal, "bore");
 
     /// <summary>Outside diameter, least and greatest, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent Outside(double nominal) => Of(false, nominal, "outside diameter");
 
     private static Extent Of(bool bore, double nominal, string name)

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>A force on a shaft, and the couple that comes with it. Right-handed axes, z along the shaft.</summary>
@@ -18,8 +16,11 @@ public readonly record struct ShaftLoad(
     /// Symbols: x, y place of the point, mm; F_z axial force, N.<br/>
     /// Source: moment r × F; what turns the shaft is left out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftLoad AtPoint(double x, double y, double position, double forceX, double forceY, double axial) =>
-        new(position, forceX, forceY, axial, y * axial, -x * axial);
+        new(
+            Guard.Number(position, "the place of a load", "mm"), Guard.Number(forceX, "a force", "N"), Guard.Number(forceY, "a force", "N"),
+            Guard.Number(axial, "the axial force", "N"), Guard.Number(y, "the place of a load", "mm") * axial, -Guard.Number(x, "the place of a load", "mm") * axial);
 }
 
 /// <summary>A bearing as a support of a shaft.</summary>
@@ -34,7 +35,7 @@ public readonly record struct ShaftSupport(double Position, bool Locating);
 public readonly record struct Reaction(double X, double Y, double Axial)
 {
     /// <summary>Radial load of the bearing, N, a magnitude.</summary>
-    public double Radial => double.Hypot(X, Y);
+    public double Radial => Guard.Finite(double.Hypot(X, Y), "the reaction");
 }
 
 /// <summary>Forces of two bearings on a rigid shaft.</summary>

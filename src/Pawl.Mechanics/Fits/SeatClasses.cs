@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Fits;
@@ -41,6 +40,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     /// Symbols: P dynamic equivalent load, C basic dynamic load rating, N.<br/>
     /// Source: common practice, no source; textbooks part at 0.06 to 0.07 and 0.12 to 0.15.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SeatDuty Duty(double equivalentLoad, double dynamicRating)
     {
         var share = DynamicLoad.NotNegative(equivalentLoad, "the load on the bearing")
@@ -59,6 +59,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     /// Valid for: steel shafts up to 200 mm under a rotating load; roller bearings lightly loaded to 140 mm. Light metal and hollow
     /// shafts go tighter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SeatClasses For(SeatPart part, LoadOnRing load, BearingKind kind, SeatDuty duty, double diameter)
     {
         Guard.Positive(diameter, "the diameter of the seat");

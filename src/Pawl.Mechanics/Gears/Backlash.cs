@@ -15,6 +15,7 @@ public static class Backlash
     /// Source: ISO 21771, backlash; ISO/TR 10064-2.<br/>
     /// Valid for: Δa small against a_w (the second order is left out). Below zero: the teeth jam.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Normal(
         double thicknessAllowanceSum,
         double centreDistanceDeviation,
@@ -32,6 +33,7 @@ public static class Backlash
     /// <code>E_sn1 + E_sn2 = (2 · Δa · sin α_wt · cos β_b − j_bn) / cos α_n</code>
     /// Symbols, source, validity: as <see cref="Normal"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThicknessAllowanceSum(
         double normalBacklash,
         double centreDistanceDeviation,
@@ -51,12 +53,14 @@ public static class Backlash
     /// Source: ISO 21771, circumferential backlash.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Circumferential(double normalBacklash, double workingPressureAngle, double baseHelixAngle) =>
         Guard.Finite(
             normalBacklash / (Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle))),
             "the backlash");
 
     /// <summary>Normal backlash from the circumferential one: <see cref="Circumferential"/> turned round.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NormalFromCircumferential(
         double circumferentialBacklash, double workingPressureAngle, double baseHelixAngle) =>
         Guard.Finite(
@@ -70,6 +74,7 @@ public static class Backlash
     /// Source: ISO 21771, radial backlash.<br/>
     /// Valid for: both kinds of pair, a magnitude: an internal pair closes by moving apart.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Radial(double circumferentialBacklash, double workingPressureAngle) =>
         Guard.Finite(
             circumferentialBacklash
@@ -84,6 +89,7 @@ public static class Backlash
     /// Source: linear expansion; both gears of one material and temperature.<br/>
     /// Valid for: free expansion.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalCentreDistanceDeviation(
         double workingCentreDistance,
         double expansionOfCarrier,
@@ -91,7 +97,7 @@ public static class Backlash
         double expansionOfGears,
         double temperatureRiseOfGears) =>
         Guard.Finite(
-            workingCentreDistance
+            Guard.NotZero(workingCentreDistance, "the centre distance")
                 * (expansionOfCarrier * temperatureRiseOfCarrier - expansionOfGears * temperatureRiseOfGears),
             "the change of centre distance");
 
@@ -102,6 +108,7 @@ public static class Backlash
     /// Source: definition. Divide by the ratio from there to the output for its part in the output's lash.<br/>
     /// Valid for: one mesh.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double AngularLash(double circumferentialBacklash, double workingPitchDiameter) =>
         Guard.Finite(
             2 * circumferentialBacklash / Guard.Positive(Math.Abs(workingPitchDiameter), "the working pitch diameter"),
@@ -116,6 +123,7 @@ public static class Backlash
     /// |a_w|·φ + r₂·ψ, and ψ is free.<br/>
     /// Valid for: one sun and one ring on single or stepped planets.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CarrierLash(
         double sunBacklash,
         double ringBacklash,

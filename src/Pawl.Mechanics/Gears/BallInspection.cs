@@ -15,6 +15,7 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls.<br/>
     /// Valid for: a ball that touches both flanks and not the root.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CentrePressureAngle(
         double ballDiameter,
         int teeth,
@@ -43,6 +44,7 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls.<br/>
     /// Valid for: both kinds of gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CentreDiameter(double baseDiameter, double centrePressureAngle) =>
         Guard.Positive(Math.Abs(baseDiameter), "the base diameter")
         / Math.Cos(Guard.Acute(centrePressureAngle, "the pressure angle at the ball's centre"));
@@ -54,6 +56,7 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls.<br/>
     /// Valid for: balls in opposite, or most nearly opposite, spaces of one transverse section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Dimension(int teeth, double centreDiameter, double ballDiameter)
     {
         var dimension = Guard.Positive(centreDiameter, "the circle of the ball centres") * Across(teeth)
@@ -74,6 +77,7 @@ public static class BallInspection
     /// Source: those two turned round.<br/>
     /// Valid for: as those two.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThicknessAllowance(
         double measuredDimension,
         double ballDiameter,
@@ -108,6 +112,7 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls: centre and contact lie on one normal of the flank.<br/>
     /// Valid for: both kinds of gear. Must lie between the root form and the effective tip circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactDiameter(
         double ballDiameter, double centrePressureAngle, double baseDiameter, double baseHelixAngle)
     {
@@ -132,6 +137,7 @@ public static class BallInspection
     /// Take the next stock size (ISO 21771).<br/>
     /// Valid for: a V-circle outside the base circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double IdealDiameter(
         int teeth,
         double normalModule,
@@ -188,9 +194,11 @@ public static class BallInspection
     /// Source: geometry.<br/>
     /// Valid for: flat anvils.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StandsProud(double centreDiameter, double ballDiameter, double tipDiameter) =>
         Guard.Finite(
-            (Math.Sign(tipDiameter) * centreDiameter + ballDiameter - tipDiameter) / 2, "how far the ball stands proud");
+            (Math.Sign(Guard.NotZero(tipDiameter, "the tip diameter", "mm")) * Guard.Positive(centreDiameter, "the circle of the ball centres")
+                + Guard.Positive(ballDiameter, "the ball diameter") - tipDiameter) / 2, "how far the ball stands proud");
 
     /// <summary>Room between ball and root circle, mm. Zero or less: the ball sits on the root.</summary>
     /// <remarks>
@@ -199,9 +207,11 @@ public static class BallInspection
     /// Source: geometry.<br/>
     /// Valid for: both kinds of gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RootClearance(double centreDiameter, double ballDiameter, double rootDiameter) =>
         Guard.Finite(
-            (Math.Sign(rootDiameter) * centreDiameter - ballDiameter - rootDiameter) / 2, "the room below the ball");
+            (Math.Sign(Guard.NotZero(rootDiameter, "the root diameter", "mm")) * Guard.Positive(centreDiameter, "the circle of the ball centres")
+                - Guard.Positive(ballDiameter, "the ball diameter") - rootDiameter) / 2, "the room below the ball");
 
     // inv α_t less half of the space's angle, with the signs of z.
     private static double SpaceAngle(

@@ -12,6 +12,7 @@ public static class Inspection
     /// Source: ISO 21771, base tangent length.<br/>
     /// Valid for: external spur and helical gears; 1 ≤ k ≤ z; both anvils on involute.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseTangentLength(
         int teethSpanned,
         int teeth,
@@ -44,6 +45,7 @@ public static class Inspection
     /// Source: ISO 21771; follows from the contact diameter of W_k put at the V-circle.<br/>
     /// Valid for: external gears; a V-circle inside the base circle is taken at it. At least 2 where there are 2 teeth to span.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static int BestTeethSpanned(
         int teeth,
         double normalModule,
@@ -70,10 +72,11 @@ public static class Inspection
     /// Source: ISO 21771, base tangent length.<br/>
     /// Valid for: external gears. Must lie between d_Ff and the effective tip circle for a true reading.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseTangentContactDiameter(
         double baseTangentLength, double baseDiameter, double baseHelixAngle)
     {
-        var across = baseTangentLength * Math.Cos(Guard.Helix(baseHelixAngle));
+        var across = Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Cos(Guard.Helix(baseHelixAngle));
         return Guard.Finite(
             Math.Sqrt(Guard.Positive(baseDiameter, "the base diameter") * baseDiameter + across * across),
             "the contact diameter");
@@ -86,9 +89,10 @@ public static class Inspection
     /// Source: ISO 21771, measurability of the base tangent length. Some 1.5 mm for the anvils: common practice, no source.<br/>
     /// Valid for: external gears.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseTangentFaceWidthReserve(double faceWidth, double baseTangentLength, double baseHelixAngle) =>
         Guard.Finite(
-            faceWidth - baseTangentLength * Math.Sin(Math.Abs(Guard.Helix(baseHelixAngle))),
+            Guard.Positive(faceWidth, "the face width", "mm") - Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Sin(Math.Abs(Guard.Helix(baseHelixAngle))),
             "the face width left over");
 
     /// <summary>Thickness allowance E_sn that a measured base tangent length shows.</summary>
@@ -98,10 +102,11 @@ public static class Inspection
     /// Source: <see cref="BaseTangentLength"/> turned round.<br/>
     /// Valid for: external gears.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThicknessAllowanceFromBaseTangent(
         double measuredLength, double nominalLength, double normalPressureAngle) =>
         Guard.Finite(
-            (measuredLength - nominalLength) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
+            (Guard.Positive(measuredLength, "the measured length", "mm") - Guard.Positive(nominalLength, "the nominal length", "mm")) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
             "the thickness allowance");
 
     // d_b = z · m_n · cos α_n / cos β_b, from cos α_n · cos β = cos α_t · cos β_b.

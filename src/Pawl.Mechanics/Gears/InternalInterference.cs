@@ -32,6 +32,7 @@ public static class InternalInterference
     /// Source: ISO 21771; the contact must stay on the pinion's involute.<br/>
     /// Valid for: a ring whose tip lies outside its base circle. Zero or less: the ring's tip gouges the pinion's root.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double InvoluteSlack(
         double workingCentreDistance, double workingPressureAngle, double ringTipDiameter, double ringBaseDiameter)
     {
@@ -53,6 +54,7 @@ public static class InternalInterference
     /// of the same size.<br/>
     /// Valid for: a pair without backlash (on the safe side with it), spur or in the transverse section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Interference Tip(
         int pinionTeeth,
         int ringTeeth,
@@ -101,6 +103,7 @@ public static class InternalInterference
     /// on the ring.<br/>
     /// Valid for: radial insertion at equal speed of turning, none. Not needed when the pinion goes in along the axis.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Interference Trimming(
         int pinionTeeth,
         int ringTeeth,
@@ -113,6 +116,7 @@ public static class InternalInterference
     {
         RequireInternal(workingCentreDistance, ringTipDiameter);
         var ratio = RequireRatio(pinionTeeth, ringTeeth);
+        Guard.Positive(pinionTipDiameter, "the pinion's tip diameter");
         if (-ringTipDiameter / 2 >= pinionTipDiameter / 2 - workingCentreDistance)
         {
             return new Interference.TipCirclesApart();
@@ -143,7 +147,7 @@ public static class InternalInterference
 
     private static void RequireInternal(double workingCentreDistance, double ringTipDiameter)
     {
-        if (!(workingCentreDistance < 0) || !(ringTipDiameter < 0))
+        if (!(workingCentreDistance < 0) || !(ringTipDiameter < 0) || !double.IsFinite(workingCentreDistance + ringTipDiameter))
         {
             throw Guard.Because(
                 $"not an internal pair: its centre distance and the ring's diameters count negative, but are {workingCentreDistance:0.####} mm and {ringTipDiameter:0.####} mm");

@@ -14,6 +14,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, reference centre distance.<br/>
     /// Valid for: z₁ + z₂ ≠ 0. A pinion cannot run in a ring of as many teeth.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReferenceCentreDistance(int teeth1, int teeth2, double transverseModule) =>
         TeethSum(teeth1, teeth2) * Guard.Positive(transverseModule, "the transverse module") / 2;
 
@@ -24,6 +25,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, working pressure angle.<br/>
     /// Valid for: a pair without backlash; a result above zero.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingPressureAngleFromShift(
         double transversePressureAngle, double normalPressureAngle, double profileShiftSum, int teeth1, int teeth2)
     {
@@ -62,6 +64,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, working pressure angle.<br/>
     /// Valid for: |a_w| &gt; |a| · cos α_t: the base circles leave room for a common tangent.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingPressureAngleFromCentreDistance(
         double referenceCentreDistance, double transversePressureAngle, double workingCentreDistance)
     {
@@ -99,6 +102,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, sum of the profile shift coefficients.<br/>
     /// Valid for: z₁ + z₂ ≠ 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ProfileShiftSum(
         double workingPressureAngle, double transversePressureAngle, double normalPressureAngle, int teeth1, int teeth2) =>
         (Involute.Of(workingPressureAngle) - Involute.Of(transversePressureAngle)) * TeethSum(teeth1, teeth2)
@@ -111,6 +115,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, centre distance.<br/>
     /// Valid for: angles below π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingCentreDistance(
         double referenceCentreDistance, double transversePressureAngle, double workingPressureAngle) =>
         Guard.NotZero(referenceCentreDistance, "the reference centre distance")
@@ -124,6 +129,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, working pitch diameter.<br/>
     /// Valid for: α_wt &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingPitchDiameter(double baseDiameter, double workingPressureAngle) =>
         Guard.NotZero(baseDiameter, "the base diameter")
         / Math.Cos(Guard.Acute(workingPressureAngle, "the working pressure angle"));
@@ -135,10 +141,12 @@ public static class MeshGeometry
     /// Source: ISO 21771, tip alteration.<br/>
     /// Valid for: external pairs, where k ≤ 0. An internal gear's tip is set by interference instead.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipAlteration(
         double workingCentreDistance, double referenceCentreDistance, double normalModule, double profileShiftSum) =>
         Guard.Finite(
-            (workingCentreDistance - referenceCentreDistance) / ToothGeometry.Module(normalModule) - profileShiftSum,
+            (Guard.NotZero(workingCentreDistance, "the centre distance") - Guard.NotZero(referenceCentreDistance, "the reference centre distance"))
+                / ToothGeometry.Module(normalModule) - profileShiftSum,
             "the tip alteration");
 
     /// <summary>Tip clearance c of one gear's tip in the other gear's root. Below zero: they collide.</summary>
@@ -149,8 +157,12 @@ public static class MeshGeometry
     /// Source: ISO 21771, tip clearance.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipClearance(double workingCentreDistance, double tipDiameter, double mateRootDiameter) =>
-        Guard.Finite(workingCentreDistance - tipDiameter / 2 - mateRootDiameter / 2, "the tip clearance");
+        Guard.Finite(
+            Guard.NotZero(workingCentreDistance, "the centre distance") - Guard.NotZero(tipDiameter, "the tip diameter") / 2
+                - Guard.NotZero(mateRootDiameter, "the root diameter of the mate") / 2,
+            "the tip clearance");
 
     /// <summary>Face width over the pinion's reference diameter.</summary>
     /// <remarks>
@@ -159,6 +171,7 @@ public static class MeshGeometry
     /// Source: definition.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FaceWidthRatio(double faceWidth, double pinionReferenceDiameter) =>
         Guard.Positive(faceWidth, "the face width")
         / Guard.Positive(Math.Abs(pinionReferenceDiameter), "the reference diameter");

@@ -11,6 +11,7 @@ public static class Root
     /// Source: ISO 21771, root form diameter; the last point of the rack's straight flank, carried along the line of action.<br/>
     /// Valid for: external gears cut by a rack tool without undercut. The fillet of an internal gear depends on its cutter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FormDiameter(
         double referenceDiameter,
         double baseDiameter,
@@ -21,7 +22,7 @@ public static class Root
         double dedendumFactor,
         double rootRadiusFactor)
     {
-        if (referenceDiameter < 0)
+        if (Guard.NotZero(referenceDiameter, "the reference diameter") < 0)
         {
             throw Guard.Because(
                 $"no root form diameter: a rack cannot cut an internal gear, and the fillet depends on the cutter");
@@ -45,6 +46,7 @@ public static class Root
     /// Source: generation limit of the rack: its last straight flank point just reaches the line of action's end; ISO 21771.<br/>
     /// Valid for: external gears cut by a rack tool. With ρ_fP* = 0, h_fP* = 1: the textbook's z = 17.1 at 20°.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LeastProfileShift(
         int teeth,
         double helixAngle,
@@ -72,6 +74,7 @@ public static class Root
     /// Source: follows from the generation limit.<br/>
     /// Valid for: as <see cref="LeastProfileShift"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Undercut(double normalModule, double profileShift, double leastProfileShift) =>
         Guard.Finite(ToothGeometry.Module(normalModule) * (leastProfileShift - profileShift), "the undercut");
 

@@ -14,6 +14,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, pressure angles.<br/>
     /// Valid for: 0 &lt; α_n &lt; π/2, |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransversePressureAngle(double normalPressureAngle, double helixAngle) =>
         Math.Atan(Math.Tan(NormalAngle(normalPressureAngle)) / Math.Cos(Guard.Helix(helixAngle)));
 
@@ -24,6 +25,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, module.<br/>
     /// Valid for: m_n &gt; 0, |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseModule(double normalModule, double helixAngle) =>
         Module(normalModule) / Math.Cos(Guard.Helix(helixAngle));
 
@@ -34,6 +36,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, base helix angle.<br/>
     /// Valid for: 0 &lt; α_n &lt; π/2, |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseHelixAngle(double normalPressureAngle, double helixAngle) =>
         Math.Asin(Math.Sin(Guard.Helix(helixAngle)) * Math.Cos(NormalAngle(normalPressureAngle)));
 
@@ -44,6 +47,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, reference diameter.<br/>
     /// Valid for: z ≠ 0, m_t &gt; 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReferenceDiameter(int teeth, double transverseModule) =>
         Guard.Teeth(teeth) * Guard.Positive(transverseModule, "the transverse module");
 
@@ -54,6 +58,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, base diameter.<br/>
     /// Valid for: d ≠ 0, 0 &lt; α_t &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseDiameter(double referenceDiameter, double transversePressureAngle) =>
         Guard.NotZero(referenceDiameter, "the reference diameter")
         * Math.Cos(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
@@ -66,6 +71,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, tip diameter.<br/>
     /// Valid for: a result with the sign of d.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipDiameter(
         double referenceDiameter, double normalModule, double profileShift, double addendumFactor, double tipAlteration) =>
         SameSign(
@@ -81,6 +87,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, root diameter.<br/>
     /// Valid for: a result with the sign of d; cut by a rack tool, or nominal.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RootDiameter(
         double referenceDiameter, double normalModule, double profileShift, double dedendumFactor) =>
         SameSign(
@@ -94,6 +101,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, generating profile shift.<br/>
     /// Valid for: m_n &gt; 0, 0 &lt; α_n &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GeneratingProfileShift(
         double profileShift, double thicknessAllowance, double normalModule, double normalPressureAngle) =>
         Guard.Finite(
@@ -107,9 +115,10 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth depth.<br/>
     /// Valid for: a tip beyond the root.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ToothDepth(double tipDiameter, double rootDiameter)
     {
-        var depth = (tipDiameter - rootDiameter) / 2;
+        var depth = (Guard.NotZero(tipDiameter, "the tip diameter") - Guard.NotZero(rootDiameter, "the root diameter")) / 2;
         return depth > 0
             ? Guard.Finite(depth, "the tooth depth")
             : throw Guard.Because(
@@ -123,6 +132,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, pressure angle at a point.<br/>
     /// Valid for: |d_y| ≥ |d_b|; inside the base circle there is no involute.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PressureAngleAt(double diameter, double baseDiameter)
     {
         var cosine = Guard.NotZero(baseDiameter, "the base diameter") / Guard.NotZero(diameter, "the diameter");
@@ -139,11 +149,12 @@ public static class ToothGeometry
     /// Source: ISO 21771, helix angle: one lead at every diameter.<br/>
     /// Valid for: |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HelixAngleAt(double helixAngle, double diameter, double referenceDiameter) =>
         Guard.Finite(
             Math.Atan(
                 Math.Tan(Guard.Helix(helixAngle))
-                * diameter / Guard.NotZero(referenceDiameter, "the reference diameter")),
+                * Guard.NotZero(diameter, "the diameter") / Guard.NotZero(referenceDiameter, "the reference diameter")),
             "the helix angle at the diameter");
 
     /// <summary>Normal tooth thickness s_n at the reference cylinder.</summary>
@@ -153,6 +164,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth thickness.<br/>
     /// Valid for: both kinds of gear. Divide by cos β for the transverse thickness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NormalThickness(double normalModule, double profileShift, double normalPressureAngle) =>
         Guard.Finite(
             Module(normalModule) * (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))),
@@ -166,6 +178,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth thickness at a diameter.<br/>
     /// Valid for: |d_y| ≥ |d_b|. With signed z and d the internal tooth, which grows towards its root, comes out right.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseThicknessAt(
         double diameter,
         double baseDiameter,
@@ -185,6 +198,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, normal tooth thickness at a diameter.<br/>
     /// Valid for: |β_y| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NormalThicknessAt(double transverseThickness, double helixAngleThere) =>
         Guard.Finite(transverseThickness * Math.Cos(Guard.Helix(helixAngleThere)), "the tooth thickness");
 
@@ -195,8 +209,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, space width.<br/>
     /// Valid for: both kinds of gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseSpaceWidthAt(double diameter, int teeth, double transverseThickness) =>
-        Guard.Finite(Math.PI * diameter / Guard.Teeth(teeth) - transverseThickness, "the space width");
+        Guard.Finite(Math.PI * Guard.NotZero(diameter, "the diameter") / Guard.Teeth(teeth) - transverseThickness, "the space width");
 
     /// <summary>Normal tip thickness s_an. Zero or less: the tooth runs to a point before it reaches its tip circle.</summary>
     /// <remarks>
@@ -205,6 +220,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth thickness at a diameter, put at the tip.<br/>
     /// Valid for: an involute up to the tip: no tip relief, no chamfer.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipThickness(
         double tipDiameter,
         double referenceDiameter,

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>Fatigue of rolled threads under a load along the bolt that comes and goes.</summary>
@@ -21,8 +19,9 @@ public static class BoltFatigue
     /// Symbols: Φ load factor; F_A loads along the bolt, N; A_s stress area, mm².<br/>
     /// Source: VDI 2230 Part 1, concentric.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Amplitude(ScrewThread thread, double loadFactor, double greatest, double least) =>
-        greatest >= least && loadFactor is >= 0 and <= 1
+        greatest >= least && double.IsFinite(least) && double.IsFinite(greatest) && loadFactor is >= 0 and <= 1
             ? Guard.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
             : throw Guard.Because(
                 $"the greatest load must not be below the least, and the load factor must lie from 0 to 1; they are {greatest:0.###} N, {least:0.###} N and {loadFactor:0.###}");
@@ -34,6 +33,7 @@ public static class BoltFatigue
     /// <code>σ_ASV = 0.85·(150/d + 45), d in mm;  below N_D times (N_D/N)^⅓</code>
     /// Source: VDI 2230 Part 1. Not homogeneous. The class of the bolt makes no difference.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RolledBeforeTreatment(ScrewThread thread, double cycles = EnduranceCycles) => Plain(thread) * Math.Cbrt(Life(cycles));
 
     /// <summary>Permissible amplitude of a thread rolled after heat treatment, MPa.</summary>
@@ -45,6 +45,7 @@ public static class BoltFatigue
     /// Source: VDI 2230 Part 1.<br/>
     /// Valid for: 0.3 ≤ F_Sm/F_0.2 &lt; 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RolledAfterTreatment(ScrewThread thread, double meanShare, double cycles = EnduranceCycles) =>
         meanShare is >= 0.3 and < 1
             ? (2 - meanShare) * Plain(thread) * Math.Pow(Life(cycles), 1.0 / 6)
@@ -56,7 +57,7 @@ public static class BoltFatigue
             : throw Guard.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");
 
     private static double Life(double cycles) =>
-        cycles >= LeastCycles
+        cycles >= LeastCycles && double.IsFinite(cycles)
             ? Math.Max(1, EnduranceCycles / cycles)
             : throw Guard.Because($"VDI 2230 has limited life from {LeastCycles:0} cycles on; there are {cycles:0.###}");
 }

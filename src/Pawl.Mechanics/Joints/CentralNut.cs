@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -29,6 +28,7 @@ public static class CentralNut
     /// <param name="bore">Bore of a hollow shaft, mm.</param>
     /// <param name="modulus">Modulus of the shaft, MPa.</param>
     /// <remarks><code>δ_S = Σ l/(E·π/4·(d² − d_i²))</code> Source: Hooke's law; what gives way in thread and nut is left out.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ShaftCompliance(ImmutableArray<ShankPiece> pieces, double bore, double modulus) => pieces.Sum(piece =>
         Guard.Positive(piece.Length, "the length of the shaft")
         / (Guard.Positive(modulus, "the modulus of the shaft") * new BearingFace(piece.Diameter, bore).Area));
@@ -40,6 +40,7 @@ public static class CentralNut
     /// <param name="shaftRise">Temperature of the shaft less that of assembly, K.</param>
     /// <param name="shaftCompliance">Compliance of the shaft, mm/N.</param>
     /// <remarks><code>ΔF = Σ l·(α·ΔT − α_S·ΔT_S)/(δ_S + δ_P)</code> Source: <see cref="ClampForce.ThermalChange"/>.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalChange(
         ImmutableArray<StackedRing> stack, double stackRise, double shaftExpansion, double shaftRise, double shaftCompliance) =>
         ClampForce.ThermalChange(
@@ -58,6 +59,7 @@ public static class CentralNut
     /// <code>π/4·d₀² = A_s − π/4·d_i² − d_q·(d_s − d_i)</code>
     /// Source: area less what the holes take, approximate. Torsion is reckoned with the same round, an estimate.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SectionDiameter(ScrewThread thread, double crossHole, double bore = 0)
     {
         var area = thread.StressArea - Math.PI / 4 * Math.Pow(DynamicLoad.NotNegative(bore, "the bore"), 2)
@@ -72,6 +74,7 @@ public static class CentralNut
     /// <param name="outer">Least outside diameter of the two, chamfers off, mm.</param>
     /// <param name="inner">Greatest inside diameter of the two, chamfers off, mm.</param>
     /// <remarks><code>p = F/(π/4·(D² − d²))</code> Source: definition.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FacePressure(double force, double outer, double inner) => HeadPressure.Pressure(force, new BearingFace(outer, inner));
 
     /// <summary>Torque that the clamped faces carry by friction, N·mm.</summary>
@@ -83,6 +86,7 @@ public static class CentralNut
     /// <code>T = F·µ·(D³ − d³)/(3·(D² − d²))</code>
     /// Source: even pressure over a ring. One face: what is clamped on both sides by the shaft carries twice that.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FaceTorque(double clamp, double friction, double outer, double inner)
     {
         _ = new BearingFace(outer, inner).Area;
@@ -102,11 +106,13 @@ public static class CentralNut
     /// Source: VDI 2230 Part 1 with the load at the face of the nut, n = 1. A load that enters nearer to the shoulder takes more off
     /// the faces beyond it; hence <see cref="Closes"/> asks for the whole load.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Residual(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
         Left(assembly, embedding, shaft, stack, thermal, axial, ClampForce.LoadFactor(1, shaft, stack));
 
     /// <summary>Whether the clamp closes the path wherever the load enters the stack.</summary>
     /// <remarks><code>F_M − F_Z + ΔF &gt; F_A</code> Source: the residual clamp with Φ = 0, the load at an inner face.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static bool Closes(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
         Left(assembly, embedding, shaft, stack, thermal, axial, loadFactor: 0) > 0;
 

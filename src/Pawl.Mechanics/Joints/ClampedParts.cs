@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -62,10 +61,11 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
     /// Source: integral of dx/(E·A) along a cone.
     /// </remarks>
     /// <param name="tangent">Tangent of the angle of the cone; zero for a sleeve.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ComplianceOf(double tangent)
     {
         DynamicLoad.NotNegative(tangent, "the tangent of the cone");
-        if (!(Outer > Face.Hole))
+        if (!(Outer > Guard.NotNegative(Face.Hole, "the hole", "mm")) || !double.IsFinite(Outer))
             throw Guard.Because($"the clamped parts must be wider than the hole; they are {Outer:0.###} mm and {Face.Hole:0.###} mm");
 
         var length = Length;
@@ -85,7 +85,7 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
             place = stop;
         }
 
-        return compliance;
+        return Guard.Finite(compliance, "the compliance of the parts");
 
         double Wide(double from) => Math.Min(Outer, Face.Outer + 2 * tangent * (Tapped ? from : Math.Min(from, length - from)));
     }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>Least and greatest preload of bolts that were all tightened in the same way, N.</summary>
@@ -17,6 +15,7 @@ public readonly record struct PreloadRange(double Least, double Greatest)
     /// <code>F_min = F(M_A·(1 − e), µ_max);  F_max = F(M_A·(1 + e), µ_min)</code>
     /// Source: worst case of the torque equation of VDI 2230 Part 1. Not to be multiplied by α_A, which holds the same scatter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static PreloadRange ByFriction(
         ScrewThread thread, BearingFace face, double torque, double wrenchError, JointFriction least, JointFriction greatest, double prevailing = 0)
     {
@@ -34,6 +33,7 @@ public readonly record struct PreloadRange(double Least, double Greatest)
     /// <code>F_min = F_max/α_A</code>
     /// Source: VDI 2230 Part 1, definition of the tightening factor.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static PreloadRange ByTighteningFactor(double greatest, double factor) =>
         factor >= 1 && double.IsFinite(factor)
             ? new PreloadRange(Guard.Positive(greatest, "the greatest preload") / factor, greatest)

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Lubrication;
 
 /// <summary>How warm the oil becomes.</summary>
@@ -13,8 +11,9 @@ public static class HeatBalance
     /// Source: balance of heat, as in textbooks of machine design.<br/>
     /// Valid for: steady running, one temperature of the whole housing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SumpTemperature(double loss, double transmittance, double area, double ambient) =>
-        ambient + NotNegative(loss) / Conductance(transmittance, area);
+        Guard.Celsius(ambient, "the temperature around") + NotNegative(loss) / Conductance(transmittance, area);
 
     /// <summary>The same where the loss falls or rises with the temperature of the oil, °C.</summary>
     /// <remarks>
@@ -28,10 +27,13 @@ public static class HeatBalance
     /// <param name="area">Area A.</param>
     /// <param name="ambient">Temperature around.</param>
     /// <param name="highest">Temperature above which nobody looks for a balance.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SumpTemperature(
         Func<double, double> loss, double transmittance, double area, double ambient, double highest = 200)
     {
         ArgumentNullException.ThrowIfNull(loss);
+        Guard.Celsius(ambient, "the temperature around");
+        Guard.Celsius(highest, "the highest temperature");
         var conductance = Conductance(transmittance, area);
         double Surplus(double temperature) => NotNegative(loss(temperature)) - conductance * (temperature - ambient);
 

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Pins;
 
@@ -26,6 +25,7 @@ public static class DowelPins
     /// Symbols: T the whole torque, N·mm: friction is not counted on; z effective pins; r radius of their circle, mm.<br/>
     /// Source: statics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Force(double torque, int effectivePins, double radius) =>
         effectivePins >= 1
             ? DynamicLoad.NotNegative(torque, "the torque") / (effectivePins * Guard.Positive(radius, "the radius of the pins"))
@@ -37,6 +37,7 @@ public static class DowelPins
     /// <param name="planes">Planes of shear: 1 between two parts, 2 in a fork.</param>
     /// <param name="hole">Diameter of the hole along a hollow or tapped pin, mm.</param>
     /// <remarks><code>τ = F/(m·π/4·(d² − d_i²))</code> Source: definition.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ShearStress(double force, double diameter, int planes = 1, double hole = 0)
     {
         Guard.Positive(diameter, "the diameter of the pin");
@@ -52,6 +53,7 @@ public static class DowelPins
     /// <param name="diameter">Diameter d, mm.</param>
     /// <param name="length">Length l that bears in this part, chamfers off, mm.</param>
     /// <remarks><code>p = F/(d·l)</code> Source: definition.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Pressure(double force, double diameter, double length) =>
         DynamicLoad.NotNegative(force, "the force")
         / (Guard.Positive(diameter, "the diameter of the pin") * Guard.Positive(length, "the length that bears"));
@@ -65,6 +67,7 @@ public static class DowelPins
     /// Source: fixed fasteners of ASME Y14.5, ISO 5458: each centre lies within half its tolerance, so the two are apart by
     /// (t₁ + t₂)/2 at most, and the play gives way S/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Room(double play, double positionOfPins, double positionOfHoles) =>
         Guard.Finite(play, "the play of the pins") - DynamicLoad.NotNegative(positionOfPins, "the position tolerance")
         - DynamicLoad.NotNegative(positionOfHoles, "the position tolerance");
@@ -76,10 +79,12 @@ public static class DowelPins
     /// <code>ψ = S_max/r</code>
     /// Source: geometry, the same play at every pin; small angles.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Turn(double play, double radius) =>
         DynamicLoad.NotNegative(play, "the play of the pins") / Guard.Positive(radius, "the radius of the pins");
 
     /// <summary>How far two parts on pins may shift from the middle, mm.</summary>
     /// <remarks><code>e = S_max/2</code> Source: geometry.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Shift(double play) => DynamicLoad.NotNegative(play, "the play of the pins") / 2;
 }

@@ -12,6 +12,7 @@ public static class ContactFactors
     /// Source: ISO 6336-2, zone factor.<br/>
     /// Valid for: external and internal pairs.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Zone(double transversePressureAngle, double workingPressureAngle, double baseHelixAngle)
     {
         Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
@@ -35,6 +36,7 @@ public static class ContactFactors
     /// Source: ISO 6336-2, contact ratio factor.<br/>
     /// Valid for: ε_α ≥ 1; below 4 for spur gears.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactRatio(double transverseContactRatio, double overlapRatio)
     {
         var transverse = Overlap.Transverse(transverseContactRatio);
@@ -52,6 +54,7 @@ public static class ContactFactors
     /// Source: ISO 6336-2:2019; so since the corrigendum of 2008. The edition of 1996 had √(cos β), which gives less stress.<br/>
     /// Valid for: β up to 30°.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HelixAngle(double helixAngle) => 1 / Math.Sqrt(Math.Cos(Guard.Helix(helixAngle)));
 
     /// <summary>M₁: contact stress at the inner point of single contact of the pinion over that at the pitch point.</summary>
@@ -62,6 +65,7 @@ public static class ContactFactors
     /// Source: ISO 6336-2, single pair tooth contact factors.<br/>
     /// Valid for: 1 ≤ ε_α ≤ 2, where there is a point of single contact; contact above both base circles.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePairRatio(
         double workingPressureAngle,
         double tipDiameter1,
@@ -96,6 +100,7 @@ public static class ContactFactors
     /// proven flank modifications (f_ZCa); with f_ZCa = 1 both agree.<br/>
     /// Valid for: external and internal pairs. With M₂ it is Z_D of an external wheel. From ε_β = 1 on M₁ plays no part.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePair(double ratio, double overlapRatio)
     {
         var overlap = Overlap.UpToOne(overlapRatio);

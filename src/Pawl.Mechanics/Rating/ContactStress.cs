@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Contact stress of a mesh.</summary>
@@ -13,6 +11,7 @@ public static class ContactStress
     /// Source: ISO 6336-2, nominal contact stress.<br/>
     /// Valid for: u above 0, or below −1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Nominal(
         double factors, double tangentialForce, double pinionReferenceDiameter, double faceWidth, double toothRatio)
     {
@@ -42,9 +41,10 @@ public static class ContactStress
     /// Source: ISO 6336-2, contact stress.<br/>
     /// Valid for: both gears of a pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfGear(double nominal, double singlePair, double loadFactors) =>
         Guard.Finite(
-            nominal * Guard.Positive(singlePair, "the single pair contact factor")
+            Guard.NotNegative(nominal, "the nominal contact stress", "MPa") * Guard.Positive(singlePair, "the single pair contact factor")
                 * Math.Sqrt(Guard.Positive(loadFactors, "the product of the load factors")),
             "the contact stress");
 }

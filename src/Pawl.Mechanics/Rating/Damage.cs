@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>One level of a load spectrum as the tooth feels it.</summary>
@@ -18,6 +16,7 @@ public static class Damage
     /// Source: ISO 6336-6, damage sum after Palmgren and Miner.<br/>
     /// Valid for: order of loads without influence. Bins without cycles or stress do no damage.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Sum(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double permissible)
     {
         Guard.Positive(permissible, "the permissible stress");
@@ -44,6 +43,7 @@ public static class Damage
     /// S is safe when each of k bins stays within 1/k, so the root lies between the two; Newton's method on ln D over ln S,
     /// halving where it leaves the bracket.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Safety(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double permissible)
     {
         Guard.Positive(permissible, "the permissible stress");

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>How much more the heavier loaded end of a face carries than the mean.</summary>
@@ -14,6 +12,7 @@ public static class FaceLoadFactor
     /// Valid for: a misalignment that tilts the flanks without crowning them. It follows from flanks that are springs side by
     /// side.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Contact(double misalignment, double stiffness, double meanLineLoad)
     {
         if (!(misalignment >= 0))
@@ -33,6 +32,7 @@ public static class FaceLoadFactor
     /// Source: ISO 6336-1, face load factors.<br/>
     /// Valid for: K_Hβ ≥ 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Root(double contact, double faceWidth, double toothHeight)
     {
         if (!(contact >= 1))

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>The oil film between flanks.</summary>
@@ -15,6 +13,7 @@ public static class FilmThickness
     /// Source: Dowson and Higginson, exponents of 1968 (Dowson, Elastohydrodynamics).<br/>
     /// Valid for: smooth, flooded, hard flanks that stay cool; grease films are thinner when starved.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Least(
         double pressureViscosity,
         double dynamicViscosity,
@@ -42,10 +41,11 @@ public static class FilmThickness
     /// Source: kinematics; both flanks roll equally fast there.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RollingVelocityAtPitchPoint(
         double pinionSpeed, double pinionBaseDiameter, double workingPressureAngle) =>
         Guard.Finite(
-            Math.Abs(pinionSpeed * pinionBaseDiameter) / 2
+            Math.Abs(pinionSpeed * Guard.NotZero(pinionBaseDiameter, "the base diameter", "mm")) / 2
                 * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle")),
             "the rolling velocity");
 
@@ -56,6 +56,7 @@ public static class FilmThickness
     /// Source: definition, with Ra; books that use Rq get about a fifth less.<br/>
     /// Valid for: a comparison; as common practice, no source, above 1 is good and below 0.4 the flanks touch.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Ratio(double least, double roughness1, double roughness2)
     {
         var first = Guard.Positive(roughness1, "the flank roughness");

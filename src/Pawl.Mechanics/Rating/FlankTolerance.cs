@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>What a flank tolerance class allows.</summary>
@@ -15,6 +13,7 @@ public static class FlankTolerance
     /// Source: ISO 1328-1:2013, single pitch tolerance; from memory. The value is not rounded.<br/>
     /// Valid for: classes 1 to 11; m_n 0.5 to 70 mm; d 5 to 15 000 mm (scope of the standard, read in a public catalogue).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePitch(double referenceDiameter, double normalModule, int toleranceClass)
     {
         var diameter = Math.Abs(referenceDiameter);
@@ -47,6 +46,7 @@ public static class FlankTolerance
     /// Source: ISO 6336-1, transverse load factors: base pitch deviation from the pitch deviation.<br/>
     /// Valid for: α_t &lt; π/2. Of a pair the greater of both counts.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BasePitch(double singlePitch, double transversePressureAngle) =>
         Guard.Positive(singlePitch, "the single pitch tolerance")
         * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"));

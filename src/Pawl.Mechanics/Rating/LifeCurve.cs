@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Strength over life: straight lines between corners when cycles and factor are both drawn to logarithms.</summary>
@@ -16,6 +14,7 @@ public sealed class LifeCurve
     private readonly double[] _factors; // ln Y
 
     /// <summary>A curve through corners of rising cycles and factors that never rise.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public LifeCurve(params ReadOnlySpan<(double Cycles, double Factor)> corners)
     {
         if (corners.Length < 2)
@@ -43,10 +42,12 @@ public sealed class LifeCurve
     public double StaticCycles => Math.Exp(_cycles[0]);
 
     /// <summary>Factor of strength for a number of cycles.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double FactorAt(double cycles) => Math.Exp(LogFactorAt(Math.Log(Guard.Positive(cycles, "the number of cycles"))));
 
     /// <summary>The greatest number of cycles at which the strength still reaches the factor.</summary>
     /// <remarks>Zero above the static factor; endless (+∞) up to the factor of a level last line.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double CyclesAt(double factor) => Math.Exp(LogCyclesAt(Math.Log(Guard.Positive(factor, "the life factor"))));
 
     /// <summary>The same curve with another static factor.</summary>
@@ -55,6 +56,7 @@ public sealed class LifeCurve
     /// strengths by the straight line. Pass the static life factor times the ratio of the other factors, static to endurance.
     /// Corners between static strength and factor 1 move with it, ln Y in proportion; no strength stays above the static one.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public LifeCurve WithStaticFactor(double factor)
     {
         var first = Math.Log(Guard.Positive(factor, "a life factor"));

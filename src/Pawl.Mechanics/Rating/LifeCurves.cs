@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Tables;
 

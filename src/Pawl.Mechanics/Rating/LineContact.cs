@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Hertz's contact of two cylinders along a line.</summary>
@@ -12,6 +10,7 @@ public static class LineContact
     /// Source: Hertz; ISO 6336-2, radius of relative curvature.<br/>
     /// Valid for: a result above zero: the hollow is wider than what lies in it.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReducedCurvature(double curvature1, double curvature2)
     {
         var reduced = curvature1 * curvature2 / (curvature1 + curvature2);
@@ -29,6 +28,7 @@ public static class LineContact
     /// Source: ISO 6336-2, radius of relative curvature.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReducedCurvatureAtPitchPoint(
         double baseDiameter1, double baseDiameter2, double workingPressureAngle)
     {
@@ -43,6 +43,7 @@ public static class LineContact
     /// Source: Hertz; Johnson, Contact Mechanics, line contact.<br/>
     /// Valid for: dry, elastic contact; b_H small against ρ_red.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HalfWidth(double lineLoad, double reducedCurvature, double reducedModulus) =>
         Guard.Finite(
             Math.Sqrt(
@@ -56,6 +57,7 @@ public static class LineContact
     /// <code>p_H = √( w·E_r / (π·ρ_red) )</code>
     /// Symbols, source, validity: as <see cref="HalfWidth"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Pressure(double lineLoad, double reducedCurvature, double reducedModulus) =>
         Guard.Finite(
             Math.Sqrt(

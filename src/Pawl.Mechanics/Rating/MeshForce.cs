@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Forces in a mesh and how often a flank feels them. All are magnitudes.</summary>
@@ -13,6 +11,7 @@ public static class MeshForce
     /// Source: ISO 6336-1, nominal tangential load.<br/>
     /// Valid for: equal shares; what is unequal belongs into the mesh load factor K_γ.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Tangential(double torque, double referenceDiameter, int meshes)
     {
         if (meshes < 1)
@@ -33,6 +32,7 @@ public static class MeshForce
     /// Source: statics; d/d_w = cos α_wt/cos α_t (ISO 21771).<br/>
     /// Valid for: no friction.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Radial(double tangential, double transversePressureAngle, double workingPressureAngle) =>
         Guard.Finite(
             tangential * Math.Sin(Guard.Acute(workingPressureAngle, "the working pressure angle"))
@@ -46,6 +46,7 @@ public static class MeshForce
     /// Source: statics.<br/>
     /// Valid for: no friction.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Axial(double tangential, double helixAngle) =>
         Guard.Finite(tangential * Math.Tan(Math.Abs(Guard.Helix(helixAngle))), "the axial force");
 
@@ -57,6 +58,7 @@ public static class MeshForce
     /// Source: definition.<br/>
     /// Valid for: one direction of torque.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FlankCycles(int contactsPerRevolution, double relativeSpeed, double life)
     {
         if (contactsPerRevolution < 1 || !(life >= 0))

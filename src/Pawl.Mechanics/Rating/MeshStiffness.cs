@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Stiffness of teeth in contact for a unit of face width, N/mm² (14 000 N/mm² = 14 N/(mm·µm)).</summary>
@@ -17,6 +15,7 @@ public static class MeshStiffness
     /// Source: ISO 6336-1, tooth stiffness, method C; the fourth root from memory, less sure.<br/>
     /// Valid for: steel on steel, discs or heavy rims, helix angles up to 45°.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePair(double lineLoad) =>
         OfSteel * Math.Pow(Math.Min(Guard.Positive(lineLoad, "the line load") / FullLineLoad, 1), 0.25);
 
@@ -27,6 +26,7 @@ public static class MeshStiffness
     /// Source: ISO 6336-1, mesh stiffness.<br/>
     /// Valid for: ε_α ≥ 1; good to about a tenth for ε_α ≥ 1.2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Transverse(double singlePair, double transverseContactRatio) =>
         Guard.Positive(singlePair, "the tooth stiffness") * (0.75 * Overlap.Transverse(transverseContactRatio) + 0.25);
 
@@ -37,5 +37,6 @@ public static class MeshStiffness
     /// Source: ISO 6336-1, mesh stiffness.<br/>
     /// Valid for: as c_γα.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double AlongFace(double transverse) => 0.85 * Guard.Positive(transverse, "the mesh stiffness");
 }

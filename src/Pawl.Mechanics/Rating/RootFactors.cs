@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Editions of ISO 6336-3 whose factors differ.</summary>
@@ -23,12 +21,18 @@ public static class RootFactors
     /// apart.<br/>
     /// Valid for: as the section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Form(RootSection section, double normalModule, double normalPressureAngle) =>
         Guard.Finite(
-            6 * section.LeverArm * Guard.Positive(normalModule, "the normal module") * Math.Cos(section.LoadAngle)
-                / (section.Chord * section.Chord
+            6 * Guard.Positive(section.LeverArm, "the lever arm h_Fe", "mm") * Guard.Positive(normalModule, "the normal module") * Math.Cos(Angle(section.LoadAngle))
+                / (Guard.Positive(section.Chord, "the root chord s_Fn", "mm") * section.Chord
                     * Math.Cos(Guard.AcuteAboveZero(normalPressureAngle, "the normal pressure angle"))),
             "the form factor");
+
+    private static double Angle(double load) =>
+        Math.Abs(load) < Math.PI / 2
+            ? load
+            : throw Guard.Because($"the load angle α_Fen must lie between −90° and 90°; it is {load * 180 / Math.PI:0.######}°");
 
     /// <summary>Stress correction factor Y_S.</summary>
     /// <remarks>
@@ -57,6 +61,7 @@ public static class RootFactors
     /// Source: ISO 6336-3:2019, factor f_ε (from memory). The edition of 2006 has none: there it is 1.<br/>
     /// Valid for: ε_αn ≥ 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LoadDistribution(double overlapRatio, double virtualContactRatio)
     {
         var overlap = Overlap.UpToOne(overlapRatio);
@@ -85,6 +90,7 @@ public static class RootFactors
     /// Source: ISO 6336-3, helix angle factor, of the edition named (that of 2019 from memory, less sure).<br/>
     /// Valid for: |β| &lt; 90°.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HelixAngle(double overlapRatio, double helixAngle, RootEdition edition)
     {
         var helix = Math.Abs(Guard.Helix(helixAngle));
@@ -99,6 +105,7 @@ public static class RootFactors
     /// Source: ISO 6336-3, rim thickness factor.<br/>
     /// Valid for: s_R/h_t above 0.5.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RimOfExternal(double rimThickness, double toothDepth)
     {
         var ratio = Guard.Positive(rimThickness, "the rim thickness") / Guard.Positive(toothDepth, "the tooth depth");
@@ -118,6 +125,7 @@ public static class RootFactors
     /// Source: ISO 6336-3, rim thickness factor.<br/>
     /// Valid for: s_R/m_n above 1.75.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RimOfInternal(double rimThickness, double normalModule)
     {
         var ratio = Guard.Positive(rimThickness, "the rim thickness")
@@ -139,6 +147,7 @@ public static class RootFactors
     /// Valid for: the reduction only where the flanks are of accuracy grade 4 or finer and shaped for the deflection
     /// (<paramref name="precise"/>); 1 is on the safe side.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double DeepTooth(double virtualContactRatio, bool precise) =>
         (precise, Guard.Positive(virtualContactRatio, "the contact ratio")) switch
         {

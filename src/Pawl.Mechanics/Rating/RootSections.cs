@@ -31,6 +31,7 @@ public static class RootSections
     /// textbooks, 14 teeth in place of 17.1 at 20° and x = 0 (from memory), carried over to other racks as a part of the depth of
     /// the tool's straight flank.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio)
     {
         if (Guard.Teeth(tooth.Teeth) < 0)
@@ -89,6 +90,7 @@ public static class RootSections
     /// Valid for: spur gears; an involute cutter with a circular tip rounding that touches flank and tip circle; a tangent point
     /// on the fillet; 1 ≤ q_s &lt; 8.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static RootSection ByPinionCutter(RatedTooth tooth, PinionCutter cutter, double transverseContactRatio)
     {
         var shaping = new RootShaping(tooth, cutter);
@@ -112,6 +114,7 @@ public static class RootSections
     /// point moves outward.<br/>
     /// Valid for: ε_α ≥ 1. At 1 the force stands at the tip.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OuterSingleContactDiameter(
         double tipDiameter, double baseDiameter, double contactRatio, double basePitch)
     {

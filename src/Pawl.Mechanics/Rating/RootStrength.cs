@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Tables;
 
@@ -19,6 +18,7 @@ public static class RootStrength
     /// Valid for: the rows of the table; between them ln ρ' straight over the yield, beyond them the nearest row (no source for
     /// either).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SlipLayer(MaterialClass material, double? yield)
     {
         slipLayers ??= ReadSlipLayers();
@@ -61,6 +61,7 @@ public static class RootStrength
     /// Source: ISO 6336-3, relative notch sensitivity factor, method B, endurance.<br/>
     /// Valid for: q_s ≥ 1. Not homogeneous: the root is taken of a pure number by the fixed unit of χ.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NotchSensitivity(double notchParameter, double slipLayer) =>
         (1 + Math.Sqrt(Guard.Positive(slipLayer, "the slip-layer thickness") * (1 + 2 * Notch(notchParameter)) / 5))
         / (1 + Math.Sqrt(slipLayer * 1.2));
@@ -71,6 +72,7 @@ public static class RootStrength
     /// Source: ISO 6336-3, relative notch sensitivity factor, method C.<br/>
     /// Valid for: endurance.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NotchSensitivitySimplified(double notchParameter) => Notch(notchParameter) >= 1.5 ? 1 : 0.95;
 
     /// <summary>Relative notch sensitivity factor Y_δrelT for static strength.</summary>
@@ -85,6 +87,7 @@ public static class RootStrength
     /// test gear.<br/>
     /// Valid for: Y_S ≥ 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NotchSensitivityStatic(MaterialClass material, double stressCorrection, double? yield)
     {
         var correction = stressCorrection >= 1 && double.IsFinite(stressCorrection)
@@ -117,6 +120,7 @@ public static class RootStrength
     /// Source: ISO 6336-3, relative surface factor, method B.<br/>
     /// Valid for: Rz ≤ 40 µm, no scratches deeper than 2·Rz.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Surface(MaterialClass material, double roughnessMicrometres)
     {
         if (!(roughnessMicrometres is > 0 and <= 40))
@@ -142,6 +146,7 @@ public static class RootStrength
     /// Source: ISO 6336-3, size factor.<br/>
     /// Valid for: steels of ISO 6336-5.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Size(MaterialClass material, double normalModule) =>
         (material, Guard.Positive(normalModule, "the normal module")) switch
         {
@@ -157,6 +162,7 @@ public static class RootStrength
     /// Source: ISO 6336-3, annex on mean stress: the root in compression sees a fifth more than its tension.<br/>
     /// Valid for: a quotient from 0 (one side never loaded) to 1 (planet or idler).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StressRatio(double weakerOverStronger) =>
         weakerOverStronger is >= 0 and <= 1
             ? -1.2 * weakerOverStronger
@@ -177,8 +183,12 @@ public static class RootStrength
     /// Source: ISO 6336-3, annex on mean stress (from memory).<br/>
     /// Valid for: Y_S from 1 to 5; shot peening controlled and recorded, case-hardened steel only: others do not change by it.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanStressRatio(
-        MaterialClass material, double stressCorrection, bool shotPeened, bool staticStrength) => material switch
+        MaterialClass material, double stressCorrection, bool shotPeened, bool staticStrength)
+    {
+        Guard.Positive(stressCorrection, "the stress correction factor Y_S");
+        return material switch
         {
             MaterialClass.CaseHardened when shotPeened => staticStrength ? 0.6 : 0.4,
             MaterialClass.CaseHardened when staticStrength => 0.7,
@@ -190,6 +200,7 @@ public static class RootStrength
                 or MaterialClass.Nitrocarburised => 0.3,
             _ => staticStrength ? 0.5 : 0.3,
         };
+    }
 
     /// <summary>Mean stress factor Y_M of a root that is bent both ways.</summary>
     /// <remarks>
@@ -198,6 +209,7 @@ public static class RootStrength
     /// Source: ISO 6336-3, annex on mean stress. With pulsating load, R = 0, it is 1. The rough value for idlers is 0.7.<br/>
     /// Valid for: −1.2 ≤ R ≤ 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanStress(double stressRatio, double meanStressRatio) =>
         stressRatio is >= -1.2 and <= 0 && meanStressRatio is >= 0 and <= 1
             ? 1 / (1 - stressRatio * (1 - meanStressRatio) / (1 + meanStressRatio))

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Materials;
 
 namespace Pawl.Mechanics.Rating;
@@ -19,9 +18,10 @@ public static class RunningIn
     /// Source: ISO 6336-1, face load factors, running-in allowance.<br/>
     /// Valid for: y_β ≤ F_βx; below σ_Hlim = 320 MPa all of it.
     /// </remarks>
-    public static double AlongFace(MaterialClass material, double contactLimit, double pitchLineSpeed, double misalignment) =>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double AlongFace(MaterialClass material, double contactLimit, double pitchLineSpeedInMillimetresPerSecond, double misalignment) =>
         Soft(material)
-            ? Worn(320, 12.8, contactLimit, pitchLineSpeed, misalignment)
+            ? Worn(320, 12.8, contactLimit, pitchLineSpeedInMillimetresPerSecond, misalignment)
             : Math.Min(0.15 * NotNegative(misalignment), 0.006);
 
     /// <summary>Running-in allowance y_α on a base pitch deviation, one gear.</summary>
@@ -33,9 +33,10 @@ public static class RunningIn
     /// Source: ISO 6336-1, transverse load factors, running-in allowance.<br/>
     /// Valid for: y_α ≤ f_pb.
     /// </remarks>
-    public static double AlongProfile(MaterialClass material, double contactLimit, double pitchLineSpeed, double deviation) =>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double AlongProfile(MaterialClass material, double contactLimit, double pitchLineSpeedInMillimetresPerSecond, double deviation) =>
         Soft(material)
-            ? Worn(160, 6.4, contactLimit, pitchLineSpeed, deviation)
+            ? Worn(160, 6.4, contactLimit, pitchLineSpeedInMillimetresPerSecond, deviation)
             : Math.Min(0.075 * NotNegative(deviation), 0.003);
 
     /// <summary>Allowance of a pair of unlike gears.</summary>
@@ -43,6 +44,7 @@ public static class RunningIn
     /// <code>y = (y₁ + y₂) / 2</code>
     /// Source: ISO 6336-1, running-in allowances of different materials.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfPair(double first, double second) => (NotNegative(first) + NotNegative(second)) / 2;
 
     private static bool Soft(MaterialClass material) => material switch

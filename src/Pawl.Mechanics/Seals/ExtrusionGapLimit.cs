@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Seals;
@@ -26,6 +25,7 @@ public static class ExtrusionGapLimit
     /// </remarks>
     /// <param name="pressure">Pressure over the ring, MPa.</param>
     /// <param name="hardness">Hardness, Shore A.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Clearance(double pressure, double hardness)
     {
         if (hardness is not (>= 70 and <= 90))

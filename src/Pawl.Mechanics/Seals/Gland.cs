@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Seals;
 
 /// <summary>How an O-ring sits in its gland, at one set of dimensions. All lengths in mm, all diameters as measured.</summary>
@@ -15,6 +13,7 @@ public static class Gland
     /// Symbols: G diameter that the ring is pulled over (groove root, rod), d₁ inside diameter of the free ring, mm.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Stretch(double insideDiameter, double over) =>
         (Guard.Positive(over, "the diameter under the ring") - Guard.Positive(insideDiameter, "the inside diameter"))
         / insideDiameter;
@@ -25,6 +24,7 @@ public static class Gland
     /// Symbols: d₁ inside diameter, d₂ cord of the free ring, G diameter of the outer wall, mm.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Compression(double insideDiameter, double cord, double wall)
     {
         var outside = Guard.Positive(insideDiameter, "the inside diameter") + 2 * Guard.Positive(cord, "the cord");
@@ -39,6 +39,7 @@ public static class Gland
     /// Valid for: a cord that stays round. Measured cords thin somewhat more at a stretch of 1 % to 3 % (common practice, no
     /// source).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StretchedCord(double insideDiameter, double cord, double over) =>
         Stretch(insideDiameter, over) > 0
             ? cord * Math.Sqrt((insideDiameter + Guard.Positive(cord, "the cord")) / (over + cord))
@@ -51,6 +52,7 @@ public static class Gland
     /// Source: the volume of rubber stays; its centre line runs from d₁ + d₂ to G − d₂.<br/>
     /// Valid for: a ring that stays round and does not buckle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CompressedCord(double insideDiameter, double cord, double wall)
     {
         if (Compression(insideDiameter, cord, wall) <= 0)
@@ -67,6 +69,7 @@ public static class Gland
     /// Source: as <see cref="StretchedCord"/> and <see cref="CompressedCord"/>.<br/>
     /// Valid for: as there. For the least squeeze take <see cref="StretchedCord"/>, which gives no credit for the thickening.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CordOnRod(double insideDiameter, double cord, double rod, double groove) =>
         Stretch(insideDiameter, rod) > 0
             ? StretchedCord(insideDiameter, cord, rod)
@@ -83,6 +86,7 @@ public static class Gland
     /// <param name="plug">Plug or rod P.</param>
     /// <param name="guided">What another guide allows, as a radius; none when absent.</param>
     /// <param name="runOut">Run-out t of the groove.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Eccentricity(double bore, double plug, double? guided = null, double runOut = 0)
     {
         var touching = Math.Max(0, (Guard.Positive(bore, "the bore") - Guard.Positive(plug, "the plug")) / 2);
@@ -96,9 +100,11 @@ public static class Gland
     /// positive where the gland opens, negative where it closes.<br/>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Height(double outer, double inner, double eccentricity = 0)
     {
-        var height = (outer - inner) / 2 + eccentricity;
+        var height = (Guard.Positive(outer, "the outer diameter of the gland", "mm") - Guard.Positive(inner, "the inner diameter of the gland", "mm")) / 2
+            + Guard.Number(eccentricity, "the eccentricity", "mm");
         return height > 0 && double.IsFinite(height)
             ? height
             : throw Guard.Because($"no gland: between {outer:0.###} mm and {inner:0.###} mm, {eccentricity:0.###} mm off centre, no room is left");
@@ -110,6 +116,7 @@ public static class Gland
     /// Symbols: d₂' cord as it lies in the gland, L height of the gland, mm.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SqueezeLength(double cord, double height) =>
         Guard.Positive(cord, "the cord") - Guard.Positive(height, "the height of the gland");
 
@@ -119,6 +126,7 @@ public static class Gland
     /// Symbols: as <see cref="SqueezeLength"/>.<br/>
     /// Source: definition. The cord as it lies in the gland, not the free one.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Squeeze(double cord, double height) => SqueezeLength(cord, height) / cord;
 
     /// <summary>How much of the gland the rubber fills, 1.</summary>
@@ -129,10 +137,11 @@ public static class Gland
     /// Source: areas of the cross-sections; the growth of the metal is left out, which is on the safe side in the heat.<br/>
     /// Valid for: a groove with straight walls.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Fill(
         double cord, double height, double width, double expansion = 0, double rise = 0, double swell = 0)
     {
-        var growth = (1 + 3 * expansion * rise) * (1 + swell);
+        var growth = (1 + 3 * Guard.NotNegative(expansion, "the expansion of the rubber", "1/K") * rise) * (1 + Guard.Number(swell, "the swell"));
         return Math.PI / 4 * Guard.Positive(cord, "the cord") * cord * Guard.Positive(growth, "the growth of the rubber")
             / (Guard.Positive(height, "the height of the gland") * Guard.Positive(width, "the width of the groove"));
     }
@@ -144,6 +153,7 @@ public static class Gland
     /// is the whole diametral clearance.<br/>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ExtrusionGap(double bore, double plug, double? guided = null) =>
         Math.Max(0, (bore - plug) / 2) + Eccentricity(bore, plug, guided);
 
@@ -154,6 +164,7 @@ public static class Gland
     /// end of the chamfer (bore or rod), mm; θ angle of the chamfer to the axis, rad.<br/>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LeadIn(double ring, double end, double angle) =>
         Math.Abs(Guard.Positive(ring, "the diameter of the ring") - Guard.Positive(end, "the diameter past the chamfer"))
         / (2 * Math.Tan(Guard.AcuteAboveZero(angle, "the angle of the chamfer")));

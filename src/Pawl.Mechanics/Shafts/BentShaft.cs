@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -14,7 +13,7 @@ public readonly record struct ShaftLineLoad(double From, double To, double X, do
 public readonly record struct ShaftVector(double X, double Y)
 {
     /// <summary>Amount, whatever the direction.</summary>
-    public double Magnitude => double.Hypot(X, Y);
+    public double Magnitude => Guard.Finite(double.Hypot(X, Y), "the amount");
 }
 
 /// <summary>A stepped shaft on two bearings, bent by its loads; the loads may lie between the bearings or overhang.</summary>
@@ -42,6 +41,7 @@ public sealed class BentShaft
     /// <param name="loads">Forces and couples.</param>
     /// <param name="lineLoads">Forces spread over a length.</param>
     /// <inheritdoc cref="BentShaft" path="/remarks"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static BentShaft Of(
         double start, IReadOnlyList<ShaftSegment> segments, double modulus,
         IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftLoad> loads, IReadOnlyList<ShaftLineLoad>? lineLoads = null)
@@ -107,6 +107,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Deflection at a place, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector DeflectionAt(double place)
     {
         var piece = At(place);
@@ -114,6 +115,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Slope at a place, rad.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector SlopeAt(double place)
     {
         var piece = At(place);
@@ -121,6 +123,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Bending moment E·I·u'' at a place, N·mm; just to the right of a couple.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector MomentAt(double place)
     {
         var piece = At(place);
@@ -130,6 +133,7 @@ public sealed class BentShaft
 
     /// <summary>Greatest bending moment, N·mm, and where it is, mm.</summary>
     /// <remarks>Between loads the moment is a straight line, so its amount is greatest at an end; under line loads places are tried.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public (double Moment, double Place) GreatestMoment()
     {
         var greatest = (Moment: 0.0, Place: _pieces[0].From);

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -26,6 +25,7 @@ public static class CriticalSpeed
     /// Source: Rayleigh; textbooks of machine design.<br/>
     /// Valid for: an upper bound. Overhung weights must be taken upward, against those between the bearings.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rayleigh(IReadOnlyList<double> weights, IReadOnlyList<double> sags)
     {
         if (weights.Count != sags.Count || weights.Count == 0)
@@ -34,6 +34,7 @@ public static class CriticalSpeed
         double once = 0, twice = 0;
         for (var index = 0; index < weights.Count; index++)
         {
+            _ = (Guard.Positive(weights[index], "the weight", "N"), Guard.Number(sags[index], "the sag", "mm"));
             once += weights[index] * sags[index];
             twice += weights[index] * sags[index] * sags[index];
         }
@@ -48,6 +49,7 @@ public static class CriticalSpeed
     /// Source: Dunkerley; textbooks of machine design.<br/>
     /// Valid for: a lower bound.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Dunkerley(IReadOnlyList<double> alone)
     {
         var sum = 0.0;
@@ -62,6 +64,7 @@ public static class CriticalSpeed
     /// Symbols: δ deflection at the mass under 1 N there, mm/N; m mass, t.<br/>
     /// Source: oscillator of one mass.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Alone(double influence, double mass) =>
         1 / Math.Sqrt(Guard.Positive(influence, "the influence of the mass") * Guard.Positive(mass, "the mass"));
 
@@ -71,6 +74,7 @@ public static class CriticalSpeed
     /// <param name="modulus">Modulus of elasticity E, MPa.</param>
     /// <param name="supports">Its two bearings.</param>
     /// <param name="masses">The masses.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double[][] Influences(
         double start, IReadOnlyList<ShaftSegment> segments, double modulus,
         IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftMass> masses) =>
@@ -90,6 +94,7 @@ public static class CriticalSpeed
     /// Source: Stodola's iteration; exact for masses at points.<br/>
     /// Valid for: any place of the masses, overhung ones as well; lumps of the shaft's own mass are masses.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Lowest(IReadOnlyList<double[]> influences, IReadOnlyList<double> masses)
     {
         var count = masses.Count;
@@ -131,11 +136,12 @@ public static class CriticalSpeed
     /// <code>m = ρ·A·l/n in the middle of each of n slices</code>
     /// Source: lumped masses.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<ShaftMass> OwnMass(double start, IReadOnlyList<ShaftSegment> segments, double density, double slice)
     {
         Guard.Positive(slice, "the length of a slice");
         var masses = ImmutableArray.CreateBuilder<ShaftMass>();
-        var from = start;
+        var from = Guard.Number(start, "the start of the shaft", "mm");
         foreach (var (length, section) in segments)
         {
             var count = (int)Math.Min(1000, Math.Ceiling(Guard.Positive(length, "the length of a segment") / slice));

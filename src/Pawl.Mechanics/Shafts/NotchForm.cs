@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Shafts;
 
 /// <summary>Form factors: greatest stress in a notch by the nominal stress of its smaller section, elastic.</summary>
@@ -20,6 +18,7 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
     /// Source: DIN 743-2:2012, from memory; compared with Peterson's curves.<br/>
     /// Valid for: r/t ≥ 0.03, d/D ≤ 0.98, α ≤ 6.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static NotchForm Shoulder(double large, double small, double radius) => Checked(new(
         Factor(large, small, radius, 0.62, 3.5, 0, 0),
         Factor(large, small, radius, 0.62, 5.8, 0.2, 3),
@@ -34,6 +33,7 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
     /// Source: DIN 743-2:2012, from memory; compared with Peterson's curves.<br/>
     /// Valid for: as <see cref="Shoulder"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static NotchForm RoundGroove(double large, double small, double radius) => Checked(new(
         Factor(large, small, radius, 0.22, 1.37, 0, 0),
         Factor(large, small, radius, 0.2, 2.75, 0, 0),

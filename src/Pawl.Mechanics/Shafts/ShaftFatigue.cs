@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Shafts;
 
 /// <summary>How the stresses of a shaft grow when it is overloaded.</summary>
@@ -30,6 +28,7 @@ public static class ShaftFatigue
     /// Source: DIN 743-2:2012, from memory; values stated for 16 mm.<br/>
     /// Valid for: up to 300 mm (tempered), 150 mm (case hardened).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Technological(ShaftSteel steel, double diameter)
     {
         Guard.Positive(diameter, "the diameter at the heat treatment");
@@ -44,6 +43,7 @@ public static class ShaftFatigue
     /// <code>1 − 0.2·lg(d/7.5)/lg 20 from 7.5 mm to 150 mm;  0.8 above</code>
     /// Source: DIN 743-2:2012, from memory. Axial stress has none.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Size(double diameter) => 1 - 0.2 * Share(diameter);
 
     /// <summary>Size factor K_3 of a measured notch factor.</summary>
@@ -51,10 +51,12 @@ public static class ShaftFatigue
     /// <code>1 − 0.2·lg β·lg(d/7.5)/lg 20 from 7.5 mm to 150 mm</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
-    public static double NotchSize(double factor, double diameter) => 1 - 0.2 * Math.Log10(factor) * Share(diameter);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double NotchSize(double factor, double diameter) =>
+        1 - 0.2 * Math.Log10(Guard.AtLeast(factor, 1, "the notch factor")) * Share(diameter);
 
     /// <summary>Roughness factor K_F of normal stress; <see cref="TorsionRoughness"/> has that of torsion.</summary>
-    /// <param name="roughness">Height of roughness Rz, µm.</param>
+    /// <param name="roughnessInMicrometres">Height of roughness Rz, µm.</param>
     /// <param name="tensile">Tensile strength σ_B, MPa.</param>
     /// <remarks>
     /// <code>1 − 0.22·lg Rz·(lg(σ_B/20) − 1);  1 for Rz up to 1 µm</code>
@@ -62,12 +64,13 @@ public static class ShaftFatigue
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: σ_B up to 2000 MPa.
     /// </remarks>
-    public static double Roughness(double roughness, double tensile)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Roughness(double roughnessInMicrometres, double tensile)
     {
         if (!(tensile > 0 && tensile <= 2000))
             throw Guard.Because($"the source covers tensile strengths up to 2000 MPa; this is {tensile:0.#} MPa");
 
-        return 1 - 0.22 * Math.Log10(Math.Max(1, Guard.Positive(roughness, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
+        return 1 - 0.22 * Math.Log10(Math.Max(1, Guard.Positive(roughnessInMicrometres, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
     }
 
     /// <summary>Roughness factor of torsion.</summary>
@@ -75,13 +78,14 @@ public static class ShaftFatigue
     /// <code>0.575·K_F + 0.425</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
-    public static double TorsionRoughness(double ofNormalStress) => 0.575 * ofNormalStress + 0.425;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double TorsionRoughness(double ofNormalStress) => 0.575 * Guard.Share(ofNormalStress, "the roughness factor") + 0.425;
 
     /// <summary>Strengths against swinging stress of the notched part, MPa.</summary>
     /// <param name="strength">The steel at this size.</param>
     /// <param name="notch">The notch.</param>
     /// <param name="diameter">Diameter d of the section, mm.</param>
-    /// <param name="roughness">Height of roughness Rz, µm.</param>
+    /// <param name="roughnessInMicrometres">Height of roughness Rz, µm.</param>
     /// <param name="hardening">Factor K_V of rolling, peening, hardening; 1 where none is proven.</param>
     /// <remarks>
     /// <code>
@@ -91,11 +95,12 @@ public static class ShaftFatigue
     /// Source: DIN 743-1, -3:2012, from memory.<br/>
     /// Valid for: steel, 10⁷ swings and more, −40 °C to 150 °C, no corrosion.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftStresses NotchedStrength(
-        ShaftStrength strength, ShaftNotch notch, double diameter, double roughness, double hardening = 1)
+        ShaftStrength strength, ShaftNotch notch, double diameter, double roughnessInMicrometres, double hardening = 1)
     {
         var tensile = Guard.Positive(strength.Tensile, "the tensile strength");
-        var normal = notch.CoversRoughness ? 1 : Roughness(roughness, tensile);
+        var normal = notch.CoversRoughness ? 1 : Roughness(roughnessInMicrometres, tensile);
         var (size, boost) = (Size(diameter), Guard.Positive(hardening, "the factor of hardening"));
         return new(
             0.4 * tensile * boost / (notch.Axial + 1 / normal - 1),

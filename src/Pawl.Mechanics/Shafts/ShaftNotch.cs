@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -48,6 +47,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory; the form factors agree with Peterson's within a tenth.<br/>
     /// Valid for: r/t ≥ 0.03, d/D ≤ 0.98, α ≤ 6; hollow shafts by the nominal stress of the hollow section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch Shoulder(double large, double small, double radius, ShaftStrength strength)
     {
         var form = NotchForm.Shoulder(large, small, radius);
@@ -66,6 +66,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: as <see cref="Shoulder"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch RoundGroove(double large, double small, double radius, ShaftStrength strength)
     {
         var form = NotchForm.RoundGroove(large, small, radius);
@@ -90,6 +91,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: grooves at least as wide as 0.2 of their depth; steels not case hardened.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch SquareGroove(double large, double small, double width, double radius, ShaftStrength strength)
     {
         Sizes(large, small);
@@ -118,6 +120,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory. Axial as bending.<br/>
     /// Valid for: σ_B from 400 MPa to 1200 MPa; measured with their roughness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch Keyway(double diameter, ShaftStrength strength, int keys = 1)
     {
         if (keys is not (1 or 2))
@@ -135,6 +138,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory. Axial as bending.<br/>
     /// Valid for: σ_B from 400 MPa to 1200 MPa, no relief at the end of the hub; measured with their roughness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch PressedHub(double diameter, ShaftStrength strength)
     {
         var bending = 2.7 * Math.Pow(Measured(strength) / 1000, 0.43);
@@ -149,6 +153,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory. Axial as bending.<br/>
     /// Valid for: σ_B from 400 MPa to 1200 MPa; measured with their roughness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch InvoluteSpline(double root, ShaftStrength strength)
     {
         var tensile = Measured(strength);

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -8,6 +7,7 @@ public sealed record ShaftSection
 {
     /// <param name="outside">Outside diameter d, mm.</param>
     /// <param name="bore">Diameter d_i of the bore, mm; zero for a solid shaft.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftSection(double outside, double bore = 0)
     {
         Outside = Guard.Positive(outside, "the diameter of the shaft");
@@ -46,6 +46,7 @@ public sealed record ShaftSection
     /// Source: strength of materials.<br/>
     /// Valid for: slender shafts; shear of the cross force is left out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftStresses Stresses(double axial, double moment, double torque) => new(
         Guard.Finite(axial, "the axial force") / Area,
         Guard.Finite(moment, "the bending moment") / BendingModulus,
@@ -68,7 +69,7 @@ public readonly record struct ShaftStresses(double Axial, double Bending, double
         get
         {
             var normal = Math.Abs(Axial) + Math.Abs(Bending);
-            return Math.Sqrt(normal * normal + 3 * Torsion * Torsion);
+            return Guard.Finite(Math.Sqrt(normal * normal + 3 * Torsion * Torsion), "the equivalent stress");
         }
     }
 }

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -16,8 +15,15 @@ public static class ShaftTwist
     /// <code>G = E/(2·(1 + ν))</code>
     /// Source: elasticity.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rigidity(double modulus, double poisson) =>
-        Guard.Positive(modulus, "the modulus of elasticity") / (2 * (1 + poisson));
+        Guard.Positive(modulus, "the modulus of elasticity") 
+        / (2 * (1 + Poisson(poisson)));
+
+    private static double Poisson(double ratio) =>
+        ratio > -1 && ratio <= 0.5
+            ? ratio
+            : throw Guard.Because($"Poisson's ratio must lie above −1 and up to 0.5; it is {ratio:0.###}");
 
     /// <summary>Wind-up of segments in a row, rad per N·mm.</summary>
     /// <remarks>
@@ -26,6 +32,7 @@ public static class ShaftTwist
     /// Source: torsion of round bars, segments in series.<br/>
     /// Valid for: shoulders as ideal steps, which makes the shaft a little too stiff.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Compliance(IReadOnlyList<ShaftSegment> segments, double rigidity)
     {
         Guard.Positive(rigidity, "the modulus of rigidity");
@@ -41,6 +48,7 @@ public static class ShaftTwist
     /// Symbols: T torque, N·mm.<br/>
     /// Source: as <see cref="Compliance"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Angle(IReadOnlyList<ShaftSegment> segments, double rigidity, double torque) =>
         Guard.Finite(torque, "the torque") * Compliance(segments, rigidity);
 }

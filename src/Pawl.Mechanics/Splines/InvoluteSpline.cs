@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Splines;
 
 /// <summary>Standard of a spline.</summary>
@@ -32,6 +30,7 @@ public sealed record InvoluteSpline
     /// <param name="module">Module m, mm.</param>
     /// <param name="pressureAngle">Pressure angle α, rad: 30°, 37.5° or 45°.</param>
     /// <param name="root">Form of the root; flat roots are of 30° only.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public InvoluteSpline(SplineSystem system, int teeth, double module, double pressureAngle, SplineRoot root)
     {
         if (teeth < 6)
@@ -73,6 +72,7 @@ public sealed record InvoluteSpline
     /// <code>m = 25.4/P</code>
     /// Source: definition; 25.4 mm to the inch.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ModuleOf(double diametralPitch) => 25.4 / Guard.Positive(diametralPitch, "the diametral pitch");
 
     /// <summary>Pitch diameter D, mm.</summary>
@@ -161,12 +161,13 @@ public sealed record InvoluteSpline
     /// Symbols: h_s depth of the generating rack below the pitch line, mm.<br/>
     /// Source: as <see cref="ExternalMajor"/>; the first is the point that a rack of that depth cuts last.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ExternalForm(double allowance)
     {
-        if (System == SplineSystem.AnsiB921)
-            return Module * (Teeth - Of(1, 0, 0)) - 2 * FormClearance;
         if (!(allowance <= 0) || double.IsInfinity(allowance))
             throw Guard.Because($"the thickness deviation of a spline's form diameter is zero or below; it is {allowance:0.####} mm");
+        if (System == SplineSystem.AnsiB921)
+            return Module * (Teeth - Of(1, 0, 0)) - 2 * FormClearance;
 
         var (sine, depth) = (Math.Sin(PressureAngle), Of(0.6, 0.55, 0.5) * Module - allowance / (2 * Math.Tan(PressureAngle)));
         var along = PitchDiameter * sine / 2 - depth / sine;

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Splines;
@@ -69,6 +68,7 @@ public static class SplineFactors
     /// Source: as the class; table <c>spline-allowable-stresses</c>.<br/>
     /// Valid for: 160 HB to 351 HB; between two rows the softer counts.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineAllowables OfTempered(double brinell) => Find(false, brinell, "HB");
 
     /// <summary>Allowable stresses of a steel with hard flanks by their Rockwell hardness.</summary>
@@ -76,6 +76,7 @@ public static class SplineFactors
     /// Source: as the class; table <c>spline-allowable-stresses</c>.<br/>
     /// Valid for: 48 HRC to 63 HRC; between two rows the softer counts.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineAllowables OfHard(double rockwell) => Find(true, rockwell, "HRC");
 
     /// <summary>Application factor K_a.</summary>
@@ -95,12 +96,14 @@ public static class SplineFactors
     /// <param name="cycles">Starts and stops of the torque.</param>
     /// <param name="reversed">Whether the torque changes its sign.</param>
     /// <remarks>Source: as the class; table <c>spline-life</c>, straight in logarithms. Valid for: up to 10⁷.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Life(double cycles, bool reversed) => LogLog(
         s_life.IsDefault ? s_life = NumberTable.Read(LifeTableId, 3) : s_life, cycles, reversed ? 2 : 1, "starts and stops of the torque");
 
     /// <summary>Life factor of wear of flanks that rock.</summary>
     /// <param name="turns">Turns of the spline while it is out of line.</param>
     /// <remarks>Source: as the class; table <c>spline-wear</c>, straight in logarithms. Valid for: up to 10¹⁰.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Wear(double turns) =>
         LogLog(s_wear.IsDefault ? s_wear = NumberTable.Read(WearTableId, 2) : s_wear, turns, 1, "turns");
 
@@ -111,6 +114,7 @@ public static class SplineFactors
     /// Source: as the class; table <c>spline-misalignment</c>, straight both ways, at its edge what the edge has.<br/>
     /// Valid for: up to 0.008 and 101.6 mm (4 in).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Misalignment(double misalignment, double length)
     {
         var rows = s_misalignment.IsDefault ? s_misalignment = NumberTable.Read(MisalignmentTableId, 5) : s_misalignment;

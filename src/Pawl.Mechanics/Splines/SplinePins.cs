@@ -15,6 +15,7 @@ public static class SplinePins
     /// Source: ISO 4156-3, ANSI B92.1; geometry of the involute.<br/>
     /// Valid for: pins that touch both flanks.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Over(InvoluteSpline spline, double thickness, double pin) =>
         spline.BaseDiameter / Math.Cos(ExternalAngle(spline, thickness, pin)) * Across(spline.Teeth) + pin;
 
@@ -26,6 +27,7 @@ public static class SplinePins
     /// <code>inv α_i = E/D + inv α − D_RI/D_b;  M = D_b/cos α_i − D_RI, odd z: D_b·cos(90°/z)/cos α_i − D_RI</code>
     /// Source, valid for: as <see cref="Over"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Between(InvoluteSpline spline, double space, double pin) =>
         spline.BaseDiameter / Math.Cos(InternalAngle(spline, space, pin)) * Across(spline.Teeth) - pin;
 
@@ -34,6 +36,7 @@ public static class SplinePins
     /// <code>tan α_c = tan α_e − D_RE/D_b;  d_c = D_b/cos α_c</code>
     /// Source: centre and contact lie on one normal of the flank. Must lie between form and major diameter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactOver(InvoluteSpline spline, double thickness, double pin) =>
         Contact(spline, Math.Tan(ExternalAngle(spline, thickness, pin)) - pin / spline.BaseDiameter);
 
@@ -42,6 +45,7 @@ public static class SplinePins
     /// <code>tan α_c = tan α_i + D_RI/D_b;  d_c = D_b/cos α_c</code>
     /// Source: as <see cref="ContactOver"/>. Must lie between minor and form diameter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactBetween(InvoluteSpline spline, double space, double pin) =>
         Contact(spline, Math.Tan(InternalAngle(spline, space, pin)) + pin / spline.BaseDiameter);
 

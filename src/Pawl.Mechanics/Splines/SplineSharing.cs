@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Splines;
 
@@ -23,6 +22,7 @@ public sealed record SplineSharing(double InContact, double HeaviestOverMean, do
     /// Source: springs in parallel with gaps spread evenly from 0 to j, summed; z large.<br/>
     /// Valid for: elastic teeth, no misalignment, no wear; running in evens the gaps.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineSharing Of(double force, int teeth, double stiffness, double spread)
     {
         Guard.Positive(force, "the force on the spline");

@@ -1,6 +1,5 @@
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Fits;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Splines;
 
@@ -52,6 +51,7 @@ public static class SplineTolerance
     /// </code>
     /// Source: ISO 4156-1, from memory. Not homogeneous.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Effect(InvoluteSpline spline, int @class, double length)
     {
         var row = Row(spline, @class);
@@ -85,6 +85,7 @@ public static class SplineTolerance
     /// <code>E_v min = E;  E max = E + (T + λ);  E min = E + λ;  E_v max = E max − λ</code>
     /// Source: ISO 4156-1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineWidths Spaces(InvoluteSpline spline, int @class, double length)
     {
         var (total, effect) = Both(spline, @class, length);
@@ -97,6 +98,7 @@ public static class SplineTolerance
     /// <code>S_v max = S + es_v;  S min = S_v max − (T + λ);  S max = S_v max − λ;  S_v min = S min + λ</code>
     /// Source: ISO 4156-1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineWidths Teeth(InvoluteSpline spline, string letter, int @class, double length)
     {
         var (total, effect) = Both(spline, @class, length);

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Stacks;
@@ -132,6 +131,7 @@ public sealed class ShimChoice
     /// to the target, then the thickest shims.<br/>
     /// Source: enumeration; the order of preference is common practice, no source.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShimPack? Best(double gap, double target, Extent window, double uncertainty = 0)
     {
         var (measured, wanted, doubt) = (
@@ -167,7 +167,9 @@ public sealed class ShimChoice
     /// <code>fills: G − P;  lifts: G + P</code>
     /// Source: geometry.
     /// </remarks>
-    public static double EndPlay(double gap, double pack, ShimEffect effect) => effect == ShimEffect.Fills ? gap - pack : gap + pack;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double EndPlay(double gap, double pack, ShimEffect effect) =>
+        Guard.Number(gap, "the gap", "mm") + (effect == ShimEffect.Fills ? -1 : 1) * Guard.NotNegative(pack, "the thickness of the pack", "mm");
 
     private long Play(long gap, Pack pack) => _effect == ShimEffect.Fills ? gap - pack.Thickness : gap + pack.Thickness;
 

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Stacks;
 
@@ -9,6 +8,7 @@ public sealed record ShimStock
     /// <param name="thickness">Thickness, mm, nominal or measured.</param>
     /// <param name="tolerance">What it may differ from that, ± mm; zero for a measured one.</param>
     /// <param name="available">How many there are.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShimStock(double thickness, double tolerance = 0, int available = int.MaxValue)
     {
         Thickness = Guard.Positive(thickness, "the thickness of a shim");
