@@ -20,7 +20,7 @@ public enum SchemaPurpose
 
 /// <summary>Makes a JSON Schema from the C# types of a model, in the vocabulary of draft-07.</summary>
 /// <remarks>
-/// Walks public properties: <c>required</c>, <see cref="DisplayAttribute"/>, <see cref="RangeAttribute"/>, <see cref="LengthAttribute"/>,
+/// Walks public properties: <c>required</c>, <see cref="DisplayAttribute"/>, <see cref="RangeAttribute"/>, <see cref="CountAttribute"/>,
 /// <see cref="MeasuresAttribute"/>, <see cref="ExampleAttribute"/>, <see cref="OneOfAttribute"/>, <see cref="RefersAttribute"/>, <see cref="FractionAttribute"/>,
 /// <see cref="OneOrMoreAttribute"/>, <see cref="NotAKeyAttribute"/>. Types: <see cref="Stated{T}"/> and bare values,
 /// <see cref="ImmutableArray{T}"/>, <see cref="Named{T}"/>, and records of these.
@@ -74,10 +74,13 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             Shape(value, property.PropertyType, property);
             if (!_isWhole && !isVersion)
                 PermitNull(value);
-            if (property.GetCustomAttribute<RequiredMemberAttribute>() is not null && (_isWhole || isVersion))
+            if (IsRequired(property) && (_isWhole || isVersion))
                 schema.RequiredProperties.Add(key);
         }
     }
+
+    private static bool IsRequired(PropertyInfo property) =>
+        property.GetCustomAttribute<RequiredMemberAttribute>() is not null || property.GetCustomAttribute<RequiredAttribute>() is not null;
 
     private static void Describe(JsonSchema schema, PropertyInfo property)
     {
@@ -141,8 +144,8 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
         {
             target.Type = JsonObjectType.Array;
             target.Item = items;
-            if (property.GetCustomAttribute<LengthAttribute>() is { } length)
-                (target.MinItems, target.MaxItems) = (length.MinimumLength, length.MaximumLength);
+            if (property.GetCustomAttribute<CountAttribute>() is { } count)
+                (target.MinItems, target.MaxItems) = (count.Least, count.Most == int.MaxValue ? 0 : count.Most);
         }
     }
 
