@@ -35,7 +35,7 @@ public enum AmountRange
     NotPositive,
 }
 
-/// <summary>An example of a hardness that can be pasted.</summary>
+/// <summary>An example of a hardness or a text that can be pasted.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class ExampleAttribute(string text) : Attribute
 {

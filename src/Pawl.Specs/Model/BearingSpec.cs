@@ -104,6 +104,7 @@ public sealed record BearingTypeSpec
     public required Stated<string> Kind { get; init; }
 
     [Display(Name = "Designation", Description = "Dimension series and bore code after ISO 15, such as 6208; bore, outside and width must agree with it.")]
+    [Example("6208")]
     public Stated<string>? Designation { get; init; }
 
     [Display(Name = "Bore", Description = "d.")]

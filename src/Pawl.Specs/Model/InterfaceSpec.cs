@@ -122,6 +122,7 @@ public sealed record PilotSpec
 public sealed record BoltPatternSpec
 {
     [Display(Name = "Thread", Description = "Of the screws, such as M8 or 3/8-16 UNC.")]
+    [Example("M8")]
     public required Stated<string> Thread { get; init; }
 
     [Display(Name = "Holes", Description = "through or tapped.")]

@@ -15,9 +15,11 @@ public sealed record JointSpec
     public required Stated<string> Kind { get; init; }
 
     [Display(Name = "Thread", Description = "M8, M8x1 or 1/2-20 UNF; of a central nut the thread of the shaft.")]
+    [Example("M8")]
     public required Stated<string> Thread { get; init; }
 
     [Display(Name = "Strength", Description = "Property class of ISO 898-1 (8.8, 10.9, 12.9 and others) or grade of SAE J429 (grade 2, grade 5, grade 8); of a central nut that of the shaft.")]
+    [Example("10.9")]
     public Stated<string>? Strength { get; init; }
 
     [Display(Name = "Proof stress", Description = "S_p of bolt or shaft that is of no class.")]
@@ -215,6 +217,7 @@ public sealed record TappedHoleSpec
 public sealed record ThreadInsertSpec
 {
     [Display(Name = "Thread", Description = "Thread in the part that holds the insert.")]
+    [Example("M10")]
     public required Stated<string> Thread { get; init; }
 
     [Display(Name = "Length", Description = "Length of full outer thread.")]
@@ -226,6 +229,7 @@ public sealed record ThreadInsertSpec
 public sealed record NutSpec
 {
     [Display(Name = "Strength", Description = "Property class of ISO 898-2: 5, 6, 8, 10, 12, and of thin nuts 04, 05.")]
+    [Example("10")]
     public Stated<string>? Strength { get; init; }
 
     [Display(Name = "Style", Description = "How high it is; absent: regular.")]
