@@ -11,7 +11,10 @@ namespace Pawl.Specs.Schema;
 /// </remarks>
 internal static class QuantityPatterns
 {
-    public static readonly (string Name, string Pattern) Positive = ("positive", @"^\s*(?:ISO\s+VG|VG|\+?(?=[0-9.])(?=[0-9./ \u2044°º˚′'’-]*[1-9]))");
+    // A digit other than zero in the number, in its fraction, or in the minutes and seconds of an angle.
+    public static readonly (string Name, string Pattern) Positive =
+        ("positive", @"^\s*(?:ISO\s+VG|VG|\+?(?:[0-9.]*[1-9]|[0-9]+(?:-|\s+)[0-9]*[1-9][0-9]*[/\u2044][0-9]|[0-9.]+[°º˚′'’][0-9.°º˚′'’\s]*[1-9]))");
+
     public static readonly (string Name, string Pattern) NotNegative = ("not_negative", @"^(?!\s*[-\u2212][0-9.]*[1-9])");
     public static readonly (string Name, string Pattern) NotPositive = ("not_positive", @"^\s*(?:[-\u2212]|\+?[0.]+(?![0-9.]))");
 
