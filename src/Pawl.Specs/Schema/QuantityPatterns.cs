@@ -20,7 +20,8 @@ internal static class QuantityPatterns
 
     private const string Sign = @"[-+\u2212]?";
     private const string Fraction = @"(?:[0-9]+(?:-|\s+))?[0-9]+[/\u2044][0-9]+";
-    private const string Number = Sign + "(?:" + Fraction + @"|(?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)(?:[eE][-+]?[0-9]+)?)(?![0-9]|\.[0-9]|[eE][-+]?[0-9])";
+    private const string Decimal = @"(?:[0-9]+(?:\.[0-9]+)?|\.[0-9]+)(?:[eE][-+]?[0-9]+)?(?![0-9]|\.[0-9]|[eE][-+]?[0-9])";
+    private const string Number = Sign + Decimal;
     private const string Seconds = @"[0-9.]+[″""”]";
     private const string Minutes = @"[0-9.]+[′'’]";
     private const string Angle = Sign + @"(?:[0-9.]+[°º˚]\s*(?:" + Minutes + @"(?:\s*" + Seconds + ")?|" + Seconds + ")|" + Minutes + @"\s*" + Seconds + ")";
@@ -46,18 +47,29 @@ internal static class QuantityPatterns
     public static string Of(Dimension dimension, bool toleranced)
     {
         var unit = Unit(dimension);
+
+        // Only inches, feet and yards are parted into fractions.
+        var amount = dimension == Dimension.Ratio ? $@"{Number}\s*(?:{unit})?"
+            : dimension == Dimension.OfLength ? $@"{Sign}(?:{Decimal}\s*{unit}|{Fraction}\s*{InchUnit()})"
+            : $@"{Number}\s*{unit}";
         if (toleranced)
         {
             // The unit follows the number, or stands within the tolerance for both.
             const string Rest = @"(?:\s*$|\s*[±(+\u2212-]|\s+[0-9.]|\s+[A-Za-z]{1,2}[0-9])";
             const string Next = @"\s*(?:[/\u2044]\s*[-+\u2212]?[0-9.]|\)|\.\.|…|to\b|$)";
-            return $@"^\s*{Number}\s*(?:{unit}{Rest}|[±(+\u2212-][\s\S]*[0-9.]\s*{unit}{Next}|[0-9.]+\s*/\s*[-+\u2212][0-9.]+\s*{unit}\s*$)";
+            return $@"^\s*(?:{amount}{Rest}|{Sign}(?:{Decimal}|{Fraction})\s*(?:[±(+\u2212-][\s\S]*[0-9.]\s*{unit}{Next}|[0-9.]+\s*/\s*[-+\u2212][0-9.]+\s*{unit}\s*$))";
         }
 
-        var amount = dimension == Dimension.Ratio ? $@"{Number}\s*(?:{unit})?" : $@"{Number}\s*{unit}";
         return dimension == Dimension.OfAngle ? $@"^\s*(?:{amount}|{Angle})\s*$"
             : dimension == Dimension.OfKinematicViscosity ? $@"^\s*(?:{amount}|{Grade})\s*$"
             : $@"^\s*{amount}\s*$";
+    }
+
+    private static string InchUnit()
+    {
+        var spellings = Units.Spellings().Where(each => each.Dimension == Dimension.OfLength)
+            .Select(each => each.Spelling).Where(spelling => Units.TryParse(spelling, out var unit) && (unit.Symbol is "in" or "ft" or "yd"));
+        return $"(?:{string.Join('|', spellings.Select(Expression))})";
     }
 
     private static string Unit(Dimension dimension)

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using CsCheck;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using Pawl.Specs.Schema;
@@ -41,6 +42,10 @@ public sealed class QuantityPatternTests
     [InlineData("190N*m")]
     [InlineData("1 1/2 in")]
     [InlineData("1/2\"")]
+    [InlineData("-1/2 ft")]
+    [InlineData("1/2 mm")]
+    [InlineData("9/5")]
+    [InlineData("1/2 N·m")]
     [InlineData("20° 30′ 15″")]
     [InlineData("-20°30'")]
     [InlineData("30’ 10”")]
@@ -111,6 +116,8 @@ public sealed class QuantityPatternTests
     [InlineData("24 mm H7/g6")]
     [InlineData("1 1/2 in ±0.01")]
     [InlineData("1-1/2\" ±0.01")]
+    [InlineData("1/2 ±0.01 in")]
+    [InlineData("1/2 mm H7")]
     [InlineData("2.5 in +0.001/0")]
     [InlineData("24 apples")]
     [InlineData("24 apples H7")]
@@ -152,6 +159,37 @@ public sealed class QuantityPatternTests
         }
 
         static bool Matches((string Name, string Pattern) pattern, string text) => Regex.IsMatch(text, pattern.Pattern, RegexOptions.CultureInvariant);
+    }
+
+    // Nothing that a reader takes may be refused by a schema.
+    [Fact]
+    public void What_is_put_together_from_the_pieces_of_notation_matches_where_the_parser_takes_it()
+    {
+        string[] pieces =
+        [
+            "24", "0.5", "1/2", "1 1/2", "-", "+", "±", "/", "(23.9..24.1)", "(23 to 25 mm)", " ", "mm", "in", "\"", "µm", "ft", "H7", "js6", "H7/g6", "%", "°", "′", "″", "m²", "N", "kN", "·m", "1/min", "rpm", "0", "+0.1", "-0.2", "±0.05", "5 %", "°C",
+        ];
+        var patterns = Patterns().ToDictionary(each => each.Dimension, each => each.Pattern);
+        var toleranced = new Regex(QuantityPatterns.Of(Dimension.OfLength, toleranced: true), RegexOptions.CultureInvariant);
+        var taken = 0;
+        Gen.Int[0, pieces.Length - 1].Array[1, 7].Sample(
+            choices =>
+            {
+                var text = string.Concat(choices.Select(choice => pieces[choice]));
+                if (Amount.TryParse(text, out var amount, out _) && IsSensible(amount) && patterns.TryGetValue(amount.Dimension, out var pattern))
+                {
+                    Interlocked.Increment(ref taken);
+                    Assert.True(pattern.IsMatch(text), $"{amount.Dimension}: {text}");
+                }
+
+                if (Toleranced.TryParse(text, out var size, out _) && IsSensible(size.Nominal) && size.Nominal.Dimension == Dimension.OfLength)
+                    Assert.True(toleranced.IsMatch(text), text);
+            },
+            iter: 200_000);
+        Assert.True(taken > 1000, $"Only {taken} amounts among them.");
+
+        // A length in %·m is nothing that a schema must know.
+        static bool IsSensible(Amount amount) => amount.Unit.Symbol.Length == 0 || Units.All.Any(unit => unit.Symbol == amount.Unit.Symbol);
     }
 
     private static IEnumerable<(Dimension Dimension, Regex Pattern)> Patterns() =>
