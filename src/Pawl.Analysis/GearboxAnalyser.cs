@@ -3,7 +3,6 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
-using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
