@@ -1,5 +1,4 @@
 using Pawl.Analysis.Bearings;
-using Pawl.Analysis.Core;
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Shafts;
 
