@@ -30,7 +30,7 @@ internal static class Meanings
             "baseDiameter", "baseDiameter1", "baseDiameter2", "curvature1", "curvature2", "pinionReferenceDiameter",
             "planetPitchDiameterAtRing", "planetPitchDiameterAtSun", "ringPitchDiameter", "ringTipRadius", "ringTipDiameter", "ringBaseDiameter", "sunPitchDiameter", "toothRatio",
             "workingPitchDiameter", "referenceDiameter", "workingCentreDistance", "referenceCentreDistance", "diameter", "tipDiameter",
-            "rootDiameter", "mateRootDiameter", "centreDistance",
+            "rootDiameter", "mateRootDiameter",
         ]),
         ("zero negative", "radius of curvature from the base circle: zero there, internal negative", [
             "mateCurvature", "mateTipCurvature", "formCurvature1", "formCurvature2", "tipCurvature1", "tipCurvature2",
@@ -98,6 +98,8 @@ internal static class Meanings
         ("ShaftTwist.Rigidity", "poisson", "negative", "above −1: material that grows wider when pulled"),
         ("FilmThickness.RollingVelocityAtPitchPoint", "pinionBaseDiameter", "negative", "asked of the internal gear of the pair"),
         ("InvoluteSpline.ExternalForm", "allowance", "negative", "the deviation of a tooth that is thinner than the space: never above zero"),
+        ("PlanetBearing.Acceleration", "centreDistance", "negative", "of the mesh with a ring"),
+        ("PlanetBearing.Centrifugal", "centreDistance", "negative", "of the mesh with a ring"),
         ("CentralNut.FacePressure", "inner", "zero", "a face without a hole"),
         ("CentralNut.FaceTorque", "inner", "zero", "a face without a hole"),
     ];
