@@ -79,7 +79,7 @@ internal static class QuantityPatterns
         {
             if (measured == dimension)
                 own.Add(Expression(spelling));
-            else if (spelling.AsSpan().ContainsAny("·/²³23"))
+            else if (spelling.Any(sign => sign is '·' or '/' or '²' or '³' or '2' or '3'))
                 other.Add(Expression(spelling));
         }
 

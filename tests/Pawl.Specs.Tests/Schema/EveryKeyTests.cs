@@ -54,10 +54,11 @@ public sealed class EveryKeyTests
     [InlineData(nameof(CatalogueFile))]
     [InlineData(nameof(AdapterSpec))]
     [InlineData(nameof(ProjectFile))]
-    public void Reader_and_schema_agree_on_every_key(string file)
+    public async Task Reader_and_schema_agree_on_every_key(string file)
     {
         var (type, name, read) = Files.Single(each => each.Type.Name == file);
-        var schema = JsonSchema.FromJsonAsync(File.ReadAllText(Path.Combine(Sample.Repository(), "schema", name))).GetAwaiter().GetResult();
+        var schema = await JsonSchema.FromJsonAsync(
+            File.ReadAllText(Path.Combine(Sample.Repository(), "schema", name)), TestContext.Current.CancellationToken);
         List<string> faults = [];
         var keys = 0;
         foreach (var place in Places(type, []))
@@ -105,10 +106,11 @@ public sealed class EveryKeyTests
     [InlineData(nameof(CatalogueFile))]
     [InlineData(nameof(AdapterSpec))]
     [InlineData(nameof(ProjectFile))]
-    public void Neither_takes_a_key_that_is_not_known(string file)
+    public async Task Neither_takes_a_key_that_is_not_known(string file)
     {
         var (type, name, read) = Files.Single(each => each.Type.Name == file);
-        var schema = JsonSchema.FromJsonAsync(File.ReadAllText(Path.Combine(Sample.Repository(), "schema", name))).GetAwaiter().GetResult();
+        var schema = await JsonSchema.FromJsonAsync(
+            File.ReadAllText(Path.Combine(Sample.Repository(), "schema", name)), TestContext.Current.CancellationToken);
         foreach (var place in Places(type, []).Where(place => ObjectOf(place[^1]) is not null))
         {
             var entry = Minimal(ObjectOf(place[^1])!);
@@ -361,8 +363,7 @@ public sealed class EveryKeyTests
     // What follows the first number of an example, up to its tolerance.
     private static string UnitOf(string example)
     {
-        var start = example.TrimStart('-').AsSpan().IndexOfAnyExcept("0123456789.") + (example.StartsWith('-') ? 1 : 0);
-        var rest = example[start..];
+        var rest = example.TrimStart('-').TrimStart([.. "0123456789."]);
         var blank = rest.IndexOf(' ', 1);
         return blank < 0 ? rest : rest[..blank];
     }
