@@ -65,7 +65,7 @@ public static class RecordBuilder
             Waiting = WaitingList.Of(findings),
             Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
             Subjects = whole ? Map(subjects, quantities.Write) : [],
-            Assumptions = whole ? AssumptionLedger.Of(subjects, judgement.Findings, quantities) : [],
+            Assumptions = whole ? AssumptionList.Of(subjects, judgement.Findings, quantities) : [],
             Inputs = whole ? DeclaredInputs.Of(spec, quantities) : [],
             Cautions = Cautions.All,
         };

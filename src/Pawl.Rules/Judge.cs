@@ -12,15 +12,15 @@ public static class Judge
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(rules);
 
-        var docket = new Docket(rules.Rules, analysis.Subjects, analysis.Spec.Concessions.Length);
-        docket.JudgeDesign();
+        var plan = new EvaluationPlan(rules.Rules, analysis.Subjects, analysis.Spec.Concessions.Length);
+        plan.JudgeDesign();
         var concessions = analysis.Spec.Concessions.IsEmpty
             ? []
-            : new ConcessionBoard(docket, asOf).Apply(analysis.Spec.Concessions);
-        docket.JudgeConcessions(concessions);
-        docket.Place(analysis.Spec.File);
+            : new ConcessionMatcher(plan, asOf).Apply(analysis.Spec.Concessions);
+        plan.JudgeConcessions(concessions);
+        plan.Place(analysis.Spec.File);
 
-        var findings = docket.Findings;
+        var findings = plan.Findings;
         return new()
         {
             Analysis = analysis,
@@ -28,7 +28,7 @@ public static class Judge
             AsOf = asOf,
             Findings = findings,
             Coverage = Coverage.Of(findings),
-            Concessions = ConcessionBoard.SubjectsOf(concessions),
+            Concessions = ConcessionMatcher.SubjectsOf(concessions),
         };
     }
 }

@@ -23,7 +23,7 @@ public static class RulePacks
             return shipped;
 
         var diagnostics = new List<Diagnostic>();
-        var packs = new List<PackDraft>();
+        var packs = new List<PackSyntax>();
         foreach (var (path, bytes) in HouseFolders.Read(root, houseFolders, diagnostics))
         {
             if (PackReader.Read(path, bytes, diagnostics) is { } pack)
@@ -37,7 +37,7 @@ public static class RulePacks
     internal static RuleSetLoad LoadTexts(params ReadOnlySpan<(string Path, string Text)> texts)
     {
         var diagnostics = new List<Diagnostic>();
-        var packs = new List<PackDraft>();
+        var packs = new List<PackSyntax>();
         foreach (var (path, text) in texts)
         {
             if (PackReader.Read(path, System.Text.Encoding.UTF8.GetBytes(text), diagnostics) is { } pack)
@@ -47,7 +47,7 @@ public static class RulePacks
         return Assembly(Shipped.Rules!, packs, diagnostics);
     }
 
-    private static RuleSetLoad Assembly(RuleSet shipped, List<PackDraft> packs, List<Diagnostic> diagnostics)
+    private static RuleSetLoad Assembly(RuleSet shipped, List<PackSyntax> packs, List<Diagnostic> diagnostics)
     {
         var rules = new HouseRules(shipped, diagnostics).With(packs);
         var sorted = diagnostics

@@ -54,7 +54,7 @@ public class ShippedPackTests
         {
             var complaints = new List<Diagnostic>();
             var subject = ExampleReader.Read(rule.AppliesTo, example, complaints.Add);
-            var finding = Judging.Bench.Put(rule, subject);
+            var finding = Judging.RuleEvaluator.Put(rule, subject);
 
             Assert.Empty(complaints);
             Assert.Equal((example.Span, example.Outcome), (example.Span, finding.Outcome));

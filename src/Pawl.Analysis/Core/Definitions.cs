@@ -34,21 +34,21 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     /// <summary>Formula in plain text, source and certainty of what is computed.</summary>
     public TSelf By(string formula, string source, Certainty certainty = Certainty.ClosedForm)
     {
-        (Formula, Source, Certainty) = (formula, source, certainty);
+        Describe(formula, source, certainty);
         return Self;
     }
 
     /// <summary>A simplification or range of validity that the reader of a report must know.</summary>
     public TSelf Noted(string note)
     {
-        Note = note;
+        Describe(note);
         return Self;
     }
 
     /// <summary>What a margin is a fraction of when the limit is zero, in coherent units.</summary>
     public TSelf Scaled(double scale)
     {
-        Scale = scale;
+        Describe(scale);
         return Self;
     }
 
@@ -362,7 +362,7 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
     internal RowDefinition(Lookup<T>? lookup)
     {
         _lookup = lookup;
-        ValueKind = ValueKind.Text;
+        Describe(ValueKind.Text);
     }
 
     /// <summary>The text as the spec states it.</summary>
@@ -449,7 +449,7 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
 public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<TSpec>>, IInput<bool>
     where TSpec : class
 {
-    internal TruthDefinition() => ValueKind = ValueKind.Truth;
+    internal TruthDefinition() => Describe(ValueKind.Truth);
 
     /// <summary>A truth as the spec states it.</summary>
     public TruthDefinition<TSpec> Stated(

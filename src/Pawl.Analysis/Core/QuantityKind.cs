@@ -32,6 +32,13 @@ public enum ValueKind
 /// <summary>A quantity that subjects of one kind have: its name, meaning, formula and source, once for all specs.</summary>
 public class QuantityKind
 {
+    private ValueKind _valueKind;
+    private double _scale = 1;
+    private string _formula = "";
+    private string _source = "";
+    private Certainty _certainty;
+    private string _note = "";
+
     /// <summary>How it comes about on demand; null for what a solver adds.</summary>
     internal Func<Subject, Quantity?>? Evaluate { get; private protected init; }
 
@@ -44,27 +51,60 @@ public class QuantityKind
     /// <summary>Term of the standard, for people: <c>Transverse contact ratio</c>.</summary>
     public required string Title { get; init; }
 
-    public ValueKind ValueKind { get; internal set; } = ValueKind.Number;
+    public ValueKind ValueKind
+    {
+        get => _valueKind;
+        init => _valueKind = value;
+    }
 
     /// <summary>The unit of reports; its dimension is the quantity's.</summary>
     public Unit Unit { get; init; } = Units.One;
 
     /// <summary>What a margin is a fraction of when the limit is zero, in coherent units.</summary>
-    public double Scale { get; internal set; } = 1;
+    public double Scale
+    {
+        get => _scale;
+        init => _scale = value;
+    }
 
     /// <summary>The formula in plain text with the symbols of <see cref="Symbols"/>; empty for declared values.</summary>
-    public string Formula { get; internal set; } = "";
+    public string Formula
+    {
+        get => _formula;
+        init => _formula = value;
+    }
 
     /// <summary>Symbols of the inputs, in the order in which they are given to the formula.</summary>
     public ImmutableArray<string> Symbols { get; init; } = [];
 
     /// <summary>Standard or textbook that the formula comes from.</summary>
-    public string Source { get; internal set; } = "";
+    public string Source
+    {
+        get => _source;
+        init => _source = value;
+    }
 
-    public Certainty Certainty { get; internal set; } = Certainty.ClosedForm;
+    public Certainty Certainty
+    {
+        get => _certainty;
+        init => _certainty = value;
+    }
 
     /// <summary>A simplification or range of validity that the reader of a report must know.</summary>
-    public string Note { get; internal set; } = "";
+    public string Note
+    {
+        get => _note;
+        init => _note = value;
+    }
+
+    /// <summary>What a definition says of itself after its name.</summary>
+    private protected void Describe(string formula, string source, Certainty certainty) => (_formula, _source, _certainty) = (formula, source, certainty);
+
+    private protected void Describe(string note) => _note = note;
+
+    private protected void Describe(double scale) => _scale = scale;
+
+    private protected void Describe(ValueKind valueKind) => _valueKind = valueKind;
 
     /// <summary>Place in its subject kind's list; set on registration.</summary>
     public int Index { get; internal set; } = -1;

@@ -58,13 +58,13 @@ internal sealed class NumberExpression
             return quantity;
         }
 
-        return Inputs.Find(_inputs, subject, out absence) is { IsDefault: false } inputs
+        return PathInputs.Find(_inputs, subject, out absence) is { IsDefault: false } inputs
             ? Quantity.Compute(Kind, inputs, _formula!)
             : null;
     }
 }
 
-internal static class Inputs
+internal static class PathInputs
 {
     /// <summary>All quantities that the paths name, or the default array with what is absent.</summary>
     public static ImmutableArray<Quantity> Find(ImmutableArray<QuantityPath> paths, Subject subject, out ImmutableArray<string> absence)

@@ -36,7 +36,7 @@ internal abstract class Measure(QuantityKind kind)
     {
         public override Quantity? Of(Subject subject, out ImmutableArray<string> absence)
         {
-            if (Inputs.Find(inputs, subject, out absence) is not { IsDefault: false } found)
+            if (PathInputs.Find(inputs, subject, out absence) is not { IsDefault: false } found)
                 return null;
             var verdict = condition.Of(subject);
             if (verdict == Verdict.Unknown)

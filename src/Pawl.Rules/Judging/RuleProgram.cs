@@ -8,7 +8,7 @@ namespace Pawl.Rules.Judging;
 internal sealed class RuleProgram
 {
     /// <summary>What was written, for an override to start from.</summary>
-    public required RuleDraft Draft { get; init; }
+    public required RuleSyntax Draft { get; init; }
 
     public required Measure Measure { get; init; }
 

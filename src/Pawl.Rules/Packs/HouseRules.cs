@@ -14,7 +14,7 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
     private readonly List<Rule> _rules = [.. shipped.Rules];
 
-    public RuleSet With(List<PackDraft> packs)
+    public RuleSet With(List<PackSyntax> packs)
     {
         for (var i = 0; i < _rules.Count; i++)
             _places.Add(_rules[i].Id, i);
@@ -45,7 +45,7 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
         return new() { Rules = [.. _rules], Packs = read.ToImmutable() };
     }
 
-    private void Add(RuleDraft draft)
+    private void Add(RuleSyntax draft)
     {
         if (_places.TryGetValue(draft.Id.Value, out var place))
         {
@@ -63,7 +63,7 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
     // An example is the author's own proof; the shipped ones are proved by the tests.
     private void Try(Rule rule, RuleExample example)
     {
-        var finding = Bench.Put(rule, ExampleReader.Read(rule.AppliesTo, example, _ => { }));
+        var finding = RuleEvaluator.Put(rule, ExampleReader.Read(rule.AppliesTo, example, _ => { }));
         if (finding.Outcome != example.Outcome)
             Wrong($"is said to give `{Word(example.Outcome)}`, but gives `{Word(finding.Outcome)}`");
         else if (example.Margin is { } said && (finding.Margin is not { } margin || Math.Abs(margin - said) > Math.Max(LeastSlack, Math.Abs(said) * Slack)))

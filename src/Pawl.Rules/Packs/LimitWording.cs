@@ -6,7 +6,7 @@ namespace Pawl.Rules.Packs;
 /// <summary>The limits of a rule in words: <c>at least 12 %, at most 30 %</c>.</summary>
 internal static class LimitWording
 {
-    public static string Of(RuleDraft draft)
+    public static string Of(RuleSyntax draft)
     {
         var text = new StringBuilder();
         Append(text, "at least ", draft.AtLeast);

@@ -14,7 +14,7 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
 
     private string _pack = "";
 
-    public static PackDraft? Read(string path, byte[] bytes, List<Diagnostic> diagnostics)
+    public static PackSyntax? Read(string path, byte[] bytes, List<Diagnostic> diagnostics)
     {
         if (YamlReader.Read(path, bytes, diagnostics) is { } root)
             return new PackReader(path, diagnostics).Read(root, Convert.ToHexStringLower(SHA256.HashData(bytes)));
@@ -25,7 +25,7 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         return null;
     }
 
-    private PackDraft? Read(YamlNode root, string hash)
+    private PackSyntax? Read(YamlNode root, string hash)
     {
         var map = new MapReader(root, "", diagnostics);
         if (!map.IsMap)
@@ -55,7 +55,7 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         return name is null ? null : new(name, new(name.Value, path, version?.Value ?? "", hash), rules, overrides.DrainToImmutable());
     }
 
-    private RuleDraft? Rule(MapReader map)
+    private RuleSyntax? Rule(MapReader map)
     {
         var id = Id(map);
         var called = id?.Value ?? map.ObjectPath;

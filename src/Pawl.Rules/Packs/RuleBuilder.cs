@@ -13,13 +13,13 @@ internal sealed class RuleBuilder
 {
     private const int DeepestTable = 4;
 
-    private readonly RuleDraft _draft;
+    private readonly RuleSyntax _draft;
     private readonly SubjectKind _kind;
     private readonly List<Diagnostic> _diagnostics;
     private readonly Action<Diagnostic> _report;
     private bool _failed;
 
-    private RuleBuilder(RuleDraft draft, List<Diagnostic> diagnostics)
+    private RuleBuilder(RuleSyntax draft, List<Diagnostic> diagnostics)
     {
         _draft = draft;
         _kind = draft.AppliesTo;
@@ -27,7 +27,7 @@ internal sealed class RuleBuilder
         _report = Report;
     }
 
-    public static Rule? Build(RuleDraft draft, List<Diagnostic> diagnostics) => new RuleBuilder(draft, diagnostics).Build();
+    public static Rule? Build(RuleSyntax draft, List<Diagnostic> diagnostics) => new RuleBuilder(draft, diagnostics).Build();
 
     private Rule? Build()
     {

@@ -5,7 +5,7 @@ using Pawl.Specs.Yaml;
 namespace Pawl.Rules.Packs;
 
 /// <summary>A rule as a pack states it, before its expressions are read.</summary>
-internal sealed record RuleDraft
+internal sealed record RuleSyntax
 {
     public required Stated<string> Id { get; init; }
 
@@ -65,7 +65,7 @@ internal sealed record RuleOverride
     public Severity? Severity { get; init; }
 
     /// <summary>The shipped rule with the changes in it.</summary>
-    public RuleDraft On(RuleDraft shipped)
+    public RuleSyntax On(RuleSyntax shipped)
     {
         // A window keeps the side that the house leaves alone; a limit of another sort replaces the shipped one.
         var isWindow = AtLeast is not null || AtMost is not null;
@@ -83,4 +83,4 @@ internal sealed record RuleOverride
 }
 
 /// <summary>A pack as read.</summary>
-internal sealed record PackDraft(Stated<string> Name, PackRead Read, ImmutableArray<RuleDraft> Rules, ImmutableArray<RuleOverride> Overrides);
+internal sealed record PackSyntax(Stated<string> Name, PackRead Read, ImmutableArray<RuleSyntax> Rules, ImmutableArray<RuleOverride> Overrides);

@@ -4,7 +4,7 @@ using Pawl.Rules.Expressions;
 namespace Pawl.Rules.Judging;
 
 /// <summary>Puts one rule to one subject.</summary>
-internal static class Bench
+internal static class RuleEvaluator
 {
     private static readonly ImmutableArray<string> NoFiniteMargin = ["the margin has no finite value over the tolerances"];
 

@@ -5,7 +5,7 @@ using Pawl.Rules;
 namespace Pawl.Reports.Building;
 
 /// <summary>Every default that stands in for a silent spec, and the rules whose verdict rests on it.</summary>
-internal static class AssumptionLedger
+internal static class AssumptionList
 {
     private static readonly HashSet<Quantity> s_none = new(ReferenceEqualityComparer.Instance);
 
@@ -26,11 +26,11 @@ internal static class AssumptionLedger
             return [];
 
         var rules = RulesResting(findings);
-        var ledger = ImmutableArray.CreateBuilder<AssumptionRecord>(assumed.Count);
+        var list = ImmutableArray.CreateBuilder<AssumptionRecord>(assumed.Count);
         foreach (var quantity in assumed)
         {
             var term = quantities.Term(quantity);
-            ledger.Add(new()
+            list.Add(new()
             {
                 Quantity = term.Quantity!,
                 Title = quantity.Kind.Title,
@@ -40,7 +40,7 @@ internal static class AssumptionLedger
             });
         }
 
-        return ledger.MoveToImmutable();
+        return list.MoveToImmutable();
     }
 
     private static Dictionary<Quantity, List<string>> RulesResting(ImmutableArray<Finding> findings)

@@ -10,7 +10,7 @@ namespace Pawl.Rules.Judging;
 internal sealed record ConcessionCase(Subject Subject, ImmutableArray<string> Hints);
 
 /// <summary>Puts concessions to the findings that they name, and says of each whether it is true, needed and holds.</summary>
-internal sealed class ConcessionBoard(Docket docket, DateOnly asOf)
+internal sealed class ConcessionMatcher(EvaluationPlan plan, DateOnly asOf)
 {
     private readonly HashSet<string> _paths = new(StringComparer.Ordinal);
 
@@ -46,16 +46,16 @@ internal sealed class ConcessionBoard(Docket docket, DateOnly asOf)
         var rule = IndexOfRule(concession.Rule.Value);
         subject.Add(Quantity.OfTruth(ConcessionQuantities.KnownRule, Origin.Computed.Instance, rule >= 0, [ruleText]));
         if (rule < 0)
-            return new(subject, Hint(concession.Rule.Value, docket.Rules.Select(r => r.Id)));
+            return new(subject, Hint(concession.Rule.Value, plan.Rules.Select(r => r.Id)));
 
         var place = IndexOfSubject(rule, concession.Subject.Value);
-        var concedable = docket.Rules[rule].Concedable && !Docket.IsOnConcessions(docket.Rules[rule]);
+        var concedable = plan.Rules[rule].Concedable && !EvaluationPlan.IsOnConcessions(plan.Rules[rule]);
         subject.Add(Quantity.OfTruth(ConcessionQuantities.Concedable, Origin.Computed.Instance, concedable, [ruleText]));
         subject.Add(Quantity.OfTruth(ConcessionQuantities.KnownSubject, Origin.Computed.Instance, place >= 0, [subjectText]));
         if (place < 0)
-            return new(subject, Hint(concession.Subject.Value, docket.SubjectsOf(docket.Rules[rule].AppliesTo).Select(s => s.Path)));
+            return new(subject, Hint(concession.Subject.Value, plan.SubjectsOf(plan.Rules[rule].AppliesTo).Select(s => s.Path)));
 
-        ref var finding = ref docket.At(rule, place);
+        ref var finding = ref plan.At(rule, place);
         subject.Add(finding.Outcome == Outcome.NotEvaluated
             ? Quantity.NotEvaluated(ConcessionQuantities.Needed, [ruleText, subjectText], finding.Reasons)
             : Quantity.OfTruth(ConcessionQuantities.Needed, Origin.Computed.Instance, finding.Outcome == Outcome.Fails, [ruleText, subjectText]));
@@ -88,9 +88,9 @@ internal sealed class ConcessionBoard(Docket docket, DateOnly asOf)
 
     private int IndexOfRule(string id)
     {
-        for (var i = 0; i < docket.Rules.Length; i++)
+        for (var i = 0; i < plan.Rules.Length; i++)
         {
-            if (docket.Rules[i].Id == id)
+            if (plan.Rules[i].Id == id)
                 return i;
         }
 
@@ -98,7 +98,7 @@ internal sealed class ConcessionBoard(Docket docket, DateOnly asOf)
     }
 
     private int IndexOfSubject(int rule, string path) =>
-        docket.SubjectsOf(docket.Rules[rule].AppliesTo).FindIndex(s => s.Path == path);
+        plan.SubjectsOf(plan.Rules[rule].AppliesTo).FindIndex(s => s.Path == path);
 
     private string PathOf(ConcessionSpec concession)
     {

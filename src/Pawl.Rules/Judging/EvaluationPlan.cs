@@ -4,7 +4,7 @@ using Pawl.Analysis.Core;
 namespace Pawl.Rules.Judging;
 
 /// <summary>One place for every rule and every subject of its kind, in the order of the findings.</summary>
-internal sealed class Docket
+internal sealed class EvaluationPlan
 {
     private static readonly List<Subject> None = [];
 
@@ -12,7 +12,7 @@ internal sealed class Docket
     private readonly int[] _offsets;
     private readonly Finding[] _findings;
 
-    public Docket(ImmutableArray<Rule> rules, ImmutableArray<Subject> subjects, int concessions)
+    public EvaluationPlan(ImmutableArray<Rule> rules, ImmutableArray<Subject> subjects, int concessions)
     {
         Rules = rules;
         foreach (var subject in subjects)
@@ -55,7 +55,7 @@ internal sealed class Docket
                 continue;
             var at = _offsets[i];
             foreach (var subject in SubjectsOf(rule.AppliesTo))
-                _findings[at++] = Bench.Put(rule, subject);
+                _findings[at++] = RuleEvaluator.Put(rule, subject);
         }
     }
 
@@ -86,7 +86,7 @@ internal sealed class Docket
                 continue;
             for (var k = 0; k < cases.Length; k++)
             {
-                var finding = Bench.Put(rule, cases[k].Subject);
+                var finding = RuleEvaluator.Put(rule, cases[k].Subject);
                 At(i, k) = finding.Outcome == Outcome.Fails && !cases[k].Hints.IsEmpty ? finding with { Reasons = cases[k].Hints } : finding;
             }
         }
