@@ -1,7 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 using System.Text;
-using Pawl.Mechanics;
 using Pawl.Quantities;
 using Pawl.Specs.Text;
 

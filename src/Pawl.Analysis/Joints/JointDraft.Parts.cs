@@ -121,7 +121,7 @@ internal sealed partial class JointDraft
             {
                 "steel" => "quenched and tempered steel",
                 "aluminium" => "aluminium alloy",
-                _ => throw new ArgumentOutOfRangeException(null, "the ratio of shear strength is known for steel and aluminium only"),
+                _ => throw new OutsideValidityException("the ratio of shear strength is known for steel and aluminium only"),
             };
             var length = N(P.Engagement) - LostPitches * thread.Pitch;
             return length > 0

@@ -44,9 +44,9 @@ internal sealed partial class JointDraft
             var nominal = oil.Running is { } running ? Change(running.Value.Coherent - assembly) : 0;
             return Quantity.Bounded(K.ThermalChange, new Value(nominal, Math.Min(0, Math.Min(cold, hot)), Math.Max(0, Math.Max(cold, hot))), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(K.ThermalChange, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(K.ThermalChange, inputs, outside.Message);
         }
     }
 

@@ -132,7 +132,7 @@ internal sealed partial class JointDraft
     private BearingFace Standard()
     {
         HeadFace.TryFind(Thread, Head, fineHole: false, out var face, out var reason);
-        return face ?? throw new ArgumentOutOfRangeException(null, reason);
+        return face ?? throw new OutsideValidityException(reason);
     }
 
     private BearingFace Seat => new(N(K.FaceOutside), N(K.FaceHole));
@@ -146,7 +146,7 @@ internal sealed partial class JointDraft
             _s.Add(Draft.Text(K.FrictionClass, name, ""));
             Add(K.LeastFriction, [K.FrictionClass], () => row!.Least);
             Add(K.GreatestFriction, [K.FrictionClass], () =>
-                row!.Greatest ?? throw new ArgumentOutOfRangeException(null, $"class {name.Value} of VDI 2230 has no greatest friction: lubricate, or state what was measured"));
+                row!.Greatest ?? throw new OutsideValidityException($"class {name.Value} of VDI 2230 has no greatest friction: lubricate, or state what was measured"));
             return;
         }
 
@@ -184,7 +184,7 @@ internal sealed partial class JointDraft
     private double Scatter()
     {
         TighteningMethod.TryFind(_s[K.Method].Text!, out var method, out _);
-        return method?.Greatest ?? throw new ArgumentOutOfRangeException(null, "nobody vouches for a preload that is set by feel: tighten by a wrench");
+        return method?.Greatest ?? throw new OutsideValidityException("nobody vouches for a preload that is set by feel: tighten by a wrench");
     }
 
     private void Tightened()
@@ -205,7 +205,7 @@ internal sealed partial class JointDraft
     private static double Area(double diameter) => Math.PI / 4 * diameter * diameter;
 
     private MaterialSpec Material(Stated<string> id) =>
-        _draft.Spec.Catalogue.Materials.Find(id.Value) ?? throw new ArgumentOutOfRangeException(null, $"no catalogue holds the material {id.Value}");
+        _draft.Spec.Catalogue.Materials.Find(id.Value) ?? throw new OutsideValidityException($"no catalogue holds the material {id.Value}");
 
     private double Modulus(Stated<string> id) =>
         Material(id).ElasticModulus?.Value.Coherent ?? throw Worked.Lacks($"elastic_modulus of material {id.Value} in the catalogue");

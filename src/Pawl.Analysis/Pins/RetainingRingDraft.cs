@@ -95,6 +95,6 @@ internal sealed class RetainingRingDraft
         if (_s[K.Speed] is { IsEvaluated: true, Value.Nominal: 0 })
             return;
         Add(K.SpeedShare, [K.Speed], () => N(K.Speed) / (_spec.GreatestSpeed?.Value.Coherent ?? _row?.DetachingSpeed
-            ?? throw new ArgumentOutOfRangeException(null, $"the table has no speed at which a ring of {N(K.Diameter):0.###} mm lifts off: state {Key("greatest_speed")}")));
+            ?? throw new OutsideValidityException($"the table has no speed at which a ring of {N(K.Diameter):0.###} mm lifts off: state {Key("greatest_speed")}")));
     }
 }

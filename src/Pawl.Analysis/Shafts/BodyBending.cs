@@ -50,9 +50,9 @@ internal sealed class BodyBending
         {
             return new(held, body, start ?? 0, segments, modulus);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            reasons = [Quantity.FirstLine(outside.Message)];
+            reasons = [outside.Message];
             return null;
         }
     }

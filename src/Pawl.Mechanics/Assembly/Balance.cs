@@ -16,7 +16,7 @@ public static class Balance
     /// </remarks>
     public static double Unbalance(ReadOnlySpan<double> positions)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(positions.Length, nameof(positions));
+        Guard.Count(positions.Length, 1, "the number of planets");
         var (x, y) = (0.0, 0.0);
         foreach (var position in positions)
         {

@@ -12,7 +12,7 @@ public static class Coaxiality
     /// </remarks>
     public static double Spread(ReadOnlySpan<double> workingCentreDistances)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(workingCentreDistances.Length, nameof(workingCentreDistances));
+        Guard.Count(workingCentreDistances.Length, 1, "the number of centre distances");
         var (least, greatest) = (double.PositiveInfinity, 0.0);
         foreach (var distance in workingCentreDistances)
         {

@@ -33,8 +33,7 @@ public static class Neighbours
     /// </remarks>
     public static double SameCircleClearance(double centreDistance, double gap, double tipDiameter)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(gap);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(gap, Math.Tau);
+        Guard.Between(gap, 0, Math.Tau, "the angle between two planets", "rad");
         return 2 * centreDistance * Math.Sin(gap / 2) - tipDiameter;
     }
 
@@ -47,8 +46,8 @@ public static class Neighbours
     /// </remarks>
     public static int GreatestNumberOnCircle(double centreDistance, double tipDiameter, double leastClearance)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(centreDistance);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tipDiameter + leastClearance, nameof(tipDiameter));
+        Guard.Positive(centreDistance, "the centre distance", "mm");
+        Guard.Positive(tipDiameter + leastClearance, "the tip diameter with its clearance", "mm");
         var sine = (tipDiameter + leastClearance - Exactly) / (2 * centreDistance);
         return sine > 1 ? 1 : (int)Math.Floor(Math.PI / Math.Asin(Math.Max(sine, 1e-9)));
     }
@@ -98,7 +97,7 @@ public static class Neighbours
     public static int GreatestNumber(
         ReadOnlySpan<PlanetDisc> discs, double leastClearance, ReadOnlySpan<(int First, int Second)> meshing = default)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(discs.Length, nameof(discs));
+        Guard.Count(discs.Length, 1, "the number of planet gears");
         var most = int.MaxValue;
         foreach (var disc in discs)
         {

@@ -34,8 +34,8 @@ public static class PassingClearance
     public static double UnshiftedWidePinion(
         double normalModule, int ownSunTeeth, int passedSunTeeth, double helixAngle = 0, double addendumFactor = 1)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(normalModule);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(Math.Abs(helixAngle), Math.PI / 2, nameof(helixAngle));
+        Guard.Positive(normalModule, "the module", "mm");
+        Guard.Helix(helixAngle);
         return normalModule * (ownSunTeeth - passedSunTeeth) / (2 * Math.Cos(helixAngle)) - 2 * addendumFactor * normalModule;
     }
 }

@@ -25,9 +25,9 @@ public static class BearingSpeed
     /// <summary>Mean diameter d_m = (d + D)/2, mm.</summary>
     /// <remarks>Source: common practice; it stands for the pitch diameter D_pw where that is not known.</remarks>
     public static double MeanDiameter(double bore, double outside) =>
-        outside > Impossible.Positive(bore, "the bore") && double.IsFinite(outside)
+        outside > Guard.Positive(bore, "the bore") && double.IsFinite(outside)
             ? (bore + outside) / 2
-            : throw Impossible.Because($"the outside diameter must be above the bore; they are {outside:0.###} mm and {bore:0.###} mm");
+            : throw Guard.Because($"the outside diameter must be above the bore; they are {outside:0.###} mm and {bore:0.###} mm");
 
     /// <summary>Speed number n·d_m, mm/min: the trade's number, not of the coherent set.</summary>
     /// <remarks>
@@ -36,7 +36,7 @@ public static class BearingSpeed
     /// Source: common practice.
     /// </remarks>
     public static double Number(double relativeSpeed, double meanDiameter) =>
-        Math.Abs(Impossible.Finite(relativeSpeed, "the speed")) * 30 / Math.PI * Impossible.Positive(meanDiameter, "the mean diameter");
+        Math.Abs(Guard.Finite(relativeSpeed, "the speed")) * 30 / Math.PI * Guard.Positive(meanDiameter, "the mean diameter");
 
     /// <summary>
     /// Speed number that a kind of bearing bears under a lubrication, mm/min: the least and greatest that are told.
@@ -58,7 +58,7 @@ public static class BearingSpeed
                 return guide.Number;
         }
 
-        throw Impossible.Because($"there is no guide to the speed of a {kind} bearing with {lubrication}");
+        throw Guard.Because($"there is no guide to the speed of a {kind} bearing with {lubrication}");
     }
 
     /// <summary>Speed of the cage, rad/s, against the frame in which the speeds of the rings are told.</summary>
@@ -69,8 +69,8 @@ public static class BearingSpeed
     /// </remarks>
     public static double Cage(double inner, double outer, double ratio) =>
         ratio is >= 0 and < 1
-            ? Impossible.Finite((inner * (1 - ratio) + outer * (1 + ratio)) / 2, "the speed of the cage")
-            : throw Impossible.Because($"γ must lie from 0 to below 1; it is {ratio:0.####}");
+            ? Guard.Finite((inner * (1 - ratio) + outer * (1 + ratio)) / 2, "the speed of the cage")
+            : throw Guard.Because($"γ must lie from 0 to below 1; it is {ratio:0.####}");
 
     /// <summary>Mass of a ball, t.</summary>
     /// <remarks>
@@ -79,7 +79,7 @@ public static class BearingSpeed
     /// Source: volume of a sphere.
     /// </remarks>
     public static double BallMass(double diameter, double density) =>
-        Impossible.Positive(density, "the density") * Math.PI * Math.Pow(Impossible.Positive(diameter, "the ball diameter"), 3) / 6;
+        Guard.Positive(density, "the density") * Math.PI * Math.Pow(Guard.Positive(diameter, "the ball diameter"), 3) / 6;
 
     /// <summary>Centrifugal force of a rolling element on the outer race, N.</summary>
     /// <remarks>
@@ -89,7 +89,7 @@ public static class BearingSpeed
     /// Valid for: a bearing whose own axis stands still.
     /// </remarks>
     public static double Centrifugal(double mass, double pitchDiameter, double cageSpeed) =>
-        Impossible.Positive(mass, "the mass") * Impossible.Positive(pitchDiameter, "the pitch diameter") / 2 * cageSpeed * cageSpeed;
+        Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2 * cageSpeed * cageSpeed;
 
     /// <summary>Load at which ceramic balls press as hard as steel balls do, over the load of these, 1.</summary>
     /// <remarks>

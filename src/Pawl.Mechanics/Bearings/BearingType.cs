@@ -32,13 +32,13 @@ public sealed record BearingType
     public BearingType(BearingKind kind, double contactAngle = 0, int rows = 1)
     {
         if (rows is not (1 or 2))
-            throw Impossible.Because($"a bearing here has one or two rows; it has {rows}");
+            throw Guard.Because($"a bearing here has one or two rows; it has {rows}");
 
         var angled = kind is BearingKind.AngularContactBall or BearingKind.AngledRoller;
         if (angled)
-            Impossible.AcuteAboveZero(contactAngle, "the contact angle");
+            Guard.AcuteAboveZero(contactAngle, "the contact angle");
         else if (contactAngle != 0)
-            throw Impossible.Because($"a {Name(kind)} bearing has no contact angle; {contactAngle * 180 / Math.PI:0.###}° is stated");
+            throw Guard.Because($"a {Name(kind)} bearing has no contact angle; {contactAngle * 180 / Math.PI:0.###}° is stated");
 
         (Kind, ContactAngle, Rows) = (kind, contactAngle, rows);
     }
@@ -63,6 +63,6 @@ public sealed record BearingType
         BearingKind.CylindricalRoller => "cylindrical roller",
         BearingKind.NeedleRoller => "needle roller",
         BearingKind.AngledRoller => "angled roller",
-        _ => throw Impossible.Because($"there is no such kind of bearing"),
+        _ => throw Guard.Because($"there is no such kind of bearing"),
     };
 }

@@ -23,7 +23,7 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
     /// <summary>Dimensions by the series of ISO 15 and the bore, mm.</summary>
     public static BoundaryDimensions Of(string series, double bore) =>
         All.FirstOrDefault(row => row.Series == series && row.Bore == bore)
-        ?? throw Impossible.Because($"the table has no bearing of dimension series {series} with a bore of {bore:0.###} mm");
+        ?? throw Guard.Because($"the table has no bearing of dimension series {series} with a bore of {bore:0.###} mm");
 
     /// <summary>Dimensions by a designation such as 6204, 61804, 608 or 6204-2RS.</summary>
     /// <remarks>
@@ -50,7 +50,7 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
                 return found;
         }
 
-        throw Impossible.Because($"the table has no deep groove ball bearing `{designation}`");
+        throw Guard.Because($"the table has no deep groove ball bearing `{designation}`");
     }
 
     /// <summary>What of stated dimensions contradicts these, in words; null if nothing does.</summary>

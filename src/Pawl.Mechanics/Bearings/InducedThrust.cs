@@ -45,7 +45,7 @@ public static class InducedThrust
     {
         DynamicLoad.NotNegative(first, "the induced thrust");
         DynamicLoad.NotNegative(second, "the induced thrust");
-        Impossible.Finite(external, "the axial load");
+        Guard.Finite(external, "the axial load");
         return first >= second + external ? new(first, first - external) : new(second + external, second);
     }
 }

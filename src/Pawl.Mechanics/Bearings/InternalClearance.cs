@@ -37,13 +37,13 @@ public static class InternalClearance
     /// </remarks>
     public static Extent New(BearingKind kind, ClearanceClass @class, double bore)
     {
-        Impossible.Positive(bore, "the bore");
+        Guard.Positive(bore, "the bore");
         var rows = kind switch
         {
             BearingKind.DeepGrooveBall => s_deepGroove.IsDefault ? s_deepGroove = NumberTable.Read(DeepGrooveTableId, 12) : s_deepGroove,
             BearingKind.CylindricalRoller or BearingKind.NeedleRoller =>
                 s_rollers.IsDefault ? s_rollers = NumberTable.Read(RollerTableId, 12) : s_rollers,
-            _ => throw Impossible.Because($"ISO 5753-1 has no classes of clearance for {BearingType.Name(kind)} bearings; it is set at mounting"),
+            _ => throw Guard.Because($"ISO 5753-1 has no classes of clearance for {BearingType.Name(kind)} bearings; it is set at mounting"),
         };
         foreach (var row in rows)
         {
@@ -52,7 +52,7 @@ public static class InternalClearance
         }
 
         var (name, over, to) = (BearingType.Name(kind), rows[0][0], rows[^1][1]);
-        throw Impossible.Because(
+        throw Guard.Because(
             $"the source has no clearance of {name} bearings with a bore of {bore:0.###} mm; it covers over {over} mm to {to} mm");
     }
 
@@ -74,11 +74,11 @@ public static class InternalClearance
         double ringExpansion = SteelExpansion,
         double elementExpansion = SteelExpansion)
     {
-        Impossible.Positive(innerRaceway, "the inner raceway");
+        Guard.Positive(innerRaceway, "the inner raceway");
         if (!(outerRaceway > innerRaceway))
-            throw Impossible.Because($"the outer raceway must be above the inner; they are {outerRaceway:0.###} mm and {innerRaceway:0.###} mm");
+            throw Guard.Because($"the outer raceway must be above the inner; they are {outerRaceway:0.###} mm and {innerRaceway:0.###} mm");
 
-        return Impossible.Finite(
+        return Guard.Finite(
             ringExpansion * (innerRaceway * (innerTemperature - 20) - outerRaceway * (outerTemperature - 20))
                 + elementExpansion * (outerRaceway - innerRaceway) * (elementTemperature - 20),
             "the loss of clearance");

@@ -17,8 +17,8 @@ public static class LifeModification
     /// </remarks>
     public static double ReferenceViscosity(double relativeSpeed, double pitchDiameter)
     {
-        var n = Math.Abs(Impossible.NotZero(relativeSpeed, "the speed of one ring against the other")) * 30 / Math.PI;
-        var root = Math.Sqrt(Impossible.Positive(pitchDiameter, "the pitch diameter"));
+        var n = Math.Abs(Guard.NotZero(relativeSpeed, "the speed of one ring against the other")) * 30 / Math.PI;
+        var root = Math.Sqrt(Guard.Positive(pitchDiameter, "the pitch diameter"));
 
         // A speed stated as 1000 1/min may come back from rad/s a hair below.
         return (n < 1000 * (1 - 1e-9) ? 45_000 * Math.Pow(n, -0.83) : 4500 / Math.Sqrt(n)) / root;
@@ -31,7 +31,7 @@ public static class LifeModification
     /// Source: ISO 281:2007, viscosity ratio.
     /// </remarks>
     public static double ViscosityRatio(double viscosity, double referenceViscosity) =>
-        Impossible.Positive(viscosity, "the viscosity") / Impossible.Positive(referenceViscosity, "the reference viscosity");
+        Guard.Positive(viscosity, "the viscosity") / Guard.Positive(referenceViscosity, "the reference viscosity");
 
     /// <summary>Life modification factor a_ISO, 1, from 0.1 to 50.</summary>
     /// <param name="type">Balls or rollers.</param>
@@ -47,7 +47,7 @@ public static class LifeModification
     public static double Factor(BearingType type, double viscosityRatio, double fatigueRatio)
     {
         if (!(viscosityRatio >= 0.1) || !double.IsFinite(viscosityRatio))
-            throw Impossible.Because($"no modified life: the viscosity ratio κ is {viscosityRatio:0.###}; the source begins at 0.1");
+            throw Guard.Because($"no modified life: the viscosity ratio κ is {viscosityRatio:0.###}; the source begins at 0.1");
 
         DynamicLoad.NotNegative(fatigueRatio, "e_C·C_u/P");
         var kappa = Math.Min(viscosityRatio, 4);
@@ -82,6 +82,6 @@ public static class LifeModification
     /// Valid for: bearings of common steels; the fuller method of the annex may differ by a third.
     /// </remarks>
     public static double FatigueLoadLimit(BearingType type, double staticRating, double pitchDiameter) =>
-        Impossible.Positive(staticRating, "the basic static load rating") / (type.IsBall ? 22 : 8.2)
-        * Math.Min(1, Math.Pow(100 / Impossible.Positive(pitchDiameter, "the pitch diameter"), type.IsBall ? 0.5 : 0.3));
+        Guard.Positive(staticRating, "the basic static load rating") / (type.IsBall ? 22 : 8.2)
+        * Math.Min(1, Math.Pow(100 / Guard.Positive(pitchDiameter, "the pitch diameter"), type.IsBall ? 0.5 : 0.3));
 }

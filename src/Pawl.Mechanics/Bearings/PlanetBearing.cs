@@ -31,7 +31,7 @@ public static class PlanetBearing
     /// Valid for: a comparison with the supplier's limit of the cage; no general limit is known.
     /// </remarks>
     public static double Acceleration(double centreDistance, double carrierSpeed) =>
-        Impossible.Positive(Math.Abs(centreDistance), "the centre distance") * Impossible.Finite(carrierSpeed * carrierSpeed, "the speed");
+        Guard.Positive(Math.Abs(centreDistance), "the centre distance") * Guard.Finite(carrierSpeed * carrierSpeed, "the speed");
 
     /// <summary>Force of a planet on its pin, N: along the path of the planet, and outwards.</summary>
     /// <param name="sunTangential">Tangential force at the sun, N.</param>
@@ -46,8 +46,8 @@ public static class PlanetBearing
     /// </remarks>
     public static PlanetForce Force(
         double sunTangential, double ringTangential, double sunRadial, double ringRadial, double centrifugal) => new(
-        Impossible.Finite(sunTangential + ringTangential, "the tooth force"),
-        Impossible.Finite(sunRadial - ringRadial + centrifugal, "the radial force"));
+        Guard.Finite(sunTangential + ringTangential, "the tooth force"),
+        Guard.Finite(sunRadial - ringRadial + centrifugal, "the radial force"));
 
     /// <summary>Speed of the planet against its pin, rad/s, a magnitude.</summary>
     /// <remarks>
@@ -56,7 +56,7 @@ public static class PlanetBearing
     /// Source: kinematics; the pin turns with the carrier.
     /// </remarks>
     public static double RelativeSpeed(double planetSpeed, double carrierSpeed) =>
-        Impossible.Finite(Math.Abs(planetSpeed - carrierSpeed), "the speed");
+        Guard.Finite(Math.Abs(planetSpeed - carrierSpeed), "the speed");
 
     /// <summary>Couple that tilts a helical planet on its pin, N·mm; its axis lies along the planet's path.</summary>
     /// <remarks>
@@ -66,8 +66,8 @@ public static class PlanetBearing
     /// Source: statics. The axial forces cancel, their couple does not.
     /// </remarks>
     public static double TiltCouple(double sunAxial, double ringAxial, double sunPitchDiameter, double ringPitchDiameter) =>
-        (DynamicLoad.NotNegative(sunAxial, "the axial force") * Impossible.Positive(Math.Abs(sunPitchDiameter), "the pitch diameter")
-            + DynamicLoad.NotNegative(ringAxial, "the axial force") * Impossible.Positive(Math.Abs(ringPitchDiameter), "the pitch diameter")) / 2;
+        (DynamicLoad.NotNegative(sunAxial, "the axial force") * Guard.Positive(Math.Abs(sunPitchDiameter), "the pitch diameter")
+            + DynamicLoad.NotNegative(ringAxial, "the axial force") * Guard.Positive(Math.Abs(ringPitchDiameter), "the pitch diameter")) / 2;
 
     /// <summary>Loads of two bearings side by side in a planet, N.</summary>
     /// <param name="force">Force of the planet, midway between the bearings.</param>
@@ -81,7 +81,7 @@ public static class PlanetBearing
     /// </remarks>
     public static (double First, double Second) Split(PlanetForce force, double tiltCouple, double spacing)
     {
-        var each = Impossible.Finite(tiltCouple, "the couple") / Impossible.Positive(spacing, "the distance of the bearings");
+        var each = Guard.Finite(tiltCouple, "the couple") / Guard.Positive(spacing, "the distance of the bearings");
         return (
             double.Hypot(force.Tangential / 2, force.Outward / 2 + each),
             double.Hypot(force.Tangential / 2, force.Outward / 2 - each));
@@ -95,8 +95,8 @@ public static class PlanetBearing
     /// </remarks>
     public static double HeaviestRoller(double radial, int rollers, double share = ShareWithPlay) =>
         rollers >= 3
-            ? Impossible.Positive(share, "the share of a roller") * DynamicLoad.NotNegative(radial, "the radial load") / rollers
-            : throw Impossible.Because($"a row needs at least three rollers; it has {rollers}");
+            ? Guard.Positive(share, "the share of a roller") * DynamicLoad.NotNegative(radial, "the radial load") / rollers
+            : throw Guard.Because($"a row needs at least three rollers; it has {rollers}");
 
     /// <summary>Greatest pressure of a roller on the pin that is its raceway, MPa.</summary>
     /// <remarks>
@@ -109,10 +109,10 @@ public static class PlanetBearing
     public static double PinPressure(
         double rollerLoad, double rollerLength, double rollerDiameter, double pinDiameter, Elastic roller, Elastic pin) =>
         LineContact.Pressure(
-            Impossible.Positive(rollerLoad, "the load of a roller") / Impossible.Positive(rollerLength, "the length of a roller"),
+            Guard.Positive(rollerLoad, "the load of a roller") / Guard.Positive(rollerLength, "the length of a roller"),
             LineContact.ReducedCurvature(
-                Impossible.Positive(rollerDiameter, "the diameter of a roller") / 2,
-                Impossible.Positive(pinDiameter, "the diameter of the pin") / 2),
+                Guard.Positive(rollerDiameter, "the diameter of a roller") / 2,
+                Guard.Positive(pinDiameter, "the diameter of the pin") / 2),
             Elastic.Reduced(roller, pin));
 }
 

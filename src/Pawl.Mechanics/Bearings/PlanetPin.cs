@@ -33,7 +33,7 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// </remarks>
     public static double OverhungMoment(double force, double gap, double width) =>
         DynamicLoad.NotNegative(force, "the force")
-        * (DynamicLoad.NotNegative(gap, "the gap") + Impossible.Positive(width, "the width of the load") / 2);
+        * (DynamicLoad.NotNegative(gap, "the gap") + Guard.Positive(width, "the width of the load") / 2);
 
     /// <summary>Bending stress, MPa.</summary>
     /// <remarks>
@@ -75,7 +75,7 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
         Straddle(span, width);
         var arm = (span - width) / 2;
         return DynamicLoad.NotNegative(force, "the force") * (span * span / 16 - width * width / 48 - arm * arm / 4)
-            / (Impossible.Positive(modulus, "the modulus of elasticity") * Inertia);
+            / (Guard.Positive(modulus, "the modulus of elasticity") * Inertia);
     }
 
     /// <summary>Slope of a pin held at one end, at the far edge of its load, rad.</summary>
@@ -86,8 +86,8 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// </remarks>
     public double OverhungSlope(double force, double gap, double width, double modulus) =>
         DynamicLoad.NotNegative(force, "the force")
-        * (DynamicLoad.NotNegative(gap, "the gap") * gap / 2 + gap * Impossible.Positive(width, "the width of the load") / 2 + width * width / 6)
-        / (Impossible.Positive(modulus, "the modulus of elasticity") * Inertia);
+        * (DynamicLoad.NotNegative(gap, "the gap") * gap / 2 + gap * Guard.Positive(width, "the width of the load") / 2 + width * width / 6)
+        / (Guard.Positive(modulus, "the modulus of elasticity") * Inertia);
 
     /// <summary>Mean pressure of the pin in a cheek, MPa.</summary>
     /// <remarks>
@@ -99,7 +99,7 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     public double CheekPressure(double force, double thickness)
     {
         Round();
-        return DynamicLoad.NotNegative(force, "the force") / (Diameter * Impossible.Positive(thickness, "the thickness of the cheek"));
+        return DynamicLoad.NotNegative(force, "the force") / (Diameter * Guard.Positive(thickness, "the thickness of the cheek"));
     }
 
     private double Inertia
@@ -113,14 +113,14 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
 
     private void Round()
     {
-        Impossible.Positive(Diameter, "the diameter of the pin");
+        Guard.Positive(Diameter, "the diameter of the pin");
         if (!(Hole >= 0 && Hole < Diameter))
-            throw Impossible.Because($"the hole of a pin must be below its diameter; they are {Hole:0.###} mm and {Diameter:0.###} mm");
+            throw Guard.Because($"the hole of a pin must be below its diameter; they are {Hole:0.###} mm and {Diameter:0.###} mm");
     }
 
     private static void Straddle(double span, double width)
     {
-        if (!(Impossible.Positive(width, "the width of the load") <= Impossible.Positive(span, "the span")))
-            throw Impossible.Because($"the load must lie between the cheeks; it is {width:0.###} mm wide, the span {span:0.###} mm");
+        if (!(Guard.Positive(width, "the width of the load") <= Guard.Positive(span, "the span")))
+            throw Guard.Because($"the load must lie between the cheeks; it is {width:0.###} mm wide, the span {span:0.###} mm");
     }
 }

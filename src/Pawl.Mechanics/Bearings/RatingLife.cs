@@ -26,7 +26,7 @@ public static class RatingLife
     /// </remarks>
     public static double Basic(BearingType type, double dynamicRating, double equivalentLoad) =>
         1e6 * Math.Pow(
-            Impossible.Positive(dynamicRating, "the basic dynamic load rating") / Impossible.Positive(equivalentLoad, "the equivalent load"),
+            Guard.Positive(dynamicRating, "the basic dynamic load rating") / Guard.Positive(equivalentLoad, "the equivalent load"),
             Exponent(type));
 
     /// <summary>Greatest equivalent load for which the life holds, N.</summary>
@@ -37,8 +37,8 @@ public static class RatingLife
     /// </remarks>
     public static double GreatestLoad(BearingType type, double dynamicRating, double staticRating)
     {
-        var half = Impossible.Positive(dynamicRating, "the basic dynamic load rating") / 2;
-        return type.IsBall ? Math.Min(half, Impossible.Positive(staticRating, "the basic static load rating")) : half;
+        var half = Guard.Positive(dynamicRating, "the basic dynamic load rating") / 2;
+        return type.IsBall ? Math.Min(half, Guard.Positive(staticRating, "the basic static load rating")) : half;
     }
 
     /// <summary>Life in s of a life in revolutions at a speed of one ring against the other, rad/s.</summary>
@@ -48,8 +48,8 @@ public static class RatingLife
     /// Source: definition.
     /// </remarks>
     public static double Duration(double revolutions, double relativeSpeed) =>
-        2 * Math.PI * Impossible.Positive(revolutions, "the life")
-        / Math.Abs(Impossible.NotZero(relativeSpeed, "the speed of one ring against the other"));
+        2 * Math.PI * Guard.Positive(revolutions, "the life")
+        / Math.Abs(Guard.NotZero(relativeSpeed, "the speed of one ring against the other"));
 
     /// <summary>Factor a₁ for a reliability, 1.</summary>
     /// <param name="reliability">Share of bearings that reach the life, 0.9 to 0.9995.</param>
@@ -66,7 +66,7 @@ public static class RatingLife
         }
 
         var known = string.Join(" %, ", rows.Select(row => row[0]));
-        throw Impossible.Because($"there is no factor for a reliability of {reliability * 100:0.####} %; there are those of {known} %");
+        throw Guard.Because($"there is no factor for a reliability of {reliability * 100:0.####} %; there are those of {known} %");
     }
 
     /// <summary>Modified rating life L_nm, in the unit of L₁₀.</summary>
@@ -76,7 +76,7 @@ public static class RatingLife
     /// Source: ISO 281:2007, modified rating life.
     /// </remarks>
     public static double Modified(double basicLife, double reliabilityFactor, double modificationFactor) =>
-        Impossible.Positive(basicLife, "the basic rating life")
-        * Impossible.Positive(reliabilityFactor, "the factor for reliability")
-        * Impossible.Positive(modificationFactor, "the life modification factor");
+        Guard.Positive(basicLife, "the basic rating life")
+        * Guard.Positive(reliabilityFactor, "the factor for reliability")
+        * Guard.Positive(modificationFactor, "the life modification factor");
 }

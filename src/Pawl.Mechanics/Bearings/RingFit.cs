@@ -25,7 +25,7 @@ public static class RingFit
     {
         Sizes(hole, joint, outside);
         _ = (inner.Compliance, outer.Compliance);
-        return Math.Max(0, Impossible.Finite(interference, "the interference"))
+        return Math.Max(0, Guard.Finite(interference, "the interference"))
             / (joint * ((Ratio(hole / joint) - inner.Poisson) / inner.Modulus + (Ratio(joint / outside) + outer.Poisson) / outer.Modulus));
     }
 
@@ -65,7 +65,7 @@ public static class RingFit
     public static double OuterRacewayContraction(
         double interference, double outside, double raceway, double housingOutside, Elastic housing, Elastic ring)
     {
-        Impossible.Positive(raceway, "the outer raceway");
+        Guard.Positive(raceway, "the outer raceway");
         var pressure = Pressure(interference, outside, raceway, housingOutside, ring, housing);
         return 2 * pressure * raceway / (ring.Modulus * (1 - raceway * raceway / (outside * outside)));
     }
@@ -77,7 +77,7 @@ public static class RingFit
     /// Source: common practice, no source: s is 0.002 mm to 0.005 mm on both surfaces of ground seats.
     /// </remarks>
     public static double Effective(double interference, double smoothing) =>
-        Math.Max(0, Impossible.Finite(interference, "the interference") - DynamicLoad.NotNegative(smoothing, "the smoothing"));
+        Math.Max(0, Guard.Finite(interference, "the interference") - DynamicLoad.NotNegative(smoothing, "the smoothing"));
 
     /// <summary>Interference of a warm joint, mm; below zero it has become play.</summary>
     /// <param name="interference">Interference I at 20 °C, mm, play negative.</param>
@@ -95,8 +95,8 @@ public static class RingFit
     /// </remarks>
     public static double Warm(
         double interference, double joint, double innerExpansion, double innerTemperature, double outerExpansion, double outerTemperature) =>
-        Impossible.Finite(
-            interference + Impossible.Positive(joint, "the diameter of the joint")
+        Guard.Finite(
+            interference + Guard.Positive(joint, "the diameter of the joint")
                 * (innerExpansion * (innerTemperature - 20) - outerExpansion * (outerTemperature - 20)),
             "the interference");
 
@@ -105,7 +105,7 @@ public static class RingFit
     private static void Sizes(double hole, double joint, double outside)
     {
         if (!(hole >= 0 && joint > hole && outside > joint) || double.IsInfinity(joint))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"a fit needs a joint between hole and outside; they are {hole:0.###} mm, {joint:0.###} mm and {outside:0.###} mm");
     }
 }

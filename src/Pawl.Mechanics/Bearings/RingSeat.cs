@@ -30,7 +30,7 @@ public static class RingSeat
     /// </remarks>
     public static LoadOnRing Of(double ringSpeed, double loadSpeed)
     {
-        var difference = Math.Abs(Impossible.Finite(ringSpeed, "the speed of the ring") - Impossible.Finite(loadSpeed, "the speed of the load"));
+        var difference = Math.Abs(Guard.Finite(ringSpeed, "the speed of the ring") - Guard.Finite(loadSpeed, "the speed of the load"));
         return difference <= 1e-9 * Math.Max(Math.Abs(ringSpeed), Math.Abs(loadSpeed)) ? LoadOnRing.Stationary : LoadOnRing.Rotating;
     }
 

@@ -21,14 +21,14 @@ public static class RingTolerance
 
     private static Extent Of(bool bore, double nominal, string name)
     {
-        Impossible.Positive(nominal, $"the {name}");
+        Guard.Positive(nominal, $"the {name}");
         foreach (var row in s_rows.IsDefault ? s_rows = Read() : s_rows)
         {
             if (row.Bore == bore && nominal > row.Over && nominal <= row.UpTo)
                 return new(nominal - row.Lower, nominal);
         }
 
-        throw Impossible.Because($"the source has no tolerance of a bearing with this {name}: {nominal:0.###} mm");
+        throw Guard.Because($"the source has no tolerance of a bearing with this {name}: {nominal:0.###} mm");
     }
 
     private static ImmutableArray<(bool Bore, double Over, double UpTo, double Lower)> Read()

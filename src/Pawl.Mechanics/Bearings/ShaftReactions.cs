@@ -50,13 +50,13 @@ public static class ShaftReactions
     public static ImmutableArray<Reaction> Of(IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftLoad> loads)
     {
         if (supports.Count > 2)
-            throw Impossible.Because($"no reactions: three bearings need the stiffness of the shaft; there are {supports.Count}");
+            throw Guard.Because($"no reactions: three bearings need the stiffness of the shaft; there are {supports.Count}");
         if (supports.Count < 2)
-            throw Impossible.Because($"no reactions: a shaft on {supports.Count} bearing is not held");
+            throw Guard.Because($"no reactions: a shaft on {supports.Count} bearing is not held");
 
         var (first, second) = (supports[0], supports[1]);
         var span = second.Position - first.Position;
-        Impossible.NotZero(span, "the distance of the bearings");
+        Guard.NotZero(span, "the distance of the bearings");
 
         double x = 0, y = 0, axial = 0, momentX = 0, momentY = 0;
         foreach (var load in loads)
@@ -69,9 +69,9 @@ public static class ShaftReactions
             momentY += load.CoupleY + arm * load.X;
         }
 
-        var secondX = Impossible.Finite(-momentY / span, "the reaction");
-        var secondY = Impossible.Finite(momentX / span, "the reaction");
-        var (firstAxial, secondAxial) = Axial(first.Locating, second.Locating, Impossible.Finite(axial, "the axial load"));
+        var secondX = Guard.Finite(-momentY / span, "the reaction");
+        var secondY = Guard.Finite(momentX / span, "the reaction");
+        var (firstAxial, secondAxial) = Axial(first.Locating, second.Locating, Guard.Finite(axial, "the axial load"));
         return [new(-x - secondX, -y - secondY, firstAxial), new(secondX, secondY, secondAxial)];
     }
 
@@ -79,10 +79,10 @@ public static class ShaftReactions
     {
         (true, false) => (-load, 0),
         (false, true) => (0, -load),
-        (true, true) => throw Impossible.Because(
+        (true, true) => throw Guard.Because(
             $"no reactions: two locating bearings share the axial load as their play has it; state one, or a pair set against each other"),
         _ => load == 0
             ? (0, 0)
-            : throw Impossible.Because($"no reactions: no bearing holds the shaft against its axial load of {load:0.###} N"),
+            : throw Guard.Because($"no reactions: no bearing holds the shaft against its axial load of {load:0.###} N"),
     };
 }

@@ -37,7 +37,7 @@ public static class StaticLoad
     /// ones.
     /// </remarks>
     public static double Safety(double staticRating, double equivalentLoad) =>
-        Impossible.Positive(staticRating, "the basic static load rating") / Impossible.Positive(equivalentLoad, "the equivalent static load");
+        Guard.Positive(staticRating, "the basic static load rating") / Guard.Positive(equivalentLoad, "the equivalent static load");
 
     private static (double X, double Y) Factors(BearingType type)
     {

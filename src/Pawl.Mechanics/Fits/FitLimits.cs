@@ -45,9 +45,9 @@ public readonly record struct FitLimits(double Least, double Greatest)
     public static FitLimits Of(LimitDeviations hole, LimitDeviations shaft)
     {
         if (!(hole.Lower <= hole.Upper && shaft.Lower <= shaft.Upper))
-            throw Impossible.Because($"a fit needs limits of hole and shaft, the lower not above the upper");
+            throw Guard.Because($"a fit needs limits of hole and shaft, the lower not above the upper");
 
-        return new(Impossible.Finite(hole.Lower - shaft.Upper, "the clearance"), Impossible.Finite(hole.Upper - shaft.Lower, "the clearance"));
+        return new(Guard.Finite(hole.Lower - shaft.Upper, "the clearance"), Guard.Finite(hole.Upper - shaft.Lower, "the clearance"));
     }
 
     /// <summary>The same fit, warm or cold.</summary>
@@ -64,8 +64,8 @@ public readonly record struct FitLimits(double Least, double Greatest)
     /// </remarks>
     public FitLimits At(double diameter, double holeExpansion, double holeTemperature, double shaftExpansion, double shaftTemperature)
     {
-        var change = Impossible.Finite(
-            Impossible.Positive(diameter, "the diameter of the fit")
+        var change = Guard.Finite(
+            Guard.Positive(diameter, "the diameter of the fit")
                 * (holeExpansion * (holeTemperature - 20) - shaftExpansion * (shaftTemperature - 20)),
             "the change of the fit");
         return new(Least + change, Greatest + change);

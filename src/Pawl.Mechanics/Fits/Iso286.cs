@@ -19,7 +19,7 @@ public static class Iso286
     public static LimitDeviations Limits(string letters, int grade, double nominalMillimetres) =>
         TryLimits(letters, grade, nominalMillimetres, out var limits, out var reason)
             ? limits
-            : throw new ArgumentOutOfRangeException(paramName: null, reason);
+            : throw new OutsideValidityException(reason);
 
     /// <summary>Limit deviations, mm, or the reason why the tables have none.</summary>
     /// <inheritdoc cref="Iso286" path="/remarks"/>

@@ -93,7 +93,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// √(1 + Q_h⁴/3): judge <see cref="HubStress"/> as well.
     /// </remarks>
     public double ElasticPressureOfHub(double yield) =>
-        Impossible.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
+        Guard.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
 
     /// <summary>Greatest pressure at which the shaft stays elastic, MPa.</summary>
     /// <remarks>
@@ -104,7 +104,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     public double ElasticPressureOfShaft(double yield)
     {
         Sizes();
-        return Impossible.Positive(yield, "the yield strength of the shaft") * (Hole > 0 ? 1 - ShaftQuotient : 2) / Math.Sqrt(3);
+        return Guard.Positive(yield, "the yield strength of the shaft") * (Hole > 0 ? 1 - ShaftQuotient : 2) / Math.Sqrt(3);
     }
 
     /// <summary>Axial force at which the joint slips, N; also the force to press it on, with the greatest friction.</summary>
@@ -115,8 +115,8 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Valid for: even pressure over the length.
     /// </remarks>
     public double AxialCapacity(double pressure, double friction) =>
-        Impossible.Positive(friction, "the friction") * DynamicLoad.NotNegative(pressure, "the pressure")
-        * Math.PI * Diameter * Impossible.Positive(Length, "the length of the joint");
+        Guard.Positive(friction, "the friction") * DynamicLoad.NotNegative(pressure, "the pressure")
+        * Math.PI * Diameter * Guard.Positive(Length, "the length of the joint");
 
     /// <summary>Torque at which the joint slips, N·mm.</summary>
     /// <remarks>
@@ -135,8 +135,8 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// </remarks>
     public double SlipSafety(double pressure, double friction, double torque, double axialForce)
     {
-        var load = double.Hypot(2 * torque / Impossible.Positive(Diameter, "the diameter of the joint"), axialForce);
-        return AxialCapacity(pressure, friction) / Impossible.Positive(load, "the load on the joint");
+        var load = double.Hypot(2 * torque / Guard.Positive(Diameter, "the diameter of the joint"), axialForce);
+        return AxialCapacity(pressure, friction) / Guard.Positive(load, "the load on the joint");
     }
 
     /// <summary>Temperature of the hub at which it slips on freely, °C.</summary>
@@ -154,7 +154,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     public double HubTemperature(
         double interference, double clearance, double hubExpansion, double shaftExpansion, double shaftTemperature = 20) =>
         20 + Joining(interference, clearance, shaftExpansion, shaftTemperature)
-            / (Impossible.Positive(hubExpansion, "the expansion of the hub") * Diameter);
+            / (Guard.Positive(hubExpansion, "the expansion of the hub") * Diameter);
 
     /// <summary>Temperature of the shaft at which it slips in freely, °C.</summary>
     /// <remarks>
@@ -166,10 +166,10 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
         double interference, double clearance, double hubExpansion, double shaftExpansion, double hubTemperature = 20)
     {
         var temperature = 20 - Joining(interference, clearance, -hubExpansion, hubTemperature)
-            / (Impossible.Positive(shaftExpansion, "the expansion of the shaft") * Diameter);
+            / (Guard.Positive(shaftExpansion, "the expansion of the shaft") * Diameter);
         return temperature >= -196
             ? temperature
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no cold joining: the shaft would have to be at {temperature:0} °C, and liquid nitrogen boils at −196 °C; warm the hub");
     }
 
@@ -191,9 +191,9 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     {
         Sizes();
         var (joint, outside, hole) = (Diameter / 2, Outside / 2, Hole / 2);
-        var square = Impossible.Finite(speed * speed, "the speed");
+        var square = Guard.Finite(speed * speed, "the speed");
         double Growth(double density, Elastic material, double far) =>
-            Impossible.Positive(density, "the density") * square * joint / (4 * material.Modulus)
+            Guard.Positive(density, "the density") * square * joint / (4 * material.Modulus)
             * ((3 + material.Poisson) * far * far + (1 - material.Poisson) * joint * joint);
         return 2 * (Growth(hubDensity, Hub, outside) - Growth(shaftDensity, Shaft, hole));
     }
@@ -210,9 +210,9 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     private double ShaftQuotient => Hole * Hole / (Diameter * Diameter);
 
     private double Joining(double interference, double clearance, double expansion, double temperature) =>
-        Impossible.Finite(
-            Impossible.Finite(interference, "the interference") + DynamicLoad.NotNegative(clearance, "the clearance for joining")
-                + expansion * Impossible.Positive(Diameter, "the diameter of the joint") * (temperature - 20),
+        Guard.Finite(
+            Guard.Finite(interference, "the interference") + DynamicLoad.NotNegative(clearance, "the clearance for joining")
+                + expansion * Guard.Positive(Diameter, "the diameter of the joint") * (temperature - 20),
             "the temperature for joining");
 
     // Lamé refuses sizes that are none.

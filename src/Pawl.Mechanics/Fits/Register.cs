@@ -12,7 +12,7 @@ public static class Register
     /// Source: geometry.<br/>
     /// Valid for: one pilot that locates alone; screws in clearance holes centre nothing.
     /// </remarks>
-    public static double OfPilot(double clearance) => Math.Max(0, Impossible.Finite(clearance, "the clearance of the pilot")) / 2;
+    public static double OfPilot(double clearance) => Math.Max(0, Guard.Finite(clearance, "the clearance of the pilot")) / 2;
 
     /// <summary>Greatest turn of a part on two dowels, rad.</summary>
     /// <remarks>
@@ -21,7 +21,7 @@ public static class Register
     /// Source: geometry, small turns.
     /// </remarks>
     public static double TurnOnDowels(double firstClearance, double secondClearance, double distance) =>
-        (OfPilot(firstClearance) + OfPilot(secondClearance)) / Impossible.Positive(distance, "the distance of the dowels");
+        (OfPilot(firstClearance) + OfPilot(secondClearance)) / Guard.Positive(distance, "the distance of the dowels");
 
     /// <summary>Greatest eccentricity on two dowels, mm: how far a point of the part can move.</summary>
     /// <param name="firstClearance">Clearance C_1 of the first dowel, mm.</param>
@@ -41,8 +41,8 @@ public static class Register
     public static double OnDowels(double firstClearance, double secondClearance, double distance, double along, double aside)
     {
         var (first, second) = (OfPilot(firstClearance), OfPilot(secondClearance));
-        var span = Impossible.Positive(distance, "the distance of the dowels");
-        var (p, q) = (Impossible.Finite(along, "the place of the centre") / span, Impossible.Finite(aside, "the place of the centre") / span);
+        var span = Guard.Positive(distance, "the distance of the dowels");
+        var (p, q) = (Guard.Finite(along, "the place of the centre") / span, Guard.Finite(aside, "the place of the centre") / span);
         var bound = Math.Min(first, second);
 
         double Move(double shift, int sign)

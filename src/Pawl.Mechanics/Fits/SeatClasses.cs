@@ -44,7 +44,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     public static SeatDuty Duty(double equivalentLoad, double dynamicRating)
     {
         var share = DynamicLoad.NotNegative(equivalentLoad, "the load on the bearing")
-            / Impossible.Positive(dynamicRating, "the dynamic load rating");
+            / Guard.Positive(dynamicRating, "the dynamic load rating");
         return share <= 1.0 / 15 ? SeatDuty.Light : share <= 1.0 / 8 ? SeatDuty.Normal : SeatDuty.Heavy;
     }
 
@@ -61,7 +61,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     /// </remarks>
     public static SeatClasses For(SeatPart part, LoadOnRing load, BearingKind kind, SeatDuty duty, double diameter)
     {
-        Impossible.Positive(diameter, "the diameter of the seat");
+        Guard.Positive(diameter, "the diameter of the seat");
         var balls = kind is BearingKind.DeepGrooveBall or BearingKind.AngularContactBall;
         if (part == SeatPart.Shaft && load == LoadOnRing.Indeterminate)
             load = LoadOnRing.Rotating;
@@ -72,7 +72,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
                 return new(row.Loosest, row.Tightest);
         }
 
-        throw Impossible.Because(
+        throw Guard.Because(
             $"the source has no class of a {(part == SeatPart.Shaft ? "shaft" : "housing")} seat of {diameter:0.###} mm for this load");
     }
 

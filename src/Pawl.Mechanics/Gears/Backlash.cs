@@ -21,10 +21,10 @@ public static class Backlash
         double normalPressureAngle,
         double workingPressureAngle,
         double baseHelixAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             -thicknessAllowanceSum * Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle))
                 + 2 * centreDistanceDeviation * Math.Sin(Working(workingPressureAngle))
-                * Math.Cos(Impossible.Helix(baseHelixAngle)),
+                * Math.Cos(Guard.Helix(baseHelixAngle)),
             "the backlash");
 
     /// <summary>Sum of the thickness allowances E_sn1 + E_sn2 that gives a normal backlash: <see cref="Normal"/> turned round.</summary>
@@ -38,9 +38,9 @@ public static class Backlash
         double normalPressureAngle,
         double workingPressureAngle,
         double baseHelixAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             (2 * centreDistanceDeviation * Math.Sin(Working(workingPressureAngle))
-                * Math.Cos(Impossible.Helix(baseHelixAngle)) - normalBacklash)
+                * Math.Cos(Guard.Helix(baseHelixAngle)) - normalBacklash)
                 / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
             "the thickness allowance");
 
@@ -52,15 +52,15 @@ public static class Backlash
     /// Valid for: both kinds of pair.
     /// </remarks>
     public static double Circumferential(double normalBacklash, double workingPressureAngle, double baseHelixAngle) =>
-        Impossible.Finite(
-            normalBacklash / (Math.Cos(Working(workingPressureAngle)) * Math.Cos(Impossible.Helix(baseHelixAngle))),
+        Guard.Finite(
+            normalBacklash / (Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle))),
             "the backlash");
 
     /// <summary>Normal backlash from the circumferential one: <see cref="Circumferential"/> turned round.</summary>
     public static double NormalFromCircumferential(
         double circumferentialBacklash, double workingPressureAngle, double baseHelixAngle) =>
-        Impossible.Finite(
-            circumferentialBacklash * Math.Cos(Working(workingPressureAngle)) * Math.Cos(Impossible.Helix(baseHelixAngle)),
+        Guard.Finite(
+            circumferentialBacklash * Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle)),
             "the backlash");
 
     /// <summary>Radial backlash j_r: how far the gears could still close in.</summary>
@@ -71,9 +71,9 @@ public static class Backlash
     /// Valid for: both kinds of pair, a magnitude: an internal pair closes by moving apart.
     /// </remarks>
     public static double Radial(double circumferentialBacklash, double workingPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             circumferentialBacklash
-                / (2 * Math.Tan(Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle"))),
+                / (2 * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle"))),
             "the backlash");
 
     /// <summary>Change of the centre distance by heat, with the sign that <see cref="Normal"/> takes.</summary>
@@ -90,7 +90,7 @@ public static class Backlash
         double temperatureRiseOfCarrier,
         double expansionOfGears,
         double temperatureRiseOfGears) =>
-        Impossible.Finite(
+        Guard.Finite(
             workingCentreDistance
                 * (expansionOfCarrier * temperatureRiseOfCarrier - expansionOfGears * temperatureRiseOfGears),
             "the change of centre distance");
@@ -103,8 +103,8 @@ public static class Backlash
     /// Valid for: one mesh.
     /// </remarks>
     public static double AngularLash(double circumferentialBacklash, double workingPitchDiameter) =>
-        Impossible.Finite(
-            2 * circumferentialBacklash / Impossible.Positive(Math.Abs(workingPitchDiameter), "the working pitch diameter"),
+        Guard.Finite(
+            2 * circumferentialBacklash / Guard.Positive(Math.Abs(workingPitchDiameter), "the working pitch diameter"),
             "the lash");
 
     /// <summary>Angle a carrier can turn while both central gears are held, rad.</summary>
@@ -123,12 +123,12 @@ public static class Backlash
         double planetPitchDiameterAtRing,
         double workingCentreDistance)
     {
-        var atSun = 2 / Impossible.Positive(Math.Abs(planetPitchDiameterAtSun), "the planet's working pitch diameter");
-        var atRing = 2 / Impossible.Positive(Math.Abs(planetPitchDiameterAtRing), "the planet's working pitch diameter");
-        var centre = Impossible.Positive(Math.Abs(workingCentreDistance), "the centre distance");
-        return Impossible.Finite(
+        var atSun = 2 / Guard.Positive(Math.Abs(planetPitchDiameterAtSun), "the planet's working pitch diameter");
+        var atRing = 2 / Guard.Positive(Math.Abs(planetPitchDiameterAtRing), "the planet's working pitch diameter");
+        var centre = Guard.Positive(Math.Abs(workingCentreDistance), "the centre distance");
+        return Guard.Finite(
             (sunBacklash * atSun + ringBacklash * atRing) / (centre * (atSun + atRing)), "the lash of the carrier");
     }
 
-    private static double Working(double angle) => Impossible.Acute(angle, "the working pressure angle");
+    private static double Working(double angle) => Guard.Acute(angle, "the working pressure angle");
 }

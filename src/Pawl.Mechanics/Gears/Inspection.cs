@@ -24,13 +24,13 @@ public static class Inspection
         RequireExternal(teeth);
         if (teethSpanned < 1 || teethSpanned > teeth)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no base tangent length: {teethSpanned} teeth cannot be spanned on a gear of {teeth}");
         }
 
         var module = ToothGeometry.Module(normalModule);
         var angle = ToothGeometry.NormalAngle(normalPressureAngle);
-        return Impossible.Finite(
+        return Guard.Finite(
             module * Math.Cos(angle) * ((teethSpanned - 0.5) * Math.PI + teeth * Involute.Of(transversePressureAngle))
                 + 2 * profileShift * module * Math.Sin(angle) + thicknessAllowance * Math.Cos(angle),
             "the base tangent length");
@@ -53,14 +53,14 @@ public static class Inspection
         double profileShift)
     {
         RequireExternal(teeth);
-        var baseCosine = Math.Cos(Impossible.Helix(baseHelixAngle));
+        var baseCosine = Math.Cos(Guard.Helix(baseHelixAngle));
         var baseDiameter = BaseDiameter(teeth, normalModule, normalPressureAngle, baseCosine);
         var referenceDiameter = baseDiameter / Math.Cos(transversePressureAngle);
         var cosine = baseDiameter / (referenceDiameter + 2 * profileShift * normalModule);
         var tangent = cosine is > 0 and < 1 ? Math.Tan(Math.Acos(cosine)) : 0;
         var best = teeth / Math.PI * (tangent / (baseCosine * baseCosine) - Involute.Of(transversePressureAngle))
             - 2 * profileShift * Math.Tan(normalPressureAngle) / Math.PI + 0.5;
-        return Math.Clamp((int)Math.Round(Impossible.Finite(best, "the number of teeth to span")), Math.Min(2, teeth), teeth);
+        return Math.Clamp((int)Math.Round(Guard.Finite(best, "the number of teeth to span")), Math.Min(2, teeth), teeth);
     }
 
     /// <summary>Diameter d_M at which the anvils touch.</summary>
@@ -73,9 +73,9 @@ public static class Inspection
     public static double BaseTangentContactDiameter(
         double baseTangentLength, double baseDiameter, double baseHelixAngle)
     {
-        var across = baseTangentLength * Math.Cos(Impossible.Helix(baseHelixAngle));
-        return Impossible.Finite(
-            Math.Sqrt(Impossible.Positive(baseDiameter, "the base diameter") * baseDiameter + across * across),
+        var across = baseTangentLength * Math.Cos(Guard.Helix(baseHelixAngle));
+        return Guard.Finite(
+            Math.Sqrt(Guard.Positive(baseDiameter, "the base diameter") * baseDiameter + across * across),
             "the contact diameter");
     }
 
@@ -87,8 +87,8 @@ public static class Inspection
     /// Valid for: external gears.
     /// </remarks>
     public static double BaseTangentFaceWidthReserve(double faceWidth, double baseTangentLength, double baseHelixAngle) =>
-        Impossible.Finite(
-            faceWidth - baseTangentLength * Math.Sin(Math.Abs(Impossible.Helix(baseHelixAngle))),
+        Guard.Finite(
+            faceWidth - baseTangentLength * Math.Sin(Math.Abs(Guard.Helix(baseHelixAngle))),
             "the face width left over");
 
     /// <summary>Thickness allowance E_sn that a measured base tangent length shows.</summary>
@@ -100,7 +100,7 @@ public static class Inspection
     /// </remarks>
     public static double ThicknessAllowanceFromBaseTangent(
         double measuredLength, double nominalLength, double normalPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             (measuredLength - nominalLength) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
             "the thickness allowance");
 
@@ -111,9 +111,9 @@ public static class Inspection
 
     private static void RequireExternal(int teeth)
     {
-        if (Impossible.Teeth(teeth) < 0)
+        if (Guard.Teeth(teeth) < 0)
         {
-            throw Impossible.Because($"no base tangent length: an internal gear is measured between balls");
+            throw Guard.Because($"no base tangent length: an internal gear is measured between balls");
         }
     }
 }

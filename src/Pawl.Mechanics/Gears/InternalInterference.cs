@@ -66,7 +66,7 @@ public static class InternalInterference
         RequireInternal(workingCentreDistance, ringTipDiameter);
         var ratio = RequireRatio(pinionTeeth, ringTeeth);
         var centre = -workingCentreDistance;
-        var pinion = Impossible.Positive(pinionTipDiameter, "the pinion's tip diameter") / 2;
+        var pinion = Guard.Positive(pinionTipDiameter, "the pinion's tip diameter") / 2;
         var ring = -ringTipDiameter / 2;
         if (ring >= centre + pinion)
         {
@@ -86,7 +86,7 @@ public static class InternalInterference
             + pinionInvolute - working;
         var placeOnRing = Math.Acos((centre * centre + ring * ring - pinion * pinion) / (2 * centre * ring));
         return new Interference.Slack(
-            Impossible.Finite(turnOfPinion * ratio + working - ringInvolute - placeOnRing, "the slack of the tips"));
+            Guard.Finite(turnOfPinion * ratio + working - ringInvolute - placeOnRing, "the slack of the tips"));
     }
 
     /// <summary>Trimming: the pinion's tips against the ring's when the pinion goes in radially, rad of the pinion.</summary>
@@ -136,7 +136,7 @@ public static class InternalInterference
         var working = Involute.Of(workingPressureAngle);
         var onPinion = Math.Asin(Math.Sqrt((1 - cosines * cosines) / (1 - ratio * ratio)));
         var onRing = Math.Asin(Math.Sqrt((1 / (cosines * cosines) - 1) / (1 / (ratio * ratio) - 1)));
-        return new Interference.Slack(Impossible.Finite(
+        return new Interference.Slack(Guard.Finite(
             onPinion + Involute.Of(pinionAngle) - working - (onRing + Involute.Of(ringAngle) - working) / ratio,
             "the slack of trimming"));
     }
@@ -145,7 +145,7 @@ public static class InternalInterference
     {
         if (!(workingCentreDistance < 0) || !(ringTipDiameter < 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"not an internal pair: its centre distance and the ring's diameters count negative, but are {workingCentreDistance:0.####} mm and {ringTipDiameter:0.####} mm");
         }
     }
@@ -153,6 +153,6 @@ public static class InternalInterference
     private static double RequireRatio(int pinionTeeth, int ringTeeth) =>
         pinionTeeth > 0 && ringTeeth < -pinionTeeth
             ? (double)pinionTeeth / -ringTeeth
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"not an internal pair: a pinion of {pinionTeeth} teeth does not run in an internal gear of {ringTeeth} (internal teeth count negative)");
 }

@@ -15,7 +15,7 @@ public static class Involute
     /// </remarks>
     public static double Of(double angle)
     {
-        Impossible.Acute(angle, "the pressure angle");
+        Guard.Acute(angle, "the pressure angle");
         if (angle >= SmallAngle)
         {
             return Math.Tan(angle) - angle;
@@ -37,7 +37,7 @@ public static class Involute
     public static double Inverse(double involute) =>
         TryInverse(involute, out var angle)
             ? angle
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no pressure angle: its involute function must be above zero; it is {involute:0.########}");
 
     /// <summary>As <see cref="Inverse"/>; false when no angle above zero has this involute function.</summary>

@@ -15,7 +15,7 @@ public static class MeshGeometry
     /// Valid for: z₁ + z₂ ≠ 0. A pinion cannot run in a ring of as many teeth.
     /// </remarks>
     public static double ReferenceCentreDistance(int teeth1, int teeth2, double transverseModule) =>
-        TeethSum(teeth1, teeth2) * Impossible.Positive(transverseModule, "the transverse module") / 2;
+        TeethSum(teeth1, teeth2) * Guard.Positive(transverseModule, "the transverse module") / 2;
 
     /// <summary>Working transverse pressure angle α_wt from the sum of the profile shifts.</summary>
     /// <remarks>
@@ -36,9 +36,9 @@ public static class MeshGeometry
         var sum = TeethSum(teeth1, teeth2);
         var limit = -Involute.Of(transversePressureAngle) * sum / (2 * Math.Tan(normalPressureAngle));
         throw sum > 0
-            ? Impossible.Because(
+            ? Guard.Because(
                 $"no working pressure angle: the sum of the profile shifts {profileShiftSum:0.####} is below the least possible {limit:0.####}")
-            : Impossible.Because(
+            : Guard.Because(
                 $"no working pressure angle: the sum of the profile shifts {profileShiftSum:0.####} is above the greatest possible {limit:0.####}");
     }
 
@@ -73,9 +73,9 @@ public static class MeshGeometry
 
         var least = Math.Abs(referenceCentreDistance) * Math.Cos(transversePressureAngle);
         throw referenceCentreDistance * workingCentreDistance < 0
-            ? Impossible.Because(
+            ? Guard.Because(
                 $"no working pressure angle: the centre distance {workingCentreDistance:0.####} mm and the reference centre distance {referenceCentreDistance:0.####} mm differ in sign (an internal pair has both negative)")
-            : Impossible.Because(
+            : Guard.Because(
                 $"no working pressure angle: the centre distance {Math.Abs(workingCentreDistance):0.0###} mm is not above the least possible {least:0.0###} mm");
     }
 
@@ -83,9 +83,9 @@ public static class MeshGeometry
     public static bool TryWorkingPressureAngleFromCentreDistance(
         double referenceCentreDistance, double transversePressureAngle, double workingCentreDistance, out double angle)
     {
-        var cosine = Impossible.NotZero(referenceCentreDistance, "the reference centre distance")
-            * Math.Cos(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"))
-            / Impossible.NotZero(workingCentreDistance, "the working centre distance");
+        var cosine = Guard.NotZero(referenceCentreDistance, "the reference centre distance")
+            * Math.Cos(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"))
+            / Guard.NotZero(workingCentreDistance, "the working centre distance");
         var possible = cosine is > 0 and < 1;
         angle = possible ? Math.Acos(cosine) : 0;
         return possible;
@@ -113,9 +113,9 @@ public static class MeshGeometry
     /// </remarks>
     public static double WorkingCentreDistance(
         double referenceCentreDistance, double transversePressureAngle, double workingPressureAngle) =>
-        Impossible.NotZero(referenceCentreDistance, "the reference centre distance")
-        * Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle"))
-        / Math.Cos(Impossible.Acute(workingPressureAngle, "the working pressure angle"));
+        Guard.NotZero(referenceCentreDistance, "the reference centre distance")
+        * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"))
+        / Math.Cos(Guard.Acute(workingPressureAngle, "the working pressure angle"));
 
     /// <summary>Working pitch diameter d_w, with the sign of d_b.</summary>
     /// <remarks>
@@ -125,8 +125,8 @@ public static class MeshGeometry
     /// Valid for: α_wt &lt; π/2.
     /// </remarks>
     public static double WorkingPitchDiameter(double baseDiameter, double workingPressureAngle) =>
-        Impossible.NotZero(baseDiameter, "the base diameter")
-        / Math.Cos(Impossible.Acute(workingPressureAngle, "the working pressure angle"));
+        Guard.NotZero(baseDiameter, "the base diameter")
+        / Math.Cos(Guard.Acute(workingPressureAngle, "the working pressure angle"));
 
     /// <summary>Tip alteration coefficient k that keeps the tip clearance of the basic rack.</summary>
     /// <remarks>
@@ -137,7 +137,7 @@ public static class MeshGeometry
     /// </remarks>
     public static double TipAlteration(
         double workingCentreDistance, double referenceCentreDistance, double normalModule, double profileShiftSum) =>
-        Impossible.Finite(
+        Guard.Finite(
             (workingCentreDistance - referenceCentreDistance) / ToothGeometry.Module(normalModule) - profileShiftSum,
             "the tip alteration");
 
@@ -150,7 +150,7 @@ public static class MeshGeometry
     /// Valid for: both kinds of pair.
     /// </remarks>
     public static double TipClearance(double workingCentreDistance, double tipDiameter, double mateRootDiameter) =>
-        Impossible.Finite(workingCentreDistance - tipDiameter / 2 - mateRootDiameter / 2, "the tip clearance");
+        Guard.Finite(workingCentreDistance - tipDiameter / 2 - mateRootDiameter / 2, "the tip clearance");
 
     /// <summary>Face width over the pinion's reference diameter.</summary>
     /// <remarks>
@@ -160,15 +160,15 @@ public static class MeshGeometry
     /// Valid for: both kinds of pair.
     /// </remarks>
     public static double FaceWidthRatio(double faceWidth, double pinionReferenceDiameter) =>
-        Impossible.Positive(faceWidth, "the face width")
-        / Impossible.Positive(Math.Abs(pinionReferenceDiameter), "the reference diameter");
+        Guard.Positive(faceWidth, "the face width")
+        / Guard.Positive(Math.Abs(pinionReferenceDiameter), "the reference diameter");
 
     internal static int TeethSum(int teeth1, int teeth2)
     {
-        var sum = Impossible.Teeth(teeth1) + Impossible.Teeth(teeth2);
+        var sum = Guard.Teeth(teeth1) + Guard.Teeth(teeth2);
         return sum != 0
             ? sum
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no centre distance: pinion and internal gear have the same number of teeth, {Math.Abs(teeth1)}");
     }
 }

@@ -31,8 +31,8 @@ public static class PathOfContact
     /// </remarks>
     public static double CurvatureOpposite(
         double workingCentreDistance, double workingPressureAngle, double mateCurvature) =>
-        Impossible.Finite(
-            workingCentreDistance * Math.Sin(Impossible.Acute(workingPressureAngle, "the working pressure angle"))
+        Guard.Finite(
+            workingCentreDistance * Math.Sin(Guard.Acute(workingPressureAngle, "the working pressure angle"))
                 - mateCurvature,
             "the radius of curvature");
 
@@ -44,9 +44,9 @@ public static class PathOfContact
     /// Valid for: ρ with the sign of d_b.
     /// </remarks>
     public static double DiameterAt(double curvature, double baseDiameter) =>
-        curvature * Impossible.NotZero(baseDiameter, "the base diameter") > 0
+        curvature * Guard.NotZero(baseDiameter, "the base diameter") > 0
             ? Math.CopySign(Math.Sqrt(4 * curvature * curvature + baseDiameter * baseDiameter), baseDiameter)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no contact there: the mate's tip asks for contact {Math.Abs(curvature):0.####} mm beyond the end of the involute at the base circle (involute interference)");
 
     /// <summary>Start of active profile d_Nf: the diameter where the mate's tip touches the flank.</summary>
@@ -76,7 +76,7 @@ public static class PathOfContact
         var length = tipCurvature1 - CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2);
         return length > 0
             ? length
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no path of contact: the tips pass {Math.Abs(length):0.####} mm clear of each other on the line of action");
     }
 
@@ -98,12 +98,12 @@ public static class PathOfContact
     {
         var start = Math.Max(
             CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2),
-            Impossible.Finite(formCurvature1, "the radius of curvature at the root form circle"));
+            Guard.Finite(formCurvature1, "the radius of curvature at the root form circle"));
         var end = Math.Min(
             tipCurvature1, CurvatureOpposite(workingCentreDistance, workingPressureAngle, formCurvature2));
         return end > start
             ? end - start
-            : throw Impossible.Because($"no path of contact: tips and root form circles leave no common involute");
+            : throw Guard.Because($"no path of contact: tips and root form circles leave no common involute");
     }
 
     /// <summary>Approach, A to C: the part of the path before the pitch point when gear 1 drives.</summary>
@@ -133,8 +133,8 @@ public static class PathOfContact
     /// Valid for: m_t &gt; 0.
     /// </remarks>
     public static double TransverseBasePitch(double transverseModule, double transversePressureAngle) =>
-        Math.PI * Impossible.Positive(transverseModule, "the transverse module")
-        * Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle"));
+        Math.PI * Guard.Positive(transverseModule, "the transverse module")
+        * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"));
 
     /// <summary>Transverse contact ratio ε_α; also its parts, from approach or recess.</summary>
     /// <remarks>
@@ -144,7 +144,7 @@ public static class PathOfContact
     /// Valid for: p_bt &gt; 0.
     /// </remarks>
     public static double TransverseContactRatio(double length, double transverseBasePitch) =>
-        Impossible.Finite(length / Impossible.Positive(transverseBasePitch, "the base pitch"), "the contact ratio");
+        Guard.Finite(length / Guard.Positive(transverseBasePitch, "the base pitch"), "the contact ratio");
 
     /// <summary>Overlap ratio ε_β, positive for both hands.</summary>
     /// <remarks>
@@ -154,7 +154,7 @@ public static class PathOfContact
     /// Valid for: b &gt; 0. Zero for spur gears.
     /// </remarks>
     public static double OverlapRatio(double faceWidth, double helixAngle, double normalModule) =>
-        Impossible.Positive(faceWidth, "the face width") * Math.Sin(Math.Abs(Impossible.Helix(helixAngle)))
+        Guard.Positive(faceWidth, "the face width") * Math.Sin(Math.Abs(Guard.Helix(helixAngle)))
         / (Math.PI * ToothGeometry.Module(normalModule));
 
     /// <summary>Total contact ratio ε_γ.</summary>
@@ -163,11 +163,11 @@ public static class PathOfContact
     /// Source: ISO 21771, total contact ratio.
     /// </remarks>
     public static double TotalContactRatio(double transverseContactRatio, double overlapRatio) =>
-        Impossible.Finite(transverseContactRatio + overlapRatio, "the contact ratio");
+        Guard.Finite(transverseContactRatio + overlapRatio, "the contact ratio");
 
     private static double BeyondPitchPoint(double tipCurvature, double baseDiameter, double workingPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             tipCurvature
-                - baseDiameter / 2 * Math.Tan(Impossible.Acute(workingPressureAngle, "the working pressure angle")),
+                - baseDiameter / 2 * Math.Tan(Guard.Acute(workingPressureAngle, "the working pressure angle")),
             "the length of approach or recess");
 }

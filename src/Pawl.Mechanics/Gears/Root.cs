@@ -23,17 +23,17 @@ public static class Root
     {
         if (referenceDiameter < 0)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root form diameter: a rack cannot cut an internal gear, and the fillet depends on the cutter");
         }
 
-        var sine = Math.Sin(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        var sine = Math.Sin(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
         var depth = StraightDepth(dedendumFactor, rootRadiusFactor, normalPressureAngle) - profileShift;
-        var bracket = Impossible.Finite(
+        var bracket = Guard.Finite(
             referenceDiameter * sine - 2 * ToothGeometry.Module(normalModule) * depth / sine, "the root form diameter");
         return bracket >= 0
-            ? Math.Sqrt(bracket * bracket + Impossible.Positive(baseDiameter, "the base diameter") * baseDiameter)
-            : throw Impossible.Because(
+            ? Math.Sqrt(bracket * bracket + Guard.Positive(baseDiameter, "the base diameter") * baseDiameter)
+            : throw Guard.Because(
                 $"no root form diameter by this formula: the root is undercut (profile shift {profileShift:0.####} is below the limit for this number of teeth)");
     }
 
@@ -53,15 +53,15 @@ public static class Root
         double dedendumFactor,
         double rootRadiusFactor)
     {
-        if (Impossible.Teeth(teeth) < 0)
+        if (Guard.Teeth(teeth) < 0)
         {
-            throw Impossible.Because($"no least profile shift: a rack cannot cut an internal gear");
+            throw Guard.Because($"no least profile shift: a rack cannot cut an internal gear");
         }
 
-        var sine = Math.Sin(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
-        return Impossible.Finite(
+        var sine = Math.Sin(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        return Guard.Finite(
             StraightDepth(dedendumFactor, rootRadiusFactor, normalPressureAngle)
-                - teeth * sine * sine / (2 * Math.Cos(Impossible.Helix(helixAngle))),
+                - teeth * sine * sine / (2 * Math.Cos(Guard.Helix(helixAngle))),
             "the least profile shift");
     }
 
@@ -73,7 +73,7 @@ public static class Root
     /// Valid for: as <see cref="LeastProfileShift"/>.
     /// </remarks>
     public static double Undercut(double normalModule, double profileShift, double leastProfileShift) =>
-        Impossible.Finite(ToothGeometry.Module(normalModule) * (leastProfileShift - profileShift), "the undercut");
+        Guard.Finite(ToothGeometry.Module(normalModule) * (leastProfileShift - profileShift), "the undercut");
 
     private static double StraightDepth(double dedendumFactor, double rootRadiusFactor, double normalPressureAngle) =>
         dedendumFactor - rootRadiusFactor * (1 - Math.Sin(ToothGeometry.NormalAngle(normalPressureAngle)));

@@ -13,13 +13,13 @@ public static class Sliding
     /// </remarks>
     public static double Specific(double curvature1, double curvature2, int teeth1, int teeth2)
     {
-        if (!(curvature1 * Impossible.Teeth(teeth1) > 0) || !(curvature2 * Impossible.Teeth(teeth2) > 0))
+        if (!(curvature1 * Guard.Teeth(teeth1) > 0) || !(curvature2 * Guard.Teeth(teeth2) > 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no specific sliding: contact is asked for at or below a base circle (radii of curvature {curvature1:0.####} mm and {curvature2:0.####} mm): involute interference");
         }
 
-        return Impossible.Finite(1 - curvature2 / curvature1 * teeth1 / teeth2, "the specific sliding");
+        return Guard.Finite(1 - curvature2 / curvature1 * teeth1 / teeth2, "the specific sliding");
     }
 
     /// <summary>Tip contact ratio ε₁ or ε₂: the part of ε_α on one gear's addendum.</summary>
@@ -30,10 +30,10 @@ public static class Sliding
     /// Valid for: both kinds of gear. Below zero: the tip does not reach the pitch point.
     /// </remarks>
     public static double TipContactRatio(int teeth, double tipPressureAngle, double workingPressureAngle) =>
-        Impossible.Finite(
-            Impossible.Teeth(teeth) / (2 * Math.PI)
-                * (Math.Tan(Impossible.Acute(tipPressureAngle, "the pressure angle at the tip"))
-                    - Math.Tan(Impossible.Acute(workingPressureAngle, "the working pressure angle"))),
+        Guard.Finite(
+            Guard.Teeth(teeth) / (2 * Math.PI)
+                * (Math.Tan(Guard.Acute(tipPressureAngle, "the pressure angle at the tip"))
+                    - Math.Tan(Guard.Acute(workingPressureAngle, "the working pressure angle"))),
             "the tip contact ratio");
 
     /// <summary>Tooth loss factor H_v: mean sliding velocity weighted by load, over the velocity of the base circles.</summary>
@@ -56,7 +56,7 @@ public static class Sliding
         var tip2 = TipContactRatio(teeth2, tipPressureAngle2, workingPressureAngle);
         if (tip1 < 0 || tip2 < 0)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no loss factor: a tip does not reach the pitch point (tip contact ratios {tip1:0.###} and {tip2:0.###})");
         }
 
@@ -64,11 +64,11 @@ public static class Sliding
         var reach = Math.Tan(workingPressureAngle) / (2 * Math.PI);
         if ((teeth1 > 0 && tip2 >= teeth1 * reach) || (teeth2 > 0 && tip1 >= teeth2 * reach))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no loss factor: a tip asks for contact below the mate's base circle (involute interference)");
         }
 
-        return Math.PI * (1.0 / teeth1 + 1.0 / teeth2) / Math.Cos(Impossible.Helix(baseHelixAngle))
+        return Math.PI * (1.0 / teeth1 + 1.0 / teeth2) / Math.Cos(Guard.Helix(baseHelixAngle))
             * (1 - (tip1 + tip2) + tip1 * tip1 + tip2 * tip2);
     }
 
@@ -84,7 +84,7 @@ public static class Sliding
         var efficiency = 1 - friction * lossFactor;
         return efficiency is > 0 and <= 1
             ? efficiency
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no mesh efficiency: friction {friction:0.####} and loss factor {lossFactor:0.####} would give {efficiency:0.####}");
     }
 }

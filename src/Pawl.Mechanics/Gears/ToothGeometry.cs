@@ -15,7 +15,7 @@ public static class ToothGeometry
     /// Valid for: 0 &lt; α_n &lt; π/2, |β| &lt; π/2.
     /// </remarks>
     public static double TransversePressureAngle(double normalPressureAngle, double helixAngle) =>
-        Math.Atan(Math.Tan(NormalAngle(normalPressureAngle)) / Math.Cos(Impossible.Helix(helixAngle)));
+        Math.Atan(Math.Tan(NormalAngle(normalPressureAngle)) / Math.Cos(Guard.Helix(helixAngle)));
 
     /// <summary>Transverse module m_t.</summary>
     /// <remarks>
@@ -25,7 +25,7 @@ public static class ToothGeometry
     /// Valid for: m_n &gt; 0, |β| &lt; π/2.
     /// </remarks>
     public static double TransverseModule(double normalModule, double helixAngle) =>
-        Module(normalModule) / Math.Cos(Impossible.Helix(helixAngle));
+        Module(normalModule) / Math.Cos(Guard.Helix(helixAngle));
 
     /// <summary>Base helix angle β_b, with the sign of β.</summary>
     /// <remarks>
@@ -35,7 +35,7 @@ public static class ToothGeometry
     /// Valid for: 0 &lt; α_n &lt; π/2, |β| &lt; π/2.
     /// </remarks>
     public static double BaseHelixAngle(double normalPressureAngle, double helixAngle) =>
-        Math.Asin(Math.Sin(Impossible.Helix(helixAngle)) * Math.Cos(NormalAngle(normalPressureAngle)));
+        Math.Asin(Math.Sin(Guard.Helix(helixAngle)) * Math.Cos(NormalAngle(normalPressureAngle)));
 
     /// <summary>Reference diameter d; negative for an internal gear.</summary>
     /// <remarks>
@@ -45,7 +45,7 @@ public static class ToothGeometry
     /// Valid for: z ≠ 0, m_t &gt; 0.
     /// </remarks>
     public static double ReferenceDiameter(int teeth, double transverseModule) =>
-        Impossible.Teeth(teeth) * Impossible.Positive(transverseModule, "the transverse module");
+        Guard.Teeth(teeth) * Guard.Positive(transverseModule, "the transverse module");
 
     /// <summary>Base diameter d_b, with the sign of d.</summary>
     /// <remarks>
@@ -55,8 +55,8 @@ public static class ToothGeometry
     /// Valid for: d ≠ 0, 0 &lt; α_t &lt; π/2.
     /// </remarks>
     public static double BaseDiameter(double referenceDiameter, double transversePressureAngle) =>
-        Impossible.NotZero(referenceDiameter, "the reference diameter")
-        * Math.Cos(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        Guard.NotZero(referenceDiameter, "the reference diameter")
+        * Math.Cos(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
 
     /// <summary>Tip diameter d_a, with the sign of d.</summary>
     /// <remarks>
@@ -96,7 +96,7 @@ public static class ToothGeometry
     /// </remarks>
     public static double GeneratingProfileShift(
         double profileShift, double thicknessAllowance, double normalModule, double normalPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             profileShift + thicknessAllowance / (2 * Module(normalModule) * Math.Tan(NormalAngle(normalPressureAngle))),
             "the generating profile shift");
 
@@ -111,8 +111,8 @@ public static class ToothGeometry
     {
         var depth = (tipDiameter - rootDiameter) / 2;
         return depth > 0
-            ? Impossible.Finite(depth, "the tooth depth")
-            : throw Impossible.Because(
+            ? Guard.Finite(depth, "the tooth depth")
+            : throw Guard.Because(
                 $"no tooth depth: the tip diameter {tipDiameter:0.####} mm does not lie beyond the root diameter {rootDiameter:0.####} mm");
     }
 
@@ -125,10 +125,10 @@ public static class ToothGeometry
     /// </remarks>
     public static double PressureAngleAt(double diameter, double baseDiameter)
     {
-        var cosine = Impossible.NotZero(baseDiameter, "the base diameter") / Impossible.NotZero(diameter, "the diameter");
+        var cosine = Guard.NotZero(baseDiameter, "the base diameter") / Guard.NotZero(diameter, "the diameter");
         return cosine is > 0 and <= 1
             ? Math.Acos(cosine)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no pressure angle: the diameter {diameter:0.######} mm lies inside the base circle {baseDiameter:0.######} mm, where there is no involute");
     }
 
@@ -140,10 +140,10 @@ public static class ToothGeometry
     /// Valid for: |β| &lt; π/2.
     /// </remarks>
     public static double HelixAngleAt(double helixAngle, double diameter, double referenceDiameter) =>
-        Impossible.Finite(
+        Guard.Finite(
             Math.Atan(
-                Math.Tan(Impossible.Helix(helixAngle))
-                * diameter / Impossible.NotZero(referenceDiameter, "the reference diameter")),
+                Math.Tan(Guard.Helix(helixAngle))
+                * diameter / Guard.NotZero(referenceDiameter, "the reference diameter")),
             "the helix angle at the diameter");
 
     /// <summary>Normal tooth thickness s_n at the reference cylinder.</summary>
@@ -154,7 +154,7 @@ public static class ToothGeometry
     /// Valid for: both kinds of gear. Divide by cos β for the transverse thickness.
     /// </remarks>
     public static double NormalThickness(double normalModule, double profileShift, double normalPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             Module(normalModule) * (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))),
             "the tooth thickness");
 
@@ -173,7 +173,7 @@ public static class ToothGeometry
         double profileShift,
         double normalPressureAngle,
         double transversePressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             diameter * (ThicknessAngle(teeth, profileShift, normalPressureAngle)
                 + Involute.Of(transversePressureAngle) - Involute.Of(PressureAngleAt(diameter, baseDiameter))),
             "the tooth thickness");
@@ -186,7 +186,7 @@ public static class ToothGeometry
     /// Valid for: |β_y| &lt; π/2.
     /// </remarks>
     public static double NormalThicknessAt(double transverseThickness, double helixAngleThere) =>
-        Impossible.Finite(transverseThickness * Math.Cos(Impossible.Helix(helixAngleThere)), "the tooth thickness");
+        Guard.Finite(transverseThickness * Math.Cos(Guard.Helix(helixAngleThere)), "the tooth thickness");
 
     /// <summary>Transverse space width e_yt at a diameter.</summary>
     /// <remarks>
@@ -196,7 +196,7 @@ public static class ToothGeometry
     /// Valid for: both kinds of gear.
     /// </remarks>
     public static double TransverseSpaceWidthAt(double diameter, int teeth, double transverseThickness) =>
-        Impossible.Finite(Math.PI * diameter / Impossible.Teeth(teeth) - transverseThickness, "the space width");
+        Guard.Finite(Math.PI * diameter / Guard.Teeth(teeth) - transverseThickness, "the space width");
 
     /// <summary>Normal tip thickness s_an. Zero or less: the tooth runs to a point before it reaches its tip circle.</summary>
     /// <remarks>
@@ -221,16 +221,16 @@ public static class ToothGeometry
 
     /// <summary>Half of the angle the tooth spans at the reference cylinder, twice over, with the sign of z: s_t / r.</summary>
     internal static double ThicknessAngle(int teeth, double profileShift, double normalPressureAngle) =>
-        (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))) / Impossible.Teeth(teeth);
+        (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))) / Guard.Teeth(teeth);
 
-    internal static double Module(double normalModule) => Impossible.Positive(normalModule, "the normal module");
+    internal static double Module(double normalModule) => Guard.Positive(normalModule, "the normal module");
 
     internal static double NormalAngle(double normalPressureAngle) =>
-        Impossible.AcuteAboveZero(normalPressureAngle, "the normal pressure angle");
+        Guard.AcuteAboveZero(normalPressureAngle, "the normal pressure angle");
 
     private static double SameSign(double diameter, double referenceDiameter, string name) =>
-        diameter * Impossible.NotZero(referenceDiameter, "the reference diameter") > 0
-            ? Impossible.Finite(diameter, name)
-            : throw Impossible.Because(
+        diameter * Guard.NotZero(referenceDiameter, "the reference diameter") > 0
+            ? Guard.Finite(diameter, name)
+            : throw Guard.Because(
                 $"no {name}: with reference diameter {referenceDiameter:0.####} mm the {name} would be {diameter:0.####} mm");
 }

@@ -33,7 +33,7 @@ public static class BoltCompliance
     public static double Shank(ShankPiece piece, double modulus) =>
         Piece(
             DynamicLoad.NotNegative(piece.Length, "the length of the shank"),
-            Impossible.Positive(piece.Diameter, "the diameter of the shank"),
+            Guard.Positive(piece.Diameter, "the diameter of the shank"),
             modulus);
 
     /// <summary>Thread within the clamped length that no nut holds.</summary>
@@ -65,5 +65,5 @@ public static class BoltCompliance
         + (tappedModulus is { } part ? TappedHole(thread, part) : Nut(thread, modulus));
 
     private static double Piece(double length, double diameter, double modulus) =>
-        length / (Impossible.Positive(modulus, "the modulus of elasticity") * Math.PI / 4 * diameter * diameter);
+        length / (Guard.Positive(modulus, "the modulus of elasticity") * Math.PI / 4 * diameter * diameter);
 }

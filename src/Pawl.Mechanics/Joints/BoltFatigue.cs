@@ -23,8 +23,8 @@ public static class BoltFatigue
     /// </remarks>
     public static double Amplitude(ScrewThread thread, double loadFactor, double greatest, double least) =>
         greatest >= least && loadFactor is >= 0 and <= 1
-            ? Impossible.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
-            : throw Impossible.Because(
+            ? Guard.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
+            : throw Guard.Because(
                 $"the greatest load must not be below the least, and the load factor must lie from 0 to 1; they are {greatest:0.###} N, {least:0.###} N and {loadFactor:0.###}");
 
     /// <summary>Permissible amplitude of a thread rolled before heat treatment, MPa.</summary>
@@ -48,15 +48,15 @@ public static class BoltFatigue
     public static double RolledAfterTreatment(ScrewThread thread, double meanShare, double cycles = EnduranceCycles) =>
         meanShare is >= 0.3 and < 1
             ? (2 - meanShare) * Plain(thread) * Math.Pow(Life(cycles), 1.0 / 6)
-            : throw Impossible.Because($"VDI 2230 has fatigue of bolts with a mean force from 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
+            : throw Guard.Because($"VDI 2230 has fatigue of bolts with a mean force from 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
 
     private static double Plain(ScrewThread thread) =>
         thread.Diameter is >= 6 and <= 40
             ? 0.85 * (150 / thread.Diameter + 45)
-            : throw Impossible.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");
+            : throw Guard.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");
 
     private static double Life(double cycles) =>
         cycles >= LeastCycles
             ? Math.Max(1, EnduranceCycles / cycles)
-            : throw Impossible.Because($"VDI 2230 has limited life from {LeastCycles:0} cycles on; there are {cycles:0.###}");
+            : throw Guard.Because($"VDI 2230 has limited life from {LeastCycles:0} cycles on; there are {cycles:0.###}");
 }

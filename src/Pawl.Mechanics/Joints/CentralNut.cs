@@ -21,8 +21,8 @@ public static class CentralNut
     /// <summary>Compliance of the stack δ_P, mm/N.</summary>
     /// <remarks><code>δ_P = Σ l/(E·π/4·(D² − d²))</code> Source: Hooke's law. Valid for: rings that touch over their whole faces.</remarks>
     public static double StackCompliance(ImmutableArray<StackedRing> stack) => stack.Sum(ring =>
-        Impossible.Positive(ring.Length, "the length of a ring")
-        / (Impossible.Positive(ring.Modulus, "the modulus of a ring") * new BearingFace(ring.Outer, ring.Inner).Area));
+        Guard.Positive(ring.Length, "the length of a ring")
+        / (Guard.Positive(ring.Modulus, "the modulus of a ring") * new BearingFace(ring.Outer, ring.Inner).Area));
 
     /// <summary>Compliance of the shaft within the stack δ_S, mm/N.</summary>
     /// <param name="pieces">The pieces of the shaft under tension, from shoulder to nut.</param>
@@ -30,8 +30,8 @@ public static class CentralNut
     /// <param name="modulus">Modulus of the shaft, MPa.</param>
     /// <remarks><code>δ_S = Σ l/(E·π/4·(d² − d_i²))</code> Source: Hooke's law; what gives way in thread and nut is left out.</remarks>
     public static double ShaftCompliance(ImmutableArray<ShankPiece> pieces, double bore, double modulus) => pieces.Sum(piece =>
-        Impossible.Positive(piece.Length, "the length of the shaft")
-        / (Impossible.Positive(modulus, "the modulus of the shaft") * new BearingFace(piece.Diameter, bore).Area));
+        Guard.Positive(piece.Length, "the length of the shaft")
+        / (Guard.Positive(modulus, "the modulus of the shaft") * new BearingFace(piece.Diameter, bore).Area));
 
     /// <summary>Change of the clamp by heat, N; above zero it rises.</summary>
     /// <param name="stack">The rings, each with its expansion.</param>
@@ -64,7 +64,7 @@ public static class CentralNut
             - DynamicLoad.NotNegative(crossHole, "the hole across") * (thread.StressDiameter - bore);
         return area > 0 && bore < thread.StressDiameter
             ? Math.Sqrt(4 * area / Math.PI)
-            : throw Impossible.Because($"the holes leave nothing of the thread {thread.Designation}");
+            : throw Guard.Because($"the holes leave nothing of the thread {thread.Designation}");
     }
 
     /// <summary>Pressure between two rings that touch, MPa.</summary>
@@ -86,7 +86,7 @@ public static class CentralNut
     public static double FaceTorque(double clamp, double friction, double outer, double inner)
     {
         _ = new BearingFace(outer, inner).Area;
-        return DynamicLoad.NotNegative(clamp, "the clamp force") * Impossible.Positive(friction, "the friction of the faces")
+        return DynamicLoad.NotNegative(clamp, "the clamp force") * Guard.Positive(friction, "the friction of the faces")
             * (Math.Pow(outer, 3) - Math.Pow(inner, 3)) / (3 * (outer * outer - inner * inner));
     }
 

@@ -19,7 +19,7 @@ public static class ClampForce
     public static double LoadFactor(double introduction, double bolt, double parts, double tappedHole = 0) =>
         introduction > 0 && introduction <= 1
             ? introduction * (parts + DynamicLoad.NotNegative(tappedHole, "the compliance of the tapped hole")) / Both(bolt, parts)
-            : throw Impossible.Because($"the load introduction factor must lie above 0 and up to 1; it is {introduction:0.###}");
+            : throw Guard.Because($"the load introduction factor must lie above 0 and up to 1; it is {introduction:0.###}");
 
     /// <summary>Preload lost by embedding F_Z, N.</summary>
     /// <remarks>
@@ -42,7 +42,7 @@ public static class ClampForce
     /// </remarks>
     public static double ThermalChange(
         ImmutableArray<ClampedLayer> layers, double partsRise, double boltExpansion, double boltRise, double bolt, double parts) =>
-        Impossible.Finite(layers.Sum(layer => layer.Thickness * (layer.Expansion * partsRise - boltExpansion * boltRise)), "the change by heat")
+        Guard.Finite(layers.Sum(layer => layer.Thickness * (layer.Expansion * partsRise - boltExpansion * boltRise)), "the change by heat")
         / Both(bolt, parts);
 
     /// <summary>Force F_KR that is left between the parts, N; below zero they part.</summary>
@@ -53,23 +53,23 @@ public static class ClampForce
     /// <param name="axial">Load F_A along the bolt, N, above zero where it parts.</param>
     /// <remarks><code>F_KR = F_M − F_Z + ΔF − (1 − Φ)·F_A</code> Source: VDI 2230 Part 1.</remarks>
     public static double Residual(double assembly, double embeddingLoss, double thermal, double loadFactor, double axial) =>
-        Impossible.Finite(assembly - embeddingLoss + thermal - (1 - Share(loadFactor)) * axial, "the clamp force");
+        Guard.Finite(assembly - embeddingLoss + thermal - (1 - Share(loadFactor)) * axial, "the clamp force");
 
     /// <summary>Force in the bolt in service F_S, N, as long as the parts touch.</summary>
     /// <remarks><code>F_S = F_M + ΔF + Φ·F_A</code> with the greatest preload, embedding left out. Source: VDI 2230 Part 1.</remarks>
     public static double BoltForce(double assembly, double thermal, double loadFactor, double axial) =>
-        Impossible.Finite(assembly + thermal + Share(loadFactor) * axial, "the force in the bolt");
+        Guard.Finite(assembly + thermal + Share(loadFactor) * axial, "the force in the bolt");
 
     /// <summary>Load along the bolt at which the parts part, N.</summary>
     /// <remarks><code>F_A = (F_M − F_Z + ΔF)/(1 − Φ)</code> Source: the residual clamp set to zero.</remarks>
     public static double SeparatingLoad(double assembly, double embeddingLoss, double thermal, double loadFactor) =>
         Share(loadFactor) < 1
-            ? Impossible.Finite((assembly - embeddingLoss + thermal) / (1 - loadFactor), "the load that parts")
-            : throw Impossible.Because($"with a load factor of 1 the parts never feel the load");
+            ? Guard.Finite((assembly - embeddingLoss + thermal) / (1 - loadFactor), "the load that parts")
+            : throw Guard.Because($"with a load factor of 1 the parts never feel the load");
 
     private static double Both(double bolt, double parts) =>
-        Impossible.Positive(bolt, "the compliance of the bolt") + Impossible.Positive(parts, "the compliance of the parts");
+        Guard.Positive(bolt, "the compliance of the bolt") + Guard.Positive(parts, "the compliance of the parts");
 
     private static double Share(double loadFactor) =>
-        loadFactor >= 0 && loadFactor <= 1 ? loadFactor : throw Impossible.Because($"a load factor lies from 0 to 1; it is {loadFactor:0.###}");
+        loadFactor >= 0 && loadFactor <= 1 ? loadFactor : throw Guard.Because($"a load factor lies from 0 to 1; it is {loadFactor:0.###}");
 }

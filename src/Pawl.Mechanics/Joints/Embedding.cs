@@ -27,7 +27,7 @@ public static class Embedding
     public static double Amount(double roughness, int faces, int interfaces, bool shear = false)
     {
         if (faces < 1 || interfaces < 0)
-            throw Impossible.Because($"a bolt has a face under its head and no fewer than 0 interfaces; there are {faces} and {interfaces}");
+            throw Guard.Because($"a bolt has a face under its head and no fewer than 0 interfaces; there are {faces} and {interfaces}");
 
         var rows = s_rows.IsDefault ? s_rows = NumberTable.Read(TableId, 8) : s_rows;
         foreach (var row in rows)
@@ -39,6 +39,6 @@ public static class Embedding
             return (row[first] + faces * row[first + 1] + interfaces * row[first + 2]) * Micrometre;
         }
 
-        throw Impossible.Because($"VDI 2230 has embedding up to Rz {rows[^1][1]:0} µm; the faces have {roughness / Micrometre:0.###} µm");
+        throw Guard.Because($"VDI 2230 has embedding up to Rz {rows[^1][1]:0} µm; the faces have {roughness / Micrometre:0.###} µm");
     }
 }

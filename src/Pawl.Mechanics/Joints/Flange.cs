@@ -31,9 +31,9 @@ public static class Flange
     /// Valid for: bolts in clearance holes that carry no shear; no clamp left carries nothing.
     /// </remarks>
     public static double FrictionTorque(int bolts, double clamp, double friction, double boltCircle, int interfaces = 1) =>
-        Count(bolts) * Math.Max(0, Impossible.Finite(clamp, "the clamp force")) * Impossible.Positive(friction, "the friction of the faces")
-        * Impossible.Positive(boltCircle, "the circle of the bolts") / 2
-        * (interfaces >= 1 ? interfaces : throw Impossible.Because($"a flange has an interface; there are {interfaces}"));
+        Count(bolts) * Math.Max(0, Guard.Finite(clamp, "the clamp force")) * Guard.Positive(friction, "the friction of the faces")
+        * Guard.Positive(boltCircle, "the circle of the bolts") / 2
+        * (interfaces >= 1 ? interfaces : throw Guard.Because($"a flange has an interface; there are {interfaces}"));
 
     /// <summary>Clamp force that each bolt must keep, F_KQ, N.</summary>
     /// <remarks><code>F_KQ = 2·T/(z·µ_T·D)</code> Source: <see cref="FrictionTorque"/> solved for the clamp.</remarks>
@@ -47,7 +47,7 @@ public static class Flange
     /// Source: statics, bolts evenly on their circle and the flange rigid.
     /// </remarks>
     public static double ForceAcross(int bolts, double torque, double across, double boltCircle) =>
-        (2 * DynamicLoad.NotNegative(torque, "the torque") / Impossible.Positive(boltCircle, "the circle of the bolts")
+        (2 * DynamicLoad.NotNegative(torque, "the torque") / Guard.Positive(boltCircle, "the circle of the bolts")
             + DynamicLoad.NotNegative(across, "the force across")) / Count(bolts);
 
     /// <summary>Who carries a torque.</summary>
@@ -61,9 +61,9 @@ public static class Flange
     /// </remarks>
     public static TorquePath Path(double needed, double friction, double dowels)
     {
-        Impossible.Finite(needed + friction + dowels, "the way of the torque");
+        Guard.Finite(needed + friction + dowels, "the way of the torque");
         return friction >= needed ? TorquePath.Friction : dowels >= needed ? TorquePath.Dowels : TorquePath.Neither;
     }
 
-    private static int Count(int bolts) => bolts >= 1 ? bolts : throw Impossible.Because($"a flange has bolts; there are {bolts}");
+    private static int Count(int bolts) => bolts >= 1 ? bolts : throw Guard.Because($"a flange has bolts; there are {bolts}");
 }

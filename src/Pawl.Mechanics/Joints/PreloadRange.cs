@@ -21,9 +21,9 @@ public readonly record struct PreloadRange(double Least, double Greatest)
         ScrewThread thread, BearingFace face, double torque, double wrenchError, JointFriction least, JointFriction greatest, double prevailing = 0)
     {
         if (!(wrenchError >= 0 && wrenchError < 1))
-            throw Impossible.Because($"the error of a wrench must lie from 0 to below 1 of its torque; it is {wrenchError:0.###}");
+            throw Guard.Because($"the error of a wrench must lie from 0 to below 1 of its torque; it is {wrenchError:0.###}");
         if (!(least.Thread <= greatest.Thread && least.Head <= greatest.Head))
-            throw Impossible.Because($"the least friction must not be above the greatest");
+            throw Guard.Because($"the least friction must not be above the greatest");
         return new PreloadRange(
             Tightening.Preload(thread, greatest, face, torque * (1 - wrenchError), prevailing),
             Tightening.Preload(thread, least, face, torque * (1 + wrenchError), prevailing));
@@ -36,6 +36,6 @@ public readonly record struct PreloadRange(double Least, double Greatest)
     /// </remarks>
     public static PreloadRange ByTighteningFactor(double greatest, double factor) =>
         factor >= 1 && double.IsFinite(factor)
-            ? new PreloadRange(Impossible.Positive(greatest, "the greatest preload") / factor, greatest)
-            : throw Impossible.Because($"a tightening factor is never below 1; it is {factor:0.###}");
+            ? new PreloadRange(Guard.Positive(greatest, "the greatest preload") / factor, greatest)
+            : throw Guard.Because($"a tightening factor is never below 1; it is {factor:0.###}");
 }

@@ -23,7 +23,7 @@ public readonly record struct BearingFace(double Outer, double Hole)
     private BearingFace Checked() =>
         Hole >= 0 && Outer > Hole && double.IsFinite(Outer)
             ? this
-            : throw Impossible.Because($"the hole under a head must be narrower than its face; they are {Hole:0.###} mm and {Outer:0.###} mm");
+            : throw Guard.Because($"the hole under a head must be narrower than its face; they are {Hole:0.###} mm and {Outer:0.###} mm");
 }
 
 /// <summary>Torque and preload of a bolt, and how far tightening uses its strength.</summary>
@@ -52,9 +52,9 @@ public static class Tightening
     public static double Preload(ScrewThread thread, JointFriction friction, BearingFace face, double torque, double prevailing = 0)
     {
         if (!(torque >= DynamicLoad.NotNegative(prevailing, "the prevailing torque")))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the tightening torque must be above the prevailing torque; they are {torque:0.###} N·mm and {prevailing:0.###} N·mm");
-        return Impossible.Finite(torque - prevailing, "the preload") / Lever(thread, friction, face);
+        return Guard.Finite(torque - prevailing, "the preload") / Lever(thread, friction, face);
     }
 
     /// <summary>Torque M_G that comes into the bolt through its thread, N·mm.</summary>
@@ -84,9 +84,9 @@ public static class Tightening
     {
         var diameter = Section(thread, section);
         if (!(share > 0 && share <= 1))
-            throw Impossible.Because($"the share of the yield must lie above 0 and up to 1; it is {share:0.###}");
+            throw Guard.Because($"the share of the yield must lie above 0 and up to 1; it is {share:0.###}");
         var twist = 3 / diameter * ThreadTorque(thread, threadFriction, 1);
-        return Math.PI / 4 * diameter * diameter * share * Impossible.Positive(yield, "the yield") / Math.Sqrt(1 + 3 * twist * twist);
+        return Math.PI / 4 * diameter * diameter * share * Guard.Positive(yield, "the yield") / Math.Sqrt(1 + 3 * twist * twist);
     }
 
     /// <summary>Torque that uses a share of the yield, N·mm: <see cref="Torque"/> of <see cref="PermittedPreload"/>.</summary>
@@ -101,7 +101,7 @@ public static class Tightening
     /// Source: von Mises; VDI 2230 Part 1 reckons plastic torsion for the permitted preload, which gives some per cent more.
     /// </remarks>
     public static double Utilisation(ScrewThread thread, double threadFriction, double yield, double preload, double? section = null) =>
-        Reduced(thread, preload, ThreadTorque(thread, threadFriction, preload), section) / Impossible.Positive(yield, "the yield");
+        Reduced(thread, preload, ThreadTorque(thread, threadFriction, preload), section) / Guard.Positive(yield, "the yield");
 
     /// <summary>Reduced stress in service σ_red,B, MPa, when half the torsion is left.</summary>
     /// <param name="thread">The thread.</param>
@@ -124,7 +124,7 @@ public static class Tightening
     }
 
     private static double Section(ScrewThread thread, double? section) =>
-        section is { } given ? Impossible.Positive(given, "the diameter of the thinnest section") : thread.StressDiameter;
+        section is { } given ? Guard.Positive(given, "the diameter of the thinnest section") : thread.StressDiameter;
 
     private static double Lever(ScrewThread thread, JointFriction friction, BearingFace face) =>
         thread.Pitch / (2 * Math.PI) + Drag(thread, friction.Thread)

@@ -23,7 +23,7 @@ public static class TighteningSequence
     public static ImmutableArray<int> Crosswise(int bolts)
     {
         if (bolts is < 2 or > 200)
-            throw Impossible.Because($"a circle has 2 to 200 bolts to be tightened crosswise; there are {bolts}");
+            throw Guard.Because($"a circle has 2 to 200 bolts to be tightened crosswise; there are {bolts}");
         if (bolts % 2 == 1)
             return [.. Spread(bolts).Select(bolt => bolt + 1)];
 

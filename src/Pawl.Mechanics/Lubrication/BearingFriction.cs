@@ -40,8 +40,8 @@ public static class BearingFriction
     /// light, the oil drags more than this says.
     /// </remarks>
     public static double Torque(double coefficient, double load, double bore) =>
-        Impossible.Positive(coefficient, "the coefficient of friction") * Impossible.Positive(bore, "the bore") / 2
-        * (load >= 0 && double.IsFinite(load) ? load : throw Impossible.Because($"the load must not be below zero; it is {load:0.###} N"));
+        Guard.Positive(coefficient, "the coefficient of friction") * Guard.Positive(bore, "the bore") / 2
+        * (load >= 0 && double.IsFinite(load) ? load : throw Guard.Because($"the load must not be below zero; it is {load:0.###} N"));
 
     /// <summary>Power lost P_V, N·mm/s (1 mW).</summary>
     /// <remarks>

@@ -37,7 +37,7 @@ public static class HeatBalance
 
         var (cool, hot) = (ambient, highest);
         if (!(ambient < highest) || Surplus(highest) > 0)
-            throw Impossible.Because($"no sump temperature: at {highest:0.#} °C the housing still takes in more heat than it gives off");
+            throw Guard.Because($"no sump temperature: at {highest:0.#} °C the housing still takes in more heat than it gives off");
 
         // Above the balance the housing gives off more than it takes in.
         for (var round = 0; round < 200 && hot - cool > 1e-10; round++)
@@ -53,8 +53,8 @@ public static class HeatBalance
     }
 
     private static double Conductance(double transmittance, double area) =>
-        Impossible.Positive(transmittance, "the heat transmittance") * Impossible.Positive(area, "the area of the housing");
+        Guard.Positive(transmittance, "the heat transmittance") * Guard.Positive(area, "the area of the housing");
 
     private static double NotNegative(double loss) =>
-        loss >= 0 && double.IsFinite(loss) ? loss : throw Impossible.Because($"the loss must not be below zero; it is {loss:0.###} N·mm/s");
+        loss >= 0 && double.IsFinite(loss) ? loss : throw Guard.Because($"the loss must not be below zero; it is {loss:0.###} N·mm/s");
 }

@@ -28,14 +28,14 @@ public static class HousingPressure
         double cold, double hot, double room, double oil, double expansion, double atFilling = Atmosphere)
     {
         var (start, end) = (Absolute(cold), Absolute(hot));
-        var air = Impossible.Positive(room, "the room inside the housing") - oil;
+        var air = Guard.Positive(room, "the room inside the housing") - oil;
         var left = air - oil * expansion * (end - start);
         if (!(oil >= 0) || !(air > 0) || !(left > 0))
-            throw Impossible.Because($"no air is left in a housing of {room:0.#} mm³ with {oil:0.#} mm³ of oil at {hot:0.#} °C");
+            throw Guard.Because($"no air is left in a housing of {room:0.#} mm³ with {oil:0.#} mm³ of oil at {hot:0.#} °C");
 
-        return Impossible.Positive(atFilling, "the pressure at filling") * (end / start * air / left - 1);
+        return Guard.Positive(atFilling, "the pressure at filling") * (end / start * air / left - 1);
     }
 
     private static double Absolute(double temperature) =>
-        Impossible.Positive(temperature + Kelvin, "the absolute temperature");
+        Guard.Positive(temperature + Kelvin, "the absolute temperature");
 }

@@ -48,7 +48,7 @@ public sealed record OilGrade(int Number, double MidPoint)
     /// <summary>The grade that a viscosity at 40 °C lies in, or none: the grades leave gaps.</summary>
     public static OilGrade? Of(double viscosity40)
     {
-        Impossible.Positive(viscosity40, "the viscosity at 40 °C");
+        Guard.Positive(viscosity40, "the viscosity at 40 °C");
         return All.FirstOrDefault(grade => viscosity40 >= grade.Least && viscosity40 <= grade.Greatest);
     }
 

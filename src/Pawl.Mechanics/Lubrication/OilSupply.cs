@@ -31,7 +31,7 @@ public static class OilSupplyChoice
     /// <summary>The least supply for the fastest of pitch line and carrier rim.</summary>
     /// <param name="speed">Speed, mm/s; its sign does not matter.</param>
     public static OilSupply For(double speed) =>
-        Math.Abs(Impossible.Finite(speed, "the supply of oil")) switch
+        Math.Abs(Guard.Finite(speed, "the supply of oil")) switch
         {
             <= SplashSpeed => OilSupply.Splash,
             <= SplashWithCareSpeed => OilSupply.SplashWithCare,

@@ -25,7 +25,7 @@ public static class Viscosity
     {
         if (temperature1 == temperature2 || (temperature1 - temperature2) * (viscosity1 - viscosity2) >= 0)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"an oil thins as it warms: {viscosity1:0.###} mm²/s at {temperature1:0.#} °C and {viscosity2:0.###} mm²/s at {temperature2:0.#} °C do not fit");
         }
 
@@ -61,8 +61,8 @@ public static class Viscosity
     /// Valid for: some tens of kelvins about 15 °C.
     /// </remarks>
     public static double Density(double density15, double expansion, double temperature) =>
-        Impossible.Positive(density15, "the density at 15 °C")
-        * Impossible.Positive(1 - expansion * (temperature - 15), "the share of the density that is left");
+        Guard.Positive(density15, "the density at 15 °C")
+        * Guard.Positive(1 - expansion * (temperature - 15), "the share of the density that is left");
 
     /// <summary>Dynamic viscosity η, MPa·s (1 MPa·s = 10⁹ mPa·s).</summary>
     /// <remarks>
@@ -71,7 +71,7 @@ public static class Viscosity
     /// Source: definition.
     /// </remarks>
     public static double Dynamic(double kinematic, double density) =>
-        Impossible.Positive(kinematic, "the kinematic viscosity") * Impossible.Positive(density, "the density");
+        Guard.Positive(kinematic, "the kinematic viscosity") * Guard.Positive(density, "the density");
 
     /// <summary>Pressure–viscosity coefficient α of a mineral oil, 1/MPa, an estimate.</summary>
     /// <remarks>
@@ -84,10 +84,10 @@ public static class Viscosity
     /// </remarks>
     public static double PressureCoefficient(double dynamic)
     {
-        var viscosity = Impossible.Positive(dynamic, "the dynamic viscosity") * MillipascalSeconds;
+        var viscosity = Guard.Positive(dynamic, "the dynamic viscosity") * MillipascalSeconds;
         return viscosity >= 1
             ? (0.6 + 0.965 * Math.Log10(viscosity)) * 1e-2
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no pressure–viscosity coefficient: the estimate needs 1 mPa·s and above; the oil has {viscosity:0.###} mPa·s");
     }
 
@@ -96,11 +96,11 @@ public static class Viscosity
     private static double LogAbsolute(double temperature) =>
         temperature > -Kelvin && double.IsFinite(temperature)
             ? Math.Log10(temperature + Kelvin)
-            : throw Impossible.Because($"no viscosity: {temperature:0.#} °C is not above absolute zero");
+            : throw Guard.Because($"no viscosity: {temperature:0.#} °C is not above absolute zero");
 
     private static double Covered(double viscosity) =>
         viscosity >= LeastKinematic && double.IsFinite(viscosity)
             ? viscosity
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no viscosity: the Walther line holds from 2 mm²/s up; here it is {viscosity:0.###} mm²/s");
 }

@@ -27,7 +27,7 @@ public static class ViscosityIndex
     {
         if (!(viscosity100 < viscosity40))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"an oil thins as it warms: {viscosity40:0.###} mm²/s at 40 °C and {viscosity100:0.###} mm²/s at 100 °C do not fit");
         }
 
@@ -47,10 +47,10 @@ public static class ViscosityIndex
     /// </remarks>
     public static double KinematicAt100(double viscosity40, double index)
     {
-        var (low, high) = (Viscosity.LeastKinematic, Impossible.Positive(viscosity40, "the viscosity at 40 °C"));
+        var (low, high) = (Viscosity.LeastKinematic, Guard.Positive(viscosity40, "the viscosity at 40 °C"));
         if (index is not (>= 0 and <= 400) || high <= low || Of(high, low) > index)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no viscosity at 100 °C: an index of {index:0.#} and {viscosity40:0.###} mm²/s at 40 °C do not lead to 2 mm²/s or more");
         }
 
@@ -76,7 +76,7 @@ public static class ViscosityIndex
                 return pieces[index].At(viscosity100);
         }
 
-        throw Impossible.Because(
+        throw Guard.Because(
             $"no viscosity index: it is defined from 2 mm²/s at 100 °C up; here it is {viscosity100:0.###} mm²/s");
     }
 

@@ -35,7 +35,7 @@ public static class AllowableStress
         MaterialClass.NitridingSteelNitrided => "NT",
         MaterialClass.ThroughHardeningSteelNitrided => "NV-nitrided",
         MaterialClass.Nitrocarburised => "NV-nitrocarburised",
-        _ => throw Impossible.Because($"there is no class of steel with number {(int)material}"),
+        _ => throw Guard.Because($"there is no class of steel with number {(int)material}"),
     };
 
     /// <summary>The class of a symbol; null for every other text.</summary>
@@ -112,12 +112,12 @@ public static class AllowableStress
         if (!Array.Exists(lines, line => !double.IsNaN(line.Core)))
             return lines;
         if (core is not { } below)
-            throw Impossible.Because($"σ_Flim of class {symbol} and quality {Name(quality)} goes by the hardness of the core");
+            throw Guard.Because($"σ_Flim of class {symbol} and quality {Name(quality)} goes by the hardness of the core");
 
         // The lines of a class follow each other by strength; the last that the core earns counts.
         var best = Array.FindLast(
             lines, line => below.Hardness >= HardnessConversion.VickersOfRockwell(line.Core) && (!line.NeedsProof || below.HardenabilityProven));
-        return best is not null ? [best] : throw Impossible.Because(
+        return best is not null ? [best] : throw Guard.Because(
             $"a core of {below.Hardness:0} HV is softer than the {lines.Min(line => line.Core):0} HRC that quality {Name(quality)} of ISO 6336-5 asks for");
     }
 
@@ -126,7 +126,7 @@ public static class AllowableStress
         var x = lines[0].IsBrinell ? HardnessConversion.BrinellOfVickers(Math.Min(hardness, HardnessConversion.VickersOfBrinell(lines[0].To))) : hardness;
         if (!(x >= lines[0].From))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"a surface of {x:0} {(lines[0].IsBrinell ? "HBW" : "HV")} is softer than ISO 6336-5 covers in class {Symbol(material)}, quality {Name(quality)}: from {lines[0].From:0}");
         }
 

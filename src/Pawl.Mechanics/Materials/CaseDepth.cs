@@ -16,7 +16,7 @@ public static class CaseDepth
     /// Valid for: case-hardened teeth. Below a module of 0.75 mm it leaves no room under <see cref="Most"/>: such teeth are nitrided
     /// or hardened through.
     /// </remarks>
-    public static double Least(double module) => Math.Max(0.1 * Impossible.Positive(module, "the module"), LeastOfAll);
+    public static double Least(double module) => Math.Max(0.1 * Guard.Positive(module, "the module"), LeastOfAll);
 
     /// <summary>Greatest depth by the module.</summary>
     /// <remarks>
@@ -25,7 +25,7 @@ public static class CaseDepth
     /// Source: ISO 6336-5, from memory.<br/>
     /// Valid for: case-hardened teeth.
     /// </remarks>
-    public static double Most(double module) => Math.Min(0.4 * Impossible.Positive(module, "the module"), MostOfAll);
+    public static double Most(double module) => Math.Min(0.4 * Guard.Positive(module, "the module"), MostOfAll);
 
     /// <summary>Depth that the carburiser is asked for, before grinding.</summary>
     public static double Ordered(double finished, double stock) => finished + stock;
@@ -40,7 +40,7 @@ public static class CaseDepth
     public static double TipShare(double depth, double tipThickness) =>
         tipThickness > 0
             ? 2 * depth / tipThickness
-            : throw Impossible.Because($"the tip is pointed: its thickness is {tipThickness:0.###} mm");
+            : throw Guard.Because($"the tip is pointed: its thickness is {tipThickness:0.###} mm");
 
     /// <summary>Depth at which the core bears the shear below the contact.</summary>
     /// <remarks>
@@ -52,10 +52,10 @@ public static class CaseDepth
     /// </remarks>
     public static double ForContact(double stress, double pinionDiameter, double workingAngle, double baseHelix, double ratio, double shearStrength)
     {
-        _ = Impossible.NotZero(ratio + 1, "the gear ratio plus one");
-        return Impossible.Finite(
-            stress * pinionDiameter * Math.Sin(Impossible.AcuteAboveZero(workingAngle, "the working pressure angle"))
-            / (Impossible.Positive(shearStrength, "U_H") * Math.Cos(Impossible.Helix(baseHelix))) * (ratio / (ratio + 1)),
+        _ = Guard.NotZero(ratio + 1, "the gear ratio plus one");
+        return Guard.Finite(
+            stress * pinionDiameter * Math.Sin(Guard.AcuteAboveZero(workingAngle, "the working pressure angle"))
+            / (Guard.Positive(shearStrength, "U_H") * Math.Cos(Guard.Helix(baseHelix))) * (ratio / (ratio + 1)),
             "the case depth for contact");
     }
 

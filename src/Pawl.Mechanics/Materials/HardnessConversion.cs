@@ -61,10 +61,10 @@ public static class HardnessConversion
         throw Outside(rows, from, to, value);
     }
 
-    private static ArgumentOutOfRangeException Outside(double[][] rows, int from, int to, double value)
+    private static OutsideValidityException Outside(double[][] rows, int from, int to, double value)
     {
         var covered = Array.FindAll(rows, row => !double.IsNaN(row[from]) && !double.IsNaN(row[to]));
-        return Impossible.Because(
+        return Guard.Because(
             $"{value:0.#} {Names[from]} has no {Names[to]}: ISO 18265 converts {covered[0][from]:0.#} to {covered[^1][from]:0.#} {Names[from]}");
     }
 

@@ -40,7 +40,7 @@ public static class HydrogenBake
                 return hours * 3600;
         }
 
-        throw Impossible.Because($"ASTM B850 gives no bake for {strength:0} MPa: it ends at {Rows()[^1].UpTo:0} MPa");
+        throw Guard.Because($"ASTM B850 gives no bake for {strength:0} MPa: it ends at {Rows()[^1].UpTo:0} MPa");
     }
 
     // Two threads may both read it at first; they read the same.

@@ -58,7 +58,7 @@ public sealed record RetainingRing(
     /// <summary>Land over depth of the groove, n/t, 1.</summary>
     /// <param name="land">Land n from the groove to the end of the shaft or the next groove, mm.</param>
     public double EdgeRatio(double land) =>
-        DynamicLoad.NotNegative(land, "the land beside the groove") / Impossible.Positive(GrooveDepth, "the depth of the groove");
+        DynamicLoad.NotNegative(land, "the land beside the groove") / Guard.Positive(GrooveDepth, "the depth of the groove");
 
     /// <summary>Load F_N at which the shoulder of the groove yields, N.</summary>
     /// <param name="yield">Yield of shaft or housing, MPa.</param>
@@ -70,8 +70,8 @@ public sealed record RetainingRing(
     /// </remarks>
     public double GrooveLoad(double yield, double land) =>
         EdgeRatio(land) >= LeastEdgeRatio - 1e-9
-            ? Math.PI / 4 * Math.Abs(Diameter * Diameter - Groove * Groove) * Impossible.Positive(yield, "the yield") / ShoulderFactor
-            : throw Impossible.Because(
+            ? Math.PI / 4 * Math.Abs(Diameter * Diameter - Groove * Groove) * Guard.Positive(yield, "the yield") / ShoulderFactor
+            : throw Guard.Because(
                 $"DIN 471 and DIN 472 have no load for a land below {LeastEdgeRatio} depths of the groove; it has {EdgeRatio(land):0.##}");
 
     /// <summary>Load of the ring itself against a part with a corner, N.</summary>
@@ -84,14 +84,14 @@ public sealed record RetainingRing(
     public double RingLoad(double corner)
     {
         if (Load is not { } sharp)
-            throw Impossible.Because($"the load of the ring of {Diameter:0.###} mm is not in the table: state what the supplier gives");
+            throw Guard.Because($"the load of the ring of {Diameter:0.###} mm is not in the table: state what the supplier gives");
         if (DynamicLoad.NotNegative(corner, "the corner") == 0)
             return sharp;
         if (Corner is not { } stated || CornerLoad is not { } load)
-            throw Impossible.Because($"the load of the ring of {Diameter:0.###} mm against a corner is not known: state what the supplier gives");
+            throw Guard.Because($"the load of the ring of {Diameter:0.###} mm against a corner is not known: state what the supplier gives");
         return corner <= 1.5 * stated
             ? Math.Min(sharp, load * stated / corner)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"the load of the ring is for corners up to {stated:0.###} mm, and half as much again; the part has {corner:0.###} mm: put a support washer between");
     }
 

@@ -14,9 +14,9 @@ public static class ContactFactors
     /// </remarks>
     public static double Zone(double transversePressureAngle, double workingPressureAngle, double baseHelixAngle)
     {
-        Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
-        var cosine = Math.Cos(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
-        return Math.Sqrt(2 * Math.Cos(Impossible.Helix(baseHelixAngle)) / Math.Tan(workingPressureAngle)) / cosine;
+        Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
+        var cosine = Math.Cos(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        return Math.Sqrt(2 * Math.Cos(Guard.Helix(baseHelixAngle)) / Math.Tan(workingPressureAngle)) / cosine;
     }
 
     /// <summary>Elasticity factor Z_E, √MPa: how two flank materials share the contact pressure.</summary>
@@ -41,7 +41,7 @@ public static class ContactFactors
         var overlap = Overlap.UpToOne(overlapRatio);
         return transverse < 4
             ? Math.Sqrt((4 - transverse) / 3 * (1 - overlap) + overlap / transverse)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no contact ratio factor: the source ends at a transverse contact ratio of 4; it is {transverse:0.###}");
     }
 
@@ -52,7 +52,7 @@ public static class ContactFactors
     /// Source: ISO 6336-2:2019; so since the corrigendum of 2008. The edition of 1996 had √(cos β), which gives less stress.<br/>
     /// Valid for: β up to 30°.
     /// </remarks>
-    public static double HelixAngle(double helixAngle) => 1 / Math.Sqrt(Math.Cos(Impossible.Helix(helixAngle)));
+    public static double HelixAngle(double helixAngle) => 1 / Math.Sqrt(Math.Cos(Guard.Helix(helixAngle)));
 
     /// <summary>M₁: contact stress at the inner point of single contact of the pinion over that at the pitch point.</summary>
     /// <remarks>
@@ -72,19 +72,19 @@ public static class ContactFactors
         int teeth2,
         double transverseContactRatio)
     {
-        Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
+        Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
         if (!(Overlap.Transverse(transverseContactRatio) <= 2))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no single pair contact factor: above a transverse contact ratio of 2 no pair of teeth is ever alone; it is {transverseContactRatio:0.####}");
         }
 
-        var first = TipSlope(tipDiameter1, baseDiameter1) - 2 * Math.PI / Impossible.Teeth(teeth1);
+        var first = TipSlope(tipDiameter1, baseDiameter1) - 2 * Math.PI / Guard.Teeth(teeth1);
         var second = TipSlope(tipDiameter2, baseDiameter2)
-            - (transverseContactRatio - 1) * 2 * Math.PI / Impossible.Teeth(teeth2);
+            - (transverseContactRatio - 1) * 2 * Math.PI / Guard.Teeth(teeth2);
         return first > 0 && second > 0
             ? Math.Tan(workingPressureAngle) / Math.Sqrt(first * second)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no single pair contact factor: the point of single contact lies below a base circle (involute interference)");
     }
 
@@ -99,7 +99,7 @@ public static class ContactFactors
     public static double SinglePair(double ratio, double overlapRatio)
     {
         var overlap = Overlap.UpToOne(overlapRatio);
-        return Math.Max(1, Impossible.Positive(ratio, "the single pair stress ratio") * (1 - overlap) + overlap);
+        return Math.Max(1, Guard.Positive(ratio, "the single pair stress ratio") * (1 - overlap) + overlap);
     }
 
     /// <summary>Single pair tooth contact factor of an internal gear, Z_D.</summary>

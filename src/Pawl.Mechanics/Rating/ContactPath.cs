@@ -35,23 +35,23 @@ public sealed record ContactPath(
     public double PitchPoint => BaseDiameter1 / 2 * Math.Tan(WorkingPressureAngle);
 
     /// <summary>Transverse contact ratio ε_α.</summary>
-    public double ContactRatio => (End - Start) / Impossible.Positive(BasePitch, "the base pitch");
+    public double ContactRatio => (End - Start) / Guard.Positive(BasePitch, "the base pitch");
 
     /// <summary>Reduced radius of curvature in the normal section where the pinion has ρ₁, mm.</summary>
     public double ReducedCurvature(double curvature1) =>
-        LineContact.ReducedCurvature(curvature1, CurvatureSum - curvature1) / Math.Cos(Impossible.Helix(BaseHelixAngle));
+        LineContact.ReducedCurvature(curvature1, CurvatureSum - curvature1) / Math.Cos(Guard.Helix(BaseHelixAngle));
 
     /// <summary>The path itself, if it can be walked from end to end on involutes.</summary>
     internal ContactPath Checked()
     {
-        Impossible.Positive(BaseDiameter1, "the pinion's base diameter");
-        Impossible.NotZero(BaseDiameter2, "the mate's base diameter");
-        Impossible.AcuteAboveZero(WorkingPressureAngle, "the working pressure angle");
+        Guard.Positive(BaseDiameter1, "the pinion's base diameter");
+        Guard.NotZero(BaseDiameter2, "the mate's base diameter");
+        Guard.AcuteAboveZero(WorkingPressureAngle, "the working pressure angle");
         Overlap.UpToOne(OverlapRatio);
         Overlap.Transverse(ContactRatio);
         return Start > 0 && (CurvatureSum - End) * BaseDiameter2 > 0
             ? this
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no path of contact: a tip asks for contact below the mate's base circle (involute interference)");
     }
 }

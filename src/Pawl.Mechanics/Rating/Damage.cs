@@ -20,7 +20,7 @@ public static class Damage
     /// </remarks>
     public static double Sum(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double permissible)
     {
-        Impossible.Positive(permissible, "the permissible stress");
+        Guard.Positive(permissible, "the permissible stress");
         var sum = 0.0;
         foreach (var bin in bins)
         {
@@ -46,7 +46,7 @@ public static class Damage
     /// </remarks>
     public static double Safety(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double permissible)
     {
-        Impossible.Positive(permissible, "the permissible stress");
+        Guard.Positive(permissible, "the permissible stress");
         var count = 0;
         foreach (var bin in bins)
         {
@@ -55,7 +55,7 @@ public static class Damage
 
         if (count == 0)
         {
-            throw Impossible.Because($"no safety factor: the load spectrum has no bin with stress and cycles");
+            throw Guard.Because($"no safety factor: the load spectrum has no bin with stress and cycles");
         }
 
         double low = double.PositiveInfinity, high = double.PositiveInfinity;
@@ -113,7 +113,7 @@ public static class Damage
     {
         { Stress: >= 0 and < double.PositiveInfinity, Cycles: >= 0 and < double.PositiveInfinity } =>
             bin is { Stress: > 0, Cycles: > 0 },
-        _ => throw Impossible.Because(
+        _ => throw Guard.Because(
             $"a bin of a load spectrum has stress {bin.Stress:0.###} MPa and {bin.Cycles:0.###} cycles; neither may be below zero"),
     };
 }

@@ -31,9 +31,9 @@ public static class DynamicFactor
     /// </remarks>
     public static double Parameter(double pitchLineSpeed, int pinionTeeth, double toothRatio)
     {
-        var square = Impossible.NotZero(toothRatio, "the tooth ratio") * toothRatio;
-        return Impossible.Finite(
-            Math.Abs(pitchLineSpeed) * Math.Abs(Impossible.Teeth(pinionTeeth)) / 100 * Math.Sqrt(square / (1 + square)),
+        var square = Guard.NotZero(toothRatio, "the tooth ratio") * toothRatio;
+        return Guard.Finite(
+            Math.Abs(pitchLineSpeed) * Math.Abs(Guard.Teeth(pinionTeeth)) / 100 * Math.Sqrt(square / (1 + square)),
             "the speed parameter");
     }
 
@@ -53,17 +53,17 @@ public static class DynamicFactor
         current ??= new GradeTable();
         if (!current.TryFind(grade, out var row))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no dynamic factor: method C has the grades {current.First} to {current.Last}; this one is {grade}");
         }
 
         if (!(parameter is >= 0 and <= GreatestParameter))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no dynamic factor: method C ends at a speed parameter of 3 m/s; it is {parameter / MillimetresPerMetre:0.###} m/s");
         }
 
-        var load = Math.Max(Impossible.Positive(lineLoad, "the line load"), LeastLineLoad);
+        var load = Math.Max(Guard.Positive(lineLoad, "the line load"), LeastLineLoad);
         var metres = parameter / MillimetresPerMetre;
         var speed = metres * (metres <= 0.2 ? 2 : 2.071 - 0.357 * metres);
         var spur = 1 + (row.Spur / load + SpurK2) * speed;

@@ -18,12 +18,12 @@ public static class FaceLoadFactor
     {
         if (!(misalignment >= 0))
         {
-            throw Impossible.Because($"the misalignment must not be below zero; it is {misalignment:0.######} mm");
+            throw Guard.Because($"the misalignment must not be below zero; it is {misalignment:0.######} mm");
         }
 
-        var ratio = misalignment * Impossible.Positive(stiffness, "the mesh stiffness")
-            / (2 * Impossible.Positive(meanLineLoad, "the line load"));
-        return Impossible.Finite(ratio <= 1 ? 1 + ratio : 2 * Math.Sqrt(ratio), "the face load factor");
+        var ratio = misalignment * Guard.Positive(stiffness, "the mesh stiffness")
+            / (2 * Guard.Positive(meanLineLoad, "the line load"));
+        return Guard.Finite(ratio <= 1 ? 1 + ratio : 2 * Math.Sqrt(ratio), "the face load factor");
     }
 
     /// <summary>Face load factor for tooth root stress, K_Fβ.</summary>
@@ -37,11 +37,11 @@ public static class FaceLoadFactor
     {
         if (!(contact >= 1))
         {
-            throw Impossible.Because($"a face load factor is 1 or more; it is {contact:0.####}");
+            throw Guard.Because($"a face load factor is 1 or more; it is {contact:0.####}");
         }
 
-        var ratio = Impossible.Positive(faceWidth, "the face width") / Impossible.Positive(toothHeight, "the tooth height");
+        var ratio = Guard.Positive(faceWidth, "the face width") / Guard.Positive(toothHeight, "the tooth height");
         var slender = 1 / Math.Max(ratio, 3);
-        return Impossible.Finite(Math.Pow(contact, 1 / (1 + slender + slender * slender)), "the face load factor");
+        return Guard.Finite(Math.Pow(contact, 1 / (1 + slender + slender * slender)), "the face load factor");
     }
 }

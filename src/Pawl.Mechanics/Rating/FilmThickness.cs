@@ -23,13 +23,13 @@ public static class FilmThickness
         double reducedCurvature,
         double reducedModulus)
     {
-        var modulus = 2 * Impossible.Positive(reducedModulus, "the reduced modulus");
-        var stiffness = modulus * Impossible.Positive(reducedCurvature, "the reduced curvature");
-        var material = Impossible.Positive(pressureViscosity, "the pressure–viscosity coefficient") * modulus;
-        var speed = Impossible.Positive(dynamicViscosity, "the dynamic viscosity")
-            * Impossible.Positive(rollingVelocity, "the rolling velocity") / stiffness;
-        var load = Impossible.Positive(lineLoad, "the line load") / stiffness;
-        return Impossible.Finite(
+        var modulus = 2 * Guard.Positive(reducedModulus, "the reduced modulus");
+        var stiffness = modulus * Guard.Positive(reducedCurvature, "the reduced curvature");
+        var material = Guard.Positive(pressureViscosity, "the pressure–viscosity coefficient") * modulus;
+        var speed = Guard.Positive(dynamicViscosity, "the dynamic viscosity")
+            * Guard.Positive(rollingVelocity, "the rolling velocity") / stiffness;
+        var load = Guard.Positive(lineLoad, "the line load") / stiffness;
+        return Guard.Finite(
             reducedCurvature * 2.65 * Math.Pow(material, 0.54) * Math.Pow(speed, 0.7) * Math.Pow(load, -0.13),
             "the film thickness");
     }
@@ -44,9 +44,9 @@ public static class FilmThickness
     /// </remarks>
     public static double RollingVelocityAtPitchPoint(
         double pinionSpeed, double pinionBaseDiameter, double workingPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             Math.Abs(pinionSpeed * pinionBaseDiameter) / 2
-                * Math.Tan(Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle")),
+                * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle")),
             "the rolling velocity");
 
     /// <summary>Film thickness ratio λ.</summary>
@@ -58,8 +58,8 @@ public static class FilmThickness
     /// </remarks>
     public static double Ratio(double least, double roughness1, double roughness2)
     {
-        var first = Impossible.Positive(roughness1, "the flank roughness");
-        var second = Impossible.Positive(roughness2, "the flank roughness");
-        return Impossible.Positive(least, "the film thickness") / Math.Sqrt(first * first + second * second);
+        var first = Guard.Positive(roughness1, "the flank roughness");
+        var second = Guard.Positive(roughness2, "the flank roughness");
+        return Guard.Positive(least, "the film thickness") / Math.Sqrt(first * first + second * second);
     }
 }

@@ -20,19 +20,19 @@ public static class FlankTolerance
         var diameter = Math.Abs(referenceDiameter);
         if (toleranceClass is < 1 or > 11)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no pitch tolerance: ISO 1328-1 has the flank tolerance classes 1 to 11; this one is {toleranceClass}");
         }
 
         if (!(normalModule is >= 0.5 and <= 70))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no pitch tolerance: ISO 1328-1 covers normal modules of 0.5 to 70 mm; this one is {normalModule:0.####} mm");
         }
 
         if (!(diameter is >= 5 and <= 15_000))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no pitch tolerance: ISO 1328-1 covers reference diameters of 5 to 15000 mm; this one is {diameter:0.####} mm");
         }
 
@@ -48,6 +48,6 @@ public static class FlankTolerance
     /// Valid for: α_t &lt; π/2. Of a pair the greater of both counts.
     /// </remarks>
     public static double BasePitch(double singlePitch, double transversePressureAngle) =>
-        Impossible.Positive(singlePitch, "the single pitch tolerance")
-        * Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle"));
+        Guard.Positive(singlePitch, "the single pitch tolerance")
+        * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"));
 }

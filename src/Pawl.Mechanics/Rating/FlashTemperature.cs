@@ -43,7 +43,7 @@ public static class FlashTemperature
     {
         if (!(friction >= 0 && lineLoad >= 0 && velocity1 >= 0 && velocity2 >= 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no flash temperature: friction {friction:0.####}, line load {lineLoad:0.###} N/mm and velocities {velocity1:0.###} mm/s and {velocity2:0.###} mm/s must not be below zero");
         }
 
@@ -52,11 +52,11 @@ public static class FlashTemperature
             return 0;
         }
 
-        var carriedOff = Impossible.Positive(contactCoefficient1, "the thermal contact coefficient") * Math.Sqrt(velocity1)
-            + Impossible.Positive(contactCoefficient2, "the thermal contact coefficient") * Math.Sqrt(velocity2);
-        return Impossible.Finite(
+        var carriedOff = Guard.Positive(contactCoefficient1, "the thermal contact coefficient") * Math.Sqrt(velocity1)
+            + Guard.Positive(contactCoefficient2, "the thermal contact coefficient") * Math.Sqrt(velocity2);
+        return Guard.Finite(
             1.11 * friction * lineLoad * Math.Abs(velocity1 - velocity2)
-                / (Math.Sqrt(2 * Impossible.Positive(halfWidth, "the width of the contact")) * carriedOff),
+                / (Math.Sqrt(2 * Guard.Positive(halfWidth, "the width of the contact")) * carriedOff),
             "the flash temperature");
     }
 
@@ -92,7 +92,7 @@ public static class FlashTemperature
         path.Checked();
         if (path is { OverlapRatio: < 1, ContactRatio: > 2 })
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no flash temperature: how load is shared is known for spur gears up to a contact ratio of 2; it is {path.ContactRatio:0.###}");
         }
 

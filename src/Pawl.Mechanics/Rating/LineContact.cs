@@ -17,7 +17,7 @@ public static class LineContact
         var reduced = curvature1 * curvature2 / (curvature1 + curvature2);
         return reduced > 0 && double.IsFinite(reduced)
             ? reduced
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no line contact: flanks with radii of curvature of {curvature1:0.####} mm and {curvature2:0.####} mm do not touch along a line");
     }
 
@@ -32,7 +32,7 @@ public static class LineContact
     public static double ReducedCurvatureAtPitchPoint(
         double baseDiameter1, double baseDiameter2, double workingPressureAngle)
     {
-        var half = Math.Tan(Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle")) / 2;
+        var half = Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle")) / 2;
         return ReducedCurvature(baseDiameter1 * half, baseDiameter2 * half);
     }
 
@@ -44,11 +44,11 @@ public static class LineContact
     /// Valid for: dry, elastic contact; b_H small against ρ_red.
     /// </remarks>
     public static double HalfWidth(double lineLoad, double reducedCurvature, double reducedModulus) =>
-        Impossible.Finite(
+        Guard.Finite(
             Math.Sqrt(
-                4 * Impossible.Positive(lineLoad, "the line load")
-                    * Impossible.Positive(reducedCurvature, "the reduced curvature")
-                    / (Math.PI * Impossible.Positive(reducedModulus, "the reduced modulus"))),
+                4 * Guard.Positive(lineLoad, "the line load")
+                    * Guard.Positive(reducedCurvature, "the reduced curvature")
+                    / (Math.PI * Guard.Positive(reducedModulus, "the reduced modulus"))),
             "the width of the contact");
 
     /// <summary>Greatest pressure p_H, MPa.</summary>
@@ -57,9 +57,9 @@ public static class LineContact
     /// Symbols, source, validity: as <see cref="HalfWidth"/>.
     /// </remarks>
     public static double Pressure(double lineLoad, double reducedCurvature, double reducedModulus) =>
-        Impossible.Finite(
+        Guard.Finite(
             Math.Sqrt(
-                Impossible.Positive(lineLoad, "the line load") * Impossible.Positive(reducedModulus, "the reduced modulus")
-                    / (Math.PI * Impossible.Positive(reducedCurvature, "the reduced curvature"))),
+                Guard.Positive(lineLoad, "the line load") * Guard.Positive(reducedModulus, "the reduced modulus")
+                    / (Math.PI * Guard.Positive(reducedCurvature, "the reduced curvature"))),
             "the contact pressure");
 }

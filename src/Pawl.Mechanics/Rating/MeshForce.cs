@@ -17,11 +17,11 @@ public static class MeshForce
     {
         if (meshes < 1)
         {
-            throw Impossible.Because($"no tooth force: at least one mesh must carry the torque; there are {meshes}");
+            throw Guard.Because($"no tooth force: at least one mesh must carry the torque; there are {meshes}");
         }
 
-        return Impossible.Finite(
-            2 * Math.Abs(torque) / (Math.Abs(Impossible.NotZero(referenceDiameter, "the reference diameter")) * meshes),
+        return Guard.Finite(
+            2 * Math.Abs(torque) / (Math.Abs(Guard.NotZero(referenceDiameter, "the reference diameter")) * meshes),
             "the tooth force");
     }
 
@@ -34,9 +34,9 @@ public static class MeshForce
     /// Valid for: no friction.
     /// </remarks>
     public static double Radial(double tangential, double transversePressureAngle, double workingPressureAngle) =>
-        Impossible.Finite(
-            tangential * Math.Sin(Impossible.Acute(workingPressureAngle, "the working pressure angle"))
-                / Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle")),
+        Guard.Finite(
+            tangential * Math.Sin(Guard.Acute(workingPressureAngle, "the working pressure angle"))
+                / Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle")),
             "the radial force");
 
     /// <summary>Axial force F_a, N.</summary>
@@ -47,7 +47,7 @@ public static class MeshForce
     /// Valid for: no friction.
     /// </remarks>
     public static double Axial(double tangential, double helixAngle) =>
-        Impossible.Finite(tangential * Math.Tan(Math.Abs(Impossible.Helix(helixAngle))), "the axial force");
+        Guard.Finite(tangential * Math.Tan(Math.Abs(Guard.Helix(helixAngle))), "the axial force");
 
     /// <summary>Load cycles N_L of one flank.</summary>
     /// <remarks>
@@ -61,11 +61,11 @@ public static class MeshForce
     {
         if (contactsPerRevolution < 1 || !(life >= 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no load cycles: {contactsPerRevolution} contacts in a revolution over a life of {life:0.###} s");
         }
 
-        return Impossible.Finite(
+        return Guard.Finite(
             contactsPerRevolution * Math.Abs(relativeSpeed) * life / (2 * Math.PI), "the number of load cycles");
     }
 }

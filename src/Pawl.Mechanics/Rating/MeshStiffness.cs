@@ -18,7 +18,7 @@ public static class MeshStiffness
     /// Valid for: steel on steel, discs or heavy rims, helix angles up to 45°.
     /// </remarks>
     public static double SinglePair(double lineLoad) =>
-        OfSteel * Math.Pow(Math.Min(Impossible.Positive(lineLoad, "the line load") / FullLineLoad, 1), 0.25);
+        OfSteel * Math.Pow(Math.Min(Guard.Positive(lineLoad, "the line load") / FullLineLoad, 1), 0.25);
 
     /// <summary>Mean mesh stiffness c_γα of the teeth in contact, for profile and pitch deviations.</summary>
     /// <remarks>
@@ -28,7 +28,7 @@ public static class MeshStiffness
     /// Valid for: ε_α ≥ 1; good to about a tenth for ε_α ≥ 1.2.
     /// </remarks>
     public static double Transverse(double singlePair, double transverseContactRatio) =>
-        Impossible.Positive(singlePair, "the tooth stiffness") * (0.75 * Overlap.Transverse(transverseContactRatio) + 0.25);
+        Guard.Positive(singlePair, "the tooth stiffness") * (0.75 * Overlap.Transverse(transverseContactRatio) + 0.25);
 
     /// <summary>Mesh stiffness c_γβ for deviations along the face.</summary>
     /// <remarks>
@@ -37,5 +37,5 @@ public static class MeshStiffness
     /// Source: ISO 6336-1, mesh stiffness.<br/>
     /// Valid for: as c_γα.
     /// </remarks>
-    public static double AlongFace(double transverse) => 0.85 * Impossible.Positive(transverse, "the mesh stiffness");
+    public static double AlongFace(double transverse) => 0.85 * Guard.Positive(transverse, "the mesh stiffness");
 }

@@ -24,10 +24,10 @@ public static class RootFactors
     /// Valid for: as the section.
     /// </remarks>
     public static double Form(RootSection section, double normalModule, double normalPressureAngle) =>
-        Impossible.Finite(
-            6 * section.LeverArm * Impossible.Positive(normalModule, "the normal module") * Math.Cos(section.LoadAngle)
+        Guard.Finite(
+            6 * section.LeverArm * Guard.Positive(normalModule, "the normal module") * Math.Cos(section.LoadAngle)
                 / (section.Chord * section.Chord
-                    * Math.Cos(Impossible.AcuteAboveZero(normalPressureAngle, "the normal pressure angle"))),
+                    * Math.Cos(Guard.AcuteAboveZero(normalPressureAngle, "the normal pressure angle"))),
             "the form factor");
 
     /// <summary>Stress correction factor Y_S.</summary>
@@ -39,10 +39,10 @@ public static class RootFactors
     /// </remarks>
     public static double StressCorrection(RootSection section)
     {
-        var ratio = Impossible.Positive(section.ChordOverArm, "the ratio of chord and arm");
+        var ratio = Guard.Positive(section.ChordOverArm, "the ratio of chord and arm");
         return section.NotchParameter is >= 1 and < 8
             ? (1.2 + 0.13 * ratio) * Math.Pow(section.NotchParameter, 1 / (1.21 + 2.3 / ratio))
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no stress correction factor: the notch parameter q_s must lie from 1 to below 8; it is {section.NotchParameter:0.###}");
     }
 
@@ -62,7 +62,7 @@ public static class RootFactors
         var overlap = Overlap.UpToOne(overlapRatio);
         if (!(virtualContactRatio >= 1) || !double.IsFinite(virtualContactRatio))
         {
-            throw Impossible.Because($"no factor f_ε: the contact ratio must be at least 1; it is {virtualContactRatio:0.####}");
+            throw Guard.Because($"no factor f_ε: the contact ratio must be at least 1; it is {virtualContactRatio:0.####}");
         }
 
         return (overlap, virtualContactRatio) switch
@@ -87,7 +87,7 @@ public static class RootFactors
     /// </remarks>
     public static double HelixAngle(double overlapRatio, double helixAngle, RootEdition edition)
     {
-        var helix = Math.Abs(Impossible.Helix(helixAngle));
+        var helix = Math.Abs(Guard.Helix(helixAngle));
         var factor = 1 - Overlap.UpToOne(overlapRatio) * Math.Min(helix, Math.PI / 6) / (2 * Math.PI / 3);
         return edition == RootEdition.Iso2019 ? factor / Math.Pow(Math.Cos(helix), 3) : factor;
     }
@@ -101,12 +101,12 @@ public static class RootFactors
     /// </remarks>
     public static double RimOfExternal(double rimThickness, double toothDepth)
     {
-        var ratio = Impossible.Positive(rimThickness, "the rim thickness") / Impossible.Positive(toothDepth, "the tooth depth");
+        var ratio = Guard.Positive(rimThickness, "the rim thickness") / Guard.Positive(toothDepth, "the tooth depth");
         return ratio switch
         {
             >= 1.2 => 1,
             > 0.5 => 1.6 * Math.Log(2.242 / ratio),
-            _ => throw Impossible.Because(
+            _ => throw Guard.Because(
                 $"no rim factor: the rim must be thicker than 0.5 of the tooth depth; it is {ratio:0.###} of it"),
         };
     }
@@ -120,13 +120,13 @@ public static class RootFactors
     /// </remarks>
     public static double RimOfInternal(double rimThickness, double normalModule)
     {
-        var ratio = Impossible.Positive(rimThickness, "the rim thickness")
-            / Impossible.Positive(normalModule, "the normal module");
+        var ratio = Guard.Positive(rimThickness, "the rim thickness")
+            / Guard.Positive(normalModule, "the normal module");
         return ratio switch
         {
             >= 3.5 => 1,
             > 1.75 => 1.15 * Math.Log(8.324 / ratio),
-            _ => throw Impossible.Because(
+            _ => throw Guard.Because(
                 $"no rim factor: the rim of an internal gear must be thicker than 1.75 modules; it has {ratio:0.###}"),
         };
     }
@@ -140,7 +140,7 @@ public static class RootFactors
     /// (<paramref name="precise"/>); 1 is on the safe side.
     /// </remarks>
     public static double DeepTooth(double virtualContactRatio, bool precise) =>
-        (precise, Impossible.Positive(virtualContactRatio, "the contact ratio")) switch
+        (precise, Guard.Positive(virtualContactRatio, "the contact ratio")) switch
         {
             (false, _) or (_, <= 2.05) => 1,
             (_, <= 2.5) => 2.366 - 0.666 * virtualContactRatio,

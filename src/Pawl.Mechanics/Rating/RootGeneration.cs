@@ -91,7 +91,7 @@ internal readonly record struct RootGeneration
         var denominator = Math.Cos(angle) + curvature;
         if (!(denominator > 0))
         {
-            throw Impossible.Because($"no root section: the fillet has a point where it is turned back");
+            throw Guard.Because($"no root section: the fillet has a point where it is turned back");
         }
 
         return (
@@ -107,7 +107,7 @@ internal readonly record struct RootGeneration
         double low = 0, high = flankEndAngle;
         if (!(Excess(low, lean) <= 0 && Excess(high, lean) >= 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the fillet that the tool leaves has no tangent at {lean * 180 / Math.PI:0}° to the middle of the tooth");
         }
 

@@ -33,13 +33,13 @@ public static class RootSections
     /// </remarks>
     public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio)
     {
-        if (Impossible.Teeth(tooth.Teeth) < 0)
+        if (Guard.Teeth(tooth.Teeth) < 0)
         {
-            throw Impossible.Because($"no root section: a rack cannot cut an internal gear; state the pinion-type cutter");
+            throw Guard.Because($"no root section: a rack cannot cut an internal gear; state the pinion-type cutter");
         }
 
-        var module = Impossible.Positive(tooth.NormalModule, "the normal module");
-        var normal = Impossible.AcuteAboveZero(tooth.NormalPressureAngle, "the normal pressure angle");
+        var module = Guard.Positive(tooth.NormalModule, "the normal module");
+        var normal = Guard.AcuteAboveZero(tooth.NormalPressureAngle, "the normal pressure angle");
         RefuseUndercut(tooth, rack);
         var baseHelix = ToothGeometry.BaseHelixAngle(normal, tooth.HelixAngle);
         var cosineSquare = Math.Cos(baseHelix) * Math.Cos(baseHelix);
@@ -50,7 +50,7 @@ public static class RootSections
             - (1 - sine) * radius / cosine;
         if (!(offset >= -1e-12))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the root radius {radius:0.###}·m is greater than the space of the basic rack allows");
         }
 
@@ -117,12 +117,12 @@ public static class RootSections
     {
         if (!(contactRatio >= 1) || !double.IsFinite(contactRatio))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no point of single pair contact: the contact ratio must be at least 1; it is {contactRatio:0.####}");
         }
 
         var curvature = PathOfContact.CurvatureAt(tipDiameter, baseDiameter)
-            - (contactRatio - 1) * Impossible.Positive(basePitch, "the base pitch");
+            - (contactRatio - 1) * Guard.Positive(basePitch, "the base pitch");
         return PathOfContact.DiameterAt(curvature, baseDiameter);
     }
 
@@ -148,19 +148,19 @@ public static class RootSections
         var section = new RootSection(chord, arm, radius, angle, loadAngle);
         if (halfTooth * Math.Sign(teeth) < 0)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the tooth runs to a point before it reaches the diameter {Math.Abs(load):0.####} mm of the force");
         }
 
         if (!(chord > 0) || !(arm > 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: chord {chord:0.####} mm and bending arm {arm:0.####} mm are not those of a tooth");
         }
 
         return section.NotchParameter is >= 1 and < 8
             ? section
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"root section outside of ISO 6336-3: the notch parameter q_s must lie from 1 to below 8; it is {section.NotchParameter:0.###}");
     }
 
@@ -177,7 +177,7 @@ public static class RootSections
         var practical = least - straight * PracticalUndercut;
         if (!(tooth.ProfileShift >= practical))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the root is undercut (profile shift {tooth.ProfileShift:0.####} is below the practical limit {practical:0.####})");
         }
     }
@@ -185,5 +185,5 @@ public static class RootSections
     private static double NotNegative(double value, string name) =>
         value >= 0 && double.IsFinite(value)
             ? value
-            : throw Impossible.Because($"{name} must not be below zero; it is {value:0.####}");
+            : throw Guard.Because($"{name} must not be below zero; it is {value:0.####}");
 }

@@ -36,8 +36,8 @@ public static class RootStrength
                 return row.Thickness;
             }
 
-            var asked = Impossible.Positive(
-                yield ?? throw Impossible.Because($"no slip-layer thickness: the yield strength of the steel is not stated"),
+            var asked = Guard.Positive(
+                yield ?? throw Guard.Because($"no slip-layer thickness: the yield strength of the steel is not stated"),
                 "the yield strength");
             if (asked <= row.Yield)
             {
@@ -62,7 +62,7 @@ public static class RootStrength
     /// Valid for: q_s ≥ 1. Not homogeneous: the root is taken of a pure number by the fixed unit of χ.
     /// </remarks>
     public static double NotchSensitivity(double notchParameter, double slipLayer) =>
-        (1 + Math.Sqrt(Impossible.Positive(slipLayer, "the slip-layer thickness") * (1 + 2 * Notch(notchParameter)) / 5))
+        (1 + Math.Sqrt(Guard.Positive(slipLayer, "the slip-layer thickness") * (1 + 2 * Notch(notchParameter)) / 5))
         / (1 + Math.Sqrt(slipLayer * 1.2));
 
     /// <summary>The same when the steel's slip layer is unknown.</summary>
@@ -89,7 +89,7 @@ public static class RootStrength
     {
         var correction = stressCorrection >= 1 && double.IsFinite(stressCorrection)
             ? stressCorrection
-            : throw Impossible.Because($"the stress correction factor must be at least 1; it is {stressCorrection:0.###}");
+            : throw Guard.Because($"the stress correction factor must be at least 1; it is {stressCorrection:0.###}");
         return material switch
         {
             MaterialClass.Normalised => ByYield(0.93, 200),
@@ -100,9 +100,9 @@ public static class RootStrength
 
         double ByYield(double weight, double reference)
         {
-            var asked = yield ?? throw Impossible.Because(
+            var asked = yield ?? throw Guard.Because(
                 $"no static notch sensitivity: the yield strength of the steel is not stated");
-            var root = weight * Math.Pow(reference / Impossible.Positive(asked, "the yield strength"), 0.25);
+            var root = weight * Math.Pow(reference / Guard.Positive(asked, "the yield strength"), 0.25);
             return (1 + root * (correction - 1)) / (1 + root);
         }
     }
@@ -121,7 +121,7 @@ public static class RootStrength
     {
         if (!(roughnessMicrometres is > 0 and <= 40))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no surface factor: the roughness Rz of the root must lie above 0 and up to 40 µm; it is {roughnessMicrometres:0.###} µm");
         }
 
@@ -143,7 +143,7 @@ public static class RootStrength
     /// Valid for: steels of ISO 6336-5.
     /// </remarks>
     public static double Size(MaterialClass material, double normalModule) =>
-        (material, Impossible.Positive(normalModule, "the normal module")) switch
+        (material, Guard.Positive(normalModule, "the normal module")) switch
         {
             (_, <= 5) => 1,
             (MaterialClass.Normalised or MaterialClass.CarbonThroughHardened or MaterialClass.AlloyThroughHardened, _) =>
@@ -160,7 +160,7 @@ public static class RootStrength
     public static double StressRatio(double weakerOverStronger) =>
         weakerOverStronger is >= 0 and <= 1
             ? -1.2 * weakerOverStronger
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"the load of the weaker side over that of the stronger must lie from 0 to 1; it is {weakerOverStronger:0.###}");
 
     /// <summary>M: how much the mean stress changes the endurable amplitude.</summary>
@@ -184,7 +184,7 @@ public static class RootStrength
             MaterialClass.CaseHardened when staticStrength => 0.7,
             MaterialClass.CaseHardened => stressCorrection is >= 1 and <= 5
                 ? 0.8 - 0.15 * stressCorrection
-                : throw Impossible.Because($"no mean stress factor: Y_S must lie from 1 to 5; it is {stressCorrection:0.###}"),
+                : throw Guard.Because($"no mean stress factor: Y_S must lie from 1 to 5; it is {stressCorrection:0.###}"),
             MaterialClass.InductionHardened => staticStrength ? 0.6 : 0.4,
             MaterialClass.NitridingSteelNitrided or MaterialClass.ThroughHardeningSteelNitrided
                 or MaterialClass.Nitrocarburised => 0.3,
@@ -201,13 +201,13 @@ public static class RootStrength
     public static double MeanStress(double stressRatio, double meanStressRatio) =>
         stressRatio is >= -1.2 and <= 0 && meanStressRatio is >= 0 and <= 1
             ? 1 / (1 - stressRatio * (1 - meanStressRatio) / (1 + meanStressRatio))
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no mean stress factor: R must lie from −1.2 to 0 and M from 0 to 1; they are {stressRatio:0.###} and {meanStressRatio:0.###}");
 
     private static double Notch(double notchParameter) =>
         notchParameter >= 1 && double.IsFinite(notchParameter)
             ? notchParameter
-            : throw Impossible.Because($"the notch parameter q_s must be at least 1; it is {notchParameter:0.###}");
+            : throw Guard.Because($"the notch parameter q_s must be at least 1; it is {notchParameter:0.###}");
 
     private static (string Material, double Yield, double Thickness)[] ReadSlipLayers()
     {

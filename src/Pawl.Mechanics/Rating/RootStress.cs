@@ -13,9 +13,9 @@ public static class RootStress
     /// Valid for: b ≥ b_common.
     /// </remarks>
     public static double FaceWidth(double faceWidth, double commonFaceWidth, double normalModule) =>
-        faceWidth >= Impossible.Positive(commonFaceWidth, "the common face width")
-            ? Math.Min(faceWidth, commonFaceWidth + 2 * Impossible.Positive(normalModule, "the normal module"))
-            : throw Impossible.Because(
+        faceWidth >= Guard.Positive(commonFaceWidth, "the common face width")
+            ? Math.Min(faceWidth, commonFaceWidth + 2 * Guard.Positive(normalModule, "the normal module"))
+            : throw Guard.Because(
                 $"the face width {faceWidth:0.####} mm is less than the common face width {commonFaceWidth:0.####} mm");
 
     /// <summary>Nominal root stress σ_F0, MPa.</summary>
@@ -35,9 +35,9 @@ public static class RootStress
         double helixAngle = 1,
         double rim = 1,
         double deepTooth = 1) =>
-        Impossible.Finite(
-            tangentialForce / Impossible.Positive(faceWidth, "the face width")
-                / Impossible.Positive(normalModule, "the normal module")
+        Guard.Finite(
+            tangentialForce / Guard.Positive(faceWidth, "the face width")
+                / Guard.Positive(normalModule, "the normal module")
                 * form * stressCorrection * helixAngle * rim * deepTooth,
             "the nominal root stress");
 
@@ -50,7 +50,7 @@ public static class RootStress
     /// </remarks>
     public static double WithLoadFactors(
         double nominal, double application, double meshLoad, double dynamic, double faceLoad, double transverseLoad) =>
-        Impossible.Finite(nominal * application * meshLoad * dynamic * faceLoad * transverseLoad, "the root stress");
+        Guard.Finite(nominal * application * meshLoad * dynamic * faceLoad * transverseLoad, "the root stress");
 
     /// <summary>Permissible root stress σ_FP at one life, MPa; with S_F = 1 the strength σ_FG.</summary>
     /// <remarks>
@@ -68,9 +68,9 @@ public static class RootStress
         double size,
         double meanStress = 1,
         double safety = 1) =>
-        Impossible.Finite(
-            Impossible.Positive(stressNumber, "the nominal stress number") * 2
+        Guard.Finite(
+            Guard.Positive(stressNumber, "the nominal stress number") * 2
                 * life * notchSensitivity * surface * size * meanStress
-                / Impossible.Positive(safety, "the safety factor"),
+                / Guard.Positive(safety, "the safety factor"),
             "the permissible root stress");
 }

@@ -50,14 +50,14 @@ public static class RunningIn
         MaterialClass.Normalised or MaterialClass.CarbonThroughHardened or MaterialClass.AlloyThroughHardened => true,
         MaterialClass.InductionHardened or MaterialClass.CaseHardened or MaterialClass.NitridingSteelNitrided
             or MaterialClass.ThroughHardeningSteelNitrided or MaterialClass.Nitrocarburised => false,
-        _ => throw Impossible.Because($"no running-in allowance for the material class {material}"),
+        _ => throw Guard.Because($"no running-in allowance for the material class {material}"),
     };
 
     private static double Worn(double share, double fastLimit, double contactLimit, double speed, double deviation)
     {
-        Impossible.Positive(contactLimit, "the contact stress limit of the material");
+        Guard.Positive(contactLimit, "the contact stress limit of the material");
         var worn = Math.Min(share / contactLimit, 1) * NotNegative(deviation);
-        return Math.Abs(Impossible.Finite(speed, "the pitch line speed")) switch
+        return Math.Abs(Guard.Finite(speed, "the pitch line speed")) switch
         {
             <= Slow => worn,
             <= Fast => Math.Min(worn, 2 * fastLimit / contactLimit),
@@ -68,5 +68,5 @@ public static class RunningIn
     private static double NotNegative(double deviation) =>
         deviation >= 0 && double.IsFinite(deviation)
             ? deviation
-            : throw Impossible.Because($"a deviation must not be below zero; it is {deviation:0.######} mm");
+            : throw Guard.Because($"a deviation must not be below zero; it is {deviation:0.######} mm");
 }

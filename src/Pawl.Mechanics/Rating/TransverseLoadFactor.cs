@@ -19,14 +19,14 @@ public static class TransverseLoadFactor
     {
         if (!(allowance >= 0 && basePitchDeviation >= allowance))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no transverse load factor: running in by {allowance:0.######} mm must lie between 0 and the base pitch deviation of {basePitchDeviation:0.######} mm");
         }
 
         var total = Overlap.Transverse(totalContactRatio);
-        var ratio = Impossible.Positive(stiffness, "the mesh stiffness") * (basePitchDeviation - allowance)
-            / Impossible.Positive(lineLoad, "the line load");
-        return Impossible.Finite(
+        var ratio = Guard.Positive(stiffness, "the mesh stiffness") * (basePitchDeviation - allowance)
+            / Guard.Positive(lineLoad, "the line load");
+        return Guard.Finite(
             total <= 2 ? total / 2 * (0.9 + 0.4 * ratio) : 0.9 + 0.4 * Math.Sqrt(2 * (total - 1) / total) * ratio,
             "the transverse load factor");
     }
@@ -43,7 +43,7 @@ public static class TransverseLoadFactor
         Limited(
             unlimited,
             totalContactRatio / (Overlap.Transverse(transverseContactRatio)
-                * Impossible.Positive(contactRatioFactor, "the contact ratio factor") * contactRatioFactor));
+                * Guard.Positive(contactRatioFactor, "the contact ratio factor") * contactRatioFactor));
 
     /// <summary>Transverse load factor for tooth root stress, K_Fα.</summary>
     /// <remarks>
@@ -56,5 +56,5 @@ public static class TransverseLoadFactor
         Limited(unlimited, totalContactRatio / (0.25 * Overlap.Transverse(transverseContactRatio) + 0.75));
 
     private static double Limited(double factor, double greatest) =>
-        Impossible.Finite(Math.Max(1, Math.Min(factor, greatest)), "the transverse load factor");
+        Guard.Finite(Math.Max(1, Math.Min(factor, greatest)), "the transverse load factor");
 }

@@ -9,7 +9,7 @@ public readonly record struct Extent
     public Extent(double least, double greatest)
     {
         if (!double.IsFinite(least) || !double.IsFinite(greatest) || least > greatest)
-            throw Impossible.Because($"the least of a value is not above its greatest; here they are {least:0.######} and {greatest:0.######}");
+            throw Guard.Because($"the least of a value is not above its greatest; here they are {least:0.######} and {greatest:0.######}");
 
         (Least, Greatest) = (least, greatest);
     }
@@ -36,10 +36,10 @@ public readonly record struct Extent
 
     internal Extent AboveZero(string name)
     {
-        Impossible.Positive(Least, name);
+        Guard.Positive(Least, name);
         return this;
     }
 
     internal Extent NotNegative(string name) =>
-        Least >= 0 ? this : throw Impossible.Because($"{name} must not be below zero; it is {Least:0.######}");
+        Least >= 0 ? this : throw Guard.Because($"{name} must not be below zero; it is {Least:0.######}");
 }

@@ -16,7 +16,7 @@ public static class Gland
     /// Source: definition.
     /// </remarks>
     public static double Stretch(double insideDiameter, double over) =>
-        (Impossible.Positive(over, "the diameter under the ring") - Impossible.Positive(insideDiameter, "the inside diameter"))
+        (Guard.Positive(over, "the diameter under the ring") - Guard.Positive(insideDiameter, "the inside diameter"))
         / insideDiameter;
 
     /// <summary>Compression of the outside diameter, 1; below zero the ring does not reach the wall.</summary>
@@ -27,8 +27,8 @@ public static class Gland
     /// </remarks>
     public static double Compression(double insideDiameter, double cord, double wall)
     {
-        var outside = Impossible.Positive(insideDiameter, "the inside diameter") + 2 * Impossible.Positive(cord, "the cord");
-        return (outside - Impossible.Positive(wall, "the diameter around the ring")) / outside;
+        var outside = Guard.Positive(insideDiameter, "the inside diameter") + 2 * Guard.Positive(cord, "the cord");
+        return (outside - Guard.Positive(wall, "the diameter around the ring")) / outside;
     }
 
     /// <summary>Cord d₂' of a ring that is pulled over a diameter, mm.</summary>
@@ -41,8 +41,8 @@ public static class Gland
     /// </remarks>
     public static double StretchedCord(double insideDiameter, double cord, double over) =>
         Stretch(insideDiameter, over) > 0
-            ? cord * Math.Sqrt((insideDiameter + Impossible.Positive(cord, "the cord")) / (over + cord))
-            : Impossible.Positive(cord, "the cord");
+            ? cord * Math.Sqrt((insideDiameter + Guard.Positive(cord, "the cord")) / (over + cord))
+            : Guard.Positive(cord, "the cord");
 
     /// <summary>Cord d₂' of a ring that is pushed into a diameter, mm.</summary>
     /// <remarks>
@@ -57,7 +57,7 @@ public static class Gland
             return cord;
         return wall > cord
             ? cord * Math.Sqrt((insideDiameter + cord) / (wall - cord))
-            : throw Impossible.Because($"no ring of a cord of {cord:0.###} mm goes into a diameter of {wall:0.###} mm");
+            : throw Guard.Because($"no ring of a cord of {cord:0.###} mm goes into a diameter of {wall:0.###} mm");
     }
 
     /// <summary>Cord d₂' of a ring between a rod and the groove around it, mm.</summary>
@@ -85,7 +85,7 @@ public static class Gland
     /// <param name="runOut">Run-out t of the groove.</param>
     public static double Eccentricity(double bore, double plug, double? guided = null, double runOut = 0)
     {
-        var touching = Math.Max(0, (Impossible.Positive(bore, "the bore") - Impossible.Positive(plug, "the plug")) / 2);
+        var touching = Math.Max(0, (Guard.Positive(bore, "the bore") - Guard.Positive(plug, "the plug")) / 2);
         return Math.Min(NotNegative(guided ?? touching, "the eccentricity"), touching) + NotNegative(runOut, "the run-out") / 2;
     }
 
@@ -101,7 +101,7 @@ public static class Gland
         var height = (outer - inner) / 2 + eccentricity;
         return height > 0 && double.IsFinite(height)
             ? height
-            : throw Impossible.Because($"no gland: between {outer:0.###} mm and {inner:0.###} mm, {eccentricity:0.###} mm off centre, no room is left");
+            : throw Guard.Because($"no gland: between {outer:0.###} mm and {inner:0.###} mm, {eccentricity:0.###} mm off centre, no room is left");
     }
 
     /// <summary>Squeeze s in length, mm; below zero the ring does not touch.</summary>
@@ -111,7 +111,7 @@ public static class Gland
     /// Source: definition.
     /// </remarks>
     public static double SqueezeLength(double cord, double height) =>
-        Impossible.Positive(cord, "the cord") - Impossible.Positive(height, "the height of the gland");
+        Guard.Positive(cord, "the cord") - Guard.Positive(height, "the height of the gland");
 
     /// <summary>Squeeze as a share of the cord, 1.</summary>
     /// <remarks>
@@ -133,8 +133,8 @@ public static class Gland
         double cord, double height, double width, double expansion = 0, double rise = 0, double swell = 0)
     {
         var growth = (1 + 3 * expansion * rise) * (1 + swell);
-        return Math.PI / 4 * Impossible.Positive(cord, "the cord") * cord * Impossible.Positive(growth, "the growth of the rubber")
-            / (Impossible.Positive(height, "the height of the gland") * Impossible.Positive(width, "the width of the groove"));
+        return Math.PI / 4 * Guard.Positive(cord, "the cord") * cord * Guard.Positive(growth, "the growth of the rubber")
+            / (Guard.Positive(height, "the height of the gland") * Guard.Positive(width, "the width of the groove"));
     }
 
     /// <summary>Widest gap that pressure can push the rubber into, mm, across one side.</summary>
@@ -155,11 +155,11 @@ public static class Gland
     /// Source: geometry.
     /// </remarks>
     public static double LeadIn(double ring, double end, double angle) =>
-        Math.Abs(Impossible.Positive(ring, "the diameter of the ring") - Impossible.Positive(end, "the diameter past the chamfer"))
-        / (2 * Math.Tan(Impossible.AcuteAboveZero(angle, "the angle of the chamfer")));
+        Math.Abs(Guard.Positive(ring, "the diameter of the ring") - Guard.Positive(end, "the diameter past the chamfer"))
+        / (2 * Math.Tan(Guard.AcuteAboveZero(angle, "the angle of the chamfer")));
 
     private static double NotNegative(double value, string name) =>
         value >= 0 && double.IsFinite(value)
             ? value
-            : throw Impossible.Because($"{name} must not be below zero; it is {value:0.######}");
+            : throw Guard.Because($"{name} must not be below zero; it is {value:0.######}");
 }

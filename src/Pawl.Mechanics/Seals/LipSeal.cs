@@ -37,7 +37,7 @@ public static class LipSeal
     /// Source: kinematics.
     /// </remarks>
     public static double SurfaceSpeed(double diameter, double relativeSpeed) =>
-        Impossible.Positive(diameter, "the diameter of the shaft") / 2 * Math.Abs(Impossible.Finite(relativeSpeed, "the surface speed"));
+        Guard.Positive(diameter, "the diameter of the shaft") / 2 * Math.Abs(Guard.Finite(relativeSpeed, "the surface speed"));
 
     /// <summary>Least hardness of the shaft under the lip, HRC.</summary>
     /// <remarks>
@@ -62,7 +62,7 @@ public static class LipSeal
                 return pressure;
         }
 
-        throw Impossible.Because(
+        throw Guard.Because(
             $"no limit of pressure: the table of lip seals ends at {rows[^1].UpTo / 1000:0.#} m/s; the shaft has {Math.Abs(surfaceSpeed) / 1000:0.##} m/s: vent the housing or state what the supplier allows");
     }
 
@@ -74,7 +74,7 @@ public static class LipSeal
     /// <param name="relativeSpeed">Speed of the shaft against the seal, rad/s.</param>
     public static double GreatestRunOut(double relativeSpeed)
     {
-        var perMinute = Math.Abs(Impossible.Finite(relativeSpeed, "the run-out")) * 30 / Math.PI;
+        var perMinute = Math.Abs(Guard.Finite(relativeSpeed, "the run-out")) * 30 / Math.PI;
         return 0.1 - 0.05 * Math.Clamp((perMinute - 3000) / 3000, 0, 1);
     }
 

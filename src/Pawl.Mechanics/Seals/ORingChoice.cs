@@ -112,7 +112,7 @@ public static class ORingChoice
     private static void Radial(GlandKind kind)
     {
         if (kind == GlandKind.Face)
-            throw Impossible.Because($"a radial gland is static or dynamic, not in a face");
+            throw Guard.Because($"a radial gland is static or dynamic, not in a face");
     }
 
     private static ORingFit? Judge(
@@ -124,7 +124,7 @@ public static class ORingChoice
             var reserve = windows.Reserve(found);
             return reserve >= 0 ? new ORingFit(ring, found, reserve) : null;
         }
-        catch (ArgumentOutOfRangeException)
+        catch (OutsideValidityException)
         {
             // A ring that does not go into the gland at all.
             return null;

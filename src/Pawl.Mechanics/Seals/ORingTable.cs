@@ -45,8 +45,8 @@ public static class ORingTable
     /// </remarks>
     public static ImmutableArray<ORing> Nearest(double insideDiameter, double cord, int count = 1)
     {
-        Impossible.Positive(insideDiameter, "the inside diameter");
-        Impossible.Positive(cord, "the cord");
+        Guard.Positive(insideDiameter, "the inside diameter");
+        Guard.Positive(cord, "the cord");
         var rings = All.ToArray();
         var distances = Array.ConvertAll(
             rings, ring => Math.Abs(ring.InsideDiameter - insideDiameter) / 2 + Math.Abs(ring.Cord - cord));

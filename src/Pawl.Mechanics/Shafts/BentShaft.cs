@@ -46,12 +46,12 @@ public sealed class BentShaft
         double start, IReadOnlyList<ShaftSegment> segments, double modulus,
         IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftLoad> loads, IReadOnlyList<ShaftLineLoad>? lineLoads = null)
     {
-        Impossible.Positive(modulus, "the modulus of elasticity");
+        Guard.Positive(modulus, "the modulus of elasticity");
         var lines = lineLoads ?? [];
         foreach (var line in lines)
         {
             if (!(line.From < line.To) || !double.IsFinite(line.X + line.Y))
-                throw Impossible.Because($"a line load must begin before it ends; it goes from {line.From:0.###} mm to {line.To:0.###} mm");
+                throw Guard.Because($"a line load must begin before it ends; it goes from {line.From:0.###} mm to {line.To:0.###} mm");
         }
 
         var resultants = lines.Select(line => new ShaftLoad(
@@ -70,7 +70,7 @@ public sealed class BentShaft
         if (places[0] < start || places[^1] > ends[^1])
         {
             var astray = places[0] < start ? places[0] : places[^1];
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"bearings and loads must lie on the shaft, from {start:0.###} mm to {ends[^1]:0.###} mm; one lies at {astray:0.###} mm");
         }
 
@@ -151,12 +151,12 @@ public sealed class BentShaft
     private static double[] Ends(double start, IReadOnlyList<ShaftSegment> segments)
     {
         if (segments.Count == 0)
-            throw Impossible.Because($"a shaft needs at least one segment");
+            throw Guard.Because($"a shaft needs at least one segment");
 
         var ends = new double[segments.Count + 1];
-        ends[0] = Impossible.Finite(start, "the start of the shaft");
+        ends[0] = Guard.Finite(start, "the start of the shaft");
         for (var index = 0; index < segments.Count; index++)
-            ends[index + 1] = ends[index] + Impossible.Positive(segments[index].Length, "the length of a segment");
+            ends[index + 1] = ends[index] + Guard.Positive(segments[index].Length, "the length of a segment");
         return ends;
     }
 
@@ -190,7 +190,7 @@ public sealed class BentShaft
     private Piece At(double place)
     {
         if (!(place >= _pieces[0].From && place <= _pieces[^1].To))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the shaft reaches from {_pieces[0].From:0.###} mm to {_pieces[^1].To:0.###} mm; {place:0.###} mm is not on it");
 
         foreach (var piece in _pieces)

@@ -42,11 +42,11 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
     private static double Factor(double large, double small, double radius, double a, double b, double c, double z)
     {
         ShaftNotch.Sizes(large, small);
-        Impossible.Positive(radius, "the radius of the notch");
+        Guard.Positive(radius, "the radius of the notch");
         var blunt = radius / ((large - small) / 2);
         var slender = radius / small;
         if (blunt < 0.03 || small / large > 0.98)
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the source covers r/t from 0.03 and d/D up to 0.98; here r/t is {blunt:0.###} and d/D is {small / large:0.###}");
 
         return 1 + 1 / Math.Sqrt(
@@ -55,5 +55,5 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
 
     private static NotchForm Checked(NotchForm form) => Math.Max(form.Axial, form.Bending) <= 6
         ? form
-        : throw Impossible.Because($"the source covers form factors up to 6; this notch has {Math.Max(form.Axial, form.Bending):0.##}");
+        : throw Guard.Because($"the source covers form factors up to 6; this notch has {Math.Max(form.Axial, form.Bending):0.##}");
 }

@@ -32,11 +32,11 @@ public static class ShaftFatigue
     /// </remarks>
     public static double Technological(ShaftSteel steel, double diameter)
     {
-        Impossible.Positive(diameter, "the diameter at the heat treatment");
+        Guard.Positive(diameter, "the diameter at the heat treatment");
         var (fall, most) = steel == ShaftSteel.CaseHardened ? (0.41, 150) : (0.26, 300);
         return diameter <= most
             ? 1 - fall * Math.Log10(Math.Max(1, diameter / 16))
-            : throw Impossible.Because($"the source has strengths up to {most} mm; the part is {diameter:0.#} mm thick at its heat treatment");
+            : throw Guard.Because($"the source has strengths up to {most} mm; the part is {diameter:0.#} mm thick at its heat treatment");
     }
 
     /// <summary>Geometric size factor K_2 of bending and torsion.</summary>
@@ -65,9 +65,9 @@ public static class ShaftFatigue
     public static double Roughness(double roughness, double tensile)
     {
         if (!(tensile > 0 && tensile <= 2000))
-            throw Impossible.Because($"the source covers tensile strengths up to 2000 MPa; this is {tensile:0.#} MPa");
+            throw Guard.Because($"the source covers tensile strengths up to 2000 MPa; this is {tensile:0.#} MPa");
 
-        return 1 - 0.22 * Math.Log10(Math.Max(1, Impossible.Positive(roughness, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
+        return 1 - 0.22 * Math.Log10(Math.Max(1, Guard.Positive(roughness, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
     }
 
     /// <summary>Roughness factor of torsion.</summary>
@@ -94,9 +94,9 @@ public static class ShaftFatigue
     public static ShaftStresses NotchedStrength(
         ShaftStrength strength, ShaftNotch notch, double diameter, double roughness, double hardening = 1)
     {
-        var tensile = Impossible.Positive(strength.Tensile, "the tensile strength");
+        var tensile = Guard.Positive(strength.Tensile, "the tensile strength");
         var normal = notch.CoversRoughness ? 1 : Roughness(roughness, tensile);
-        var (size, boost) = (Size(diameter), Impossible.Positive(hardening, "the factor of hardening"));
+        var (size, boost) = (Size(diameter), Guard.Positive(hardening, "the factor of hardening"));
         return new(
             0.4 * tensile * boost / (notch.Axial + 1 / normal - 1),
             0.5 * tensile * boost / (notch.Bending / size + 1 / normal - 1),
@@ -121,11 +121,11 @@ public static class ShaftFatigue
     public static double Safety(
         ShaftStrength strength, ShaftStresses notched, ShaftStresses mean, ShaftStresses swing, ShaftOverload overload)
     {
-        var equivalent = Impossible.Finite(mean.Equivalent, "the mean stress");
+        var equivalent = Guard.Finite(mean.Equivalent, "the mean stress");
         var axial = Use(swing.Axial, notched.Axial, equivalent);
         var bending = Use(swing.Bending, notched.Bending, equivalent);
         var torsion = Use(swing.Torsion, notched.Torsion, equivalent / Math.Sqrt(3));
-        return 1 / Impossible.Positive(double.Hypot(axial + bending, torsion), "the swing of the stress");
+        return 1 / Guard.Positive(double.Hypot(axial + bending, torsion), "the swing of the stress");
 
         double Use(double amplitude, double limit, double middle)
         {
@@ -137,7 +137,7 @@ public static class ShaftFatigue
             var allowed = overload == ShaftOverload.MeanStays ? limit - lean * middle : limit / (1 + lean * middle / amplitude);
             return allowed > 0
                 ? amplitude / allowed
-                : throw Impossible.Because($"no safety against fatigue: the mean stress of {equivalent:0.#} MPa leaves no room for a swing");
+                : throw Guard.Because($"no safety against fatigue: the mean stress of {equivalent:0.#} MPa leaves no room for a swing");
         }
     }
 
@@ -157,12 +157,12 @@ public static class ShaftFatigue
     /// </remarks>
     public static double StaticSafety(ShaftStrength strength, ShaftNotch notch, ShaftStresses greatest, bool hollow)
     {
-        var yield = Impossible.Positive(strength.Yield, "the yield strength");
+        var yield = Guard.Positive(strength.Yield, "the yield strength");
         var (bending, torsion) = strength.Steel == ShaftSteel.CaseHardened ? (1.0, 1.0) : hollow ? (1.1, 1.0) : (1.2, 1.2);
         var normal = Math.Abs(greatest.Axial) / (notch.Rise * yield) + Math.Abs(greatest.Bending) / (bending * notch.Rise * yield);
-        return 1 / Impossible.Positive(double.Hypot(normal, Math.Sqrt(3) * greatest.Torsion / (torsion * yield)), "the stress");
+        return 1 / Guard.Positive(double.Hypot(normal, Math.Sqrt(3) * greatest.Torsion / (torsion * yield)), "the stress");
     }
 
     private static double Share(double diameter) =>
-        Math.Log10(Math.Clamp(Impossible.Positive(diameter, "the diameter of the shaft"), 7.5, 150) / 7.5) / Math.Log10(20);
+        Math.Log10(Math.Clamp(Guard.Positive(diameter, "the diameter of the shaft"), 7.5, 150) / 7.5) / Math.Log10(20);
 }

@@ -10,10 +10,10 @@ public sealed record ShaftSection
     /// <param name="bore">Diameter d_i of the bore, mm; zero for a solid shaft.</param>
     public ShaftSection(double outside, double bore = 0)
     {
-        Outside = Impossible.Positive(outside, "the diameter of the shaft");
+        Outside = Guard.Positive(outside, "the diameter of the shaft");
         Bore = DynamicLoad.NotNegative(bore, "the bore of the shaft");
         if (bore >= outside)
-            throw Impossible.Because($"the bore of a shaft must be smaller than its outside; they are {bore:0.###} mm and {outside:0.###} mm");
+            throw Guard.Because($"the bore of a shaft must be smaller than its outside; they are {bore:0.###} mm and {outside:0.###} mm");
     }
 
     public double Outside { get; }
@@ -47,9 +47,9 @@ public sealed record ShaftSection
     /// Valid for: slender shafts; shear of the cross force is left out.
     /// </remarks>
     public ShaftStresses Stresses(double axial, double moment, double torque) => new(
-        Impossible.Finite(axial, "the axial force") / Area,
-        Impossible.Finite(moment, "the bending moment") / BendingModulus,
-        Impossible.Finite(torque, "the torque") / (2 * BendingModulus));
+        Guard.Finite(axial, "the axial force") / Area,
+        Guard.Finite(moment, "the bending moment") / BendingModulus,
+        Guard.Finite(torque, "the torque") / (2 * BendingModulus));
 }
 
 /// <summary>Nominal stresses at the surface of a shaft, MPa.</summary>

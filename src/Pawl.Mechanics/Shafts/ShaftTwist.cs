@@ -17,7 +17,7 @@ public static class ShaftTwist
     /// Source: elasticity.
     /// </remarks>
     public static double Rigidity(double modulus, double poisson) =>
-        Impossible.Positive(modulus, "the modulus of elasticity") / (2 * (1 + poisson));
+        Guard.Positive(modulus, "the modulus of elasticity") / (2 * (1 + poisson));
 
     /// <summary>Wind-up of segments in a row, rad per N·mm.</summary>
     /// <remarks>
@@ -28,11 +28,11 @@ public static class ShaftTwist
     /// </remarks>
     public static double Compliance(IReadOnlyList<ShaftSegment> segments, double rigidity)
     {
-        Impossible.Positive(rigidity, "the modulus of rigidity");
+        Guard.Positive(rigidity, "the modulus of rigidity");
         var sum = 0.0;
         foreach (var segment in segments)
             sum += DynamicLoad.NotNegative(segment.Length, "the length of a segment") / (rigidity * 2 * segment.Section.SecondMoment);
-        return Impossible.Finite(sum, "the wind-up");
+        return Guard.Finite(sum, "the wind-up");
     }
 
     /// <summary>Angle of twist, rad.</summary>
@@ -42,5 +42,5 @@ public static class ShaftTwist
     /// Source: as <see cref="Compliance"/>.
     /// </remarks>
     public static double Angle(IReadOnlyList<ShaftSegment> segments, double rigidity, double torque) =>
-        Impossible.Finite(torque, "the torque") * Compliance(segments, rigidity);
+        Guard.Finite(torque, "the torque") * Compliance(segments, rigidity);
 }

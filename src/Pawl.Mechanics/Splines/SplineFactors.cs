@@ -85,7 +85,7 @@ public static class SplineFactors
     public static double Application(SplineShock driver, SplineShock load)
     {
         if (driver == SplineShock.Heavy)
-            throw Impossible.Because($"the source has no driver with heavy shocks");
+            throw Guard.Because($"the source has no driver with heavy shocks");
 
         var all = s_application.IsDefault ? s_application = ReadApplication() : s_application;
         return all[4 * (int)driver + (int)load];
@@ -116,7 +116,7 @@ public static class SplineFactors
         var rows = s_misalignment.IsDefault ? s_misalignment = NumberTable.Read(MisalignmentTableId, 5) : s_misalignment;
         if (!(misalignment >= 0 && misalignment <= rows[^1][0]) || !(length > 0 && length <= s_lengths[^1]))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the source covers misalignments up to {rows[^1][0]} and splines up to {s_lengths[^1]:0.#} mm long; these are {misalignment:0.#####} and {length:0.#} mm");
         }
 
@@ -131,7 +131,7 @@ public static class SplineFactors
     private static double LogLog(ImmutableArray<ImmutableArray<double>> rows, double value, int column, string what)
     {
         if (!(value >= 0 && value <= rows[^1][0]))
-            throw Impossible.Because($"the source covers up to {rows[^1][0]:0.####E+0} {what}; there are {value:0.####E+0}");
+            throw Guard.Because($"the source covers up to {rows[^1][0]:0.####E+0} {what}; there are {value:0.####E+0}");
 
         var upper = 1;
         while (upper < rows.Length - 1 && rows[upper][0] < value)
@@ -145,7 +145,7 @@ public static class SplineFactors
     {
         var rows = (s_allowables.IsDefault ? s_allowables = ReadAllowables() : s_allowables).Where(row => row.Hard == hard).ToArray();
         if (!(hardness >= rows[0].From && hardness <= rows[^1].To))
-            throw Impossible.Because($"the source covers {rows[0].From} {scale} to {rows[^1].To} {scale}; this is {hardness:0.#} {scale}");
+            throw Guard.Because($"the source covers {rows[0].From} {scale} to {rows[^1].To} {scale}; this is {hardness:0.#} {scale}");
 
         return rows.Last(row => row.From <= hardness).Stresses;
     }

@@ -46,21 +46,21 @@ public static class SplinePins
         Contact(spline, Math.Tan(InternalAngle(spline, space, pin)) + pin / spline.BaseDiameter);
 
     private static double ExternalAngle(InvoluteSpline spline, double thickness, double pin) => Angle(
-        Impossible.Positive(thickness, "the tooth thickness") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
-            + Impossible.Positive(pin, "the diameter of the pins") / spline.BaseDiameter - Math.PI / spline.Teeth,
+        Guard.Positive(thickness, "the tooth thickness") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
+            + Guard.Positive(pin, "the diameter of the pins") / spline.BaseDiameter - Math.PI / spline.Teeth,
         $"no dimension over pins: pins of {pin:0.####} mm drop to the bottom of the space");
 
     private static double InternalAngle(InvoluteSpline spline, double space, double pin) => Angle(
-        Impossible.Positive(space, "the space width") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
-            - Impossible.Positive(pin, "the diameter of the pins") / spline.BaseDiameter,
+        Guard.Positive(space, "the space width") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
+            - Guard.Positive(pin, "the diameter of the pins") / spline.BaseDiameter,
         $"no dimension between pins: pins of {pin:0.####} mm are too large for the space");
 
     private static double Angle(double involute, FormattableString reason) =>
-        Involute.TryInverse(involute, out var angle) ? angle : throw Impossible.Because(reason);
+        Involute.TryInverse(involute, out var angle) ? angle : throw Guard.Because(reason);
 
     private static double Contact(InvoluteSpline spline, double tangent) => tangent >= 0
         ? spline.BaseDiameter * Math.Sqrt(1 + tangent * tangent)
-        : throw Impossible.Because($"no contact: the pins would touch below the base circle");
+        : throw Guard.Because($"no contact: the pins would touch below the base circle");
 
     private static double Across(int teeth) => teeth % 2 == 0 ? 1 : Math.Cos(Math.PI / (2.0 * teeth));
 }

@@ -25,9 +25,9 @@ public sealed record SplineSharing(double InContact, double HeaviestOverMean, do
     /// </remarks>
     public static SplineSharing Of(double force, int teeth, double stiffness, double spread)
     {
-        Impossible.Positive(force, "the force on the spline");
-        Impossible.Positive(teeth, "the number of teeth");
-        var all = teeth * Impossible.Positive(stiffness, "the stiffness of a tooth");
+        Guard.Positive(force, "the force on the spline");
+        Guard.Positive(teeth, "the number of teeth");
+        var all = teeth * Guard.Positive(stiffness, "the stiffness of a tooth");
         DynamicLoad.NotNegative(spread, "the spread of the gaps");
 
         var closing = force >= all * spread / 2 ? force / all + spread / 2 : Math.Sqrt(2 * force * spread / all);

@@ -31,13 +31,13 @@ public sealed record Contributor
         double capability = 1, double expansion = 0, double temperature = 20)
     {
         if (!double.IsFinite(lower) || !double.IsFinite(upper) || lower > upper)
-            throw Impossible.Because($"the least of {name} must not be above its greatest; they are {lower:0.####} mm and {upper:0.####} mm");
+            throw Guard.Because($"the least of {name} must not be above its greatest; they are {lower:0.####} mm and {upper:0.####} mm");
 
         (Name, Lower, Upper, Distribution) = (name, lower, upper, distribution);
-        Coefficient = Impossible.Finite(coefficient, "the coefficient of a chain");
-        Capability = Impossible.Positive(capability, "the process capability");
-        Expansion = Impossible.Finite(expansion, "the expansion");
-        Temperature = Impossible.Finite(temperature, "the temperature");
+        Coefficient = Guard.Finite(coefficient, "the coefficient of a chain");
+        Capability = Guard.Positive(capability, "the process capability");
+        Expansion = Guard.Finite(expansion, "the expansion");
+        Temperature = Guard.Finite(temperature, "the temperature");
     }
 
     public string Name { get; }
@@ -74,7 +74,7 @@ public sealed record Contributor
         SizeDistribution.Normal => HalfTolerance / (3 * Capability),
         SizeDistribution.Rectangular => HalfTolerance / Math.Sqrt(3),
         SizeDistribution.Triangular => HalfTolerance / Math.Sqrt(6),
-        _ => throw Impossible.Because($"a size is distributed normally, rectangularly or triangularly"),
+        _ => throw Guard.Because($"a size is distributed normally, rectangularly or triangularly"),
     };
 
     /// <summary>What its temperature adds to the gap, mm.</summary>
@@ -102,6 +102,6 @@ public sealed record Contributor
         SizeDistribution.Triangular => share < 0.5
             ? Middle - HalfTolerance * (1 - Math.Sqrt(2 * share))
             : Middle + HalfTolerance * (1 - Math.Sqrt(2 * (1 - share))),
-        _ => throw Impossible.Because($"a size is distributed normally, rectangularly or triangularly"),
+        _ => throw Guard.Because($"a size is distributed normally, rectangularly or triangularly"),
     };
 }

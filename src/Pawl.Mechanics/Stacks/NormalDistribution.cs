@@ -16,7 +16,7 @@ public static class NormalDistribution
     public static double Quantile(double share)
     {
         if (!(share > 0 && share < 1))
-            throw Impossible.Because($"a share must lie between 0 and 1; it is {share:0.######}");
+            throw Guard.Because($"a share must lie between 0 and 1; it is {share:0.######}");
 
         var q = share - 0.5;
         if (Math.Abs(q) <= 0.425)
@@ -39,7 +39,7 @@ public static class NormalDistribution
     public static double Share(double value)
     {
         if (double.IsNaN(value))
-            throw Impossible.Because($"a share has no value: an input is not a finite number");
+            throw Guard.Because($"a share has no value: an input is not a finite number");
 
         var x = Math.Abs(value);
         if (x > 38)

@@ -50,7 +50,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     public Extent RootSumSquare(double inflation = 1)
     {
         if (!(inflation >= 1) || double.IsInfinity(inflation))
-            throw Impossible.Because($"the inflation of a root sum of squares must be 1 or more; it is {inflation:0.###}");
+            throw Guard.Because($"the inflation of a root sum of squares must be 1 or more; it is {inflation:0.###}");
 
         return Extent.About(Middle, inflation * Math.Sqrt(Sum(part => Square(part.Coefficient * part.HalfTolerance))));
     }
@@ -100,7 +100,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// </remarks>
     public double NormalShareOutside(Extent window, double warmth = 0)
     {
-        var (middle, sigma) = (Impossible.Finite(Middle + warmth, "the gap"), StandardDeviation);
+        var (middle, sigma) = (Guard.Finite(Middle + warmth, "the gap"), StandardDeviation);
         if (sigma == 0)
             return window.Contains(middle) ? 0 : 1;
 
@@ -116,18 +116,18 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     {
         var middle = Middle + warmth;
         return Math.Min(window.Greatest - middle, middle - window.Least)
-            / (3 * Impossible.Positive(StandardDeviation, "the standard deviation of the gap"));
+            / (3 * Guard.Positive(StandardDeviation, "the standard deviation of the gap"));
     }
 
     private double Sum(Func<Contributor, double> part)
     {
         if (Contributors.IsDefaultOrEmpty)
-            throw Impossible.Because($"a chain needs at least one size");
+            throw Guard.Because($"a chain needs at least one size");
 
         var sum = 0.0;
         foreach (var contributor in Contributors)
             sum += part(contributor);
-        return Impossible.Finite(sum, "the gap");
+        return Guard.Finite(sum, "the gap");
     }
 
     private static double Square(double value) => value * value;

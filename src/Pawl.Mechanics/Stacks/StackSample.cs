@@ -50,9 +50,9 @@ public sealed class StackSample
     public static StackSample Of(SizeChain stack, ulong seed, int draws = UsualDraws, double warmth = 0)
     {
         if (draws is < 100 or > MostDraws)
-            throw Impossible.Because($"a sample needs from 100 to {MostDraws} assemblies; {draws} were asked for");
+            throw Guard.Because($"a sample needs from 100 to {MostDraws} assemblies; {draws} were asked for");
 
-        _ = Impossible.Finite(stack.Middle + warmth, "the gap");
+        _ = Guard.Finite(stack.Middle + warmth, "the gap");
         var parts = stack.Contributors;
         var gaps = new double[draws];
         var state = seed;
@@ -81,7 +81,7 @@ public sealed class StackSample
     public double Quantile(double share)
     {
         if (!(share >= 0 && share <= 1))
-            throw Impossible.Because($"a share must lie from 0 to 1; it is {share:0.######}");
+            throw Guard.Because($"a share must lie from 0 to 1; it is {share:0.######}");
 
         return _sorted[(int)Math.Min(share * Draws, Draws - 1)];
     }

@@ -136,7 +136,7 @@ public class PathOfContactTests
 
         Assert.Contains(
             "no path of contact",
-            Assert.Throws<ArgumentOutOfRangeException>(() => pair.PathLength).Message,
+            Assert.Throws<OutsideValidityException>(() => pair.PathLength).Message,
             StringComparison.Ordinal);
     }
 
@@ -171,7 +171,7 @@ public class PathOfContactTests
         var sliding = 2 / pair.Base1 + 2 / pair.Base2;
         Assert.Equal(sum * sliding / pair.BasePitch, pair.LossFactor, 1e-5);
         Assert.Equal(1 - 0.05 * pair.LossFactor, Sliding.MeshEfficiency(0.05, pair.LossFactor), 1e-15);
-        Assert.Throws<ArgumentOutOfRangeException>(() => Sliding.MeshEfficiency(20, 0.2));
+        Assert.Throws<OutsideValidityException>(() => Sliding.MeshEfficiency(20, 0.2));
     }
 
     private static bool Near(double expected, double actual) =>

@@ -5,7 +5,7 @@ internal static class Refusal
 {
     public static void Says(string reason, Func<double> formula)
     {
-        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => formula());
+        var refusal = Assert.Throws<OutsideValidityException>(() => formula());
         Assert.Null(refusal.ParamName);
         Assert.Contains(reason, refusal.Message, StringComparison.Ordinal);
     }
