@@ -110,7 +110,7 @@ public sealed class LipSeals : Section<LipSealSpec>
     public static readonly NumberDefinition<LipSealSpec> Pressure =
         Number("pressure", "p", "Maximum gauge pressure at the lip", Units.Megapascal)
         .By("as stated, else that of the housing", "the spec", Certainty.Declared).Scaled(0.01)
-        .Stated(static s => s.Pressure, "pressure or lubrication")
+        .Stated(static s => s.Pressure, "pressure or /lubrication")
         .From(Of("lubrication", static () => LubricationQuantities.HousingPressure, "p"), static p => p);
 
     public static readonly NumberDefinition<LipSealSpec> PermittedPressure =
