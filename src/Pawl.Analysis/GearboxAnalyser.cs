@@ -32,7 +32,7 @@ public static class GearboxAnalyser
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             subject.Add(TrainDraft.OilTemperature(draft));
             Joined(draft, subject, null, new Dictionary<string, Subject>());
-            FitsAndStacks(draft, null, subject, ImmutableDictionary<string, Subject>.Empty);
+            FitsAndStacks(draft, subject);
             ORingDraft.AddAll(draft, subject);
             return Finish(draft, "");
         }
@@ -55,7 +55,7 @@ public static class GearboxAnalyser
         SplineDraft.AddAll(draft, train, bodies);
         InterfaceDraft.AddAll(draft, train, bodies);
         Joined(draft, subject, train, bodies);
-        FitsAndStacks(draft, train, subject, bodies);
+        FitsAndStacks(draft, subject);
         ORingDraft.AddAll(draft, subject);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSeals.AddAll(draft);
@@ -72,12 +72,11 @@ public static class GearboxAnalyser
         PlanetPinDraft.AddAll(draft, subject, train);
     }
 
-    private static void FitsAndStacks(Draft draft, TrainDraft? train, Subject subject, IReadOnlyDictionary<string, Subject> bodies)
+    private static void FitsAndStacks(Draft draft, Subject subject)
     {
-        var parts = new Parts(draft, train);
-        FitDraft.AddAll(parts, subject, bodies);
-        CentringDraft.AddAll(draft, subject);
-        StackDraft.AddAll(parts, subject);
+        PartFits.AddAll(draft);
+        Centrings.AddAll(draft);
+        StackDraft.AddAll(new Parts(draft), subject);
     }
 
     private static GearboxAnalysis Finish(Draft draft, string topology) => new()

@@ -88,10 +88,13 @@ public static class SubjectKinds
             .With("body", () => Body);
 
     public static readonly SubjectKind Fit =
-        new SubjectKind("fit", "Fit", "Fits", FitQuantities.All).With("train", () => Train);
+        Section<FitSpec>.Kind("fit", "Fit", "Fits", typeof(PartFits)).With("train", () => Train);
 
     public static readonly SubjectKind Centring =
-        new SubjectKind("centring", "Centring of one part by another", "Fits", CentringQuantities.All).With("train", () => Train);
+        Section<CentringSpec>.Kind("centring", "Centring of one part by another", "Fits", typeof(Centrings)).With("train", () => Train);
+
+    public static readonly SubjectKind CentringLink =
+        Section<CentringLinkSpec>.Kind("centring_link", "Link of a chain that centres a part", "Fits", typeof(CentringLinks)).With("chain", () => Centring);
 
     public static readonly SubjectKind Stack =
         new SubjectKind("stack", "Stack of sizes", "Stacks", StackQuantities.All).With("train", () => Train);
@@ -125,7 +128,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -55,7 +55,7 @@ internal sealed partial class StackDraft
         var sign = StackLoop.Sign(_spec, spec);
         var coefficient = sign == 0 ? spec.Coefficient!.Value : sign * Math.Abs(spec.Coefficient?.Value ?? 1);
         subject.Add(Quantity.Computed(C.Coefficient, coefficient, []));
-        var expansion = spec.Expansion?.Value.Coherent ?? _parts.MaterialOf(spec.Part?.Value, spec.Material).Expansion;
+        var expansion = spec.Expansion?.Value.Coherent ?? (PartMaterial.Of(_draft, C.Expansion, spec.Part, spec.Material).Row as PartMaterial)?.Expansion ?? PartMaterial.SteelExpansion;
         subject.Add(spec.Expansion is { } own ? _draft.Amount(C.Expansion, own, "")
             : _draft.Assumed(C.Expansion, expansion, spec.Material is { } material ? $"of {material.Value}" : spec.Part is { } part ? $"of {part.Value}" : "of steel, for no material is stated"));
         return new(spec, subject, coefficient, expansion);
