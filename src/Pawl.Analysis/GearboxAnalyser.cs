@@ -33,7 +33,7 @@ public static class GearboxAnalyser
             subject.Add(TrainDraft.OilTemperature(draft));
             Joined(draft, subject, null, new Dictionary<string, Subject>());
             FitsAndStacks(draft, subject);
-            ORingDraft.AddAll(draft, subject);
+            ORings.AddAll(draft);
             return Finish(draft, "");
         }
 
@@ -56,7 +56,7 @@ public static class GearboxAnalyser
         InterfaceDraft.AddAll(draft, train, bodies);
         Joined(draft, subject, train, bodies);
         FitsAndStacks(draft, subject);
-        ORingDraft.AddAll(draft, subject);
+        ORings.AddAll(draft);
         var lubrication = LubricationDraft.Build(draft, train, bodies);
         var seals = LipSeals.AddAll(draft);
         lubrication?.Balance(seals);

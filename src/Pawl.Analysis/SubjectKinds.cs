@@ -117,7 +117,7 @@ public static class SubjectKinds
         new SubjectKind("planet_pin", "Planet pin", "Joints", PlanetPinQuantities.All).With("train", () => Train);
 
     public static readonly SubjectKind ORing =
-        new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
+        Section<ORingSpec>.Kind("o_ring", "O-ring", "Seals", typeof(ORings)).With("train", () => Train);
 
     public static readonly SubjectKind LipSeal =
         Section<LipSealSpec>.Kind("lip_seal", "Lip seal", "Seals", typeof(LipSeals))
