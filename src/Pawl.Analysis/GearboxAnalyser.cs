@@ -57,9 +57,8 @@ public static class GearboxAnalyser
         Joined(draft, subject, train, bodies);
         FitsAndStacks(draft, subject);
         ORings.AddAll(draft);
-        var lubrication = LubricationDraft.Build(draft, train, bodies);
-        var seals = LipSeals.AddAll(draft);
-        lubrication?.Balance(seals);
+        OilSystem.AddAll(draft);
+        LipSeals.AddAll(draft);
         return Finish(draft, train.Topology);
     }
 

@@ -103,7 +103,7 @@ public static class SubjectKinds
         new SubjectKind("contributor", "Size in a stack", "Stacks", ContributorQuantities.All).With("stack", () => Stack);
 
     public static readonly SubjectKind Lubrication =
-        new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
+        Section<LubricationSpec>.Kind("lubrication", "Lubrication", "Lubrication", typeof(OilSystem)).With("train", () => Train);
 
     public static readonly SubjectKind Joint =
         new SubjectKind("joint", "Joint", "Joints", [.. JointQuantities.All, .. JointStrengthQuantities.All]).With("train", () => Train);
