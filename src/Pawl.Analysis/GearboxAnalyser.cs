@@ -32,7 +32,7 @@ public static class GearboxAnalyser
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             subject.Add(TrainDraft.OilTemperature(draft));
             Joined(draft, subject, null, new Dictionary<string, Subject>());
-            FitsAndStacks(draft, subject);
+            FitsAndStacks(draft);
             ORings.AddAll(draft);
             return Finish(draft, "");
         }
@@ -55,7 +55,7 @@ public static class GearboxAnalyser
         SplineDraft.AddAll(draft, train, bodies);
         InterfaceDraft.AddAll(draft, train, bodies);
         Joined(draft, subject, train, bodies);
-        FitsAndStacks(draft, subject);
+        FitsAndStacks(draft);
         ORings.AddAll(draft);
         OilSystem.AddAll(draft);
         LipSeals.AddAll(draft);
@@ -71,11 +71,11 @@ public static class GearboxAnalyser
         PlanetPinDraft.AddAll(draft, subject, train);
     }
 
-    private static void FitsAndStacks(Draft draft, Subject subject)
+    private static void FitsAndStacks(Draft draft)
     {
         PartFits.AddAll(draft);
         Centrings.AddAll(draft);
-        StackDraft.AddAll(new Parts(draft), subject);
+        SizeStacks.AddAll(draft);
     }
 
     private static GearboxAnalysis Finish(Draft draft, string topology) => new()

@@ -97,10 +97,10 @@ public static class SubjectKinds
         Section<CentringLinkSpec>.Kind("centring_link", "Link of a chain that centres a part", "Fits", typeof(CentringLinks)).With("chain", () => Centring);
 
     public static readonly SubjectKind Stack =
-        new SubjectKind("stack", "Stack of sizes", "Stacks", StackQuantities.All).With("train", () => Train);
+        Section<StackSpec>.Kind("stack", "Stack of sizes", "Stacks", typeof(SizeStacks)).With("train", () => Train);
 
     public static readonly SubjectKind Contributor =
-        new SubjectKind("contributor", "Size in a stack", "Stacks", ContributorQuantities.All).With("stack", () => Stack);
+        Section<ContributorSpec>.Kind("contributor", "Size in a stack", "Stacks", typeof(Contributors)).With("stack", () => Stack);
 
     public static readonly SubjectKind Lubrication =
         Section<LubricationSpec>.Kind("lubrication", "Lubrication", "Lubrication", typeof(OilSystem)).With("train", () => Train);

@@ -25,6 +25,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     private readonly List<string> _tables = [];
     private string _missingKey = "";
     private bool _isOptional;
+    private Func<TSpec, bool>? _next;
 
     private protected Definition() => Evaluate = Run;
 
@@ -99,7 +100,16 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     /// <summary>Any other way to come about; null when it does not apply.</summary>
     public TSelf Custom(Func<Subject, Quantity?> way)
     {
-        _ways.Add(way);
+        var applies = _next;
+        _next = null;
+        _ways.Add(applies is null ? way : subject => applies((TSpec)subject.Model) ? way(subject) : null);
+        return Self;
+    }
+
+    /// <summary>The next way counts only when the spec is so.</summary>
+    public TSelf For(Func<TSpec, bool> condition)
+    {
+        _next = condition;
         return Self;
     }
 
@@ -123,7 +133,17 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
 
         foreach (var way in _ways)
         {
-            if (way(subject) is not { } quantity)
+            Quantity? quantity;
+            try
+            {
+                quantity = way(subject);
+            }
+            catch (OutsideValidityException outside)
+            {
+                return Quantity.NotEvaluated(this, [], outside.Message);
+            }
+
+            if (quantity is null)
                 continue;
             foreach (var table in _tables)
                 subject.Draft.Uses(table);
