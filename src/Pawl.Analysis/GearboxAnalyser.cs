@@ -31,8 +31,8 @@ public static class GearboxAnalyser
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             subject.Add(TrainDraft.OilTemperature(draft));
             Joined(draft, subject, null, new Dictionary<string, Subject>());
-            FitsAndStacks(draft, null, subject, ImmutableDictionary<string, Subject>.Empty);
-            ORingDraft.AddAll(draft, subject);
+            FitsAndStacks(draft);
+            ORings.AddAll(draft);
             return Finish(draft, "");
         }
 
@@ -54,11 +54,10 @@ public static class GearboxAnalyser
         SplineDraft.AddAll(draft, train, bodies);
         InterfaceDraft.AddAll(draft, train, bodies);
         Joined(draft, subject, train, bodies);
-        FitsAndStacks(draft, train, subject, bodies);
-        ORingDraft.AddAll(draft, subject);
-        var lubrication = LubricationDraft.Build(draft, train, bodies);
-        var seals = LipSeals.AddAll(draft);
-        lubrication?.Balance(seals);
+        FitsAndStacks(draft);
+        ORings.AddAll(draft);
+        OilSystem.AddAll(draft);
+        LipSeals.AddAll(draft);
         return Finish(draft, train.Topology);
     }
 
@@ -71,12 +70,11 @@ public static class GearboxAnalyser
         PlanetPinDraft.AddAll(draft, subject, train);
     }
 
-    private static void FitsAndStacks(Draft draft, TrainDraft? train, Subject subject, IReadOnlyDictionary<string, Subject> bodies)
+    private static void FitsAndStacks(Draft draft)
     {
-        var parts = new Parts(draft, train);
-        FitDraft.AddAll(parts, subject, bodies);
-        CentringDraft.AddAll(draft, subject);
-        StackDraft.AddAll(parts, subject);
+        PartFits.AddAll(draft);
+        Centrings.AddAll(draft);
+        SizeStacks.AddAll(draft);
     }
 
     private static GearboxAnalysis Finish(Draft draft, string topology) => new()

@@ -88,19 +88,22 @@ public static class SubjectKinds
             .With("body", () => Body);
 
     public static readonly SubjectKind Fit =
-        new SubjectKind("fit", "Fit", "Fits", FitQuantities.All).With("train", () => Train);
+        Section<FitSpec>.KindOf("fit", "Fit", "Fits", typeof(PartFits)).With("train", () => Train);
 
     public static readonly SubjectKind Centring =
-        new SubjectKind("centring", "Centring of one part by another", "Fits", CentringQuantities.All).With("train", () => Train);
+        Section<CentringSpec>.KindOf("centring", "Centring of one part by another", "Fits", typeof(Centrings)).With("train", () => Train);
+
+    public static readonly SubjectKind CentringLink =
+        Section<CentringLinkSpec>.KindOf("centring_link", "Link of a chain that centres a part", "Fits", typeof(CentringLinks)).With("chain", () => Centring);
 
     public static readonly SubjectKind Stack =
-        new SubjectKind("stack", "Stack of sizes", "Stacks", StackQuantities.All).With("train", () => Train);
+        Section<StackSpec>.KindOf("stack", "Stack of sizes", "Stacks", typeof(SizeStacks)).With("train", () => Train);
 
     public static readonly SubjectKind Contributor =
-        new SubjectKind("contributor", "Size in a stack", "Stacks", ContributorQuantities.All).With("stack", () => Stack);
+        Section<ContributorSpec>.KindOf("contributor", "Size in a stack", "Stacks", typeof(Contributors)).With("stack", () => Stack);
 
     public static readonly SubjectKind Lubrication =
-        new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
+        Section<LubricationSpec>.KindOf("lubrication", "Lubrication", "Lubrication", typeof(OilSystem)).With("train", () => Train);
 
     public static readonly SubjectKind Joint =
         Section<JointSpec>.KindOf("joint", "Joint", "Joints", typeof(Joints.Joints), typeof(JointStrengths))
@@ -120,7 +123,7 @@ public static class SubjectKinds
         new SubjectKind("planet_pin", "Planet pin", "Joints", PlanetPinQuantities.All).With("train", () => Train);
 
     public static readonly SubjectKind ORing =
-        new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
+        Section<ORingSpec>.KindOf("o_ring", "O-ring", "Seals", typeof(ORings)).With("train", () => Train);
 
     public static readonly SubjectKind LipSeal =
         Section<LipSealSpec>.KindOf("lip_seal", "Lip seal", "Seals", typeof(LipSeals))
@@ -131,7 +134,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Joint, JointLayer, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -96,7 +96,7 @@ public class LubricationOfSpecsTests
         Assert.Equal(1450 * 3.5 / 4.5 * perMinute * 20 / 1000, analysis.Value(L, "pitch_line_speed"), 1e-9);
         Assert.Equal(1450 / 4.5 * perMinute * 72 / 1000, analysis.Value(L, "rim_speed"), 1e-9);
         Assert.Equal(analysis.Value(L, "rim_speed"), analysis.Value(L, "fastest_speed"), 1e-12);
-        Assert.Equal("splash", analysis.Quantity(L, "supply_needed").Text);
+        Assert.Equal("splash", analysis.Quantity(L, "required_supply").Text);
     }
 
     // The spectrum turns the input twice as fast.

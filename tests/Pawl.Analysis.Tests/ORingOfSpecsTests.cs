@@ -62,7 +62,7 @@ public class ORingOfSpecsTests
             o_rings: {joint: { {{{Plug}}} }}
             """);
 
-        Assert.All(ORingQuantities.All, kind => Assert.Equal(
+        Assert.All(SubjectKinds.ORing.Quantities, kind => Assert.Equal(
             with.Subjects.Single(s => s.Path == Ring).Find(kind)?.Value, without.Subjects.Single(s => s.Path == Ring).Find(kind)?.Value));
         Assert.True(without.Quantity(Ring, "gland_fill").IsEvaluated);
     }
@@ -81,7 +81,7 @@ public class ORingOfSpecsTests
     {
         var analysis = Of(Plug);
 
-        Assert.Equal(1.8621334, In(analysis, "lead_in_needed").Nominal, 1e-6);
+        Assert.Equal(1.8621334, In(analysis, "required_lead_in").Nominal, 1e-6);
         Assert.Equal(100 * Math.PI / 4 * 3.4777611 * 3.4777611 * 1.024 / (2.8 * 5.2), In(analysis, "gland_fill").Nominal, 1e-5);
     }
 
@@ -95,7 +95,7 @@ public class ORingOfSpecsTests
         Assert.Equal(1, In(analysis, "stretch").Nominal, 1e-9);
         Assert.Equal(100 * (1 - (2.25 / (3 * Math.Sqrt(53 / 53.5)))), In(analysis, "squeeze").Nominal, 1e-9);
         Holds(In(analysis, "gland_height"), 2.25, 2.20, 2.30, 1e-9);
-        Assert.DoesNotContain(analysis.Subject(Ring).Quantities, quantity => quantity.Kind.Name is "extrusion_gap" or "lead_in_needed");
+        Assert.DoesNotContain(analysis.Subject(Ring).Quantities, quantity => quantity.Kind.Name is "extrusion_gap" or "required_lead_in");
     }
 
     // The rod type: the ring of 1.984 in sits on a rod of 50 mm, which it clears by 0.39 mm, pushed into a groove of 55.6 mm.
@@ -127,7 +127,7 @@ public class ORingOfSpecsTests
     [InlineData("groove: 104.4 mm 0/-0.087, ", "squeeze", "o_rings.joint.groove is not stated")]
     [InlineData("width: 5.2 mm +0.2/0, ", "gland_fill", "o_rings.joint.width is not stated")]
     [InlineData("as568: 242, ", "squeeze", "o_rings.joint.as568 or o_rings.joint.inside is not stated")]
-    [InlineData("elastomer: FKM, ", "hottest_elastomer", "o_rings.joint.elastomer is not stated")]
+    [InlineData("elastomer: FKM, ", "max_elastomer_temperature", "o_rings.joint.elastomer is not stated")]
     [InlineData("bore: 110 mm +0.054/0, ", "extrusion_gap", "o_rings.joint.bore is not stated")]
     [InlineData("lead_in: {angle: 20°, length: 3.5 mm}, ", "lead_in_length", "o_rings.joint.lead_in is not stated")]
     public void What_is_missing_is_named(string left, string quantity, string reason)

@@ -60,7 +60,7 @@ public class StackOfSpecsTests
         Assert.Equal(200 / 3.0, analysis.Value("stacks.it.housing", "share_of_variance"), 1e-9);
         Assert.Equal(25, analysis.Value("stacks.it.sleeve", "share_of_worst_case"), 1e-9);
         Assert.Equal("housing", analysis.Quantity("stacks.it", "dominant").Text);
-        Assert.Equal(50, analysis.Value("stacks.it", "greatest_share"), 1e-9);
+        Assert.Equal(50, analysis.Value("stacks.it", "max_share"), 1e-9);
     }
 
     // Variances: uniform h/√3, triangular h/√6: √(0.05²/3 + 0.06²/6) = 0.037859.
@@ -141,7 +141,7 @@ public class StackOfSpecsTests
         var analysis = Of(
             "window: {least: 0.01 mm, greatest: 0.04 mm}, shims: {stock: list, effect: fills}, contributors: {a: {size: 0.36 mm ±0.11, coefficient: 1}}", shims: list);
 
-        Assert.Equal((0.225, 0.445), Range(analysis, "pack_needed"));
+        Assert.Equal((0.225, 0.445), Range(analysis, "required_pack"));
         Assert.Equal(uncovered, analysis.Value("stacks.it", "uncovered"), 1e-4);
         Assert.Equal((0.01, 0.04), Range(analysis, "end_play"));
     }
@@ -171,7 +171,7 @@ public class StackOfSpecsTests
         Assert.Equal("0.3 + 0.2 mm", analysis.Quantity("stacks.it", "pack").Text);
         Assert.Equal((0.052, 0.068), Range(analysis, "end_play"));
         Assert.Equal(20, analysis.Value("stacks.it", "measurement_share"), 1e-9);
-        Assert.Equal((0.36, 0.56), Range(analysis, "pack_needed"));
+        Assert.Equal((0.36, 0.56), Range(analysis, "required_pack"));
     }
 
     [Fact]

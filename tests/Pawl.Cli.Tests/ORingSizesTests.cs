@@ -95,7 +95,7 @@ public sealed class ORingSizesTests
                     {
                         var judged = Judge.Of(GearboxAnalyser.Analyse(spec), RulePacks.Shipped.Rules!, new(2026, 1, 15));
                         var ring = judged.Findings.Where(f => f.Subject.Kind == SubjectKinds.ORing).ToArray();
-                        fits = ring[0].Subject[ORingQuantities.Squeeze].IsEvaluated && !ring.Any(f => f is { Outcome: Outcome.Fails, Rule.Severity: Severity.Error });
+                        fits = ring[0].Subject[ORings.Squeeze].IsEvaluated && !ring.Any(f => f is { Outcome: Outcome.Fails, Rule.Severity: Severity.Error });
                         if (fits)
                         {
                             var worst = ring.Single(f => f.Rule.Id == size.GetProperty("set_by").GetString());

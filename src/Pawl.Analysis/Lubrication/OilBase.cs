@@ -16,22 +16,11 @@ internal static class OilBase
         ? Draft.Text(kind, lubricant.Base, $"lubricants.{lubricant.Name.Value}.base")
         : Draft.Missing(kind, "duty.oil.lubricant");
 
-    /// <summary>What an elastomer makes of a base: suitable, limited, unsuitable.</summary>
-    public static Quantity Suitability(Draft draft, QuantityKind kind, Quantity elastomer, Quantity oil)
-    {
-        draft.Uses(Elastomer.TableId);
-        if (Quantity.MissingReasons([elastomer, oil]) is { IsEmpty: false } reasons)
-            return Quantity.NotEvaluated(kind, [elastomer, oil], reasons);
-        return Elastomer.TryFind(elastomer.Text!, out var family, out var unknown)
-            ? Quantity.ComputedText(kind, Word(Fluids(oil.Text!).Min(family.In)), [elastomer, oil])
-            : Quantity.NotEvaluated(kind, [elastomer, oil], unknown);
-    }
-
-    /// <summary>How an elastomer goes with a base of oil: suitable, limited, unsuitable; the worst of what the oil may be.</summary>
+    /// <summary>Compatibility of an elastomer with a base of oil: suitable, limited, unsuitable; the worst of what the oil may be.</summary>
     public static string Suitability(Elastomer elastomer, string oil) => Word(Fluids(oil).Min(elastomer.In));
 
-    /// <summary>Warmest sump that an oil stands for good, °C. Common practice, no source.</summary>
-    public static double HottestSump(string oil) => oil is "PAO" or "PAG" or "ester" ? 115 : 100;
+    /// <summary>Maximum continuous sump temperature of an oil, °C. Common practice, no source.</summary>
+    public static double MaxSumpTemperature(string oil) => oil is "PAO" or "PAG" or "ester" ? 115 : 100;
 
     /// <summary>How two bases mix: same, compatible, doubtful, incompatible. Common practice, no source.</summary>
     public static string Mixture(string before, string now) =>

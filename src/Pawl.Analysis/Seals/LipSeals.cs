@@ -110,8 +110,8 @@ public sealed class LipSeals : Section<LipSealSpec>
     public static readonly NumberDefinition<LipSealSpec> Pressure =
         Number("pressure", "p", "Maximum gauge pressure at the lip", Units.Megapascal)
         .By("as stated, else that of the housing", "the spec", Certainty.Declared).Scaled(0.01)
-        .Stated(static s => s.Pressure, "pressure or lubrication")
-        .From(Of("lubrication", static () => LubricationQuantities.HousingPressure, "p"), static p => p);
+        .Stated(static s => s.Pressure, "pressure or /lubrication")
+        .From(Of("lubrication", static () => OilSystem.HousingPressure, "p"), static p => p);
 
     public static readonly NumberDefinition<LipSealSpec> PermittedPressure =
         Number("permitted_pressure", "p_lim", "Permitted pressure at the lip", Units.Megapascal)
@@ -156,15 +156,18 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("loss", "", "Friction loss of the lip", Units.Watt).Scaled(1000).Stated(static s => s.Loss).Optional();
 
     /// <summary>All lip seals, in the order of the spec.</summary>
-    internal static ImmutableArray<Subject> AddAll(Draft draft) =>
-    [
-        .. draft.Spec.LipSeals.Entries.Select(spec => draft.Begin(SubjectKinds.LipSeal, $"lip_seals.{spec.Name.Value}", spec.Name.Span, spec)
-            .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-            .RelateAll("load_cases", () => draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase))
-            .Relate("shaft", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
-            .Relate("housing", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
-            .Relate("lubrication", () => draft.Find(SubjectKinds.Lubrication, "lubrication"))),
-    ];
+    internal static void AddAll(Draft draft)
+    {
+        foreach (var spec in draft.Spec.LipSeals.Entries)
+        {
+            draft.Begin(SubjectKinds.LipSeal, $"lip_seals.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
+                .RelateAll("load_cases", () => draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase))
+                .Relate("shaft", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
+                .Relate("housing", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
+                .Relate("lubrication", () => draft.Find(SubjectKinds.Lubrication, "lubrication"));
+        }
+    }
 
     /// <summary>How far the limits of a size lie outside a class of ISO 286; negative inside.</summary>
     private static Quantity Beyond(QuantityKind kind, Quantity size, string letters, int grade)

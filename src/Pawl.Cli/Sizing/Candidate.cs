@@ -83,7 +83,7 @@ internal sealed class JudgedSize
     {
         if (Candidate.NoRoom.Length > 0)
             return (null, Candidate.NoRoom);
-        if (_subject!.Find(ORingQuantities.Squeeze) is { IsEvaluated: false } squeeze)
+        if (_subject!.Find(ORings.Squeeze) is { IsEvaluated: false } squeeze)
             return (null, Candidate.Plainly(squeeze.Reasons[0]));
         var failing = _findings.Where(f => f is { Outcome: Outcome.Fails, Rule.Severity: Severity.Error }).OrderBy(f => f.Margin ?? double.NegativeInfinity).FirstOrDefault();
         if (failing is not null)

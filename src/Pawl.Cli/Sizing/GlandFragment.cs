@@ -47,6 +47,6 @@ internal sealed class GlandFragment(ImmutableArray<GlandLine> gland, JudgedSize 
     {
         var ring = best.Candidate.Spec! with { LeadIn = Chamfer };
         var subject = engine.Analyse(spec with { ORings = new([ring], r => r.Name.Value) }).Subjects.First(s => s.Kind == Analysis.SubjectKinds.ORing);
-        return subject.Find(ORingQuantities.LeadInNeeded) is { IsEvaluated: true, Value.Greatest: var greatest } ? greatest : null;
+        return subject.Find(ORings.RequiredLeadIn) is { IsEvaluated: true, Value.Greatest: var greatest } ? greatest : null;
     }
 }

@@ -12,8 +12,8 @@ internal static class SizeJson
 {
     private static readonly QuantityKind[] Shown =
     [
-        ORingQuantities.Inside, ORingQuantities.Cord, ORingQuantities.Squeeze, ORingQuantities.SqueezeLength, ORingQuantities.Stretch, ORingQuantities.Compression,
-        ORingQuantities.Fill,
+        ORings.Inside, ORings.Cord, ORings.Squeeze, ORings.SqueezeLength, ORings.Stretch, ORings.Compression,
+        ORings.Fill,
     ];
 
     public static void Write(TextWriter to, SizeAnswer answer, SizeRequest request)

@@ -33,7 +33,7 @@ internal sealed class SizeJudge(Engine engine, RuleSet rules, DateOnly asOf)
         var subjects = judged.Analysis.Subjects.Where(s => s.Kind == SubjectKinds.ORing).ToDictionary(s => s.Path, StringComparer.Ordinal);
         ImmutableArray<Finding> FindingsOf(Candidate c) => [.. findings[Path(c)].Select(f => f with { Reasons = [.. f.Reasons.Select(c.Plainly)] })];
 
-        var alike = Alike([.. put.Where(c => subjects[Path(c)][ORingQuantities.Squeeze].IsEvaluated).Select(c => FindingsOf(c).ToDictionary(f => f.Rule.Id, StringComparer.Ordinal))]);
+        var alike = Alike([.. put.Where(c => subjects[Path(c)][ORings.Squeeze].IsEvaluated).Select(c => FindingsOf(c).ToDictionary(f => f.Rule.Id, StringComparer.Ordinal))]);
         var ids = alike.Select(finding => finding.Rule.Id).ToHashSet(StringComparer.Ordinal);
         var sizes = put
             .Select(c => new JudgedSize(c, subjects[Path(c)], FindingsOf(c), ids))

@@ -109,7 +109,7 @@ internal sealed class SizeRun
             candidates.Insert(0, new(null, declared, [], IsDeclared: true));
 
         var list = new SizeJudge(_desk.Engine, rules, _settings.AsOf.Value).Of(spec, [.. candidates]);
-        if (list.Sizes.Select(size => size.Find(ORingQuantities.Squeeze) is null ? size.WhyNot : "").Distinct().ToArray() is [{ Length: > 0 } open])
+        if (list.Sizes.Select(size => size.Find(ORings.Squeeze) is null ? size.WhyNot : "").Distinct().ToArray() is [{ Length: > 0 } open])
         {
             return Refuse(CliCodes.GlandOpen, declared.Name.Span, $"The gland of {name} cannot be computed: {open}.", "State what is missing, with its tolerance.");
         }

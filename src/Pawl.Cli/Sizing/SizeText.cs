@@ -78,12 +78,12 @@ internal static class SizeText
     private static string[] Row(JudgedSize size) =>
     [
         size.Candidate.Name + (size.Candidate.IsDeclared ? " (declared)" : ""),
-        size.Find(ORingQuantities.Cord) is { } cord ? Shown.Millimetres(cord.Value.Nominal) : "–",
-        size.Find(ORingQuantities.Inside) is { } inside ? Shown.Millimetres(inside.Value.Nominal) : "–",
-        Shown.Range(size.Find(ORingQuantities.Squeeze), 1),
-        Shown.Range(size.Find(ORingQuantities.Stretch), 1),
-        Shown.Range(size.Find(ORingQuantities.Compression), 1),
-        Shown.Range(size.Find(ORingQuantities.Fill), 1),
+        size.Find(ORings.Cord) is { } cord ? Shown.Millimetres(cord.Value.Nominal) : "–",
+        size.Find(ORings.Inside) is { } inside ? Shown.Millimetres(inside.Value.Nominal) : "–",
+        Shown.Range(size.Find(ORings.Squeeze), 1),
+        Shown.Range(size.Find(ORings.Stretch), 1),
+        Shown.Range(size.Find(ORings.Compression), 1),
+        Shown.Range(size.Find(ORings.Fill), 1),
         size.Worst is [{ Margin: { } margin }, ..] ? Shown.Margin(margin) : "–",
         size.Worst is [var worst, ..] ? worst.Rule.Id : "–",
     ];

@@ -1,0 +1,52 @@
+using Pawl.Analysis.Core;
+using Pawl.Mechanics.Rating;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+
+namespace Pawl.Analysis.Fits;
+
+/// <summary>What a part is made of.</summary>
+/// <param name="Name">Id of the material in the catalogue, or steel.</param>
+/// <param name="Elastic">Modulus and Poisson's ratio.</param>
+/// <param name="Density">t/mm³.</param>
+/// <param name="Expansion">1/K; null where a material of the catalogue states none.</param>
+public sealed record PartMaterial(string Name, Elastic Elastic, double Density, double? Expansion)
+{
+    // 1/K, common practice, no source: handbooks give plain and alloyed steels 11 to 12.
+    internal const double SteelExpansion = 11.5e-6;
+
+    private const double SteelDensity = 7.85e-9;
+
+    private static readonly PartMaterial Steel = new("steel", Elastic.Steel, SteelDensity, SteelExpansion);
+
+    /// <summary>As it stands in reports.</summary>
+    public string Text => FormattableString.Invariant(
+        $"{Name}: E {Elastic.Modulus:0} MPa, ν {Elastic.Poisson:0.###}, ρ {Density * 1e12:0} kg/m³");
+
+    /// <summary>The material of a part as a text quantity with its row: its own, else that of the body of this name, else of its first gear, else steel.</summary>
+    internal static Quantity Of(Draft draft, QuantityKind kind, Stated<string>? part, Stated<string>? material)
+    {
+        var stated = material ?? (part is null ? null : OfBody(draft.Spec.Train, part.Value));
+        if (stated is null || draft.Spec.Catalogue.Materials.Find(stated.Value) is not { } entry)
+        {
+            return Quantity.OfText(
+                kind, new Origin.Assumed(part is null ? "steel, for no material is stated" : $"steel, for {part.Value} has no material"), Steel.Text, []).With(Steel);
+        }
+
+        var found = new PartMaterial(
+            stated.Value,
+            entry is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : Elastic.Steel,
+            entry.Density?.Value.Coherent ?? SteelDensity,
+            entry.ThermalExpansion?.Value.Coherent);
+        return Quantity.OfText(kind, Draft.Declared(stated), found.Text, []).With(found);
+    }
+
+    /// <summary>Linear expansion of a material; of steel where the catalogue states none, which the report lists.</summary>
+    internal static Quantity ExpansionOf(Draft draft, QuantityKind kind, Quantity material) =>
+        material.Row is PartMaterial { Expansion: { } own }
+            ? Quantity.Compute(kind, [material], _ => own).With([material.Kind.Name])
+            : draft.Assumed(kind, SteelExpansion, "11.5·10⁻⁶ 1/K of steel, for the material states none");
+
+    private static Stated<string>? OfBody(TrainSpec? train, string part) =>
+        train?.Bodies.Find(part)?.Material ?? train?.Gears.Entries.FirstOrDefault(gear => gear.On.Value == part)?.Material;
+}
