@@ -3,7 +3,6 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
-using Pawl.Analysis.Joints;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
@@ -66,7 +65,7 @@ public static class GearboxAnalyser
     /// <summary>Joints, and the pins and rings that hold beside them.</summary>
     private static void Joined(Draft draft, Subject subject, TrainDraft? train, Dictionary<string, Subject> bodies)
     {
-        JointDraft.AddAll(draft, subject, bodies);
+        Joints.Joints.AddAll(draft);
         DowelDraft.AddAll(draft, subject, bodies);
         RetainingRingDraft.AddAll(draft, subject, bodies);
         PlanetPinDraft.AddAll(draft, subject, train);

@@ -1,1 +1,2 @@
 global using System.Collections.Immutable;
+global using Pawl.Mechanics;

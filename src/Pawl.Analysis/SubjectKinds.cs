@@ -103,7 +103,13 @@ public static class SubjectKinds
         new SubjectKind("lubrication", "Lubrication", "Lubrication", LubricationQuantities.All).With("train", () => Train);
 
     public static readonly SubjectKind Joint =
-        new SubjectKind("joint", "Joint", "Joints", [.. JointQuantities.All, .. JointStrengthQuantities.All]).With("train", () => Train);
+        Section<JointSpec>.KindOf("joint", "Joint", "Joints", typeof(Joints.Joints), typeof(JointStrengths))
+            .With("train", () => Train)
+            .With("body", () => Body)
+            .With("bearing", () => Bearing);
+
+    public static readonly SubjectKind JointLayer =
+        Section<ClampedLayerSpec>.KindOf("joint_layer", "Clamped layer", "Joints", typeof(JointLayers)).With("joint", () => Joint);
 
     public static readonly SubjectKind Dowel = new SubjectKind("dowel", "Dowels", "Joints", DowelQuantities.All).With("train", () => Train);
 
@@ -117,7 +123,7 @@ public static class SubjectKinds
         new SubjectKind("o_ring", "O-ring", "Seals", ORingQuantities.All).With("train", () => Train);
 
     public static readonly SubjectKind LipSeal =
-        Section<LipSealSpec>.Kind("lip_seal", "Lip seal", "Seals", typeof(LipSeals))
+        Section<LipSealSpec>.KindOf("lip_seal", "Lip seal", "Seals", typeof(LipSeals))
             .With("train", () => Train)
             .With("shaft", () => Body)
             .With("housing", () => Body)
@@ -125,7 +131,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Joint, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, Stack, Contributor, Joint, JointLayer, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -65,6 +65,10 @@ public static class Guard
     public static int Count(int count, int least, string name) =>
         count >= least ? count : throw Because($"{name} must be {least} or more; it is {count}");
 
+    /// <inheritdoc cref="Count(int, int, string)"/>
+    public static long Count(long count, long least, string name) =>
+        count >= least ? count : throw Because($"{name} must be {least} or more; it is {count}");
+
     /// <summary>A list with at least so many entries.</summary>
     /// <exception cref="OutsideValidityException">There are fewer, or there is no list.</exception>
     public static ImmutableArray<T> Entries<T>(ImmutableArray<T> list, int least, string name) =>

@@ -12,12 +12,12 @@ public sealed class OutsideValidityException : Exception
     {
     }
 
-    public OutsideValidityException(string message)
+    public OutsideValidityException(string? message)
         : base(message)
     {
     }
 
-    public OutsideValidityException(string message, Exception innerException)
+    public OutsideValidityException(string? message, Exception? innerException)
         : base(message, innerException)
     {
     }

@@ -72,6 +72,16 @@ public static class Units
         return fitting.ToImmutable();
     }
 
+    /// <summary>Every spelling of every unit with a name of its own, with what it measures; a product is spelt with <c>·</c>.</summary>
+    public static IEnumerable<(Dimension Dimension, string Spelling)> Spellings()
+    {
+        foreach (var (unit, aliases) in UnitRows.Named)
+        {
+            if (unit.Symbol.Length > 0) yield return (unit.Dimension, unit.Symbol);
+            foreach (var alias in aliases.Split(' ', StringSplitOptions.RemoveEmptyEntries)) yield return (unit.Dimension, alias);
+        }
+    }
+
     /// <summary>The known unit symbol nearest to a misspelt one, or null when none is near.</summary>
     public static string? Nearest(ReadOnlySpan<char> text) => UnitTable.NearestSymbol(text);
 }

@@ -23,9 +23,9 @@ public sealed class SpecLoader
 
     /// <param name="root">The project root: nothing is read from outside of it.</param>
     /// <param name="cataloguePaths">Catalogue files, absolute or from the root; they apply in the order of their paths.</param>
-    /// <param name="validate">Whether a spec that the reader takes is put before the JSON Schema as well.</param>
+    /// <param name="validate">Whether a spec that the reader takes is put before the JSON Schema as well: a second judge, and slow.</param>
     /// <param name="adapterPaths">Adapter files, absolute or from the root.</param>
-    public SpecLoader(string root, ImmutableArray<string> cataloguePaths, bool validate = true, ImmutableArray<string> adapterPaths = default)
+    public SpecLoader(string root, ImmutableArray<string> cataloguePaths, bool validate = false, ImmutableArray<string> adapterPaths = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(root);
         _root = new(root);

@@ -1,5 +1,6 @@
 using CsCheck;
 using Pawl.Analysis.Core;
+using Pawl.Mechanics;
 using Pawl.Quantities;
 
 namespace Pawl.Analysis.Tests;
@@ -104,7 +105,7 @@ public class CornerTests
         var a = Leaf(0, 0.5, 1, 1);
 
         var root = Quantity.Compute(Number, [a], x => Math.Sqrt(x[0]));
-        var refused = Quantity.Compute(Number, [a], x => x[0] < 0 ? throw new ArgumentOutOfRangeException(null, "no root of a negative number") : Math.Sqrt(x[0]));
+        var refused = Quantity.Compute(Number, [a], x => x[0] < 0 ? throw new OutsideValidityException("no root of a negative number") : Math.Sqrt(x[0]));
 
         Assert.False(root.IsEvaluated);
         Assert.Equal("no root of a negative number", Assert.Single(refused.Reasons));

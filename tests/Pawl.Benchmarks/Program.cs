@@ -15,6 +15,12 @@ void Say(FormattableString line)
     report.AppendLine(text);
 }
 
+if (args.Contains("warm"))
+{
+    Warm.Measure(repository, Say);
+    return 0;
+}
+
 var tools = new Tools(repository, work);
 var pawl = tools.Pawl();
 var empty = tools.Empty();
@@ -56,6 +62,8 @@ Grow(quick ? [100, 1000] : [100, 1000, 10_000], specs => Check(Corpus(specs)));
 
 Say($"\nGrowth with the number of house rules, 100 specs");
 Grow([50, 500], rules => Check(Corpus(100, rules)));
+
+Warm.Measure(repository, Say);
 
 File.WriteAllText(Path.Combine(work, "report.txt"), report.ToString());
 return 0;

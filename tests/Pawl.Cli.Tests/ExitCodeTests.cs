@@ -17,6 +17,7 @@ public sealed class ExitCodeTests
 
     [Theory]
     [InlineData(0, "check", "good.yaml")]
+    [InlineData(0, "check", "good.yaml", "--strict-schema")]
     [InlineData(1, "check", "failing.yaml")]
     [InlineData(0, "check", "warned.yaml")]
     [InlineData(1, "check", "warned.yaml", "--fail-on", "warning")]

@@ -19,7 +19,7 @@ internal static class StandIn
     public static Engine Engine { get; } = new()
     {
         FindProject = (folder, root) => root is not null ? new ProjectView { Root = root } : Upwards(folder),
-        OpenSpecs = (root, _, _) => input => Load(root, input),
+        OpenSpecs = (root, _, _, _) => input => Load(root, input),
         LoadRules = (root, folders) => Rules(root, folders),
         Analyse = spec => new() { Spec = spec, Subjects = [] },
         Judge = Judge,

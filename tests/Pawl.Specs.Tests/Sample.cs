@@ -13,7 +13,7 @@ internal static class Sample
 
     public static string Text { get; } = Read("r180.yaml");
 
-    public static SpecLoader Loader() => new(Folder, ["catalogue/materials.yaml", "catalogue/lubricants.yaml"]);
+    public static SpecLoader Loader() => new(Folder, ["catalogue/materials.yaml", "catalogue/lubricants.yaml"], validate: true);
 
     public static string Read(string file) => File.ReadAllText(Path.Combine(Folder, file));
 

@@ -1,4 +1,6 @@
+using System.Text;
 using Pawl.Quantities;
+using Pawl.Specs.Text;
 
 namespace Pawl.Specs.Tests;
 
@@ -13,6 +15,17 @@ public sealed class SampleTests
         Assert.NotNull(load.Spec);
         Assert.False(load.IsBase);
         Assert.Equal(["family.yaml"], load.Extends);
+    }
+
+    // A length in %·m is one to the reader, and none that the schema knows.
+    [Fact]
+    public void The_schema_judges_beside_the_reader_only_when_asked()
+    {
+        var text = Encoding.UTF8.GetBytes(Sample.Text.Replace("axial_place: 35 mm", "axial_place: 3.5 %·m", StringComparison.Ordinal));
+        ImmutableArray<string> catalogues = ["catalogue/materials.yaml", "catalogue/lubricants.yaml"];
+
+        Assert.Empty(new SpecLoader(Sample.Folder, catalogues).Load("r180.yaml", text).Diagnostics);
+        Assert.Equal(DiagnosticCodes.Schema, Assert.Single(new SpecLoader(Sample.Folder, catalogues, validate: true).Load("r180.yaml", text).Diagnostics).Code);
     }
 
     [Fact]

@@ -51,7 +51,7 @@ internal sealed partial class BearingDraft
         var load = N(K.RadialLoad);
         return load > 0
             ? BearingSpeed.Centrifugal(mass, pitch, cage) * elements.Count.Value * _place.Count / load
-            : throw new ArgumentOutOfRangeException(null, "the bearing has no radial load to compare with");
+            : throw new OutsideValidityException("the bearing has no radial load to compare with");
     }
 
     private string GuideKind => (Entry.Kind.Value, Entry.Cage?.Value) switch
@@ -128,9 +128,9 @@ internal sealed partial class BearingDraft
         {
             return Hull(kind, states(), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 
@@ -241,9 +241,9 @@ internal sealed partial class BearingDraft
             var range = formula();
             return Quantity.Bounded(kind, new Value(range.Middle, range.Least, range.Greatest), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 
@@ -365,7 +365,7 @@ internal sealed partial class BearingDraft
     private double Raceway(double radial)
     {
         if (Entry.Elements is not { Length: { } length } elements)
-            throw new ArgumentOutOfRangeException(null, $"{EntryKey("elements.length")} is not stated");
+            throw new OutsideValidityException($"{EntryKey("elements.length")} is not stated");
         var rows = (Entry.Rows?.Value ?? 1) * _place.Count;
         return PlanetBearing.PinPressure(
             PlanetBearing.HeaviestRoller(radial / rows, elements.Count.Value), length.Value.Coherent, elements.Diameter.Value.Coherent, N(K.Bore), s_steel,

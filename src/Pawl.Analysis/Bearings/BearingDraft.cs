@@ -141,9 +141,9 @@ internal sealed partial class BearingDraft
             var found = BoundaryDimensions.OfDesignation(designation).Contradiction(N(K.Bore), N(K.Outside), N(K.Width));
             return Quantity.ComputedText(K.Misfit, found ?? "none", [_s[K.Bore], _s[K.Outside], _s[K.Width]]);
         }
-        catch (ArgumentOutOfRangeException unknown)
+        catch (OutsideValidityException unknown)
         {
-            return Quantity.NotEvaluated(K.Misfit, [], Quantity.FirstLine(unknown.Message));
+            return Quantity.NotEvaluated(K.Misfit, [], unknown.Message);
         }
     }
 
@@ -225,9 +225,9 @@ internal sealed partial class BearingDraft
         {
             return Quantity.Computed(kind, formula(_loads), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 
@@ -271,7 +271,7 @@ internal sealed partial class BearingDraft
             return InternalRating.StaticBallFactor(
                 new BallSet(type, elements.Count.Value, elements.Diameter.Value.Coherent, elements.PitchDiameter.Value.Coherent).Ratio);
         }
-        catch (ArgumentOutOfRangeException)
+        catch (OutsideValidityException)
         {
             return null;
         }
@@ -339,9 +339,9 @@ internal sealed partial class BearingDraft
         {
             return Quantity.Computed(kind, formula(), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 
@@ -350,7 +350,7 @@ internal sealed partial class BearingDraft
     {
         var lubrication = _draft.Spec.Lubrication;
         if (lubrication?.Cleanliness is not { Value: var code })
-            throw new ArgumentOutOfRangeException(null, "lubrication.cleanliness is not stated");
+            throw new OutsideValidityException("lubrication.cleanliness is not stated");
         var pitch = N(K.PitchDiameter);
         if (code.StartsWith('-'))
             return Contamination.Factor(lubrication.Filtered is { Value: true } ? LubricantSupply.Filtered : LubricantSupply.Bath, code, kappa, pitch);
@@ -402,7 +402,7 @@ internal sealed partial class BearingDraft
             BearingFriction.TryCoefficient(kind, out var coefficient, out var reason)
                 ? BearingFriction.Loss(
                     BearingFriction.Torque(coefficient, loads.Equivalent(new LoadShare(1, 1, 1), _duty.Reverse), N(K.Bore)), RatedSpeed) * Copies
-                : throw new ArgumentOutOfRangeException(null, reason)));
+                : throw new OutsideValidityException(reason)));
     }
 
     /// <summary>Bearings like this one in the gearbox: one in every planet.</summary>

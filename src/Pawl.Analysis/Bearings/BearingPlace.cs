@@ -15,9 +15,9 @@ internal sealed class BearingPlace
         {
             Type = TypeOf(entry, Count);
         }
-        catch (ArgumentOutOfRangeException refused)
+        catch (OutsideValidityException refused)
         {
-            Refusal = Core.Quantity.FirstLine(refused.Message);
+            Refusal = refused.Message;
         }
     }
 
@@ -84,7 +84,7 @@ internal sealed class BearingPlace
         var kind = KindOf(entry.Kind.Value);
         var angle = entry.ContactAngle?.Value.Coherent ?? 0;
         if (kind is BearingKind.AngularContactBall or BearingKind.AngledRoller && entry.ContactAngle is null)
-            throw new ArgumentOutOfRangeException(null, $"bearings.{entry.Name.Value}.contact_angle of the catalogue is not stated");
+            throw new OutsideValidityException($"bearings.{entry.Name.Value}.contact_angle of the catalogue is not stated");
 
         var rows = entry.Rows?.Value ?? 1;
         var angled = kind is BearingKind.AngularContactBall or BearingKind.AngledRoller;

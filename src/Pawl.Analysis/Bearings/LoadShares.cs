@@ -138,7 +138,7 @@ internal sealed class BearingLoads(BearingPlace place, double? factor, double? s
     private double OfPair(double force, double torque, double speed, BearingPlace partner)
     {
         if (partner.Type is not { } other || partner.Load is not { } otherLoad)
-            throw new ArgumentOutOfRangeException(null, $"the loads of {partner.Name}, its partner, are not known");
+            throw new OutsideValidityException($"the loads of {partner.Name}, its partner, are not known");
 
         var (own, its) = (Radial(torque, speed), otherLoad.At(torque, speed));
         var thrust = new PairThrust(own, its);

@@ -80,10 +80,10 @@ internal sealed class SupportDraft
             for (var k = 0; k < own.Length; k++)
                 own[k].Load = new(radial[k], tangential[k], orbit[k], 0, 0);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
             foreach (var place in own)
-                place.Reasons = [$"{planet}: {Quantity.FirstLine(outside.Message)}"];
+                place.Reasons = [$"{planet}: {outside.Message}"];
         }
     }
 

@@ -1,7 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 using System.Text;
-using Pawl.Mechanics;
 using Pawl.Quantities;
 using Pawl.Specs.Text;
 
@@ -275,6 +274,25 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
             (ref InputReader r) => formula(
                 a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r), f.Read(ref r), g.Read(ref r), h.Read(ref r))));
 
+    public NumberDefinition<TSpec> From<A, B, C, D, E, F, G, H, I>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, IInput<F> f, IInput<G> g, IInput<H> h, IInput<I> i,
+        Func<A, B, C, D, E, F, G, H, I, double> formula) =>
+        Way(subject => Compute(
+            subject, [Gather(a), Gather(b), Gather(c), Gather(d), Gather(e), Gather(f), Gather(g), Gather(h), Gather(i)],
+            (ref InputReader r) => formula(
+                a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r), f.Read(ref r), g.Read(ref r), h.Read(ref r), i.Read(ref r))));
+
+    public NumberDefinition<TSpec> From<A, B, C, D, E, F, G, H, I, J>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, IInput<F> f, IInput<G> g, IInput<H> h, IInput<I> i, IInput<J> j,
+        Func<A, B, C, D, E, F, G, H, I, J, double> formula) =>
+        Way(subject => Compute(
+            subject, [Gather(a), Gather(b), Gather(c), Gather(d), Gather(e), Gather(f), Gather(g), Gather(h), Gather(i), Gather(j)],
+            (ref InputReader r) => formula(
+                a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r), f.Read(ref r), g.Read(ref r), h.Read(ref r), i.Read(ref r), j.Read(ref r))));
+
+    /// <summary>A count that follows from the spec alone.</summary>
+    public NumberDefinition<TSpec> Counted(Func<TSpec, double> count) => Way(subject => Quantity.Computed(this, count((TSpec)subject.Model), []));
+
     /// <summary>For more inputs than the overloads above: the reader hands them out in order.</summary>
     internal NumberDefinition<TSpec> FromMany(ImmutableArray<IInput<double>> inputs, Formula formula) =>
         Way(subject => Compute(subject, [.. inputs.Select(Gather)], null, formula));
@@ -458,6 +476,10 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
 
     /// <summary>A default, where nothing above applies; the report lists it.</summary>
     public TruthDefinition<TSpec> Assumed(bool truth, string basis) => Way(_ => Quantity.OfTruth(this, new Origin.Assumed(basis), truth, []));
+
+    /// <summary>A truth that follows from the spec alone.</summary>
+    public TruthDefinition<TSpec> Named(Func<TSpec, bool> truth) =>
+        Way(subject => Quantity.OfTruth(this, Origin.Computed.Instance, truth((TSpec)subject.Model), []));
 
     public TruthDefinition<TSpec> From<A>(IInput<A> a, Func<A, bool> formula) =>
         Way(subject => Found(subject, [a.Gather], (ref InputReader r) => formula(a.Read(ref r))));

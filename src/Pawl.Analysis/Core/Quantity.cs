@@ -1,4 +1,3 @@
-using Pawl.Mechanics;
 using Pawl.Quantities;
 using Pawl.Specs.Text;
 
@@ -118,7 +117,7 @@ public sealed class Quantity
     /// <summary>Applies a formula at nominal and at every corner of the leaves beneath the inputs.</summary>
     /// <param name="kind">What is computed.</param>
     /// <param name="inputs">Numbers, in the order that the formula wants them.</param>
-    /// <param name="formula">Pure; an <see cref="ArgumentOutOfRangeException"/> makes the result not evaluated, with its message.</param>
+    /// <param name="formula">Pure; an <see cref="OutsideValidityException"/> makes the result not evaluated, with its message.</param>
     public static Quantity Compute(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula) =>
         Compute(kind, inputs, formula, turns: false);
 
@@ -148,10 +147,6 @@ public sealed class Quantity
         catch (OutsideValidityException outside)
         {
             return NotEvaluated(kind, inputs, [outside.Message]);
-        }
-        catch (ArgumentOutOfRangeException outside)
-        {
-            return NotEvaluated(kind, inputs, [FirstLine(outside.Message)]);
         }
     }
 
@@ -252,15 +247,6 @@ public sealed class Quantity
         }
 
         return reasons?.ToImmutable() ?? [];
-    }
-
-    internal static string FirstLine(string message)
-    {
-        // The framework appends the parameter name and the value; the sentence before them is ours.
-        var end = message.IndexOf(" (Parameter", StringComparison.Ordinal);
-        var first = end < 0 ? message : message[..end];
-        var line = first.IndexOf('\n', StringComparison.Ordinal);
-        return (line < 0 ? first : first[..line]).TrimEnd('\r', '.', ' ');
     }
 
     public override string ToString() => $"{Subject}.{Kind.Name}";

@@ -15,7 +15,7 @@ public abstract class Section<TSpec>
     }
 
     /// <summary>The kind of subject whose quantities the given classes declare.</summary>
-    internal static SubjectKind Kind(string name, string title, string domain, params ReadOnlySpan<Type> declarations)
+    internal static SubjectKind KindOf(string name, string title, string domain, params ReadOnlySpan<Type> declarations)
     {
         foreach (var type in declarations)
             RuntimeHelpers.RunClassConstructor(type.TypeHandle);

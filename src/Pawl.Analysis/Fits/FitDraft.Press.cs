@@ -87,9 +87,9 @@ internal sealed partial class FitDraft
         {
             return Quantity.Bounded(kind, value(), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 

@@ -55,7 +55,7 @@ internal sealed partial class MaterialDraft
             Add(_draft.Between(least, Draft.Declared(stated), low, low, low));
             Add(_draft.Between(greatest, Draft.Declared(stated), high, high, high));
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
             Add(Quantity.NotEvaluated(least, [], outside.Message));
             Add(Quantity.NotEvaluated(greatest, [], outside.Message));

@@ -130,7 +130,7 @@ internal sealed partial class MaterialDraft
                 kind, Draft.Declared(stated, "as written"), Vickers(value.Scale, value.Nominal), Vickers(value.Scale, value.Least),
                 Vickers(value.Scale, value.Greatest));
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
             return Quantity.NotEvaluated(kind, [], $"{key}: {outside.Message}");
         }

@@ -192,7 +192,7 @@ internal sealed class MeshDraft
         var contactRatio = Sliding.TipContactRatio(z1, tip1, working) + Sliding.TipContactRatio(z2, tip2, working);
         return contactRatio is >= 1 and <= 2
             ? Sliding.LossFactor(z1, z2, baseHelix, tip1, tip2, working)
-            : throw new ArgumentOutOfRangeException(null, string.Create(
+            : throw new OutsideValidityException(string.Create(
                 CultureInfo.InvariantCulture,
                 $"the transverse contact ratio is {contactRatio:0.###}; the source of the loss factor covers 1 to 2"));
     }
@@ -275,7 +275,7 @@ internal sealed class MeshDraft
     {
         Mechanics.Gears.Interference.Slack slack => slack.Radians,
         Mechanics.Gears.Interference.TipCirclesApart => Math.Tau,
-        Mechanics.Gears.Interference.NotEvaluable because => throw new ArgumentOutOfRangeException(null, because.Reason),
+        Mechanics.Gears.Interference.NotEvaluable because => throw new OutsideValidityException(because.Reason),
         _ => throw new InvalidOperationException("An interference has three cases."),
     };
 

@@ -94,15 +94,15 @@ internal sealed class InterfaceDraft
             _draft.Uses(SplineTolerance.TableId);
             _s.Add(Quantity.Bounded(K.SplineClearance, new(fit.Middle, fit.Least, fit.Greatest), [_s[K.Adapter]]));
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            _s.Add(Quantity.NotEvaluated(K.SplineClearance, [], Quantity.FirstLine(outside.Message)));
+            _s.Add(Quantity.NotEvaluated(K.SplineClearance, [], outside.Message));
         }
 
         double Length(InterfaceSplineSpec side) =>
-            side.Length?.Value.Coherent ?? throw new ArgumentOutOfRangeException(null, $"{(side == external ? keyOf : keyOf == Key ? OtherKey : Key)("spline.length")} is not stated");
+            side.Length?.Value.Coherent ?? throw new OutsideValidityException($"{(side == external ? keyOf : keyOf == Key ? OtherKey : Key)("spline.length")} is not stated");
 
-        ArgumentOutOfRangeException Missing(InterfaceSplineSpec side) => new(null, $"{(side == external ? keyOf : keyOf == Key ? OtherKey : Key)("spline.class")} is not stated");
+        OutsideValidityException Missing(InterfaceSplineSpec side) => new($"{(side == external ? keyOf : keyOf == Key ? OtherKey : Key)("spline.class")} is not stated");
     }
 
     private void Pilot()

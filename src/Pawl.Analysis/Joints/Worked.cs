@@ -17,17 +17,17 @@ internal static class Worked
                 ? Quantity.Computed(kind, value, inputs)
                 : Quantity.NotEvaluated(kind, inputs, $"{kind.Title.ToLowerInvariant()} has no finite value for these inputs");
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 
     /// <summary>What a search in a table found, or else its reason as a refusal.</summary>
     public static T Found<T>(T? found, string? reason)
         where T : class =>
-        found ?? throw new ArgumentOutOfRangeException(null, reason);
+        found ?? throw new OutsideValidityException(reason);
 
     /// <summary>The refusal of a value that the spec lacks.</summary>
-    public static ArgumentOutOfRangeException Lacks(string key) => new(null, $"{key} is not stated");
+    public static OutsideValidityException Lacks(string key) => new($"{key} is not stated");
 }

@@ -3,7 +3,7 @@ using Pawl.Analysis.Joints;
 using Pawl.Mechanics.Joints;
 using Pawl.Mechanics.Pins;
 using Pawl.Specs.Model;
-using J = Pawl.Analysis.Joints.JointStrengthQuantities;
+using J = Pawl.Analysis.Joints.JointStrengths;
 using K = Pawl.Analysis.Pins.DowelQuantities;
 
 namespace Pawl.Analysis.Pins;
@@ -94,7 +94,7 @@ internal sealed class DowelDraft
         }
 
         return _spec.Torque is { } torque ? _draft.Amount(K.CarriedTorque, torque, "")
-            : _spec.Carries is { } body ? JointDraft.CarriedTorque(K.CarriedTorque, body.Value, _train, _bodies)
+            : _spec.Carries is { } body ? CarriedLoads.Torque(K.CarriedTorque, body.Value, _train, _bodies)
             : Draft.Missing(K.CarriedTorque, Key("joint"));
     }
 
@@ -120,7 +120,7 @@ internal sealed class DowelDraft
     {
         if (_joint!.Find(J.SlipTorque) is not { } slip)
             return Quantity.NotEvaluated(K.Friction, [], $"{_joint.Path}.carries is not stated");
-        return Derive.From(K.Friction, slip, _joint[J.SlipSafetyWanted], (torque, safety) => torque / safety);
+        return Derive.From(K.Friction, slip, _joint[J.RequiredSlipSafety], (torque, safety) => torque / safety);
     }
 
     private Quantity Path()

@@ -79,7 +79,7 @@ internal sealed class RetainingRingDraft
             return _draft.Amount(K.AxialForce, _spec.AxialForce, Key("axial_force"));
         if (_draft.Subjects.FirstOrDefault(subject => subject.Path == $"bearings.{name.Value}")?.Find(B.AxialLoad) is not { } load)
             return Quantity.NotEvaluated(K.AxialForce, [], $"the axial load of bearing {name.Value} is not known");
-        var peak = JointDraft.PeakOverRated(_train);
+        var peak = CarriedLoads.PeakOverRated(_train);
         return Quantity.Compute(K.AxialForce, [load], v => v[0] * peak);
     }
 
@@ -95,6 +95,6 @@ internal sealed class RetainingRingDraft
         if (_s[K.Speed] is { IsEvaluated: true, Value.Nominal: 0 })
             return;
         Add(K.SpeedShare, [K.Speed], () => N(K.Speed) / (_spec.GreatestSpeed?.Value.Coherent ?? _row?.DetachingSpeed
-            ?? throw new ArgumentOutOfRangeException(null, $"the table has no speed at which a ring of {N(K.Diameter):0.###} mm lifts off: state {Key("greatest_speed")}")));
+            ?? throw new OutsideValidityException($"the table has no speed at which a ring of {N(K.Diameter):0.###} mm lifts off: state {Key("greatest_speed")}")));
     }
 }

@@ -149,7 +149,7 @@ internal sealed class MeshLoadDraft
         v[0], v[1], LoadModel.PitchRunIn(v[1], v[7], (ClassOf(Pinion), v[5]), (ClassOf(Wheel), v[6])), v[2] * v[3] * v[4], total);
 
     private static MaterialClass ClassOf(GearDraft gear) => gear.Material.Class
-        ?? throw new ArgumentOutOfRangeException(null, $"the material of {gear.Name} has no class of ISO 6336-5");
+        ?? throw new OutsideValidityException($"the material of {gear.Name} has no class of ISO 6336-5");
 
     private void Contact()
     {
@@ -225,9 +225,9 @@ internal sealed class MeshLoadDraft
                 FlashTemperature.ContactCoefficientOfSteel, FlashTemperature.ContactCoefficientOfSteel);
             return Quantity.Computed(K.FlashTemperature, greatest.Rise, inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(K.FlashTemperature, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(K.FlashTemperature, inputs, outside.Message);
         }
     }
 
@@ -287,7 +287,7 @@ internal sealed class MeshLoadDraft
     {
         if (load <= 0)
             return 0;
-        var model = Model ?? throw new ArgumentOutOfRangeException(null, $"the load factors of the mesh {_mesh.Name} are not known");
+        var model = Model ?? throw new OutsideValidityException($"the load factors of the mesh {_mesh.Name} are not known");
         return load * product(model.At(lineLoad * load, pitchLineSpeed * speed)) / product(model.At(lineLoad, pitchLineSpeed));
     }
 }

@@ -3,7 +3,6 @@ using Pawl.Analysis.Gears;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
-using Pawl.Mechanics;
 using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Seals;

@@ -141,9 +141,9 @@ internal sealed class ORingDraft
             {
                 extremes = Find(_s[K.Width] is { IsEvaluated: true } width ? Of(width) : Range.Exactly(1), RubberService.None);
             }
-            catch (ArgumentOutOfRangeException outside)
+            catch (OutsideValidityException outside)
             {
-                reasons = [Quantity.FirstLine(outside.Message)];
+                reasons = [outside.Message];
             }
         }
 

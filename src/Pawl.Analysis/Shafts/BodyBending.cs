@@ -1,5 +1,4 @@
 using Pawl.Analysis.Bearings;
-using Pawl.Analysis.Core;
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Shafts;
 
@@ -50,9 +49,9 @@ internal sealed class BodyBending
         {
             return new(held, body, start ?? 0, segments, modulus);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            reasons = [Quantity.FirstLine(outside.Message)];
+            reasons = [outside.Message];
             return null;
         }
     }

@@ -166,9 +166,9 @@ internal sealed class ShaftDraft
         {
             return Quantity.Computed(kind, formula(), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 
@@ -184,7 +184,7 @@ internal sealed class ShaftDraft
     private double Critical()
     {
         if (!Subject[K.Density].IsEvaluated)
-            throw new ArgumentOutOfRangeException(null, Subject[K.Density].Reasons[0]);
+            throw new OutsideValidityException(Subject[K.Density].Reasons[0]);
         var start = Spec.From!.Value.Coherent;
         var masses = CriticalSpeed.OwnMass(start, Segments, Subject[K.Density].Value.Nominal, Slice);
         var own = masses.Sum(mass => mass.Mass);

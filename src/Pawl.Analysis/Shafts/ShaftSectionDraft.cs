@@ -84,7 +84,7 @@ internal sealed class ShaftSectionDraft
             var place = stated.Value.Coherent;
             return place >= from && place <= to
                 ? at(place)
-                : throw new ArgumentOutOfRangeException(null, FormattableString.Invariant($"{Key("at")} is {place:0.###} mm, but the section lies from {from:0.###} mm to {to:0.###} mm"));
+                : throw new OutsideValidityException(FormattableString.Invariant($"{Key("at")} is {place:0.###} mm, but the section lies from {from:0.###} mm to {to:0.###} mm"));
         }
 
         var greatest = Math.Max(at(from), at(to));
@@ -141,7 +141,7 @@ internal sealed class ShaftSectionDraft
     };
 
     private double Needed(Specs.Text.Stated<Pawl.Quantities.Amount>? value, string key) =>
-        value?.Value.Coherent ?? throw new ArgumentOutOfRangeException(null, $"{Key($"notch.{key}")} is not stated");
+        value?.Value.Coherent ?? throw new OutsideValidityException($"{Key($"notch.{key}")} is not stated");
 
     /// <summary>A number that the notch governs: findings point there.</summary>
     private Quantity AtNotch(QuantityKind kind, ImmutableArray<Quantity> inputs, Formula formula) =>

@@ -129,9 +129,9 @@ internal sealed class SplineDraft
             var fit = FitLimits.Of(new(spaces.Least, spaces.Greatest), new(teeth.Least, teeth.Greatest));
             return Quantity.Bounded(K.Clearance, new(fit.Middle, fit.Least, fit.Greatest), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(K.Clearance, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(K.Clearance, inputs, outside.Message);
         }
 
         (double Least, double Greatest) OfClass(SplineWidths widths)
@@ -140,12 +140,12 @@ internal sealed class SplineDraft
             return (widths.EffectiveLeast, widths.EffectiveGreatest);
         }
 
-        ArgumentOutOfRangeException Missing(string key) => new(null, $"{Key(key)} is not stated");
+        OutsideValidityException Missing(string key) => new($"{Key(key)} is not stated");
     }
 
     private static (double Least, double Greatest) Limits(Toleranced stated, string key) => stated.Tolerance is Tolerance.Deviations own
         ? (stated.Nominal.Coherent + own.Lower, stated.Nominal.Coherent + own.Upper)
-        : throw new ArgumentOutOfRangeException(null, $"{key} has no limits");
+        : throw new OutsideValidityException($"{key} has no limits");
 
     private void Factors()
     {
@@ -227,9 +227,9 @@ internal sealed class SplineDraft
                 Math.Min(shaft.CrownedPressure, hub.CrownedPressure), Math.Min(shaft.Tension, hub.Tension));
             return Quantity.Compute(kind, all, v => formula(v.ToArray(), softer));
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, all, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, all, outside.Message);
         }
     }
 

@@ -28,9 +28,9 @@ internal sealed partial class StackDraft
                     sheet.Thickness.Value.Coherent, sheet.Tolerance?.Value.Coherent ?? 0, sheet.Count?.Value ?? int.MaxValue))],
                 shims.Most?.Value ?? UsualMost, effect);
         }
-        catch (ArgumentOutOfRangeException tooMany)
+        catch (OutsideValidityException tooMany)
         {
-            Refuse(Quantity.FirstLine(tooMany.Message));
+            Refuse(tooMany.Message);
             return;
         }
 

@@ -101,9 +101,9 @@ internal sealed partial class StackDraft
             var found = range();
             return Quantity.Bounded(kind, new Value(Clean(found.Middle), Clean(found.Least), Clean(found.Greatest)), inputs);
         }
-        catch (ArgumentOutOfRangeException outside)
+        catch (OutsideValidityException outside)
         {
-            return Quantity.NotEvaluated(kind, inputs, Quantity.FirstLine(outside.Message));
+            return Quantity.NotEvaluated(kind, inputs, outside.Message);
         }
     }
 

@@ -86,7 +86,7 @@ internal sealed partial class PlanetSetDraft
 
     private static double PairAngle(double first, double second, double pair) => PairTriangle.TryCreate(first, second, pair, out var triangle)
         ? triangle.Angle
-        : throw new ArgumentOutOfRangeException(null, string.Create(
+        : throw new OutsideValidityException(string.Create(
             CultureInfo.InvariantCulture,
             $"the triangle of centres {first:0.###}, {second:0.###} and {pair:0.###} mm cannot be drawn"));
 
@@ -119,7 +119,7 @@ internal sealed partial class PlanetSetDraft
             _subject.Add(Quantity.Compute(K.NeighbourClearance, inputs.ToImmutable(), v =>
                 Mechanics.Assembly.Neighbours.Tightest(Discs(v), angles.AsSpan(), meshing) is { } tightest
                     ? tightest.Clearance
-                    : throw new ArgumentOutOfRangeException(null, "no two planets can meet")));
+                    : throw new OutsideValidityException("no two planets can meet")));
         }
 
         _subject.Add(Quantity.MissingReasons(inputs.ToImmutable()) is { IsEmpty: false } reasons || Group() is not { } group

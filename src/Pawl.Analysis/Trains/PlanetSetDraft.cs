@@ -216,7 +216,7 @@ internal sealed partial class PlanetSetDraft
                         IndexOf(mesh.Second.Spec.On.Value), mesh.Second.Spec.Teeth.Value)),
                 ]);
         }
-        catch (ArgumentOutOfRangeException)
+        catch (OutsideValidityException)
         {
             // A planet that nothing ties to a central gear has no place to speak of.
             return null;

@@ -29,5 +29,7 @@ internal sealed record CheckRequest
 
     public string? Color { get; init; }
 
+    public bool StrictSchema { get; init; }
+
     public bool ShowConfig { get; init; }
 }

@@ -90,7 +90,7 @@ internal sealed class CheckRun : IDisposable
             return ExitCode.NotJudged;
         }
 
-        var load = engine.OpenSpecs(root, _settings.Catalogue.Value, _settings.Adapters.Value);
+        var load = engine.OpenSpecs(root, _settings.Catalogue.Value, _settings.Adapters.Value, _settings.StrictSchema);
         ComputedSpec Compute(SpecInput input)
         {
             var loaded = load(input);

@@ -13,9 +13,9 @@ internal sealed partial record Engine
     public static Engine Shipped { get; } = new()
     {
         FindProject = ProjectViews.Find,
-        OpenSpecs = (root, catalogue, adapters) =>
+        OpenSpecs = (root, catalogue, adapters, strict) =>
         {
-            var loader = new SpecLoader(root, catalogue, adapterPaths: adapters);
+            var loader = new SpecLoader(root, catalogue, validate: strict, adapters);
             return input => input.Bytes is { } bytes ? loader.Load(input.Display, bytes) : loader.Load(input.Display);
         },
         LoadRules = RulePacks.Load,

@@ -48,8 +48,11 @@ internal sealed partial record Engine
     /// <summary>Finds and reads the project file, from a folder upwards; a given root is not searched beyond.</summary>
     public required Func<string, string?, ProjectView> FindProject { get; init; }
 
-    /// <summary>Opens a reader of specs: project root, catalogue files, adapter files; these are read once.</summary>
-    public required Func<string, ImmutableArray<string>, ImmutableArray<string>, Func<SpecInput, SpecLoad>> OpenSpecs { get; init; }
+    /// <summary>
+    /// Opens a reader of specs: project root, catalogue files, adapter files; these are read once. Strictly: a spec that the reader
+    /// takes is put before the JSON Schema as well.
+    /// </summary>
+    public required Func<string, ImmutableArray<string>, ImmutableArray<string>, bool, Func<SpecInput, SpecLoad>> OpenSpecs { get; init; }
 
     /// <summary>Loads the rules in force: project root, house folders.</summary>
     public required Func<string, ImmutableArray<string>, RuleSetLoad> LoadRules { get; init; }

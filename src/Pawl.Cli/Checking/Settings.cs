@@ -61,4 +61,7 @@ internal sealed record Settings
     public required bool Quiet { get; init; }
 
     public required bool Verbose { get; init; }
+
+    /// <summary>Whether the JSON Schema judges specs beside the reader.</summary>
+    public required bool StrictSchema { get; init; }
 }

@@ -59,6 +59,7 @@ internal static class SettingsResolver
             Color = Color(request, desk),
             Quiet = request.Quiet,
             Verbose = request.Verbose,
+            StrictSchema = request.StrictSchema,
         };
     }
 

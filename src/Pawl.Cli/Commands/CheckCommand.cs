@@ -39,11 +39,12 @@ internal static class CheckCommand
         var noReports = Flag("--no-reports", "Write no reports, whatever pawl.yaml asks for.");
         var color = Text("--color", "WHEN", "auto, always or never. auto: colours on a terminal unless NO_COLOR is set.");
         color.AcceptOnlyFromAmong("auto", "always", "never");
+        var strictSchema = Flag("--strict-schema", "Put specs before the JSON Schema too, a second judge beside the reader; slower.");
         var showConfig = Flag("--show-config", "Print the settings in force with the origin of each, and judge nothing.");
 
         var command = new Command("check", "Judge specs: print findings, write records and reports.")
         {
-            paths, format, output, failOn, requireComplete, asOf, rules, root, stdinPath, quiet, verbose, noReports, color, showConfig,
+            paths, format, output, failOn, requireComplete, asOf, rules, root, stdinPath, quiet, verbose, noReports, color, strictSchema, showConfig,
         };
         if (desk is null)
             return command;
@@ -63,6 +64,7 @@ internal static class CheckCommand
             Verbose = parsed.GetValue(verbose),
             NoReports = parsed.GetValue(noReports),
             Color = parsed.GetValue(color),
+            StrictSchema = parsed.GetValue(strictSchema),
             ShowConfig = parsed.GetValue(showConfig),
         }));
         return command;

@@ -84,7 +84,7 @@ internal sealed class SizeRun
     private int OfSpec(RuleSet rules, ImmutableArray<ORing> sizes)
     {
         var path = SettingsResolver.RelativeTo(_settings.Root.Value, _desk.Absolute(_request.Spec!));
-        var load = _desk.Engine.OpenSpecs(_settings.Root.Value, _settings.Catalogue.Value, _settings.Adapters.Value)(new(path, null, Named: true));
+        var load = _desk.Engine.OpenSpecs(_settings.Root.Value, _settings.Catalogue.Value, _settings.Adapters.Value, _settings.StrictSchema)(new(path, null, Named: true));
         if (!Told(load.Diagnostics))
             return ExitCode.NotJudged;
         if (load.IsBase || load.Spec is not { } spec)

@@ -14,13 +14,14 @@ public static class Balance
     /// Source: statics, sum of equal radial forces.<br/>
     /// Valid for: planets of one mass on one circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Unbalance(ReadOnlySpan<double> positions)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(positions.Length, nameof(positions));
+        Guard.Count(positions.Length, 1, "the number of planets");
         var (x, y) = (0.0, 0.0);
         foreach (var position in positions)
         {
-            x += Math.Cos(position);
+            x += Math.Cos(Guard.Number(position, "the position of a planet", "rad"));
             y += Math.Sin(position);
         }
 
@@ -30,8 +31,10 @@ public static class Balance
 
     /// <summary>Resulting centrifugal force F, N, of equal planets with a given unbalance factor.</summary>
     /// <inheritdoc cref="Unbalance" path="/remarks"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double UnbalanceForce(double unbalance, double planetMass, double centreDistance, double carrierSpeed) =>
-        unbalance * planetMass * centreDistance * carrierSpeed * carrierSpeed;
+        Guard.NotNegative(unbalance, "the unbalance factor") * Guard.NotNegative(planetMass, "the mass of a planet", "t")
+        * Guard.Positive(centreDistance, "the centre distance", "mm") * Guard.Finite(carrierSpeed * carrierSpeed, "the speed");
 
     /// <summary>Resulting centrifugal force F, N, of equal pairs of planets.</summary>
     /// <remarks>
@@ -41,6 +44,7 @@ public static class Balance
     /// Source: statics, sum of radial forces.<br/>
     /// Valid for: pairs that are all alike.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PairUnbalanceForce(
         double unbalance,
         double firstMass,
@@ -50,8 +54,12 @@ public static class Balance
         double pairAngle,
         double carrierSpeed)
     {
-        var (first, second) = (firstMass * firstDistance, secondMass * secondDistance);
+        var (first, second) = (
+            Guard.NotNegative(firstMass, "the mass of a planet", "t") * Guard.Positive(firstDistance, "the centre distance", "mm"),
+            Guard.NotNegative(secondMass, "the mass of a planet", "t") * Guard.Positive(secondDistance, "the centre distance", "mm"));
+        Guard.NotNegative(unbalance, "the unbalance factor");
+        Guard.Number(pairAngle, "the angle of the pair", "rad");
         var moment = Math.Sqrt(first * first + second * second + 2 * first * second * Math.Cos(pairAngle));
-        return unbalance * moment * carrierSpeed * carrierSpeed;
+        return Guard.Finite(unbalance * moment * carrierSpeed * carrierSpeed, "the centrifugal force");
     }
 }

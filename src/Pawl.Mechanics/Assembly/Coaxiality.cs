@@ -10,13 +10,14 @@ public static class Coaxiality
     /// Source: geometry, with the sign of ISO 21771.<br/>
     /// Valid for: meshes of planets on one circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Spread(ReadOnlySpan<double> workingCentreDistances)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(workingCentreDistances.Length, nameof(workingCentreDistances));
+        Guard.Count(workingCentreDistances.Length, 1, "the number of centre distances");
         var (least, greatest) = (double.PositiveInfinity, 0.0);
         foreach (var distance in workingCentreDistances)
         {
-            least = Math.Min(least, Math.Abs(distance));
+            least = Math.Min(least, Math.Abs(Guard.Number(distance, "the centre distance", "mm")));
             greatest = Math.Max(greatest, Math.Abs(distance));
         }
 

@@ -30,14 +30,14 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
     /// <summary>D mod N, 0 when N groups can be spaced equally.</summary>
     public long Remainder(int planets)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(planets, 1);
+        Guard.Count(planets, 1, "the number of planets");
         return PositionsPerTurn % planets;
     }
 
     /// <summary>Every number of groups up to a greatest that can be spaced equally, ascending.</summary>
     public ImmutableArray<int> EquallySpacedCounts(int most)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        Guard.Count(most, 1, "the greatest number of planets");
         var counts = ImmutableArray.CreateBuilder<int>();
         for (var planets = 1; planets <= most; planets++)
         {
@@ -60,7 +60,7 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
     /// </remarks>
     public PlanetPositions NearestToEqual(int planets)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(planets, 1);
+        Guard.Count(planets, 1, "the number of planets");
         if (IsAnyAngle)
         {
             return PlanetPositions.Equal(planets);
@@ -77,9 +77,10 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
 
     /// <summary>Misfit of a position: angle from the nearest permitted one to it, rad, positive when it is too far on.</summary>
     /// <param name="position">Position against the reference group, rad.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Misfit(double position)
     {
-        ArgumentOutOfRangeException.ThrowIfNotEqual(double.IsFinite(position), true, nameof(position));
+        Guard.Number(position, "the position of a planet", "rad");
         if (IsAnyAngle)
         {
             return 0;
@@ -91,14 +92,15 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
 
     /// <summary>The permitted positions nearest to declared ones, rad, counted from the first of them.</summary>
     /// <remarks>Where any angle will do, the declared angles are kept to 2⁻⁴⁰ of a turn.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public PlanetPositions NearestTo(ReadOnlySpan<double> positions)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(positions.Length, nameof(positions));
+        Guard.Count(positions.Length, 1, "the number of planets");
         var stepsPerTurn = IsAnyAngle ? FineStepsPerTurn : PositionsPerTurn;
         var steps = ImmutableArray.CreateBuilder<long>(positions.Length);
         foreach (var position in positions)
         {
-            ArgumentOutOfRangeException.ThrowIfNotEqual(double.IsFinite(position), true, nameof(positions));
+            Guard.Number(position, "the position of a planet", "rad");
             var turns = (position - positions[0]) / Math.Tau;
             steps.Add((long)Math.Floor((turns - Math.Floor(turns)) * stepsPerTurn + 0.5));
         }

@@ -85,9 +85,9 @@ public static class MeshPhase
     /// </remarks>
     public static HarmonicEffect Effect(int centralTeeth, int planets, int harmonic)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(centralTeeth, 1);
-        ArgumentOutOfRangeException.ThrowIfLessThan(planets, 1);
-        ArgumentOutOfRangeException.ThrowIfLessThan(harmonic, 1);
+        Guard.Count(centralTeeth, 1, "the number of teeth of the central gear");
+        Guard.Count(planets, 1, "the number of planets");
+        Guard.Count(harmonic, 1, "the harmonic");
         var order = (long)harmonic * centralTeeth;
         var effect = HarmonicEffect.Cancels;
         if (order % planets == 0)
@@ -106,7 +106,7 @@ public static class MeshPhase
     /// <summary>What harmonics 1 to a last one do to the central gear, planets equally spaced.</summary>
     public static ImmutableArray<HarmonicEffect> Effects(int centralTeeth, int planets, int lastHarmonic)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(lastHarmonic, 1);
+        Guard.Count(lastHarmonic, 1, "the last harmonic");
         var effects = ImmutableArray.CreateBuilder<HarmonicEffect>(lastHarmonic);
         for (var harmonic = 1; harmonic <= lastHarmonic; harmonic++)
         {
@@ -151,7 +151,7 @@ public static class MeshPhase
 
     private static long StepsOf(int centralTeeth, PlanetPositions positions, int planet)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(centralTeeth, 1);
+        Guard.Count(centralTeeth, 1, "the number of teeth of the central gear");
         var steps = positions.Steps[planet] - positions.Steps[0];
         var phase = (long)((Int128)centralTeeth * steps % positions.StepsPerTurn);
         return phase < 0 ? phase + positions.StepsPerTurn : phase;

@@ -31,11 +31,12 @@ public static class Neighbours
     /// Source: geometry, chord of a circle.<br/>
     /// Valid for: 0 ≤ Δθ ≤ 2π; take the smallest gap of the set.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SameCircleClearance(double centreDistance, double gap, double tipDiameter)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(gap);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(gap, Math.Tau);
-        return 2 * centreDistance * Math.Sin(gap / 2) - tipDiameter;
+        Guard.Between(gap, 0, Math.Tau, "the angle between two planets", "rad");
+        return 2 * Guard.Positive(centreDistance, "the centre distance", "mm") * Math.Sin(gap / 2)
+            - Guard.Positive(tipDiameter, "the tip diameter", "mm");
     }
 
     /// <summary>Greatest number of equally spaced equal planets on one circle with at least a required clearance.</summary>
@@ -45,10 +46,11 @@ public static class Neighbours
     /// Source: <see cref="SameCircleClearance"/> solved for the number.<br/>
     /// Valid for: d_a + c > 0; a planet with no room for an opposite one gives 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static int GreatestNumberOnCircle(double centreDistance, double tipDiameter, double leastClearance)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(centreDistance);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tipDiameter + leastClearance, nameof(tipDiameter));
+        Guard.Positive(centreDistance, "the centre distance", "mm");
+        Guard.Positive(Guard.NotNegative(tipDiameter, "the tip diameter", "mm") + leastClearance, "the tip diameter with its clearance", "mm");
         var sine = (tipDiameter + leastClearance - Exactly) / (2 * centreDistance);
         return sine > 1 ? 1 : (int)Math.Floor(Math.PI / Math.Asin(Math.Max(sine, 1e-9)));
     }
@@ -63,6 +65,7 @@ public static class Neighbours
     /// <param name="discs">The discs of one group.</param>
     /// <param name="positions">Position of each group, rad.</param>
     /// <param name="meshing">Pairs of discs of a group that mesh with each other and so cross on purpose.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static TightestNeighbours? Tightest(
         ReadOnlySpan<PlanetDisc> discs, ReadOnlySpan<double> positions, ReadOnlySpan<(int First, int Second)> meshing = default)
     {
@@ -95,10 +98,11 @@ public static class Neighbours
     }
 
     /// <summary>Greatest number of equally spaced groups with a required clearance; 0 when one does not clear itself.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static int GreatestNumber(
         ReadOnlySpan<PlanetDisc> discs, double leastClearance, ReadOnlySpan<(int First, int Second)> meshing = default)
     {
-        ArgumentOutOfRangeException.ThrowIfZero(discs.Length, nameof(discs));
+        Guard.Count(discs.Length, 1, "the number of planet gears");
         var most = int.MaxValue;
         foreach (var disc in discs)
         {
@@ -129,7 +133,7 @@ public static class Neighbours
     {
         var radial = firstRadius - secondRadius;
         var half = Math.Sin(angle / 2);
-        return Math.Sqrt(radial * radial + 4 * firstRadius * secondRadius * half * half);
+        return Guard.Finite(Math.Sqrt(radial * radial + 4 * firstRadius * secondRadius * half * half), "the distance of two pins");
     }
 
     private static bool ShareWidth(PlanetDisc first, PlanetDisc second) =>

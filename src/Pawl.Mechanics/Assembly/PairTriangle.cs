@@ -34,6 +34,7 @@ public sealed record PairTriangle
     public double Angle { get; }
 
     /// <summary>Whether three centre distances close to a triangle: |a_L − a_S| &lt; a_LS &lt; a_L + a_S.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static bool Exists(double longRadius, double shortRadius, double pairDistance) =>
         longRadius > 0 && shortRadius > 0
         && Math.Abs(longRadius - shortRadius) < pairDistance && pairDistance < longRadius + shortRadius;
@@ -47,10 +48,12 @@ public sealed record PairTriangle
 
     /// <summary>Distance from a long pinion to the next long one, mm.</summary>
     /// <param name="gap">Angle between the pairs, rad.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double LongToLong(double gap) => Neighbours.Distance(LongRadius, LongRadius, gap);
 
     /// <summary>Distance from a short pinion to the next short one, mm.</summary>
     /// <inheritdoc cref="LongToLong"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShortToShort(double gap) => Neighbours.Distance(ShortRadius, ShortRadius, gap);
 
     /// <summary>Distance from a short pinion to the long pinion of the next pair, mm.</summary>
@@ -60,5 +63,6 @@ public sealed record PairTriangle
     /// Source: cosine rule.<br/>
     /// Valid for: any gap.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShortToNextLong(double gap) => Neighbours.Distance(LongRadius, ShortRadius, gap - Angle);
 }

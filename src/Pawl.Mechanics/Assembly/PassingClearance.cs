@@ -10,8 +10,9 @@ public static class PassingClearance
     /// Source: geometry.<br/>
     /// Valid for: gears that share some width of the axis.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Sun(double centreDistance, double pinionTipRadius, double sunTipRadius) =>
-        centreDistance - pinionTipRadius - sunTipRadius;
+        Centre(centreDistance) - Tip(pinionTipRadius) - Tip(sunTipRadius);
 
     /// <summary>Past a ring, inside it.</summary>
     /// <remarks>
@@ -20,8 +21,9 @@ public static class PassingClearance
     /// Source: geometry.<br/>
     /// Valid for: gears that share some width of the axis.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Ring(double centreDistance, double pinionTipRadius, double ringTipRadius) =>
-        Math.Abs(ringTipRadius) - centreDistance - pinionTipRadius;
+        Tip(Math.Abs(ringTipRadius)) - Centre(centreDistance) - Tip(pinionTipRadius);
 
     /// <summary>Past the sun that it does not mesh: the wide pinion of an unshifted meshed pair in two planes.</summary>
     /// <remarks>
@@ -31,11 +33,16 @@ public static class PassingClearance
     /// Source: derived from a = m_t·(z_own + z_p)/2 and r_a = m_t·z/2 + h_a*·m_n.<br/>
     /// Valid for: one module, one step, no profile shift.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double UnshiftedWidePinion(
         double normalModule, int ownSunTeeth, int passedSunTeeth, double helixAngle = 0, double addendumFactor = 1)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(normalModule);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(Math.Abs(helixAngle), Math.PI / 2, nameof(helixAngle));
-        return normalModule * (ownSunTeeth - passedSunTeeth) / (2 * Math.Cos(helixAngle)) - 2 * addendumFactor * normalModule;
+        Guard.Positive(normalModule, "the module", "mm");
+        Guard.Helix(helixAngle);
+        return normalModule * (ownSunTeeth - passedSunTeeth) / (2 * Math.Cos(helixAngle)) - 2 * Guard.NotNegative(addendumFactor, "the addendum factor") * normalModule;
     }
+
+    private static double Centre(double distance) => Guard.Positive(distance, "the centre distance", "mm");
+
+    private static double Tip(double radius) => Guard.Positive(radius, "the tip radius", "mm");
 }

@@ -18,13 +18,13 @@ public readonly record struct GroupPairMesh(int FirstBody, int FirstTeeth, int S
 /// </remarks>
 public sealed record PlanetGroup
 {
-    /// <exception cref="ArgumentOutOfRangeException">
+    /// <exception cref="OutsideValidityException">
     /// A tooth count below 1, a body that is not of the group, or a body that no chain of meshes ties to a central gear.
     /// </exception>
     public PlanetGroup(
         int bodies, ImmutableArray<GroupMesh> centralMeshes, ImmutableArray<GroupPairMesh> pairMeshes = default)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(bodies, 1);
+        Guard.Count(bodies, 1, "the number of planet bodies");
         Bodies = bodies;
         CentralMeshes = centralMeshes.IsDefault ? [] : centralMeshes;
         PairMeshes = pairMeshes.IsDefault ? [] : pairMeshes;
@@ -32,17 +32,18 @@ public sealed record PlanetGroup
         foreach (var mesh in CentralMeshes)
         {
             RequireBody(mesh.PlanetBody);
-            ArgumentOutOfRangeException.ThrowIfLessThan(mesh.PlanetTeeth, 1, nameof(centralMeshes));
-            ArgumentOutOfRangeException.ThrowIfLessThan(mesh.CentralTeeth, 1, nameof(centralMeshes));
+            Guard.Count(mesh.PlanetTeeth, 1, "the number of teeth of a planet");
+            Guard.Count(mesh.CentralTeeth, 1, "the number of teeth of a central gear");
         }
 
         foreach (var mesh in PairMeshes)
         {
             RequireBody(mesh.FirstBody);
             RequireBody(mesh.SecondBody);
-            ArgumentOutOfRangeException.ThrowIfEqual(mesh.FirstBody, mesh.SecondBody, nameof(pairMeshes));
-            ArgumentOutOfRangeException.ThrowIfLessThan(mesh.FirstTeeth, 1, nameof(pairMeshes));
-            ArgumentOutOfRangeException.ThrowIfLessThan(mesh.SecondTeeth, 1, nameof(pairMeshes));
+            if (mesh.FirstBody == mesh.SecondBody)
+                throw Guard.Because($"the planet body {mesh.FirstBody} cannot mesh itself");
+            Guard.Count(mesh.FirstTeeth, 1, "the number of teeth of a planet");
+            Guard.Count(mesh.SecondTeeth, 1, "the number of teeth of a planet");
         }
 
         RequireEveryBodyTied();
@@ -92,7 +93,7 @@ public sealed record PlanetGroup
     /// For the spacing conditions a step that is free to turn until it is clamped is a body of its own. The meshes of
     /// <paramref name="body"/> that have <paramref name="teeth"/> go to a new body, the last of the group.
     /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">The body has no step of that tooth count, or no other step.</exception>
+    /// <exception cref="OutsideValidityException">The body has no step of that tooth count, or no other step.</exception>
     public PlanetGroup WithStepClampedInPlace(int body, int teeth)
     {
         RequireBody(body);
@@ -132,15 +133,15 @@ public sealed record PlanetGroup
             });
         }
 
-        ArgumentOutOfRangeException.ThrowIfZero(moved, nameof(teeth));
-        ArgumentOutOfRangeException.ThrowIfZero(left, nameof(teeth));
+        if (moved == 0 || left == 0)
+            throw Guard.Because($"the planet body {body} has no step of {teeth} teeth beside another step");
         return new PlanetGroup(Bodies + 1, central.MoveToImmutable(), pairs.MoveToImmutable());
     }
 
     private void RequireBody(int body)
     {
-        ArgumentOutOfRangeException.ThrowIfNegative(body);
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(body, Bodies);
+        if (body < 0 || body >= Bodies)
+            throw Guard.Because($"the group has planet bodies 0 to {Bodies - 1}; a mesh names {body}");
     }
 
     // A body that is not tied would be free to turn, and no condition would be left for its teeth.
@@ -169,6 +170,7 @@ public sealed record PlanetGroup
         }
         while (grew);
 
-        ArgumentOutOfRangeException.ThrowIfNotEqual(count, Bodies, "bodies");
+        if (count != Bodies)
+            throw Guard.Because($"every planet body must be tied to a central gear; {Bodies - count} of {Bodies} are not");
     }
 }

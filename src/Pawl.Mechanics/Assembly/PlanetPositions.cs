@@ -3,11 +3,11 @@ namespace Pawl.Mechanics.Assembly;
 /// <summary>Where the planets of one carrier stand, in whole steps of a divided turn, so exactly.</summary>
 public sealed record PlanetPositions
 {
-    /// <exception cref="ArgumentOutOfRangeException">No planets, or no steps.</exception>
+    /// <exception cref="OutsideValidityException">No planets, or no steps.</exception>
     public PlanetPositions(long stepsPerTurn, ImmutableArray<long> steps)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(stepsPerTurn, 1);
-        ArgumentOutOfRangeException.ThrowIfZero(steps.IsDefault ? 0 : steps.Length, nameof(steps));
+        Guard.Count(stepsPerTurn, 1, "the number of steps in a turn");
+        Guard.Count(steps.IsDefault ? 0 : steps.Length, 1, "the number of planets");
         StepsPerTurn = stepsPerTurn;
         var within = ImmutableArray.CreateBuilder<long>(steps.Length);
         foreach (var step in steps)
@@ -21,7 +21,7 @@ public sealed record PlanetPositions
     /// <summary>N planets equally spaced.</summary>
     public static PlanetPositions Equal(int planets)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(planets, 1);
+        Guard.Count(planets, 1, "the number of planets");
         var steps = ImmutableArray.CreateBuilder<long>(planets);
         for (var planet = 0; planet < planets; planet++)
         {

@@ -31,15 +31,17 @@ public static class StepTiming
     /// </param>
     public static long InsertionTrials(PlanetGroup group, params ReadOnlySpan<int> seatedFirst)
     {
-        ArgumentOutOfRangeException.ThrowIfNotEqual(seatedFirst.Length, group.Bodies, nameof(seatedFirst));
+        if (seatedFirst.Length != group.Bodies)
+            throw Guard.Because($"as many meshes are seated first as there are planet bodies, {group.Bodies}; there are {seatedFirst.Length}");
         foreach (var mesh in seatedFirst)
         {
-            ArgumentOutOfRangeException.ThrowIfNegative(mesh, nameof(seatedFirst));
-            ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(mesh, group.Meshes, nameof(seatedFirst));
+            if (mesh < 0 || mesh >= group.Meshes)
+                throw Guard.Because($"the group has meshes 0 to {group.Meshes - 1}; mesh {mesh} is none of them");
         }
 
         var seatings = MeshEquations.Of(group, seatedFirst).Seatings();
-        ArgumentOutOfRangeException.ThrowIfZero(seatings, nameof(seatedFirst));
+        if (seatings.IsZero)
+            throw Guard.Because($"the meshes seated first do not tie every planet body");
         return checked((long)(seatings / MeshEquations.Of(group).Seatings()));
     }
 
@@ -113,7 +115,7 @@ public static class StepTiming
     /// Source: derived.<br/>
     /// Valid for: permitted positions of alike groups.
     /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">A position is not a multiple of the least mesh angle.</exception>
+    /// <exception cref="OutsideValidityException">A position is not a multiple of the least mesh angle.</exception>
     public static ImmutableArray<PlanetMark> Marks(PlanetGroup group, PlanetPositions positions)
     {
         var equations = MeshEquations.Of(group);
@@ -122,8 +124,8 @@ public static class StepTiming
         for (var planet = 0; planet < positions.Count; planet++)
         {
             var step = positions.Steps[planet] - positions.Steps[0];
-            ArgumentOutOfRangeException.ThrowIfNotEqual(
-                perTurn * step % positions.StepsPerTurn, BigInteger.Zero, nameof(positions));
+            if (perTurn * step % positions.StepsPerTurn != BigInteger.Zero)
+                throw Guard.Because($"planet {planet + 1} does not stand at a multiple of the least mesh angle");
             var rotations = equations.Rotations(step, positions.StepsPerTurn);
             marks.Add(new PlanetMark(
                 planet,
@@ -141,5 +143,7 @@ public static class StepTiming
     /// Source: geometry.<br/>
     /// Valid for: small δ.
     /// </remarks>
-    public static double ToothPositionError(double angularError, double pitchRadius) => angularError * pitchRadius;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double ToothPositionError(double angularError, double pitchRadius) =>
+        Guard.Number(angularError, "the error of the angle", "rad") * Guard.Positive(pitchRadius, "the pitch radius", "mm");
 }

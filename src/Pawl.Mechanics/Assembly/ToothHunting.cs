@@ -11,8 +11,8 @@ public readonly record struct ToothHunting
 {
     public ToothHunting(int pinionTeeth, int wheelTeeth)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(pinionTeeth, 1);
-        ArgumentOutOfRangeException.ThrowIfLessThan(wheelTeeth, 1);
+        Guard.Count(pinionTeeth, 1, "the number of teeth of the pinion");
+        Guard.Count(wheelTeeth, 1, "the number of teeth of the wheel");
         PinionTeeth = pinionTeeth;
         WheelTeeth = wheelTeeth;
     }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
@@ -24,10 +23,11 @@ public static class BearingSpeed
 
     /// <summary>Mean diameter d_m = (d + D)/2, mm.</summary>
     /// <remarks>Source: common practice; it stands for the pitch diameter D_pw where that is not known.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanDiameter(double bore, double outside) =>
-        outside > Impossible.Positive(bore, "the bore") && double.IsFinite(outside)
+        outside > Guard.Positive(bore, "the bore") && double.IsFinite(outside)
             ? (bore + outside) / 2
-            : throw Impossible.Because($"the outside diameter must be above the bore; they are {outside:0.###} mm and {bore:0.###} mm");
+            : throw Guard.Because($"the outside diameter must be above the bore; they are {outside:0.###} mm and {bore:0.###} mm");
 
     /// <summary>Speed number n·d_m, mm/min: the trade's number, not of the coherent set.</summary>
     /// <remarks>
@@ -35,8 +35,9 @@ public static class BearingSpeed
     /// Symbols: ω speed of one ring against the other, rad/s; d_m mean diameter, mm.<br/>
     /// Source: common practice.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Number(double relativeSpeed, double meanDiameter) =>
-        Math.Abs(Impossible.Finite(relativeSpeed, "the speed")) * 30 / Math.PI * Impossible.Positive(meanDiameter, "the mean diameter");
+        Math.Abs(Guard.Finite(relativeSpeed, "the speed")) * 30 / Math.PI * Guard.Positive(meanDiameter, "the mean diameter");
 
     /// <summary>
     /// Speed number that a kind of bearing bears under a lubrication, mm/min: the least and greatest that are told.
@@ -58,7 +59,7 @@ public static class BearingSpeed
                 return guide.Number;
         }
 
-        throw Impossible.Because($"there is no guide to the speed of a {kind} bearing with {lubrication}");
+        throw Guard.Because($"there is no guide to the speed of a {kind} bearing with {lubrication}");
     }
 
     /// <summary>Speed of the cage, rad/s, against the frame in which the speeds of the rings are told.</summary>
@@ -67,10 +68,11 @@ public static class BearingSpeed
     /// Symbols: ω_i, ω_o speeds of inner and outer ring, rad/s, with sign; γ = D_w·cos α/D_pw.<br/>
     /// Source: rolling without slip.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Cage(double inner, double outer, double ratio) =>
         ratio is >= 0 and < 1
-            ? Impossible.Finite((inner * (1 - ratio) + outer * (1 + ratio)) / 2, "the speed of the cage")
-            : throw Impossible.Because($"γ must lie from 0 to below 1; it is {ratio:0.####}");
+            ? Guard.Finite((inner * (1 - ratio) + outer * (1 + ratio)) / 2, "the speed of the cage")
+            : throw Guard.Because($"γ must lie from 0 to below 1; it is {ratio:0.####}");
 
     /// <summary>Mass of a ball, t.</summary>
     /// <remarks>
@@ -78,8 +80,9 @@ public static class BearingSpeed
     /// Symbols: ρ density, t/mm³; D_w ball diameter, mm.<br/>
     /// Source: volume of a sphere.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BallMass(double diameter, double density) =>
-        Impossible.Positive(density, "the density") * Math.PI * Math.Pow(Impossible.Positive(diameter, "the ball diameter"), 3) / 6;
+        Guard.Positive(density, "the density") * Math.PI * Math.Pow(Guard.Positive(diameter, "the ball diameter"), 3) / 6;
 
     /// <summary>Centrifugal force of a rolling element on the outer race, N.</summary>
     /// <remarks>
@@ -88,8 +91,10 @@ public static class BearingSpeed
     /// Source: mechanics.<br/>
     /// Valid for: a bearing whose own axis stands still.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Centrifugal(double mass, double pitchDiameter, double cageSpeed) =>
-        Impossible.Positive(mass, "the mass") * Impossible.Positive(pitchDiameter, "the pitch diameter") / 2 * cageSpeed * cageSpeed;
+        Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2
+        * Guard.Finite(cageSpeed * cageSpeed, "the speed of the cage");
 
     /// <summary>Load at which ceramic balls press as hard as steel balls do, over the load of these, 1.</summary>
     /// <remarks>

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>What rolls, and along what.</summary>
@@ -29,16 +27,17 @@ public sealed record BearingType
     /// <param name="rows">
     /// Rows i, 1 or 2. Two single bearings that carry as one, face to face or back to back, count as two rows.
     /// </param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public BearingType(BearingKind kind, double contactAngle = 0, int rows = 1)
     {
         if (rows is not (1 or 2))
-            throw Impossible.Because($"a bearing here has one or two rows; it has {rows}");
+            throw Guard.Because($"a bearing here has one or two rows; it has {rows}");
 
         var angled = kind is BearingKind.AngularContactBall or BearingKind.AngledRoller;
         if (angled)
-            Impossible.AcuteAboveZero(contactAngle, "the contact angle");
+            Guard.AcuteAboveZero(contactAngle, "the contact angle");
         else if (contactAngle != 0)
-            throw Impossible.Because($"a {Name(kind)} bearing has no contact angle; {contactAngle * 180 / Math.PI:0.###}° is stated");
+            throw Guard.Because($"a {Name(kind)} bearing has no contact angle; {contactAngle * 180 / Math.PI:0.###}° is stated");
 
         (Kind, ContactAngle, Rows) = (kind, contactAngle, rows);
     }
@@ -63,6 +62,6 @@ public sealed record BearingType
         BearingKind.CylindricalRoller => "cylindrical roller",
         BearingKind.NeedleRoller => "needle roller",
         BearingKind.AngledRoller => "angled roller",
-        _ => throw Impossible.Because($"there is no such kind of bearing"),
+        _ => throw Guard.Because($"there is no such kind of bearing"),
     };
 }

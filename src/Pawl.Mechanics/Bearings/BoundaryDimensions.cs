@@ -1,5 +1,4 @@
 using System.Globalization;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Bearings;
@@ -21,9 +20,10 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
     public static ImmutableArray<BoundaryDimensions> All => s_all.IsDefault ? s_all = Read() : s_all;
 
     /// <summary>Dimensions by the series of ISO 15 and the bore, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static BoundaryDimensions Of(string series, double bore) =>
         All.FirstOrDefault(row => row.Series == series && row.Bore == bore)
-        ?? throw Impossible.Because($"the table has no bearing of dimension series {series} with a bore of {bore:0.###} mm");
+        ?? throw Guard.Because($"the table has no bearing of dimension series {series} with a bore of {bore:0.###} mm");
 
     /// <summary>Dimensions by a designation such as 6204, 61804, 608 or 6204-2RS.</summary>
     /// <remarks>
@@ -50,10 +50,11 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
                 return found;
         }
 
-        throw Impossible.Because($"the table has no deep groove ball bearing `{designation}`");
+        throw Guard.Because($"the table has no deep groove ball bearing `{designation}`");
     }
 
     /// <summary>What of stated dimensions contradicts these, in words; null if nothing does.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public string? Contradiction(double bore, double outside, double width)
     {
         var wrong = new List<string>();
@@ -65,7 +66,7 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
         // Metric bearings come in whole millimetres and halves.
         void Compare(string name, double stated, double table)
         {
-            if (!(Math.Abs(stated - table) < 1e-6))
+            if (!(Math.Abs(Guard.Positive(stated, $"the {name}", "mm") - Guard.Positive(table, $"the {name}", "mm")) < 1e-6))
                 wrong.Add(FormattableString.Invariant($"{name} {stated:0.###} mm for {table:0.###} mm"));
         }
     }

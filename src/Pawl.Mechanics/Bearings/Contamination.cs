@@ -1,5 +1,4 @@
 using System.Globalization;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
 
@@ -41,10 +40,11 @@ public static class Contamination
     /// Source: ISO 281:2007, annex A; table <c>iso281-contamination</c>.<br/>
     /// Valid for: codes of the table; one between takes the next dirtier, one dirtier than all has no value.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Factor(LubricantSupply supply, string code, double viscosityRatio, double pitchDiameter)
     {
         if (supply == LubricantSupply.Grease)
-            throw Impossible.Because($"grease has no code of ISO 4406; say how clean it is in words");
+            throw Guard.Because($"grease has no code of ISO 4406; say how clean it is in words");
 
         var (six, fourteen) = Code(code);
         foreach (var row in Rows())
@@ -53,7 +53,7 @@ public static class Contamination
                 return row.Factor(viscosityRatio, pitchDiameter);
         }
 
-        throw Impossible.Because($"the source has no contamination factor for oil as dirty as `{code}`");
+        throw Guard.Because($"the source has no contamination factor for oil as dirty as `{code}`");
     }
 
     /// <summary>Contamination factor e_C of grease by its class, 1.</summary>
@@ -61,6 +61,7 @@ public static class Contamination
     /// <param name="viscosityRatio">κ of the base oil.</param>
     /// <param name="pitchDiameter">D_pw, mm.</param>
     /// <remarks>Formula, source: as <see cref="Factor"/>.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FactorOfGrease(string @class, double viscosityRatio, double pitchDiameter)
     {
         foreach (var row in Rows())
@@ -70,7 +71,7 @@ public static class Contamination
         }
 
         var known = Rows().Where(row => row.Supply == LubricantSupply.Grease).Select(row => row.Class);
-        throw Impossible.Because($"there is no cleanliness of grease `{@class}`; there are {string.Join(", ", known)}");
+        throw Guard.Because($"there is no cleanliness of grease `{@class}`; there are {string.Join(", ", known)}");
     }
 
     /// <summary>Least and greatest contamination factor e_C of a class in words, 1; a cautious reader takes the least.</summary>
@@ -81,9 +82,10 @@ public static class Contamination
     /// Valid for: a guide only. Oil that the gears' own wear has gone into is of typical contamination unless changed after
     /// running in (common practice, no source).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent OfClass(string @class, double pitchDiameter)
     {
-        Impossible.Positive(pitchDiameter, "the pitch diameter");
+        Guard.Positive(pitchDiameter, "the pitch diameter");
         var classes = s_classes.IsDefault ? s_classes = ReadClasses() : s_classes;
         foreach (var row in classes)
         {
@@ -91,7 +93,7 @@ public static class Contamination
                 return pitchDiameter < 100 ? row.Small : row.Large;
         }
 
-        throw Impossible.Because(
+        throw Guard.Because(
             $"there is no class of contamination `{@class}`; there are {string.Join(", ", classes.Select(row => row.Name))}");
     }
 
@@ -105,7 +107,7 @@ public static class Contamination
                 || parts[0] is "-" or "–" or "—"
                 || int.TryParse(parts[0], NumberStyles.None, CultureInfo.InvariantCulture, out _))
             ? (six, fourteen)
-            : throw Impossible.Because($"`{code}` is no cleanliness code of ISO 4406; write it like -/17/14");
+            : throw Guard.Because($"`{code}` is no cleanliness code of ISO 4406; write it like -/17/14");
     }
 
     private static ImmutableArray<Row> Rows() => s_rows.IsDefault ? s_rows = ReadRows() : s_rows;
@@ -137,8 +139,8 @@ public static class Contamination
     {
         public double Factor(double viscosityRatio, double pitchDiameter)
         {
-            var a = Scale * Math.Pow(Impossible.Positive(viscosityRatio, "the viscosity ratio"), 0.68)
-                * Math.Pow(Impossible.Positive(pitchDiameter, "the pitch diameter"), 0.55);
+            var a = Scale * Math.Pow(Guard.Positive(viscosityRatio, "the viscosity ratio"), 0.68)
+                * Math.Pow(Guard.Positive(pitchDiameter, "the pitch diameter"), 0.55);
             return Math.Max(0, Math.Min(1, a) * (1 - Offset / Math.Cbrt(pitchDiameter)));
         }
     }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>The radial load under which a bearing would live as long as under the loads it has.</summary>
@@ -27,9 +25,11 @@ public static class DynamicLoad
     /// Source: ISO 281:2007, dynamic equivalent radial load.<br/>
     /// Valid for: loads constant in size and direction; of cylindrical and needle roller bearings radial loads only.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Equivalent(BearingType type, double radial, double axial, double? axialRatio = null)
     {
         NotNegative(radial, "the radial load");
+        Ratio(axialRatio);
         if (NotNegative(axial, "the axial load") == 0)
             return radial;
 
@@ -51,8 +51,10 @@ public static class DynamicLoad
     /// Valid for: normal internal clearance; between rows straight lines. Outside the rows the last one holds, and the remark
     /// says so. A contact angle of ball bearings must be one of the table's.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static LoadFactors Factors(BearingType type, double? axialRatio = null)
     {
+        Ratio(axialRatio);
         switch (type.Kind)
         {
             case BearingKind.DeepGrooveBall:
@@ -80,10 +82,11 @@ public static class DynamicLoad
     /// Symbols: f₀ factor of ISO 76; F_a axial load, N; C₀ basic static load rating of the whole bearing, N; i rows.<br/>
     /// Source: ISO 281:2007, relative axial load.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double AxialRatio(BearingType type, double factor, double axial, double staticRating) =>
-        Impossible.Positive(factor, "the factor f₀") * NotNegative(axial, "the axial load")
+        Guard.Positive(factor, "the factor f₀") * NotNegative(axial, "the axial load")
         * (type.Kind == BearingKind.AngularContactBall ? type.Rows : 1)
-        / Impossible.Positive(staticRating, "the basic static load rating");
+        / Guard.Positive(staticRating, "the basic static load rating");
 
     /// <summary>Basic dynamic load rating of two equal bearings that carry as one, N.</summary>
     /// <remarks>
@@ -91,11 +94,18 @@ public static class DynamicLoad
     /// Source: ISO 281:2007, bearing arrangements; the power of the rows in its ratings.<br/>
     /// Valid for: two bearings side by side, made and mounted to share the load.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RatingOfPair(BearingType single, double rating) =>
-        Impossible.Positive(rating, "the basic dynamic load rating") * Math.Pow(2, single.IsBall ? 0.7 : 7.0 / 9);
+        Guard.Positive(rating, "the basic dynamic load rating") * Math.Pow(2, single.IsBall ? 0.7 : 7.0 / 9);
+
+    private static void Ratio(double? axialRatio)
+    {
+        if (axialRatio is { } value)
+            Guard.NotNegative(value, "f₀·F_a/C₀");
+    }
 
     internal static double NotNegative(double value, string name) =>
-        value >= 0 && double.IsFinite(value) ? value : throw Impossible.Because($"{name} must not be below zero; it is {value:0.######}");
+        value >= 0 && double.IsFinite(value) ? value : throw Guard.Because($"{name} must not be below zero; it is {value:0.######}");
 
     private static LoadFactors AngularContact(BearingType type, double? axialRatio)
     {
@@ -121,21 +131,21 @@ public static class DynamicLoad
     internal static ImmutableArray<ImmutableArray<double>> OfAngle(ImmutableArray<ImmutableArray<double>> rows, double angle) =>
         [.. rows.Where(row => Math.Abs(row[0] - angle * 180 / Math.PI) < 0.01)];
 
-    internal static ArgumentOutOfRangeException NoAngle(ImmutableArray<ImmutableArray<double>> rows, double angle)
+    internal static OutsideValidityException NoAngle(ImmutableArray<ImmutableArray<double>> rows, double angle)
     {
         var known = string.Join("°, ", rows.Select(row => row[0]).Distinct());
-        return Impossible.Because(
+        return Guard.Because(
             $"the source has no factors for a contact angle of {angle * 180 / Math.PI:0.###}°, only for {known}°");
     }
 
     /// <summary>Why cylindrical and needle rollers have no axial load.</summary>
-    internal static ArgumentOutOfRangeException NoThrust(BearingType type) => Impossible.Because(
+    internal static OutsideValidityException NoThrust(BearingType type) => Guard.Because(
         $"a {BearingType.Name(type.Kind)} bearing carries no axial load on its raceways; its supplier rates flanges that do");
 
     private static (double Place, string? Remark) Place(double first, double last, double? ratio)
     {
         if (ratio is not { } value)
-            throw Impossible.Because($"the factors of this bearing depend on f₀·F_a/C₀, which is not stated");
+            throw Guard.Because($"the factors of this bearing depend on f₀·F_a/C₀, which is not stated");
 
         var place = Math.Clamp(NotNegative(value, "f₀·F_a/C₀"), first, last);
         return (place, place == value ? null : FormattableString.Invariant(

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>Axial loads of two bearings whose contact angles face each other on one shaft.</summary>
@@ -22,9 +20,12 @@ public static class InducedThrust
     /// Source: textbooks of machine design, from memory; half of the rollers under load.<br/>
     /// Valid for: a pair set without play and without preload.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Of(BearingType type, double radial, double? axialRatio = null)
     {
         DynamicLoad.NotNegative(radial, "the radial load");
+        if (axialRatio is { } ratio)
+            Guard.NotNegative(ratio, "f₀·F_a/C₀");
         if (!type.ThrustsUnderRadialLoad)
             return 0;
 
@@ -41,11 +42,12 @@ public static class InducedThrust
     /// Source: statics; textbooks of machine design, tapered roller bearings in pairs.<br/>
     /// Valid for: no play, no preload. Neither bearing has less than its own thrust.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static PairThrust OfPair(double first, double second, double external)
     {
         DynamicLoad.NotNegative(first, "the induced thrust");
         DynamicLoad.NotNegative(second, "the induced thrust");
-        Impossible.Finite(external, "the axial load");
+        Guard.Number(external, "the axial load", "N");
         return first >= second + external ? new(first, first - external) : new(second + external, second);
     }
 }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Bearings;
@@ -35,15 +34,16 @@ public static class InternalClearance
     /// first and up to the second limit of a row.<br/>
     /// Valid for: cylindrical bores; deep groove ball, cylindrical roller and machined needle roller bearings.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent New(BearingKind kind, ClearanceClass @class, double bore)
     {
-        Impossible.Positive(bore, "the bore");
+        Guard.Positive(bore, "the bore");
         var rows = kind switch
         {
             BearingKind.DeepGrooveBall => s_deepGroove.IsDefault ? s_deepGroove = NumberTable.Read(DeepGrooveTableId, 12) : s_deepGroove,
             BearingKind.CylindricalRoller or BearingKind.NeedleRoller =>
                 s_rollers.IsDefault ? s_rollers = NumberTable.Read(RollerTableId, 12) : s_rollers,
-            _ => throw Impossible.Because($"ISO 5753-1 has no classes of clearance for {BearingType.Name(kind)} bearings; it is set at mounting"),
+            _ => throw Guard.Because($"ISO 5753-1 has no classes of clearance for {BearingType.Name(kind)} bearings; it is set at mounting"),
         };
         foreach (var row in rows)
         {
@@ -52,7 +52,7 @@ public static class InternalClearance
         }
 
         var (name, over, to) = (BearingType.Name(kind), rows[0][0], rows[^1][1]);
-        throw Impossible.Because(
+        throw Guard.Because(
             $"the source has no clearance of {name} bearings with a bore of {bore:0.###} mm; it covers over {over} mm to {to} mm");
     }
 
@@ -65,6 +65,7 @@ public static class InternalClearance
     /// Valid for: rings free to expand; what shaft and housing do to them is another term. Equal warmth of one material loses
     /// nothing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalLoss(
         double innerRaceway,
         double outerRaceway,
@@ -74,11 +75,14 @@ public static class InternalClearance
         double ringExpansion = SteelExpansion,
         double elementExpansion = SteelExpansion)
     {
-        Impossible.Positive(innerRaceway, "the inner raceway");
+        Guard.Positive(innerRaceway, "the inner raceway");
+        Guard.Celsius(innerTemperature, "the temperature of the inner ring");
+        Guard.Celsius(outerTemperature, "the temperature of the outer ring");
+        Guard.Celsius(elementTemperature, "the temperature of the rolling elements");
         if (!(outerRaceway > innerRaceway))
-            throw Impossible.Because($"the outer raceway must be above the inner; they are {outerRaceway:0.###} mm and {innerRaceway:0.###} mm");
+            throw Guard.Because($"the outer raceway must be above the inner; they are {outerRaceway:0.###} mm and {innerRaceway:0.###} mm");
 
-        return Impossible.Finite(
+        return Guard.Finite(
             ringExpansion * (innerRaceway * (innerTemperature - 20) - outerRaceway * (outerTemperature - 20))
                 + elementExpansion * (outerRaceway - innerRaceway) * (elementTemperature - 20),
             "the loss of clearance");
@@ -110,6 +114,7 @@ public static class InternalClearance
     /// Source: common practice, no source.<br/>
     /// Valid for: a guess within some hundredths, good enough for losses of clearance.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static (double Inner, double Outer) Raceways(BearingType type, double bore, double outside)
     {
         BearingSpeed.MeanDiameter(bore, outside);

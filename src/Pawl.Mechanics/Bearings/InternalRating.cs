@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How a raceway of rollers is made, by which its rating goes.</summary>
@@ -79,16 +77,17 @@ public static class InternalRating
     {
         var gamma = rollers.Ratio;
         return (make == RollerMake.Machined ? 1.1 : 1.0) * RollerFactor(gamma)
-            * Math.Pow(rollers.Type.Rows * Impossible.Positive(rollers.Length, "the length of a roller") * Math.Cos(rollers.Type.ContactAngle), 7.0 / 9)
+            * Math.Pow(rollers.Type.Rows * Guard.Positive(rollers.Length, "the length of a roller") * Math.Cos(rollers.Type.ContactAngle), 7.0 / 9)
             * Math.Pow(rollers.Count, 0.75) * Math.Pow(rollers.Diameter, 29.0 / 27);
     }
 
     /// <summary>Factor f_c of roller bearings; for N and mm.</summary>
     /// <remarks>Formula, source: as the rating of rollers.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RollerFactor(double ratio)
     {
         if (!(ratio is > 0 and <= 0.30))
-            throw Impossible.Because($"no factor f_c: γ of the rollers is {ratio:0.####}; the source covers up to 0.3");
+            throw Guard.Because($"no factor f_c: γ of the rollers is {ratio:0.####}; the source covers up to 0.3");
 
         var share = 1.04 * Math.Pow((1 - ratio) / (1 + ratio), 143.0 / 108);
         return 207.9 * 0.83 * Math.Pow(1 + Math.Pow(share, 4.5), -2.0 / 9)
@@ -100,6 +99,7 @@ public static class InternalRating
     /// Source: ISO 76:2006; table <c>iso76-ball-factors</c>.<br/>
     /// Valid for: γ up to 0.30, groove radii of 0.52·D_w and 0.53·D_w at most.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StaticBallFactor(double ratio)
     {
         var rows = s_static.IsDefault ? s_static = NumberTable.Read(StaticBallTableId, 2) : s_static;
@@ -122,12 +122,13 @@ public static class InternalRating
     /// Source: ISO 76:2006.
     /// </remarks>
     public static double Static(RollerSet rollers) =>
-        44 * (1 - rollers.Ratio) * rollers.Type.Rows * rollers.Count * Impossible.Positive(rollers.Length, "the length of a roller")
+        44 * (1 - rollers.Ratio) * rollers.Type.Rows * rollers.Count * Guard.Positive(rollers.Length, "the length of a roller")
         * rollers.Diameter * Math.Cos(rollers.Type.ContactAngle);
 
     /// <summary>A stated rating over the computed one, 1; suppliers go up to about a tenth above.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Stated(double stated, double computed) =>
-        Impossible.Positive(stated, "the stated rating") / Impossible.Positive(computed, "the computed rating");
+        Guard.Positive(stated, "the stated rating") / Guard.Positive(computed, "the computed rating");
 }
 
 /// <summary>What both sets check alike.</summary>
@@ -136,14 +137,14 @@ internal static class Internal
     public static double Ratio(BearingType type, int count, double diameter, double pitchDiameter, bool ball)
     {
         if (type.IsBall != ball)
-            throw Impossible.Because($"a {BearingType.Name(type.Kind)} bearing has {(type.IsBall ? "balls" : "rollers")}");
+            throw Guard.Because($"a {BearingType.Name(type.Kind)} bearing has {(type.IsBall ? "balls" : "rollers")}");
         if (count < 2)
-            throw Impossible.Because($"a row needs rolling elements; it has {count}");
+            throw Guard.Because($"a row needs rolling elements; it has {count}");
 
-        Impossible.Positive(diameter, "the diameter of a rolling element");
-        Impossible.Positive(pitchDiameter, "the pitch diameter");
+        Guard.Positive(diameter, "the diameter of a rolling element");
+        Guard.Positive(pitchDiameter, "the pitch diameter");
         if (!(count * Math.Asin(Math.Min(1, diameter / pitchDiameter)) <= Math.PI * (1 + 1e-9)))
-            throw Impossible.Because($"{count} rolling elements of {diameter:0.###} mm do not fit on a circle of {pitchDiameter:0.###} mm");
+            throw Guard.Because($"{count} rolling elements of {diameter:0.###} mm do not fit on a circle of {pitchDiameter:0.###} mm");
 
         return diameter * Math.Cos(type.ContactAngle) / pitchDiameter;
     }
@@ -151,5 +152,5 @@ internal static class Internal
     public static double At(ImmutableArray<ImmutableArray<double>> rows, double ratio, string name) =>
         ratio >= rows[0][0] && ratio <= rows[^1][0]
             ? NumberTable.At(rows, ratio, 1)
-            : throw Impossible.Because($"no factor {name}: γ is {ratio:0.####}; the source covers {rows[0][0]} to {rows[^1][0]}");
+            : throw Guard.Because($"no factor {name}: γ is {ratio:0.####}; the source covers {rows[0][0]} to {rows[^1][0]}");
 }

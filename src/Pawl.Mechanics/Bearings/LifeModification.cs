@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>What lubrication, dirt and a light load make of the life: a_ISO.</summary>
@@ -15,10 +13,11 @@ public static class LifeModification
     /// Source: ISO 281:2007, reference kinematic viscosity.<br/>
     /// Valid for: mineral oils; the branches part by 2.3 % at 1000 1/min.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReferenceViscosity(double relativeSpeed, double pitchDiameter)
     {
-        var n = Math.Abs(Impossible.NotZero(relativeSpeed, "the speed of one ring against the other")) * 30 / Math.PI;
-        var root = Math.Sqrt(Impossible.Positive(pitchDiameter, "the pitch diameter"));
+        var n = Math.Abs(Guard.NotZero(relativeSpeed, "the speed of one ring against the other")) * 30 / Math.PI;
+        var root = Math.Sqrt(Guard.Positive(pitchDiameter, "the pitch diameter"));
 
         // A speed stated as 1000 1/min may come back from rad/s a hair below.
         return (n < 1000 * (1 - 1e-9) ? 45_000 * Math.Pow(n, -0.83) : 4500 / Math.Sqrt(n)) / root;
@@ -30,8 +29,9 @@ public static class LifeModification
     /// Symbols: ν kinematic viscosity at the temperature of the bearing, ν₁ reference viscosity, mm²/s.<br/>
     /// Source: ISO 281:2007, viscosity ratio.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ViscosityRatio(double viscosity, double referenceViscosity) =>
-        Impossible.Positive(viscosity, "the viscosity") / Impossible.Positive(referenceViscosity, "the reference viscosity");
+        Guard.Positive(viscosity, "the viscosity") / Guard.Positive(referenceViscosity, "the reference viscosity");
 
     /// <summary>Life modification factor a_ISO, 1, from 0.1 to 50.</summary>
     /// <param name="type">Balls or rollers.</param>
@@ -44,10 +44,11 @@ public static class LifeModification
     /// Source: ISO 281:2007, life modification factor of radial bearings.<br/>
     /// Valid for: κ from 0.1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Factor(BearingType type, double viscosityRatio, double fatigueRatio)
     {
         if (!(viscosityRatio >= 0.1) || !double.IsFinite(viscosityRatio))
-            throw Impossible.Because($"no modified life: the viscosity ratio κ is {viscosityRatio:0.###}; the source begins at 0.1");
+            throw Guard.Because($"no modified life: the viscosity ratio κ is {viscosityRatio:0.###}; the source begins at 0.1");
 
         DynamicLoad.NotNegative(fatigueRatio, "e_C·C_u/P");
         var kappa = Math.Min(viscosityRatio, 4);
@@ -68,9 +69,11 @@ public static class LifeModification
     /// Source: ISO 281:2007, additives; from memory.<br/>
     /// Valid for: additives whose effect is shown; else as <see cref="Factor"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FactorWithAdditives(BearingType type, double viscosityRatio, double contamination, double fatigueRatio)
     {
         var plain = Factor(type, viscosityRatio, fatigueRatio);
+        Guard.Between(contamination, 0, 1, "the contamination factor");
         return viscosityRatio < 1 && contamination >= 0.2 ? Math.Max(plain, Math.Min(3, Factor(type, 1, fatigueRatio))) : plain;
     }
 
@@ -81,7 +84,8 @@ public static class LifeModification
     /// Source: ISO 281:2007, annex B, simplified estimation; from memory.<br/>
     /// Valid for: bearings of common steels; the fuller method of the annex may differ by a third.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FatigueLoadLimit(BearingType type, double staticRating, double pitchDiameter) =>
-        Impossible.Positive(staticRating, "the basic static load rating") / (type.IsBall ? 22 : 8.2)
-        * Math.Min(1, Math.Pow(100 / Impossible.Positive(pitchDiameter, "the pitch diameter"), type.IsBall ? 0.5 : 0.3));
+        Guard.Positive(staticRating, "the basic static load rating") / (type.IsBall ? 22 : 8.2)
+        * Math.Min(1, Math.Pow(100 / Guard.Positive(pitchDiameter, "the pitch diameter"), type.IsBall ? 0.5 : 0.3));
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>A part of a bearing's life under one load.</summary>
@@ -27,10 +25,11 @@ public static class LoadSpectrum
     /// Source: ISO/TR 1281-2; textbooks. Revolutions tire a bearing, not hours.<br/>
     /// Valid for: the basic rating life; where a_ISO differs from bin to bin, combine lives with <see cref="Duration"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanLoad(IReadOnlyList<LoadBin> bins, double exponent)
     {
-        Impossible.Positive(exponent, "the exponent of the life");
-        var speed = Impossible.Positive(MeanSpeed(bins), "the mean speed");
+        Guard.Positive(exponent, "the exponent of the life");
+        var speed = Guard.Positive(MeanSpeed(bins), "the mean speed");
         return Math.Pow(bins.Sum(bin => Math.Pow(bin.Load, exponent) * bin.Share * Math.Abs(bin.RelativeSpeed)) / speed, 1 / exponent);
     }
 
@@ -40,6 +39,7 @@ public static class LoadSpectrum
     /// Source: textbooks of machine design, from memory.<br/>
     /// Valid for: balls: up to 8.4 % above the integral of P³, never below; exact at P_min = P_max.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanOfRamp(double least, double greatest) =>
         (DynamicLoad.NotNegative(least, "the least load") + 2 * DynamicLoad.NotNegative(greatest, "the greatest load")) / 3;
 
@@ -52,13 +52,14 @@ public static class LoadSpectrum
     /// Symbols: q share of the time, L life in time.<br/>
     /// Source: linear damage, Palmgren and Miner; ISO/TR 1281-2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Duration(IReadOnlyList<(double Share, double Life)> parts)
     {
         Shares(parts.Sum(part => part.Share), parts.All(part => part.Share >= 0));
         if (parts.Any(part => !(part.Life > 0)))
-            throw Impossible.Because($"every part needs a life above zero");
+            throw Guard.Because($"every part needs a life above zero");
 
-        return Impossible.Finite(1 / parts.Sum(part => part.Share / part.Life), "the life");
+        return Guard.Finite(1 / parts.Sum(part => part.Share / part.Life), "the life");
     }
 
     /// <summary>Life that all bearings of a group reach with the same reliability, in the unit of theirs.</summary>
@@ -70,11 +71,12 @@ public static class LoadSpectrum
     /// Source: product of the reliabilities of Weibull's distribution; ISO 281 and ISO/TR 1281-1 for w.<br/>
     /// Valid for: lives that depend on nothing in common.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SystemLife(IReadOnlyList<double> lives, double slope)
     {
-        Impossible.Positive(slope, "the slope");
+        Guard.Positive(slope, "the slope");
         if (lives.Count == 0 || lives.Any(life => !(life > 0)))
-            throw Impossible.Because($"a group needs bearings, and every one a life above zero");
+            throw Guard.Because($"a group needs bearings, and every one a life above zero");
 
         // The shortest life leads, so that no power overflows.
         var least = lives.Min();
@@ -88,7 +90,7 @@ public static class LoadSpectrum
         (true, false) => 10.0 / 9,
         (false, true) => 9.0 / 8,
         (true, true) => 1.1,
-        _ => throw Impossible.Because($"a group needs bearings"),
+        _ => throw Guard.Because($"a group needs bearings"),
     };
 
     private static IReadOnlyList<LoadBin> Checked(IReadOnlyList<LoadBin> bins)
@@ -97,7 +99,7 @@ public static class LoadSpectrum
         foreach (var bin in bins)
         {
             DynamicLoad.NotNegative(bin.Load, "a load of the spectrum");
-            Impossible.Finite(bin.RelativeSpeed, "a speed of the spectrum");
+            Guard.Finite(bin.RelativeSpeed, "a speed of the spectrum");
         }
 
         return bins;
@@ -106,6 +108,6 @@ public static class LoadSpectrum
     private static void Shares(double sum, bool notNegative)
     {
         if (!notNegative || !(Math.Abs(sum - 1) < 1e-6))
-            throw Impossible.Because($"the shares of the time must be zero or above and make up 1; they make up {sum:0.######}");
+            throw Guard.Because($"the shares of the time must be zero or above and make up 1; they make up {sum:0.######}");
     }
 }

@@ -22,6 +22,7 @@ internal static class NumberTable
     }
 
     /// <summary>The value of a column at a place between the first and the last row; the first column rises.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double At(ImmutableArray<ImmutableArray<double>> rows, double place, int column, int key = 0)
     {
         var upper = 1;

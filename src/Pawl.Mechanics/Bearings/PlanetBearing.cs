@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 
 namespace Pawl.Mechanics.Bearings;
@@ -20,6 +19,7 @@ public static class PlanetBearing
     /// the carrier, rad/s.<br/>
     /// Source: mechanics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Centrifugal(double mass, double centreDistance, double carrierSpeed) =>
         DynamicLoad.NotNegative(mass, "the mass of the planet") * Acceleration(centreDistance, carrierSpeed);
 
@@ -30,8 +30,9 @@ public static class PlanetBearing
     /// Source: mechanics.<br/>
     /// Valid for: a comparison with the supplier's limit of the cage; no general limit is known.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Acceleration(double centreDistance, double carrierSpeed) =>
-        Impossible.Positive(Math.Abs(centreDistance), "the centre distance") * Impossible.Finite(carrierSpeed * carrierSpeed, "the speed");
+        Guard.Positive(Math.Abs(centreDistance), "the centre distance") * Guard.Finite(carrierSpeed * carrierSpeed, "the speed");
 
     /// <summary>Force of a planet on its pin, N: along the path of the planet, and outwards.</summary>
     /// <param name="sunTangential">Tangential force at the sun, N.</param>
@@ -44,10 +45,12 @@ public static class PlanetBearing
     /// Source: statics. With equal pressure angles and no friction F = √((2·F_t)² + F_c²).<br/>
     /// Valid for: a planet with one sun and one ring mesh in one plane; the mesh load factor is in the tooth forces.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static PlanetForce Force(
         double sunTangential, double ringTangential, double sunRadial, double ringRadial, double centrifugal) => new(
-        Impossible.Finite(sunTangential + ringTangential, "the tooth force"),
-        Impossible.Finite(sunRadial - ringRadial + centrifugal, "the radial force"));
+        Guard.Finite(sunTangential + ringTangential, "the tooth force"),
+        Guard.NotNegative(sunRadial, "the radial force at the sun", "N") - Guard.NotNegative(ringRadial, "the radial force at the ring", "N")
+            + Guard.NotNegative(centrifugal, "the centrifugal force", "N"));
 
     /// <summary>Speed of the planet against its pin, rad/s, a magnitude.</summary>
     /// <remarks>
@@ -55,8 +58,9 @@ public static class PlanetBearing
     /// Symbols: ω_p speed of the planet, ω_c of the carrier, both against the housing, rad/s, with sign.<br/>
     /// Source: kinematics; the pin turns with the carrier.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RelativeSpeed(double planetSpeed, double carrierSpeed) =>
-        Impossible.Finite(Math.Abs(planetSpeed - carrierSpeed), "the speed");
+        Guard.Finite(Math.Abs(planetSpeed - carrierSpeed), "the speed");
 
     /// <summary>Couple that tilts a helical planet on its pin, N·mm; its axis lies along the planet's path.</summary>
     /// <remarks>
@@ -65,9 +69,10 @@ public static class PlanetBearing
     /// where the two differ, each takes its own half.<br/>
     /// Source: statics. The axial forces cancel, their couple does not.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TiltCouple(double sunAxial, double ringAxial, double sunPitchDiameter, double ringPitchDiameter) =>
-        (DynamicLoad.NotNegative(sunAxial, "the axial force") * Impossible.Positive(Math.Abs(sunPitchDiameter), "the pitch diameter")
-            + DynamicLoad.NotNegative(ringAxial, "the axial force") * Impossible.Positive(Math.Abs(ringPitchDiameter), "the pitch diameter")) / 2;
+        (DynamicLoad.NotNegative(sunAxial, "the axial force") * Guard.Positive(Math.Abs(sunPitchDiameter), "the pitch diameter")
+            + DynamicLoad.NotNegative(ringAxial, "the axial force") * Guard.Positive(Math.Abs(ringPitchDiameter), "the pitch diameter")) / 2;
 
     /// <summary>Loads of two bearings side by side in a planet, N.</summary>
     /// <param name="force">Force of the planet, midway between the bearings.</param>
@@ -79,9 +84,10 @@ public static class PlanetBearing
     /// Valid for: loads midway; rings that do not tilt within a bearing. One row bears the couple as edge load, which this does
     /// not tell.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static (double First, double Second) Split(PlanetForce force, double tiltCouple, double spacing)
     {
-        var each = Impossible.Finite(tiltCouple, "the couple") / Impossible.Positive(spacing, "the distance of the bearings");
+        var each = Guard.Finite(tiltCouple, "the couple") / Guard.Positive(spacing, "the distance of the bearings");
         return (
             double.Hypot(force.Tangential / 2, force.Outward / 2 + each),
             double.Hypot(force.Tangential / 2, force.Outward / 2 - each));
@@ -93,10 +99,11 @@ public static class PlanetBearing
     /// Symbols: F radial load, N; Z rollers; k 4.08 without play, 5 with normal play.<br/>
     /// Source: Stribeck; textbooks of rolling bearings.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HeaviestRoller(double radial, int rollers, double share = ShareWithPlay) =>
         rollers >= 3
-            ? Impossible.Positive(share, "the share of a roller") * DynamicLoad.NotNegative(radial, "the radial load") / rollers
-            : throw Impossible.Because($"a row needs at least three rollers; it has {rollers}");
+            ? Guard.Positive(share, "the share of a roller") * DynamicLoad.NotNegative(radial, "the radial load") / rollers
+            : throw Guard.Because($"a row needs at least three rollers; it has {rollers}");
 
     /// <summary>Greatest pressure of a roller on the pin that is its raceway, MPa.</summary>
     /// <remarks>
@@ -106,13 +113,14 @@ public static class PlanetBearing
     /// Source: Hertz, line contact.<br/>
     /// Valid for: even load along the roller.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PinPressure(
         double rollerLoad, double rollerLength, double rollerDiameter, double pinDiameter, Elastic roller, Elastic pin) =>
         LineContact.Pressure(
-            Impossible.Positive(rollerLoad, "the load of a roller") / Impossible.Positive(rollerLength, "the length of a roller"),
+            Guard.Positive(rollerLoad, "the load of a roller") / Guard.Positive(rollerLength, "the length of a roller"),
             LineContact.ReducedCurvature(
-                Impossible.Positive(rollerDiameter, "the diameter of a roller") / 2,
-                Impossible.Positive(pinDiameter, "the diameter of the pin") / 2),
+                Guard.Positive(rollerDiameter, "the diameter of a roller") / 2,
+                Guard.Positive(pinDiameter, "the diameter of the pin") / 2),
             Elastic.Reduced(roller, pin));
 }
 
@@ -122,5 +130,5 @@ public static class PlanetBearing
 public readonly record struct PlanetForce(double Tangential, double Outward)
 {
     /// <summary>Size of the force, N.</summary>
-    public double Resultant => double.Hypot(Tangential, Outward);
+    public double Resultant => Guard.Finite(double.Hypot(Tangential, Outward), "the force on the pin");
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>A round pin that carries a planet.</summary>
@@ -16,6 +14,7 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// Source: beam on two supports.<br/>
     /// Valid for: cheeks that hold the pin without clamping it, the cautious view; b ≤ L.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StraddledMoment(double force, double span, double width)
     {
         Straddle(span, width);
@@ -31,9 +30,10 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// Source: cantilever.<br/>
     /// Valid for: the face of the cheek as the end of the pin; it gives way a little, and the moment goes on rising within.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OverhungMoment(double force, double gap, double width) =>
         DynamicLoad.NotNegative(force, "the force")
-        * (DynamicLoad.NotNegative(gap, "the gap") + Impossible.Positive(width, "the width of the load") / 2);
+        * (DynamicLoad.NotNegative(gap, "the gap") + Guard.Positive(width, "the width of the load") / 2);
 
     /// <summary>Bending stress, MPa.</summary>
     /// <remarks>
@@ -42,6 +42,7 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// Source: bending of a round tube.<br/>
     /// Valid for: no notch: an oil hole is one.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double BendingStress(double moment) => DynamicLoad.NotNegative(moment, "the moment") * Diameter / (2 * Inertia);
 
     /// <summary>Greatest shear stress, MPa.</summary>
@@ -51,6 +52,7 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// Symbols: A = π/4·(d² − d_i²), mm².<br/>
     /// Source: shear of a round tube (Jourawski), at the neutral axis.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShearStress(double shear)
     {
         Round();
@@ -70,12 +72,13 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// Source: beam on two supports, the moment integrated from the middle.<br/>
     /// Valid for: slender pins; shear is left out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double StraddledSlope(double force, double span, double width, double modulus)
     {
         Straddle(span, width);
         var arm = (span - width) / 2;
         return DynamicLoad.NotNegative(force, "the force") * (span * span / 16 - width * width / 48 - arm * arm / 4)
-            / (Impossible.Positive(modulus, "the modulus of elasticity") * Inertia);
+            / (Guard.Positive(modulus, "the modulus of elasticity") * Inertia);
     }
 
     /// <summary>Slope of a pin held at one end, at the far edge of its load, rad.</summary>
@@ -84,10 +87,11 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// Symbols: g gap, b width of the load, mm; F, E, I as <see cref="StraddledSlope"/>.<br/>
     /// Source: cantilever.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double OverhungSlope(double force, double gap, double width, double modulus) =>
         DynamicLoad.NotNegative(force, "the force")
-        * (DynamicLoad.NotNegative(gap, "the gap") * gap / 2 + gap * Impossible.Positive(width, "the width of the load") / 2 + width * width / 6)
-        / (Impossible.Positive(modulus, "the modulus of elasticity") * Inertia);
+        * (DynamicLoad.NotNegative(gap, "the gap") * gap / 2 + gap * Guard.Positive(width, "the width of the load") / 2 + width * width / 6)
+        / (Guard.Positive(modulus, "the modulus of elasticity") * Inertia);
 
     /// <summary>Mean pressure of the pin in a cheek, MPa.</summary>
     /// <remarks>
@@ -96,10 +100,11 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
     /// mm.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double CheekPressure(double force, double thickness)
     {
         Round();
-        return DynamicLoad.NotNegative(force, "the force") / (Diameter * Impossible.Positive(thickness, "the thickness of the cheek"));
+        return DynamicLoad.NotNegative(force, "the force") / (Diameter * Guard.Positive(thickness, "the thickness of the cheek"));
     }
 
     private double Inertia
@@ -113,14 +118,14 @@ public sealed record PlanetPin(double Diameter, double Hole = 0)
 
     private void Round()
     {
-        Impossible.Positive(Diameter, "the diameter of the pin");
+        Guard.Positive(Diameter, "the diameter of the pin");
         if (!(Hole >= 0 && Hole < Diameter))
-            throw Impossible.Because($"the hole of a pin must be below its diameter; they are {Hole:0.###} mm and {Diameter:0.###} mm");
+            throw Guard.Because($"the hole of a pin must be below its diameter; they are {Hole:0.###} mm and {Diameter:0.###} mm");
     }
 
     private static void Straddle(double span, double width)
     {
-        if (!(Impossible.Positive(width, "the width of the load") <= Impossible.Positive(span, "the span")))
-            throw Impossible.Because($"the load must lie between the cheeks; it is {width:0.###} mm wide, the span {span:0.###} mm");
+        if (!(Guard.Positive(width, "the width of the load") <= Guard.Positive(span, "the span")))
+            throw Guard.Because($"the load must lie between the cheeks; it is {width:0.###} mm wide, the span {span:0.###} mm");
     }
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How long a bearing lives before its raceways tire.</summary>
@@ -24,9 +22,10 @@ public static class RatingLife
     /// Source: ISO 281:2007, basic rating life.<br/>
     /// Valid for: P up to <see cref="GreatestLoad"/>; a reliability of 90 %.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Basic(BearingType type, double dynamicRating, double equivalentLoad) =>
         1e6 * Math.Pow(
-            Impossible.Positive(dynamicRating, "the basic dynamic load rating") / Impossible.Positive(equivalentLoad, "the equivalent load"),
+            Guard.Positive(dynamicRating, "the basic dynamic load rating") / Guard.Positive(equivalentLoad, "the equivalent load"),
             Exponent(type));
 
     /// <summary>Greatest equivalent load for which the life holds, N.</summary>
@@ -35,10 +34,12 @@ public static class RatingLife
     /// Symbols: C basic dynamic, C₀ basic static load rating, N.<br/>
     /// Source: ISO 281:2007, limitations; above them the supplier is to be asked.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GreatestLoad(BearingType type, double dynamicRating, double staticRating)
     {
-        var half = Impossible.Positive(dynamicRating, "the basic dynamic load rating") / 2;
-        return type.IsBall ? Math.Min(half, Impossible.Positive(staticRating, "the basic static load rating")) : half;
+        var half = Guard.Positive(dynamicRating, "the basic dynamic load rating") / 2;
+        var most = Guard.Positive(staticRating, "the basic static load rating");
+        return type.IsBall ? Math.Min(half, most) : half;
     }
 
     /// <summary>Life in s of a life in revolutions at a speed of one ring against the other, rad/s.</summary>
@@ -47,15 +48,17 @@ public static class RatingLife
     /// Symbols: L life, revolutions; ω relative speed of the rings, rad/s.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Duration(double revolutions, double relativeSpeed) =>
-        2 * Math.PI * Impossible.Positive(revolutions, "the life")
-        / Math.Abs(Impossible.NotZero(relativeSpeed, "the speed of one ring against the other"));
+        2 * Math.PI * Guard.Positive(revolutions, "the life")
+        / Math.Abs(Guard.NotZero(relativeSpeed, "the speed of one ring against the other"));
 
     /// <summary>Factor a₁ for a reliability, 1.</summary>
     /// <param name="reliability">Share of bearings that reach the life, 0.9 to 0.9995.</param>
     /// <remarks>
     /// Source: ISO 281:2007; table <c>iso281-reliability</c>. Valid for: the reliabilities of the table, none between.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReliabilityFactor(double reliability)
     {
         var rows = s_reliabilities.IsDefault ? s_reliabilities = NumberTable.Read(ReliabilityTableId, 2) : s_reliabilities;
@@ -66,7 +69,7 @@ public static class RatingLife
         }
 
         var known = string.Join(" %, ", rows.Select(row => row[0]));
-        throw Impossible.Because($"there is no factor for a reliability of {reliability * 100:0.####} %; there are those of {known} %");
+        throw Guard.Because($"there is no factor for a reliability of {reliability * 100:0.####} %; there are those of {known} %");
     }
 
     /// <summary>Modified rating life L_nm, in the unit of L₁₀.</summary>
@@ -75,8 +78,9 @@ public static class RatingLife
     /// Symbols: a₁ factor for reliability, a_ISO life modification factor, 1; L₁₀ basic rating life.<br/>
     /// Source: ISO 281:2007, modified rating life.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Modified(double basicLife, double reliabilityFactor, double modificationFactor) =>
-        Impossible.Positive(basicLife, "the basic rating life")
-        * Impossible.Positive(reliabilityFactor, "the factor for reliability")
-        * Impossible.Positive(modificationFactor, "the life modification factor");
+        Guard.Positive(basicLife, "the basic rating life")
+        * Guard.Positive(reliabilityFactor, "the factor for reliability")
+        * Guard.Positive(modificationFactor, "the life modification factor");
 }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 
 namespace Pawl.Mechanics.Bearings;
@@ -21,11 +20,12 @@ public static class RingFit
     /// Source: Lamé, press fits; textbooks of machine design.<br/>
     /// Valid for: plane stress, elastic, parts of equal length.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Pressure(double interference, double joint, double hole, double outside, Elastic inner, Elastic outer)
     {
         Sizes(hole, joint, outside);
         _ = (inner.Compliance, outer.Compliance);
-        return Math.Max(0, Impossible.Finite(interference, "the interference"))
+        return Math.Max(0, Guard.Finite(interference, "the interference"))
             / (joint * ((Ratio(hole / joint) - inner.Poisson) / inner.Modulus + (Ratio(joint / outside) + outer.Poisson) / outer.Modulus));
     }
 
@@ -42,9 +42,10 @@ public static class RingFit
     /// Source: Lamé.<br/>
     /// Valid for: as <see cref="Pressure"/>; the ring as a plain tube up to its raceway.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double InnerRacewayGrowth(double interference, double bore, double raceway, double shaftHole, Elastic shaft, Elastic ring)
     {
-        var pressure = Pressure(interference, bore, shaftHole, raceway, shaft, ring);
+        var pressure = Pressure(interference, bore, shaftHole, Guard.Positive(raceway, "the inner raceway"), shaft, ring);
         return 2 * pressure * raceway / (ring.Modulus * (raceway * raceway / (bore * bore) - 1));
     }
 
@@ -62,10 +63,11 @@ public static class RingFit
     /// Source: Lamé.<br/>
     /// Valid for: as <see cref="Pressure"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OuterRacewayContraction(
         double interference, double outside, double raceway, double housingOutside, Elastic housing, Elastic ring)
     {
-        Impossible.Positive(raceway, "the outer raceway");
+        Guard.Positive(raceway, "the outer raceway");
         var pressure = Pressure(interference, outside, raceway, housingOutside, ring, housing);
         return 2 * pressure * raceway / (ring.Modulus * (1 - raceway * raceway / (outside * outside)));
     }
@@ -76,8 +78,9 @@ public static class RingFit
     /// Symbols: I interference of the drawing, s smoothing, mm.<br/>
     /// Source: common practice, no source: s is 0.002 mm to 0.005 mm on both surfaces of ground seats.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Effective(double interference, double smoothing) =>
-        Math.Max(0, Impossible.Finite(interference, "the interference") - DynamicLoad.NotNegative(smoothing, "the smoothing"));
+        Math.Max(0, Guard.Finite(interference, "the interference") - DynamicLoad.NotNegative(smoothing, "the smoothing"));
 
     /// <summary>Interference of a warm joint, mm; below zero it has become play.</summary>
     /// <param name="interference">Interference I at 20 °C, mm, play negative.</param>
@@ -93,11 +96,12 @@ public static class RingFit
     /// Valid for: parts that expand freely. An outer ring of steel in a housing of aluminium loosens when hot and tightens when
     /// cold.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Warm(
         double interference, double joint, double innerExpansion, double innerTemperature, double outerExpansion, double outerTemperature) =>
-        Impossible.Finite(
-            interference + Impossible.Positive(joint, "the diameter of the joint")
-                * (innerExpansion * (innerTemperature - 20) - outerExpansion * (outerTemperature - 20)),
+        Guard.Finite(
+            interference + Guard.Positive(joint, "the diameter of the joint")
+                * (innerExpansion * (Guard.Celsius(innerTemperature, "the temperature") - 20) - outerExpansion * (Guard.Celsius(outerTemperature, "the temperature") - 20)),
             "the interference");
 
     private static double Ratio(double quotient) => (1 + quotient * quotient) / (1 - quotient * quotient);
@@ -105,7 +109,7 @@ public static class RingFit
     private static void Sizes(double hole, double joint, double outside)
     {
         if (!(hole >= 0 && joint > hole && outside > joint) || double.IsInfinity(joint))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"a fit needs a joint between hole and outside; they are {hole:0.###} mm, {joint:0.###} mm and {outside:0.###} mm");
     }
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How the load on a bearing lies to one of its rings.</summary>
@@ -28,9 +26,10 @@ public static class RingSeat
     /// <code>stationary where |ω_ring − ω_load| is nothing beside the greater of both</code>
     /// Source: kinematics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static LoadOnRing Of(double ringSpeed, double loadSpeed)
     {
-        var difference = Math.Abs(Impossible.Finite(ringSpeed, "the speed of the ring") - Impossible.Finite(loadSpeed, "the speed of the load"));
+        var difference = Math.Abs(Guard.Finite(ringSpeed, "the speed of the ring") - Guard.Finite(loadSpeed, "the speed of the load"));
         return difference <= 1e-9 * Math.Max(Math.Abs(ringSpeed), Math.Abs(loadSpeed)) ? LoadOnRing.Stationary : LoadOnRing.Rotating;
     }
 

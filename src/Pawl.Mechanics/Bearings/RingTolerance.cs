@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
 
@@ -14,21 +13,23 @@ public static class RingTolerance
     private static ImmutableArray<(bool Bore, double Over, double UpTo, double Lower)> s_rows;
 
     /// <summary>Bore, least and greatest, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent Bore(double nominal) => Of(true, nominal, "bore");
 
     /// <summary>Outside diameter, least and greatest, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent Outside(double nominal) => Of(false, nominal, "outside diameter");
 
     private static Extent Of(bool bore, double nominal, string name)
     {
-        Impossible.Positive(nominal, $"the {name}");
+        Guard.Positive(nominal, $"the {name}");
         foreach (var row in s_rows.IsDefault ? s_rows = Read() : s_rows)
         {
             if (row.Bore == bore && nominal > row.Over && nominal <= row.UpTo)
                 return new(nominal - row.Lower, nominal);
         }
 
-        throw Impossible.Because($"the source has no tolerance of a bearing with this {name}: {nominal:0.###} mm");
+        throw Guard.Because($"the source has no tolerance of a bearing with this {name}: {nominal:0.###} mm");
     }
 
     private static ImmutableArray<(bool Bore, double Over, double UpTo, double Lower)> Read()

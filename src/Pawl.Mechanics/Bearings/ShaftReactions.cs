@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>A force on a shaft, and the couple that comes with it. Right-handed axes, z along the shaft.</summary>
@@ -18,8 +16,11 @@ public readonly record struct ShaftLoad(
     /// Symbols: x, y place of the point, mm; F_z axial force, N.<br/>
     /// Source: moment r × F; what turns the shaft is left out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftLoad AtPoint(double x, double y, double position, double forceX, double forceY, double axial) =>
-        new(position, forceX, forceY, axial, y * axial, -x * axial);
+        new(
+            Guard.Number(position, "the place of a load", "mm"), Guard.Number(forceX, "a force", "N"), Guard.Number(forceY, "a force", "N"),
+            Guard.Number(axial, "the axial force", "N"), Guard.Number(y, "the place of a load", "mm") * axial, -Guard.Number(x, "the place of a load", "mm") * axial);
 }
 
 /// <summary>A bearing as a support of a shaft.</summary>
@@ -34,7 +35,7 @@ public readonly record struct ShaftSupport(double Position, bool Locating);
 public readonly record struct Reaction(double X, double Y, double Axial)
 {
     /// <summary>Radial load of the bearing, N, a magnitude.</summary>
-    public double Radial => double.Hypot(X, Y);
+    public double Radial => Guard.Finite(double.Hypot(X, Y), "the reaction");
 }
 
 /// <summary>Forces of two bearings on a rigid shaft.</summary>
@@ -50,13 +51,13 @@ public static class ShaftReactions
     public static ImmutableArray<Reaction> Of(IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftLoad> loads)
     {
         if (supports.Count > 2)
-            throw Impossible.Because($"no reactions: three bearings need the stiffness of the shaft; there are {supports.Count}");
+            throw Guard.Because($"no reactions: three bearings need the stiffness of the shaft; there are {supports.Count}");
         if (supports.Count < 2)
-            throw Impossible.Because($"no reactions: a shaft on {supports.Count} bearing is not held");
+            throw Guard.Because($"no reactions: a shaft on {supports.Count} bearing is not held");
 
         var (first, second) = (supports[0], supports[1]);
         var span = second.Position - first.Position;
-        Impossible.NotZero(span, "the distance of the bearings");
+        Guard.NotZero(span, "the distance of the bearings");
 
         double x = 0, y = 0, axial = 0, momentX = 0, momentY = 0;
         foreach (var load in loads)
@@ -69,9 +70,9 @@ public static class ShaftReactions
             momentY += load.CoupleY + arm * load.X;
         }
 
-        var secondX = Impossible.Finite(-momentY / span, "the reaction");
-        var secondY = Impossible.Finite(momentX / span, "the reaction");
-        var (firstAxial, secondAxial) = Axial(first.Locating, second.Locating, Impossible.Finite(axial, "the axial load"));
+        var secondX = Guard.Finite(-momentY / span, "the reaction");
+        var secondY = Guard.Finite(momentX / span, "the reaction");
+        var (firstAxial, secondAxial) = Axial(first.Locating, second.Locating, Guard.Finite(axial, "the axial load"));
         return [new(-x - secondX, -y - secondY, firstAxial), new(secondX, secondY, secondAxial)];
     }
 
@@ -79,10 +80,10 @@ public static class ShaftReactions
     {
         (true, false) => (-load, 0),
         (false, true) => (0, -load),
-        (true, true) => throw Impossible.Because(
+        (true, true) => throw Guard.Because(
             $"no reactions: two locating bearings share the axial load as their play has it; state one, or a pair set against each other"),
         _ => load == 0
             ? (0, 0)
-            : throw Impossible.Because($"no reactions: no bearing holds the shaft against its axial load of {load:0.###} N"),
+            : throw Guard.Because($"no reactions: no bearing holds the shaft against its axial load of {load:0.###} N"),
     };
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>The radial load that would dent a bearing at rest as deep as the loads it has.</summary>
@@ -18,6 +16,7 @@ public static class StaticLoad
     /// Source: ISO 76:2006, static equivalent radial load; table <c>iso76-angular-contact-factors</c>.<br/>
     /// Valid for: the greatest load, not the mean; cylindrical and needle rollers without axial load.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Equivalent(BearingType type, double radial, double axial)
     {
         DynamicLoad.NotNegative(radial, "the radial load");
@@ -36,8 +35,9 @@ public static class StaticLoad
     /// Valid for: C₀ dents balls and rollers by about a ten-thousandth of their diameter. A C₀ of steel balls is none of ceramic
     /// ones.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Safety(double staticRating, double equivalentLoad) =>
-        Impossible.Positive(staticRating, "the basic static load rating") / Impossible.Positive(equivalentLoad, "the equivalent static load");
+        Guard.Positive(staticRating, "the basic static load rating") / Guard.Positive(equivalentLoad, "the equivalent static load");
 
     private static (double X, double Y) Factors(BearingType type)
     {

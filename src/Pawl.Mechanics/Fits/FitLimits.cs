@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Fits;
 
 /// <summary>What a hole and a shaft make together.</summary>
@@ -21,13 +19,13 @@ public enum FitKind
 public readonly record struct FitLimits(double Least, double Greatest)
 {
     /// <summary>Least overlap U_min, mm; below zero there can be play.</summary>
-    public double LeastInterference => -Greatest;
+    public double LeastInterference => -Guard.Number(Greatest, "the clearance", "mm");
 
     /// <summary>Greatest overlap U_max, mm; below zero there is always play.</summary>
-    public double GreatestInterference => -Least;
+    public double GreatestInterference => -Guard.Number(Least, "the clearance", "mm");
 
     /// <summary>Clearance where both parts are in the middle of their tolerances, mm.</summary>
-    public double Middle => (Least + Greatest) / 2;
+    public double Middle => Guard.Finite((Least + Greatest) / 2, "the clearance");
 
     /// <summary>What kind of fit it is.</summary>
     /// <remarks>
@@ -45,9 +43,9 @@ public readonly record struct FitLimits(double Least, double Greatest)
     public static FitLimits Of(LimitDeviations hole, LimitDeviations shaft)
     {
         if (!(hole.Lower <= hole.Upper && shaft.Lower <= shaft.Upper))
-            throw Impossible.Because($"a fit needs limits of hole and shaft, the lower not above the upper");
+            throw Guard.Because($"a fit needs limits of hole and shaft, the lower not above the upper");
 
-        return new(Impossible.Finite(hole.Lower - shaft.Upper, "the clearance"), Impossible.Finite(hole.Upper - shaft.Lower, "the clearance"));
+        return new(Guard.Finite(hole.Lower - shaft.Upper, "the clearance"), Guard.Finite(hole.Upper - shaft.Lower, "the clearance"));
     }
 
     /// <summary>The same fit, warm or cold.</summary>
@@ -62,12 +60,17 @@ public readonly record struct FitLimits(double Least, double Greatest)
     /// Source: thermal expansion; ISO 1 for the 20 °C.<br/>
     /// Valid for: parts that expand freely and alike all round.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public FitLimits At(double diameter, double holeExpansion, double holeTemperature, double shaftExpansion, double shaftTemperature)
     {
-        var change = Impossible.Finite(
-            Impossible.Positive(diameter, "the diameter of the fit")
-                * (holeExpansion * (holeTemperature - 20) - shaftExpansion * (shaftTemperature - 20)),
+        if (!(Least <= Greatest))
+            throw Guard.Because($"the least clearance of a fit must not be above the greatest; they are {Least:0.####} mm and {Greatest:0.####} mm");
+
+        var change = Guard.Finite(
+            Guard.Positive(diameter, "the diameter of the fit")
+                * (holeExpansion * (Guard.Celsius(holeTemperature, "the temperature") - 20)
+                    - shaftExpansion * (Guard.Celsius(shaftTemperature, "the temperature") - 20)),
             "the change of the fit");
-        return new(Least + change, Greatest + change);
+        return new(Guard.Finite(Least + change, "the clearance"), Guard.Finite(Greatest + change, "the clearance"));
     }
 }

@@ -58,7 +58,7 @@ public static class GeneralTolerance
         }
 
         var width = Classes.Length + 1;
-        for (var row = 0; length > 0 && row < table.Length; row += width)
+        for (var row = 0; length > 0 && double.IsFinite(length) && row < table.Length; row += width)
         {
             if (length <= table[row])
             {

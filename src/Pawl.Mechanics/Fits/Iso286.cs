@@ -16,10 +16,11 @@ public static class Iso286
 
     /// <summary>Limit deviations, or an exception whose message is the reason why there are none.</summary>
     /// <inheritdoc cref="Iso286" path="/remarks"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static LimitDeviations Limits(string letters, int grade, double nominalMillimetres) =>
         TryLimits(letters, grade, nominalMillimetres, out var limits, out var reason)
             ? limits
-            : throw new ArgumentOutOfRangeException(paramName: null, reason);
+            : throw new OutsideValidityException(reason);
 
     /// <summary>Limit deviations, mm, or the reason why the tables have none.</summary>
     /// <inheritdoc cref="Iso286" path="/remarks"/>

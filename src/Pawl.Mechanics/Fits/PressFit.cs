@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 
 namespace Pawl.Mechanics.Fits;
@@ -20,6 +19,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1, from memory.<br/>
     /// Valid for: turned and ground seats.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Smoothing(double shaftRoughness, double hubRoughness) =>
         0.8 * (DynamicLoad.NotNegative(shaftRoughness, "the roughness of the shaft")
             + DynamicLoad.NotNegative(hubRoughness, "the roughness of the hub"));
@@ -32,13 +32,16 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: Lamé; DIN 7190-1.<br/>
     /// Valid for: plane stress, elastic, parts of equal length. Nothing where there is play.
     /// </remarks>
-    public double Pressure(double interference) => RingFit.Pressure(interference, Diameter, Hole, Outside, Shaft, Hub);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public double Pressure(double interference) =>
+        RingFit.Pressure(interference, Diameter, Hole, Guard.Number(Outside, "the outside diameter of the hub", "mm"), Shaft, Hub);
 
     /// <summary>Effective overlap that gives a pressure, mm.</summary>
     /// <remarks>
     /// <code>U = p·d·[ … ]</code>
     /// Source: <see cref="Pressure"/> turned round.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Interference(double pressure) => DynamicLoad.NotNegative(pressure, "the pressure") / Pressure(1);
 
     /// <summary>Hoop stress at the bore of the hub, MPa, tension.</summary>
@@ -48,6 +51,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: Lamé.<br/>
     /// Valid for: a plain ring; the ends of a hub on a longer shaft see more.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double HubHoopStress(double pressure)
     {
         var square = HubQuotient;
@@ -60,6 +64,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: p pressure, MPa; Q_h = d/D.<br/>
     /// Source: Lamé; von Mises of σ_t, σ_r = −p, σ_z = 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double HubStress(double pressure)
     {
         var square = HubQuotient;
@@ -72,6 +77,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: p pressure, MPa; Q_s = d_i/d.<br/>
     /// Source: Lamé.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShaftHoopStress(double pressure)
     {
         Sizes();
@@ -83,6 +89,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// <code>hollow: σ_v = 2·p/(1 − Q_s²) at the bore;  solid: σ_v = p</code>
     /// Source: Lamé; a bore carries hoop stress alone, a solid shaft the same pressure both ways.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShaftStress(double pressure) => Math.Abs(ShaftHoopStress(pressure));
 
     /// <summary>Greatest pressure at which the hub stays elastic, MPa.</summary>
@@ -92,8 +99,9 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1, modified shear stress hypothesis; from memory. Von Mises in plane stress allows less about thin hubs, by
     /// √(1 + Q_h⁴/3): judge <see cref="HubStress"/> as well.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ElasticPressureOfHub(double yield) =>
-        Impossible.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
+        Guard.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
 
     /// <summary>Greatest pressure at which the shaft stays elastic, MPa.</summary>
     /// <remarks>
@@ -101,10 +109,11 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: R_e yield strength of the shaft, MPa.<br/>
     /// Source: DIN 7190-1, modified shear stress hypothesis; from memory.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ElasticPressureOfShaft(double yield)
     {
         Sizes();
-        return Impossible.Positive(yield, "the yield strength of the shaft") * (Hole > 0 ? 1 - ShaftQuotient : 2) / Math.Sqrt(3);
+        return Guard.Positive(yield, "the yield strength of the shaft") * (Hole > 0 ? 1 - ShaftQuotient : 2) / Math.Sqrt(3);
     }
 
     /// <summary>Axial force at which the joint slips, N; also the force to press it on, with the greatest friction.</summary>
@@ -114,9 +123,10 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1; statics.<br/>
     /// Valid for: even pressure over the length.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double AxialCapacity(double pressure, double friction) =>
-        Impossible.Positive(friction, "the friction") * DynamicLoad.NotNegative(pressure, "the pressure")
-        * Math.PI * Diameter * Impossible.Positive(Length, "the length of the joint");
+        Guard.Positive(friction, "the friction") * Sized() * DynamicLoad.NotNegative(pressure, "the pressure")
+        * Math.PI * Guard.Positive(Length, "the length of the joint");
 
     /// <summary>Torque at which the joint slips, N·mm.</summary>
     /// <remarks>
@@ -124,6 +134,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols: as <see cref="AxialCapacity"/>.<br/>
     /// Source: DIN 7190-1; statics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double TorqueCapacity(double pressure, double friction) => AxialCapacity(pressure, friction) * Diameter / 2;
 
     /// <summary>Safety against slip under a torque and an axial force together.</summary>
@@ -133,10 +144,11 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1; friction works against the resultant.<br/>
     /// Valid for: no bending of the joint.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double SlipSafety(double pressure, double friction, double torque, double axialForce)
     {
-        var load = double.Hypot(2 * torque / Impossible.Positive(Diameter, "the diameter of the joint"), axialForce);
-        return AxialCapacity(pressure, friction) / Impossible.Positive(load, "the load on the joint");
+        var load = double.Hypot(2 * torque / Guard.Positive(Diameter, "the diameter of the joint"), axialForce);
+        return AxialCapacity(pressure, friction) / Guard.Positive(load, "the load on the joint");
     }
 
     /// <summary>Temperature of the hub at which it slips on freely, °C.</summary>
@@ -151,10 +163,11 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: DIN 7190-1; thermal expansion.<br/>
     /// Valid for: steady expansions; what the steel of the hub stands is to be stated.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double HubTemperature(
         double interference, double clearance, double hubExpansion, double shaftExpansion, double shaftTemperature = 20) =>
         20 + Joining(interference, clearance, shaftExpansion, shaftTemperature)
-            / (Impossible.Positive(hubExpansion, "the expansion of the hub") * Diameter);
+            / (Guard.Positive(hubExpansion, "the expansion of the hub") * Sized());
 
     /// <summary>Temperature of the shaft at which it slips in freely, °C.</summary>
     /// <remarks>
@@ -162,14 +175,15 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Symbols, source: as <see cref="HubTemperature"/>.<br/>
     /// Valid for: above −196 °C, where liquid nitrogen boils; expansion falls in the cold.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShaftTemperature(
         double interference, double clearance, double hubExpansion, double shaftExpansion, double hubTemperature = 20)
     {
         var temperature = 20 - Joining(interference, clearance, -hubExpansion, hubTemperature)
-            / (Impossible.Positive(shaftExpansion, "the expansion of the shaft") * Diameter);
+            / (Guard.Positive(shaftExpansion, "the expansion of the shaft") * Sized());
         return temperature >= -196
             ? temperature
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no cold joining: the shaft would have to be at {temperature:0} °C, and liquid nitrogen boils at −196 °C; warm the hub");
     }
 
@@ -187,13 +201,14 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// Source: rotating ring, plane stress (Timoshenko, Theory of Elasticity).<br/>
     /// Valid for: rings of even thickness; a toothed rim counts as a plain ring up to its outside.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double CentrifugalLoss(double speed, double shaftDensity, double hubDensity)
     {
         Sizes();
         var (joint, outside, hole) = (Diameter / 2, Outside / 2, Hole / 2);
-        var square = Impossible.Finite(speed * speed, "the speed");
+        var square = Guard.Finite(speed * speed, "the speed");
         double Growth(double density, Elastic material, double far) =>
-            Impossible.Positive(density, "the density") * square * joint / (4 * material.Modulus)
+            Guard.Positive(density, "the density") * square * joint / (4 * material.Modulus)
             * ((3 + material.Poisson) * far * far + (1 - material.Poisson) * joint * joint);
         return 2 * (Growth(hubDensity, Hub, outside) - Growth(shaftDensity, Shaft, hole));
     }
@@ -210,11 +225,20 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     private double ShaftQuotient => Hole * Hole / (Diameter * Diameter);
 
     private double Joining(double interference, double clearance, double expansion, double temperature) =>
-        Impossible.Finite(
-            Impossible.Finite(interference, "the interference") + DynamicLoad.NotNegative(clearance, "the clearance for joining")
-                + expansion * Impossible.Positive(Diameter, "the diameter of the joint") * (temperature - 20),
+        Guard.Finite(
+            Guard.Finite(interference, "the interference") + DynamicLoad.NotNegative(clearance, "the clearance for joining")
+                + Guard.Number(expansion, "the expansion", "1/K") * Guard.Positive(Diameter, "the diameter of the joint") * (Guard.Celsius(temperature, "the temperature") - 20),
             "the temperature for joining");
 
     // Lamé refuses sizes that are none.
-    private void Sizes() => _ = Pressure(0);
+    private void Sizes()
+    {
+        _ = Pressure(0);
+    }
+
+    private double Sized()
+    {
+        Sizes();
+        return Diameter;
+    }
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Fits;
 
 /// <summary>How far a part can sit off centre in the play of what locates it. Clearances are of diameters, mm.</summary>
@@ -12,7 +10,8 @@ public static class Register
     /// Source: geometry.<br/>
     /// Valid for: one pilot that locates alone; screws in clearance holes centre nothing.
     /// </remarks>
-    public static double OfPilot(double clearance) => Math.Max(0, Impossible.Finite(clearance, "the clearance of the pilot")) / 2;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double OfPilot(double clearance) => Math.Max(0, Guard.Number(clearance, "the clearance of the pilot", "mm")) / 2;
 
     /// <summary>Greatest turn of a part on two dowels, rad.</summary>
     /// <remarks>
@@ -20,8 +19,9 @@ public static class Register
     /// Symbols: C clearances of the dowels in their holes, L their distance, mm.<br/>
     /// Source: geometry, small turns.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TurnOnDowels(double firstClearance, double secondClearance, double distance) =>
-        (OfPilot(firstClearance) + OfPilot(secondClearance)) / Impossible.Positive(distance, "the distance of the dowels");
+        (OfPilot(firstClearance) + OfPilot(secondClearance)) / Guard.Positive(distance, "the distance of the dowels");
 
     /// <summary>Greatest eccentricity on two dowels, mm: how far a point of the part can move.</summary>
     /// <param name="firstClearance">Clearance C_1 of the first dowel, mm.</param>
@@ -38,11 +38,12 @@ public static class Register
     /// Source: kinematics of a rigid plate, small turns. |u| is convex, so both ends lie on their bounds; s is searched.<br/>
     /// Valid for: dowels that are all the location there is, holes where the drawing has them.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OnDowels(double firstClearance, double secondClearance, double distance, double along, double aside)
     {
         var (first, second) = (OfPilot(firstClearance), OfPilot(secondClearance));
-        var span = Impossible.Positive(distance, "the distance of the dowels");
-        var (p, q) = (Impossible.Finite(along, "the place of the centre") / span, Impossible.Finite(aside, "the place of the centre") / span);
+        var span = Guard.Positive(distance, "the distance of the dowels");
+        var (p, q) = (Guard.Finite(along, "the place of the centre") / span, Guard.Finite(aside, "the place of the centre") / span);
         var bound = Math.Min(first, second);
 
         double Move(double shift, int sign)

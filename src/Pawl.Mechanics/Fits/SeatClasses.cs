@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Fits;
@@ -41,10 +40,11 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     /// Symbols: P dynamic equivalent load, C basic dynamic load rating, N.<br/>
     /// Source: common practice, no source; textbooks part at 0.06 to 0.07 and 0.12 to 0.15.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SeatDuty Duty(double equivalentLoad, double dynamicRating)
     {
         var share = DynamicLoad.NotNegative(equivalentLoad, "the load on the bearing")
-            / Impossible.Positive(dynamicRating, "the dynamic load rating");
+            / Guard.Positive(dynamicRating, "the dynamic load rating");
         return share <= 1.0 / 15 ? SeatDuty.Light : share <= 1.0 / 8 ? SeatDuty.Normal : SeatDuty.Heavy;
     }
 
@@ -59,9 +59,10 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     /// Valid for: steel shafts up to 200 mm under a rotating load; roller bearings lightly loaded to 140 mm. Light metal and hollow
     /// shafts go tighter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SeatClasses For(SeatPart part, LoadOnRing load, BearingKind kind, SeatDuty duty, double diameter)
     {
-        Impossible.Positive(diameter, "the diameter of the seat");
+        Guard.Positive(diameter, "the diameter of the seat");
         var balls = kind is BearingKind.DeepGrooveBall or BearingKind.AngularContactBall;
         if (part == SeatPart.Shaft && load == LoadOnRing.Indeterminate)
             load = LoadOnRing.Rotating;
@@ -72,7 +73,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
                 return new(row.Loosest, row.Tightest);
         }
 
-        throw Impossible.Because(
+        throw Guard.Because(
             $"the source has no class of a {(part == SeatPart.Shaft ? "shaft" : "housing")} seat of {diameter:0.###} mm for this load");
     }
 

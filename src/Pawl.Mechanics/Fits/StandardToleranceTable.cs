@@ -39,6 +39,7 @@ internal sealed class StandardToleranceTable
     public static StandardToleranceTable Current => current ??= new StandardToleranceTable();
 
     /// <summary>IT of a grade from 1 to 18 for a size within the table.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Find(int grade, double nominal)
     {
         var step = 0;

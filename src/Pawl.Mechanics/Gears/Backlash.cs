@@ -15,16 +15,17 @@ public static class Backlash
     /// Source: ISO 21771, backlash; ISO/TR 10064-2.<br/>
     /// Valid for: Δa small against a_w (the second order is left out). Below zero: the teeth jam.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Normal(
         double thicknessAllowanceSum,
         double centreDistanceDeviation,
         double normalPressureAngle,
         double workingPressureAngle,
         double baseHelixAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             -thicknessAllowanceSum * Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle))
                 + 2 * centreDistanceDeviation * Math.Sin(Working(workingPressureAngle))
-                * Math.Cos(Impossible.Helix(baseHelixAngle)),
+                * Math.Cos(Guard.Helix(baseHelixAngle)),
             "the backlash");
 
     /// <summary>Sum of the thickness allowances E_sn1 + E_sn2 that gives a normal backlash: <see cref="Normal"/> turned round.</summary>
@@ -32,15 +33,16 @@ public static class Backlash
     /// <code>E_sn1 + E_sn2 = (2 · Δa · sin α_wt · cos β_b − j_bn) / cos α_n</code>
     /// Symbols, source, validity: as <see cref="Normal"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThicknessAllowanceSum(
         double normalBacklash,
         double centreDistanceDeviation,
         double normalPressureAngle,
         double workingPressureAngle,
         double baseHelixAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             (2 * centreDistanceDeviation * Math.Sin(Working(workingPressureAngle))
-                * Math.Cos(Impossible.Helix(baseHelixAngle)) - normalBacklash)
+                * Math.Cos(Guard.Helix(baseHelixAngle)) - normalBacklash)
                 / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
             "the thickness allowance");
 
@@ -51,16 +53,18 @@ public static class Backlash
     /// Source: ISO 21771, circumferential backlash.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Circumferential(double normalBacklash, double workingPressureAngle, double baseHelixAngle) =>
-        Impossible.Finite(
-            normalBacklash / (Math.Cos(Working(workingPressureAngle)) * Math.Cos(Impossible.Helix(baseHelixAngle))),
+        Guard.Finite(
+            normalBacklash / (Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle))),
             "the backlash");
 
     /// <summary>Normal backlash from the circumferential one: <see cref="Circumferential"/> turned round.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NormalFromCircumferential(
         double circumferentialBacklash, double workingPressureAngle, double baseHelixAngle) =>
-        Impossible.Finite(
-            circumferentialBacklash * Math.Cos(Working(workingPressureAngle)) * Math.Cos(Impossible.Helix(baseHelixAngle)),
+        Guard.Finite(
+            circumferentialBacklash * Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle)),
             "the backlash");
 
     /// <summary>Radial backlash j_r: how far the gears could still close in.</summary>
@@ -70,10 +74,11 @@ public static class Backlash
     /// Source: ISO 21771, radial backlash.<br/>
     /// Valid for: both kinds of pair, a magnitude: an internal pair closes by moving apart.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Radial(double circumferentialBacklash, double workingPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             circumferentialBacklash
-                / (2 * Math.Tan(Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle"))),
+                / (2 * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle"))),
             "the backlash");
 
     /// <summary>Change of the centre distance by heat, with the sign that <see cref="Normal"/> takes.</summary>
@@ -84,14 +89,15 @@ public static class Backlash
     /// Source: linear expansion; both gears of one material and temperature.<br/>
     /// Valid for: free expansion.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalCentreDistanceDeviation(
         double workingCentreDistance,
         double expansionOfCarrier,
         double temperatureRiseOfCarrier,
         double expansionOfGears,
         double temperatureRiseOfGears) =>
-        Impossible.Finite(
-            workingCentreDistance
+        Guard.Finite(
+            Guard.NotZero(workingCentreDistance, "the centre distance")
                 * (expansionOfCarrier * temperatureRiseOfCarrier - expansionOfGears * temperatureRiseOfGears),
             "the change of centre distance");
 
@@ -102,9 +108,10 @@ public static class Backlash
     /// Source: definition. Divide by the ratio from there to the output for its part in the output's lash.<br/>
     /// Valid for: one mesh.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double AngularLash(double circumferentialBacklash, double workingPitchDiameter) =>
-        Impossible.Finite(
-            2 * circumferentialBacklash / Impossible.Positive(Math.Abs(workingPitchDiameter), "the working pitch diameter"),
+        Guard.Finite(
+            2 * circumferentialBacklash / Guard.Positive(Math.Abs(workingPitchDiameter), "the working pitch diameter"),
             "the lash");
 
     /// <summary>Angle a carrier can turn while both central gears are held, rad.</summary>
@@ -116,6 +123,7 @@ public static class Backlash
     /// |a_w|·φ + r₂·ψ, and ψ is free.<br/>
     /// Valid for: one sun and one ring on single or stepped planets.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CarrierLash(
         double sunBacklash,
         double ringBacklash,
@@ -123,12 +131,12 @@ public static class Backlash
         double planetPitchDiameterAtRing,
         double workingCentreDistance)
     {
-        var atSun = 2 / Impossible.Positive(Math.Abs(planetPitchDiameterAtSun), "the planet's working pitch diameter");
-        var atRing = 2 / Impossible.Positive(Math.Abs(planetPitchDiameterAtRing), "the planet's working pitch diameter");
-        var centre = Impossible.Positive(Math.Abs(workingCentreDistance), "the centre distance");
-        return Impossible.Finite(
+        var atSun = 2 / Guard.Positive(Math.Abs(planetPitchDiameterAtSun), "the planet's working pitch diameter");
+        var atRing = 2 / Guard.Positive(Math.Abs(planetPitchDiameterAtRing), "the planet's working pitch diameter");
+        var centre = Guard.Positive(Math.Abs(workingCentreDistance), "the centre distance");
+        return Guard.Finite(
             (sunBacklash * atSun + ringBacklash * atRing) / (centre * (atSun + atRing)), "the lash of the carrier");
     }
 
-    private static double Working(double angle) => Impossible.Acute(angle, "the working pressure angle");
+    private static double Working(double angle) => Guard.Acute(angle, "the working pressure angle");
 }

@@ -15,6 +15,7 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls.<br/>
     /// Valid for: a ball that touches both flanks and not the root.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CentrePressureAngle(
         double ballDiameter,
         int teeth,
@@ -24,13 +25,13 @@ public static class BallInspection
         double profileShift,
         double thicknessAllowance = 0)
     {
-        Impossible.Positive(ballDiameter, "the ball diameter");
+        Guard.Positive(ballDiameter, "the ball diameter");
         var module = ToothGeometry.Module(normalModule);
         var involute = SpaceAngle(teeth, normalPressureAngle, transversePressureAngle, profileShift)
             + (ballDiameter / Math.Cos(normalPressureAngle) + thicknessAllowance) / (teeth * module);
         return Involute.TryInverse(involute, out var angle)
             ? angle
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 teeth > 0
                     ? (FormattableString)$"no dimension over balls: a ball of {ballDiameter:0.####} mm is too small and drops to the bottom of the space"
                     : $"no dimension between balls: a ball of {ballDiameter:0.####} mm is too large for the space");
@@ -43,9 +44,10 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls.<br/>
     /// Valid for: both kinds of gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CentreDiameter(double baseDiameter, double centrePressureAngle) =>
-        Impossible.Positive(Math.Abs(baseDiameter), "the base diameter")
-        / Math.Cos(Impossible.Acute(centrePressureAngle, "the pressure angle at the ball's centre"));
+        Guard.Positive(Math.Abs(baseDiameter), "the base diameter")
+        / Math.Cos(Guard.Acute(centrePressureAngle, "the pressure angle at the ball's centre"));
 
     /// <summary>Dimension over two balls (external) or between them (internal), M_dK, a magnitude.</summary>
     /// <remarks>
@@ -54,13 +56,14 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls.<br/>
     /// Valid for: balls in opposite, or most nearly opposite, spaces of one transverse section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Dimension(int teeth, double centreDiameter, double ballDiameter)
     {
-        var dimension = Impossible.Positive(centreDiameter, "the circle of the ball centres") * Across(teeth)
-            + Math.Sign(teeth) * Impossible.Positive(ballDiameter, "the ball diameter");
+        var dimension = Guard.Positive(centreDiameter, "the circle of the ball centres") * Across(teeth)
+            + Math.Sign(teeth) * Guard.Positive(ballDiameter, "the ball diameter");
         return dimension > 0
             ? dimension
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no dimension between balls: balls of {ballDiameter:0.####} mm have no room between them");
     }
 
@@ -74,6 +77,7 @@ public static class BallInspection
     /// Source: those two turned round.<br/>
     /// Valid for: as those two.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThicknessAllowance(
         double measuredDimension,
         double ballDiameter,
@@ -84,16 +88,16 @@ public static class BallInspection
         double transversePressureAngle,
         double profileShift)
     {
-        Impossible.Positive(ballDiameter, "the ball diameter");
-        var centre = (measuredDimension - Math.Sign(Impossible.Teeth(teeth)) * ballDiameter) / Across(teeth);
+        Guard.Positive(ballDiameter, "the ball diameter");
+        var centre = (measuredDimension - Math.Sign(Guard.Teeth(teeth)) * ballDiameter) / Across(teeth);
         if (!(centre > Math.Abs(baseDiameter)))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no tooth thickness: a dimension of {measuredDimension:0.####} mm would put the ball centres, at {centre:0.####} mm, inside the base circle of {Math.Abs(baseDiameter):0.####} mm");
         }
 
         var involute = Involute.Of(ToothGeometry.PressureAngleAt(centre, Math.Abs(baseDiameter)));
-        return Impossible.Finite(
+        return Guard.Finite(
             teeth * ToothGeometry.Module(normalModule)
                 * (involute - SpaceAngle(teeth, normalPressureAngle, transversePressureAngle, profileShift))
                 - ballDiameter / Math.Cos(normalPressureAngle),
@@ -108,15 +112,16 @@ public static class BallInspection
     /// Source: ISO 21771, dimension over balls: centre and contact lie on one normal of the flank.<br/>
     /// Valid for: both kinds of gear. Must lie between the root form and the effective tip circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactDiameter(
         double ballDiameter, double centrePressureAngle, double baseDiameter, double baseHelixAngle)
     {
-        var tangent = Math.Tan(Impossible.Acute(centrePressureAngle, "the pressure angle at the ball's centre"))
-            - Impossible.Positive(ballDiameter, "the ball diameter") * Math.Cos(Impossible.Helix(baseHelixAngle))
-            / Impossible.NotZero(baseDiameter, "the base diameter");
+        var tangent = Math.Tan(Guard.Acute(centrePressureAngle, "the pressure angle at the ball's centre"))
+            - Guard.Positive(ballDiameter, "the ball diameter") * Math.Cos(Guard.Helix(baseHelixAngle))
+            / Guard.NotZero(baseDiameter, "the base diameter");
         return tangent >= 0
             ? baseDiameter * Math.Sqrt(1 + tangent * tangent)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no contact of the ball: a ball of {ballDiameter:0.####} mm would touch below the base circle");
     }
 
@@ -132,6 +137,7 @@ public static class BallInspection
     /// Take the next stock size (ISO 21771).<br/>
     /// Valid for: a V-circle outside the base circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double IdealDiameter(
         int teeth,
         double normalModule,
@@ -141,7 +147,7 @@ public static class BallInspection
         double profileShift)
     {
         var constant = SpaceAngle(teeth, normalPressureAngle, transversePressureAngle, profileShift);
-        var baseCosine = Math.Cos(Impossible.Helix(baseHelixAngle));
+        var baseCosine = Math.Cos(Guard.Helix(baseHelixAngle));
         var baseDiameter = teeth * ToothGeometry.Module(normalModule) * Math.Cos(normalPressureAngle) / baseCosine;
         var vDiameter = baseDiameter / Math.Cos(transversePressureAngle) + 2 * profileShift * normalModule;
         var contact = Math.Tan(ToothGeometry.PressureAngleAt(vDiameter, baseDiameter));
@@ -178,7 +184,7 @@ public static class BallInspection
             }
         }
 
-        return Impossible.Positive(baseDiameter * (Math.Tan(angle) - contact) / baseCosine, "the ideal ball diameter");
+        return Guard.Positive(baseDiameter * (Math.Tan(angle) - contact) / baseCosine, "the ideal ball diameter");
     }
 
     /// <summary>How far the ball stands proud of the tip circle, mm. Zero or less: the anvil meets the tips, not the ball.</summary>
@@ -188,9 +194,11 @@ public static class BallInspection
     /// Source: geometry.<br/>
     /// Valid for: flat anvils.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StandsProud(double centreDiameter, double ballDiameter, double tipDiameter) =>
-        Impossible.Finite(
-            (Math.Sign(tipDiameter) * centreDiameter + ballDiameter - tipDiameter) / 2, "how far the ball stands proud");
+        Guard.Finite(
+            (Math.Sign(Guard.NotZero(tipDiameter, "the tip diameter", "mm")) * Guard.Positive(centreDiameter, "the circle of the ball centres")
+                + Guard.Positive(ballDiameter, "the ball diameter") - tipDiameter) / 2, "how far the ball stands proud");
 
     /// <summary>Room between ball and root circle, mm. Zero or less: the ball sits on the root.</summary>
     /// <remarks>
@@ -199,16 +207,18 @@ public static class BallInspection
     /// Source: geometry.<br/>
     /// Valid for: both kinds of gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RootClearance(double centreDiameter, double ballDiameter, double rootDiameter) =>
-        Impossible.Finite(
-            (Math.Sign(rootDiameter) * centreDiameter - ballDiameter - rootDiameter) / 2, "the room below the ball");
+        Guard.Finite(
+            (Math.Sign(Guard.NotZero(rootDiameter, "the root diameter", "mm")) * Guard.Positive(centreDiameter, "the circle of the ball centres")
+                - Guard.Positive(ballDiameter, "the ball diameter") - rootDiameter) / 2, "the room below the ball");
 
     // inv α_t less half of the space's angle, with the signs of z.
     private static double SpaceAngle(
         int teeth, double normalPressureAngle, double transversePressureAngle, double profileShift) =>
         Involute.Of(transversePressureAngle)
         - (Math.PI / 2 - 2 * profileShift * Math.Tan(ToothGeometry.NormalAngle(normalPressureAngle)))
-        / Impossible.Teeth(teeth);
+        / Guard.Teeth(teeth);
 
     private static double Across(int teeth) => teeth % 2 == 0 ? 1 : Math.Cos(Math.PI / (2.0 * Math.Abs(teeth)));
 }

@@ -12,6 +12,7 @@ public static class Inspection
     /// Source: ISO 21771, base tangent length.<br/>
     /// Valid for: external spur and helical gears; 1 ≤ k ≤ z; both anvils on involute.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseTangentLength(
         int teethSpanned,
         int teeth,
@@ -24,13 +25,13 @@ public static class Inspection
         RequireExternal(teeth);
         if (teethSpanned < 1 || teethSpanned > teeth)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no base tangent length: {teethSpanned} teeth cannot be spanned on a gear of {teeth}");
         }
 
         var module = ToothGeometry.Module(normalModule);
         var angle = ToothGeometry.NormalAngle(normalPressureAngle);
-        return Impossible.Finite(
+        return Guard.Finite(
             module * Math.Cos(angle) * ((teethSpanned - 0.5) * Math.PI + teeth * Involute.Of(transversePressureAngle))
                 + 2 * profileShift * module * Math.Sin(angle) + thicknessAllowance * Math.Cos(angle),
             "the base tangent length");
@@ -44,6 +45,7 @@ public static class Inspection
     /// Source: ISO 21771; follows from the contact diameter of W_k put at the V-circle.<br/>
     /// Valid for: external gears; a V-circle inside the base circle is taken at it. At least 2 where there are 2 teeth to span.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static int BestTeethSpanned(
         int teeth,
         double normalModule,
@@ -53,14 +55,14 @@ public static class Inspection
         double profileShift)
     {
         RequireExternal(teeth);
-        var baseCosine = Math.Cos(Impossible.Helix(baseHelixAngle));
+        var baseCosine = Math.Cos(Guard.Helix(baseHelixAngle));
         var baseDiameter = BaseDiameter(teeth, normalModule, normalPressureAngle, baseCosine);
         var referenceDiameter = baseDiameter / Math.Cos(transversePressureAngle);
         var cosine = baseDiameter / (referenceDiameter + 2 * profileShift * normalModule);
         var tangent = cosine is > 0 and < 1 ? Math.Tan(Math.Acos(cosine)) : 0;
         var best = teeth / Math.PI * (tangent / (baseCosine * baseCosine) - Involute.Of(transversePressureAngle))
             - 2 * profileShift * Math.Tan(normalPressureAngle) / Math.PI + 0.5;
-        return Math.Clamp((int)Math.Round(Impossible.Finite(best, "the number of teeth to span")), Math.Min(2, teeth), teeth);
+        return Math.Clamp((int)Math.Round(Guard.Finite(best, "the number of teeth to span")), Math.Min(2, teeth), teeth);
     }
 
     /// <summary>Diameter d_M at which the anvils touch.</summary>
@@ -70,12 +72,13 @@ public static class Inspection
     /// Source: ISO 21771, base tangent length.<br/>
     /// Valid for: external gears. Must lie between d_Ff and the effective tip circle for a true reading.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseTangentContactDiameter(
         double baseTangentLength, double baseDiameter, double baseHelixAngle)
     {
-        var across = baseTangentLength * Math.Cos(Impossible.Helix(baseHelixAngle));
-        return Impossible.Finite(
-            Math.Sqrt(Impossible.Positive(baseDiameter, "the base diameter") * baseDiameter + across * across),
+        var across = Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Cos(Guard.Helix(baseHelixAngle));
+        return Guard.Finite(
+            Math.Sqrt(Guard.Positive(baseDiameter, "the base diameter") * baseDiameter + across * across),
             "the contact diameter");
     }
 
@@ -86,9 +89,10 @@ public static class Inspection
     /// Source: ISO 21771, measurability of the base tangent length. Some 1.5 mm for the anvils: common practice, no source.<br/>
     /// Valid for: external gears.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseTangentFaceWidthReserve(double faceWidth, double baseTangentLength, double baseHelixAngle) =>
-        Impossible.Finite(
-            faceWidth - baseTangentLength * Math.Sin(Math.Abs(Impossible.Helix(baseHelixAngle))),
+        Guard.Finite(
+            Guard.Positive(faceWidth, "the face width", "mm") - Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Sin(Math.Abs(Guard.Helix(baseHelixAngle))),
             "the face width left over");
 
     /// <summary>Thickness allowance E_sn that a measured base tangent length shows.</summary>
@@ -98,10 +102,11 @@ public static class Inspection
     /// Source: <see cref="BaseTangentLength"/> turned round.<br/>
     /// Valid for: external gears.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThicknessAllowanceFromBaseTangent(
         double measuredLength, double nominalLength, double normalPressureAngle) =>
-        Impossible.Finite(
-            (measuredLength - nominalLength) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
+        Guard.Finite(
+            (Guard.Positive(measuredLength, "the measured length", "mm") - Guard.Positive(nominalLength, "the nominal length", "mm")) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
             "the thickness allowance");
 
     // d_b = z · m_n · cos α_n / cos β_b, from cos α_n · cos β = cos α_t · cos β_b.
@@ -111,9 +116,9 @@ public static class Inspection
 
     private static void RequireExternal(int teeth)
     {
-        if (Impossible.Teeth(teeth) < 0)
+        if (Guard.Teeth(teeth) < 0)
         {
-            throw Impossible.Because($"no base tangent length: an internal gear is measured between balls");
+            throw Guard.Because($"no base tangent length: an internal gear is measured between balls");
         }
     }
 }

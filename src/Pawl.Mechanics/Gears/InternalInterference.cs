@@ -32,6 +32,7 @@ public static class InternalInterference
     /// Source: ISO 21771; the contact must stay on the pinion's involute.<br/>
     /// Valid for: a ring whose tip lies outside its base circle. Zero or less: the ring's tip gouges the pinion's root.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double InvoluteSlack(
         double workingCentreDistance, double workingPressureAngle, double ringTipDiameter, double ringBaseDiameter)
     {
@@ -53,6 +54,7 @@ public static class InternalInterference
     /// of the same size.<br/>
     /// Valid for: a pair without backlash (on the safe side with it), spur or in the transverse section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Interference Tip(
         int pinionTeeth,
         int ringTeeth,
@@ -66,7 +68,7 @@ public static class InternalInterference
         RequireInternal(workingCentreDistance, ringTipDiameter);
         var ratio = RequireRatio(pinionTeeth, ringTeeth);
         var centre = -workingCentreDistance;
-        var pinion = Impossible.Positive(pinionTipDiameter, "the pinion's tip diameter") / 2;
+        var pinion = Guard.Positive(pinionTipDiameter, "the pinion's tip diameter") / 2;
         var ring = -ringTipDiameter / 2;
         if (ring >= centre + pinion)
         {
@@ -86,7 +88,7 @@ public static class InternalInterference
             + pinionInvolute - working;
         var placeOnRing = Math.Acos((centre * centre + ring * ring - pinion * pinion) / (2 * centre * ring));
         return new Interference.Slack(
-            Impossible.Finite(turnOfPinion * ratio + working - ringInvolute - placeOnRing, "the slack of the tips"));
+            Guard.Finite(turnOfPinion * ratio + working - ringInvolute - placeOnRing, "the slack of the tips"));
     }
 
     /// <summary>Trimming: the pinion's tips against the ring's when the pinion goes in radially, rad of the pinion.</summary>
@@ -101,6 +103,7 @@ public static class InternalInterference
     /// on the ring.<br/>
     /// Valid for: radial insertion at equal speed of turning, none. Not needed when the pinion goes in along the axis.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Interference Trimming(
         int pinionTeeth,
         int ringTeeth,
@@ -113,6 +116,7 @@ public static class InternalInterference
     {
         RequireInternal(workingCentreDistance, ringTipDiameter);
         var ratio = RequireRatio(pinionTeeth, ringTeeth);
+        Guard.Positive(pinionTipDiameter, "the pinion's tip diameter");
         if (-ringTipDiameter / 2 >= pinionTipDiameter / 2 - workingCentreDistance)
         {
             return new Interference.TipCirclesApart();
@@ -136,16 +140,16 @@ public static class InternalInterference
         var working = Involute.Of(workingPressureAngle);
         var onPinion = Math.Asin(Math.Sqrt((1 - cosines * cosines) / (1 - ratio * ratio)));
         var onRing = Math.Asin(Math.Sqrt((1 / (cosines * cosines) - 1) / (1 / (ratio * ratio) - 1)));
-        return new Interference.Slack(Impossible.Finite(
+        return new Interference.Slack(Guard.Finite(
             onPinion + Involute.Of(pinionAngle) - working - (onRing + Involute.Of(ringAngle) - working) / ratio,
             "the slack of trimming"));
     }
 
     private static void RequireInternal(double workingCentreDistance, double ringTipDiameter)
     {
-        if (!(workingCentreDistance < 0) || !(ringTipDiameter < 0))
+        if (!(workingCentreDistance < 0) || !(ringTipDiameter < 0) || !double.IsFinite(workingCentreDistance + ringTipDiameter))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"not an internal pair: its centre distance and the ring's diameters count negative, but are {workingCentreDistance:0.####} mm and {ringTipDiameter:0.####} mm");
         }
     }
@@ -153,6 +157,6 @@ public static class InternalInterference
     private static double RequireRatio(int pinionTeeth, int ringTeeth) =>
         pinionTeeth > 0 && ringTeeth < -pinionTeeth
             ? (double)pinionTeeth / -ringTeeth
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"not an internal pair: a pinion of {pinionTeeth} teeth does not run in an internal gear of {ringTeeth} (internal teeth count negative)");
 }

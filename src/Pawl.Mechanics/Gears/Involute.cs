@@ -13,9 +13,10 @@ public static class Involute
     /// Valid for: 0 ≤ α &lt; π/2. Below 0.05 rad the series α³/3 + 2α⁵/15 + 17α⁷/315 + 62α⁹/2835 + 1382α¹¹/155925 takes over:
     /// the difference of two nearly equal numbers would lose half of the digits.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Of(double angle)
     {
-        Impossible.Acute(angle, "the pressure angle");
+        Guard.Acute(angle, "the pressure angle");
         if (angle >= SmallAngle)
         {
             return Math.Tan(angle) - angle;
@@ -34,10 +35,11 @@ public static class Involute
     /// α &lt; π/2), so the steps from the smaller of them fall to the root and never pass it.<br/>
     /// Valid for: y &gt; 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Inverse(double involute) =>
         TryInverse(involute, out var angle)
             ? angle
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no pressure angle: its involute function must be above zero; it is {involute:0.########}");
 
     /// <summary>As <see cref="Inverse"/>; false when no angle above zero has this involute function.</summary>

@@ -14,8 +14,9 @@ public static class MeshGeometry
     /// Source: ISO 21771, reference centre distance.<br/>
     /// Valid for: z₁ + z₂ ≠ 0. A pinion cannot run in a ring of as many teeth.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReferenceCentreDistance(int teeth1, int teeth2, double transverseModule) =>
-        TeethSum(teeth1, teeth2) * Impossible.Positive(transverseModule, "the transverse module") / 2;
+        TeethSum(teeth1, teeth2) * Guard.Positive(transverseModule, "the transverse module") / 2;
 
     /// <summary>Working transverse pressure angle α_wt from the sum of the profile shifts.</summary>
     /// <remarks>
@@ -24,6 +25,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, working pressure angle.<br/>
     /// Valid for: a pair without backlash; a result above zero.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingPressureAngleFromShift(
         double transversePressureAngle, double normalPressureAngle, double profileShiftSum, int teeth1, int teeth2)
     {
@@ -36,9 +38,9 @@ public static class MeshGeometry
         var sum = TeethSum(teeth1, teeth2);
         var limit = -Involute.Of(transversePressureAngle) * sum / (2 * Math.Tan(normalPressureAngle));
         throw sum > 0
-            ? Impossible.Because(
+            ? Guard.Because(
                 $"no working pressure angle: the sum of the profile shifts {profileShiftSum:0.####} is below the least possible {limit:0.####}")
-            : Impossible.Because(
+            : Guard.Because(
                 $"no working pressure angle: the sum of the profile shifts {profileShiftSum:0.####} is above the greatest possible {limit:0.####}");
     }
 
@@ -62,6 +64,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, working pressure angle.<br/>
     /// Valid for: |a_w| &gt; |a| · cos α_t: the base circles leave room for a common tangent.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingPressureAngleFromCentreDistance(
         double referenceCentreDistance, double transversePressureAngle, double workingCentreDistance)
     {
@@ -73,9 +76,9 @@ public static class MeshGeometry
 
         var least = Math.Abs(referenceCentreDistance) * Math.Cos(transversePressureAngle);
         throw referenceCentreDistance * workingCentreDistance < 0
-            ? Impossible.Because(
+            ? Guard.Because(
                 $"no working pressure angle: the centre distance {workingCentreDistance:0.####} mm and the reference centre distance {referenceCentreDistance:0.####} mm differ in sign (an internal pair has both negative)")
-            : Impossible.Because(
+            : Guard.Because(
                 $"no working pressure angle: the centre distance {Math.Abs(workingCentreDistance):0.0###} mm is not above the least possible {least:0.0###} mm");
     }
 
@@ -83,9 +86,9 @@ public static class MeshGeometry
     public static bool TryWorkingPressureAngleFromCentreDistance(
         double referenceCentreDistance, double transversePressureAngle, double workingCentreDistance, out double angle)
     {
-        var cosine = Impossible.NotZero(referenceCentreDistance, "the reference centre distance")
-            * Math.Cos(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"))
-            / Impossible.NotZero(workingCentreDistance, "the working centre distance");
+        var cosine = Guard.NotZero(referenceCentreDistance, "the reference centre distance")
+            * Math.Cos(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"))
+            / Guard.NotZero(workingCentreDistance, "the working centre distance");
         var possible = cosine is > 0 and < 1;
         angle = possible ? Math.Acos(cosine) : 0;
         return possible;
@@ -99,6 +102,7 @@ public static class MeshGeometry
     /// Source: ISO 21771, sum of the profile shift coefficients.<br/>
     /// Valid for: z₁ + z₂ ≠ 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ProfileShiftSum(
         double workingPressureAngle, double transversePressureAngle, double normalPressureAngle, int teeth1, int teeth2) =>
         (Involute.Of(workingPressureAngle) - Involute.Of(transversePressureAngle)) * TeethSum(teeth1, teeth2)
@@ -111,11 +115,12 @@ public static class MeshGeometry
     /// Source: ISO 21771, centre distance.<br/>
     /// Valid for: angles below π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingCentreDistance(
         double referenceCentreDistance, double transversePressureAngle, double workingPressureAngle) =>
-        Impossible.NotZero(referenceCentreDistance, "the reference centre distance")
-        * Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle"))
-        / Math.Cos(Impossible.Acute(workingPressureAngle, "the working pressure angle"));
+        Guard.NotZero(referenceCentreDistance, "the reference centre distance")
+        * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"))
+        / Math.Cos(Guard.Acute(workingPressureAngle, "the working pressure angle"));
 
     /// <summary>Working pitch diameter d_w, with the sign of d_b.</summary>
     /// <remarks>
@@ -124,9 +129,10 @@ public static class MeshGeometry
     /// Source: ISO 21771, working pitch diameter.<br/>
     /// Valid for: α_wt &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WorkingPitchDiameter(double baseDiameter, double workingPressureAngle) =>
-        Impossible.NotZero(baseDiameter, "the base diameter")
-        / Math.Cos(Impossible.Acute(workingPressureAngle, "the working pressure angle"));
+        Guard.NotZero(baseDiameter, "the base diameter")
+        / Math.Cos(Guard.Acute(workingPressureAngle, "the working pressure angle"));
 
     /// <summary>Tip alteration coefficient k that keeps the tip clearance of the basic rack.</summary>
     /// <remarks>
@@ -135,10 +141,12 @@ public static class MeshGeometry
     /// Source: ISO 21771, tip alteration.<br/>
     /// Valid for: external pairs, where k ≤ 0. An internal gear's tip is set by interference instead.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipAlteration(
         double workingCentreDistance, double referenceCentreDistance, double normalModule, double profileShiftSum) =>
-        Impossible.Finite(
-            (workingCentreDistance - referenceCentreDistance) / ToothGeometry.Module(normalModule) - profileShiftSum,
+        Guard.Finite(
+            (Guard.NotZero(workingCentreDistance, "the centre distance") - Guard.NotZero(referenceCentreDistance, "the reference centre distance"))
+                / ToothGeometry.Module(normalModule) - profileShiftSum,
             "the tip alteration");
 
     /// <summary>Tip clearance c of one gear's tip in the other gear's root. Below zero: they collide.</summary>
@@ -149,8 +157,12 @@ public static class MeshGeometry
     /// Source: ISO 21771, tip clearance.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipClearance(double workingCentreDistance, double tipDiameter, double mateRootDiameter) =>
-        Impossible.Finite(workingCentreDistance - tipDiameter / 2 - mateRootDiameter / 2, "the tip clearance");
+        Guard.Finite(
+            Guard.NotZero(workingCentreDistance, "the centre distance") - Guard.NotZero(tipDiameter, "the tip diameter") / 2
+                - Guard.NotZero(mateRootDiameter, "the root diameter of the mate") / 2,
+            "the tip clearance");
 
     /// <summary>Face width over the pinion's reference diameter.</summary>
     /// <remarks>
@@ -159,16 +171,17 @@ public static class MeshGeometry
     /// Source: definition.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FaceWidthRatio(double faceWidth, double pinionReferenceDiameter) =>
-        Impossible.Positive(faceWidth, "the face width")
-        / Impossible.Positive(Math.Abs(pinionReferenceDiameter), "the reference diameter");
+        Guard.Positive(faceWidth, "the face width")
+        / Guard.Positive(Math.Abs(pinionReferenceDiameter), "the reference diameter");
 
     internal static int TeethSum(int teeth1, int teeth2)
     {
-        var sum = Impossible.Teeth(teeth1) + Impossible.Teeth(teeth2);
+        var sum = Guard.Teeth(teeth1) + Guard.Teeth(teeth2);
         return sum != 0
             ? sum
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no centre distance: pinion and internal gear have the same number of teeth, {Math.Abs(teeth1)}");
     }
 }

@@ -15,6 +15,7 @@ public static class PathOfContact
     /// Source: ISO 21771, radius of curvature.<br/>
     /// Valid for: |d_y| ≥ |d_b|.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CurvatureAt(double diameter, double baseDiameter)
     {
         var angle = ToothGeometry.PressureAngleAt(diameter, baseDiameter);
@@ -29,10 +30,11 @@ public static class PathOfContact
     /// Valid for: both kinds of pair. With the mate's tip this is ρ_A1, where active profile and contact begin; zero or less asks
     /// an external gear for contact below its base circle: involute interference.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CurvatureOpposite(
         double workingCentreDistance, double workingPressureAngle, double mateCurvature) =>
-        Impossible.Finite(
-            workingCentreDistance * Math.Sin(Impossible.Acute(workingPressureAngle, "the working pressure angle"))
+        Guard.Finite(
+            Guard.NotZero(workingCentreDistance, "the working centre distance") * Math.Sin(Guard.Acute(workingPressureAngle, "the working pressure angle"))
                 - mateCurvature,
             "the radius of curvature");
 
@@ -43,10 +45,11 @@ public static class PathOfContact
     /// Source: ISO 21771, radius of curvature.<br/>
     /// Valid for: ρ with the sign of d_b.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double DiameterAt(double curvature, double baseDiameter) =>
-        curvature * Impossible.NotZero(baseDiameter, "the base diameter") > 0
-            ? Math.CopySign(Math.Sqrt(4 * curvature * curvature + baseDiameter * baseDiameter), baseDiameter)
-            : throw Impossible.Because(
+        curvature * Guard.NotZero(baseDiameter, "the base diameter") > 0
+            ? Math.CopySign(Math.Sqrt(4 * Guard.Number(curvature, "the radius of curvature", "mm") * curvature + baseDiameter * baseDiameter), baseDiameter)
+            : throw Guard.Because(
                 $"no contact there: the mate's tip asks for contact {Math.Abs(curvature):0.####} mm beyond the end of the involute at the base circle (involute interference)");
 
     /// <summary>Start of active profile d_Nf: the diameter where the mate's tip touches the flank.</summary>
@@ -57,6 +60,7 @@ public static class PathOfContact
     /// Source: ISO 21771, start of active profile.<br/>
     /// Valid for: external and internal gears; no involute interference.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ActiveProfileStart(
         double baseDiameter, double workingCentreDistance, double workingPressureAngle, double mateTipCurvature) =>
         DiameterAt(CurvatureOpposite(workingCentreDistance, workingPressureAngle, mateTipCurvature), baseDiameter);
@@ -70,13 +74,14 @@ public static class PathOfContact
     /// Valid for: tips that touch involute all the way. Under involute interference it counts contact that cannot be; see
     /// <see cref="LengthWithinForm"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Length(
         double workingCentreDistance, double workingPressureAngle, double tipCurvature1, double tipCurvature2)
     {
-        var length = tipCurvature1 - CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2);
+        var length = Guard.Number(tipCurvature1, "the radius of curvature at the tip", "mm") - CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2);
         return length > 0
             ? length
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no path of contact: the tips pass {Math.Abs(length):0.####} mm clear of each other on the line of action");
     }
 
@@ -88,6 +93,7 @@ public static class PathOfContact
     /// Source: ISO 21771, effective path of contact.<br/>
     /// Valid for: gear 1 external.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LengthWithinForm(
         double workingCentreDistance,
         double workingPressureAngle,
@@ -98,12 +104,12 @@ public static class PathOfContact
     {
         var start = Math.Max(
             CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2),
-            Impossible.Finite(formCurvature1, "the radius of curvature at the root form circle"));
+            Guard.Finite(formCurvature1, "the radius of curvature at the root form circle"));
         var end = Math.Min(
-            tipCurvature1, CurvatureOpposite(workingCentreDistance, workingPressureAngle, formCurvature2));
+            Guard.Number(tipCurvature1, "the radius of curvature at the tip", "mm"), CurvatureOpposite(workingCentreDistance, workingPressureAngle, formCurvature2));
         return end > start
             ? end - start
-            : throw Impossible.Because($"no path of contact: tips and root form circles leave no common involute");
+            : throw Guard.Because($"no path of contact: tips and root form circles leave no common involute");
     }
 
     /// <summary>Approach, A to C: the part of the path before the pitch point when gear 1 drives.</summary>
@@ -114,6 +120,7 @@ public static class PathOfContact
     /// Source: ISO 21771, lengths of approach and recess path.<br/>
     /// Valid for: both kinds of pair. Below zero: contact begins only after the pitch point.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Approach(double tipCurvature2, double baseDiameter2, double workingPressureAngle) =>
         BeyondPitchPoint(tipCurvature2, baseDiameter2, workingPressureAngle);
 
@@ -122,6 +129,7 @@ public static class PathOfContact
     /// <code>g_a = ρ_a1 − ½ · d_b1 · tan α_wt</code>
     /// Symbols, source, validity: as <see cref="Approach"/>, with the driving gear's tip and base circle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Recess(double tipCurvature1, double baseDiameter1, double workingPressureAngle) =>
         BeyondPitchPoint(tipCurvature1, baseDiameter1, workingPressureAngle);
 
@@ -132,9 +140,10 @@ public static class PathOfContact
     /// Source: ISO 21771, base pitch.<br/>
     /// Valid for: m_t &gt; 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseBasePitch(double transverseModule, double transversePressureAngle) =>
-        Math.PI * Impossible.Positive(transverseModule, "the transverse module")
-        * Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle"));
+        Math.PI * Guard.Positive(transverseModule, "the transverse module")
+        * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"));
 
     /// <summary>Transverse contact ratio ε_α; also its parts, from approach or recess.</summary>
     /// <remarks>
@@ -143,8 +152,9 @@ public static class PathOfContact
     /// Source: ISO 21771, transverse contact ratio.<br/>
     /// Valid for: p_bt &gt; 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseContactRatio(double length, double transverseBasePitch) =>
-        Impossible.Finite(length / Impossible.Positive(transverseBasePitch, "the base pitch"), "the contact ratio");
+        Guard.Finite(length / Guard.Positive(transverseBasePitch, "the base pitch"), "the contact ratio");
 
     /// <summary>Overlap ratio ε_β, positive for both hands.</summary>
     /// <remarks>
@@ -153,8 +163,9 @@ public static class PathOfContact
     /// Source: ISO 21771, overlap ratio.<br/>
     /// Valid for: b &gt; 0. Zero for spur gears.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OverlapRatio(double faceWidth, double helixAngle, double normalModule) =>
-        Impossible.Positive(faceWidth, "the face width") * Math.Sin(Math.Abs(Impossible.Helix(helixAngle)))
+        Guard.Positive(faceWidth, "the face width") * Math.Sin(Math.Abs(Guard.Helix(helixAngle)))
         / (Math.PI * ToothGeometry.Module(normalModule));
 
     /// <summary>Total contact ratio ε_γ.</summary>
@@ -162,12 +173,13 @@ public static class PathOfContact
     /// <code>ε_γ = ε_α + ε_β</code>
     /// Source: ISO 21771, total contact ratio.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TotalContactRatio(double transverseContactRatio, double overlapRatio) =>
-        Impossible.Finite(transverseContactRatio + overlapRatio, "the contact ratio");
+        Guard.Positive(transverseContactRatio, "the transverse contact ratio") + Guard.NotNegative(overlapRatio, "the overlap ratio");
 
     private static double BeyondPitchPoint(double tipCurvature, double baseDiameter, double workingPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             tipCurvature
-                - baseDiameter / 2 * Math.Tan(Impossible.Acute(workingPressureAngle, "the working pressure angle")),
+                - Guard.NotZero(baseDiameter, "the base diameter") / 2 * Math.Tan(Guard.Acute(workingPressureAngle, "the working pressure angle")),
             "the length of approach or recess");
 }

@@ -11,6 +11,7 @@ public static class Root
     /// Source: ISO 21771, root form diameter; the last point of the rack's straight flank, carried along the line of action.<br/>
     /// Valid for: external gears cut by a rack tool without undercut. The fillet of an internal gear depends on its cutter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FormDiameter(
         double referenceDiameter,
         double baseDiameter,
@@ -21,19 +22,19 @@ public static class Root
         double dedendumFactor,
         double rootRadiusFactor)
     {
-        if (referenceDiameter < 0)
+        if (Guard.NotZero(referenceDiameter, "the reference diameter") < 0)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root form diameter: a rack cannot cut an internal gear, and the fillet depends on the cutter");
         }
 
-        var sine = Math.Sin(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        var sine = Math.Sin(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
         var depth = StraightDepth(dedendumFactor, rootRadiusFactor, normalPressureAngle) - profileShift;
-        var bracket = Impossible.Finite(
+        var bracket = Guard.Finite(
             referenceDiameter * sine - 2 * ToothGeometry.Module(normalModule) * depth / sine, "the root form diameter");
         return bracket >= 0
-            ? Math.Sqrt(bracket * bracket + Impossible.Positive(baseDiameter, "the base diameter") * baseDiameter)
-            : throw Impossible.Because(
+            ? Math.Sqrt(bracket * bracket + Guard.Positive(baseDiameter, "the base diameter") * baseDiameter)
+            : throw Guard.Because(
                 $"no root form diameter by this formula: the root is undercut (profile shift {profileShift:0.####} is below the limit for this number of teeth)");
     }
 
@@ -45,6 +46,7 @@ public static class Root
     /// Source: generation limit of the rack: its last straight flank point just reaches the line of action's end; ISO 21771.<br/>
     /// Valid for: external gears cut by a rack tool. With ρ_fP* = 0, h_fP* = 1: the textbook's z = 17.1 at 20°.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LeastProfileShift(
         int teeth,
         double helixAngle,
@@ -53,15 +55,15 @@ public static class Root
         double dedendumFactor,
         double rootRadiusFactor)
     {
-        if (Impossible.Teeth(teeth) < 0)
+        if (Guard.Teeth(teeth) < 0)
         {
-            throw Impossible.Because($"no least profile shift: a rack cannot cut an internal gear");
+            throw Guard.Because($"no least profile shift: a rack cannot cut an internal gear");
         }
 
-        var sine = Math.Sin(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
-        return Impossible.Finite(
+        var sine = Math.Sin(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        return Guard.Finite(
             StraightDepth(dedendumFactor, rootRadiusFactor, normalPressureAngle)
-                - teeth * sine * sine / (2 * Math.Cos(Impossible.Helix(helixAngle))),
+                - teeth * sine * sine / (2 * Math.Cos(Guard.Helix(helixAngle))),
             "the least profile shift");
     }
 
@@ -72,8 +74,9 @@ public static class Root
     /// Source: follows from the generation limit.<br/>
     /// Valid for: as <see cref="LeastProfileShift"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Undercut(double normalModule, double profileShift, double leastProfileShift) =>
-        Impossible.Finite(ToothGeometry.Module(normalModule) * (leastProfileShift - profileShift), "the undercut");
+        Guard.Finite(ToothGeometry.Module(normalModule) * (leastProfileShift - profileShift), "the undercut");
 
     private static double StraightDepth(double dedendumFactor, double rootRadiusFactor, double normalPressureAngle) =>
         dedendumFactor - rootRadiusFactor * (1 - Math.Sin(ToothGeometry.NormalAngle(normalPressureAngle)));

@@ -14,8 +14,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, pressure angles.<br/>
     /// Valid for: 0 &lt; α_n &lt; π/2, |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransversePressureAngle(double normalPressureAngle, double helixAngle) =>
-        Math.Atan(Math.Tan(NormalAngle(normalPressureAngle)) / Math.Cos(Impossible.Helix(helixAngle)));
+        Math.Atan(Math.Tan(NormalAngle(normalPressureAngle)) / Math.Cos(Guard.Helix(helixAngle)));
 
     /// <summary>Transverse module m_t.</summary>
     /// <remarks>
@@ -24,8 +25,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, module.<br/>
     /// Valid for: m_n &gt; 0, |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseModule(double normalModule, double helixAngle) =>
-        Module(normalModule) / Math.Cos(Impossible.Helix(helixAngle));
+        Module(normalModule) / Math.Cos(Guard.Helix(helixAngle));
 
     /// <summary>Base helix angle β_b, with the sign of β.</summary>
     /// <remarks>
@@ -34,8 +36,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, base helix angle.<br/>
     /// Valid for: 0 &lt; α_n &lt; π/2, |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseHelixAngle(double normalPressureAngle, double helixAngle) =>
-        Math.Asin(Math.Sin(Impossible.Helix(helixAngle)) * Math.Cos(NormalAngle(normalPressureAngle)));
+        Math.Asin(Math.Sin(Guard.Helix(helixAngle)) * Math.Cos(NormalAngle(normalPressureAngle)));
 
     /// <summary>Reference diameter d; negative for an internal gear.</summary>
     /// <remarks>
@@ -44,8 +47,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, reference diameter.<br/>
     /// Valid for: z ≠ 0, m_t &gt; 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReferenceDiameter(int teeth, double transverseModule) =>
-        Impossible.Teeth(teeth) * Impossible.Positive(transverseModule, "the transverse module");
+        Guard.Teeth(teeth) * Guard.Positive(transverseModule, "the transverse module");
 
     /// <summary>Base diameter d_b, with the sign of d.</summary>
     /// <remarks>
@@ -54,9 +58,10 @@ public static class ToothGeometry
     /// Source: ISO 21771, base diameter.<br/>
     /// Valid for: d ≠ 0, 0 &lt; α_t &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BaseDiameter(double referenceDiameter, double transversePressureAngle) =>
-        Impossible.NotZero(referenceDiameter, "the reference diameter")
-        * Math.Cos(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        Guard.NotZero(referenceDiameter, "the reference diameter")
+        * Math.Cos(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
 
     /// <summary>Tip diameter d_a, with the sign of d.</summary>
     /// <remarks>
@@ -66,6 +71,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, tip diameter.<br/>
     /// Valid for: a result with the sign of d.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipDiameter(
         double referenceDiameter, double normalModule, double profileShift, double addendumFactor, double tipAlteration) =>
         SameSign(
@@ -81,6 +87,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, root diameter.<br/>
     /// Valid for: a result with the sign of d; cut by a rack tool, or nominal.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RootDiameter(
         double referenceDiameter, double normalModule, double profileShift, double dedendumFactor) =>
         SameSign(
@@ -94,9 +101,10 @@ public static class ToothGeometry
     /// Source: ISO 21771, generating profile shift.<br/>
     /// Valid for: m_n &gt; 0, 0 &lt; α_n &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GeneratingProfileShift(
         double profileShift, double thicknessAllowance, double normalModule, double normalPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             profileShift + thicknessAllowance / (2 * Module(normalModule) * Math.Tan(NormalAngle(normalPressureAngle))),
             "the generating profile shift");
 
@@ -107,12 +115,13 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth depth.<br/>
     /// Valid for: a tip beyond the root.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ToothDepth(double tipDiameter, double rootDiameter)
     {
-        var depth = (tipDiameter - rootDiameter) / 2;
+        var depth = (Guard.NotZero(tipDiameter, "the tip diameter") - Guard.NotZero(rootDiameter, "the root diameter")) / 2;
         return depth > 0
-            ? Impossible.Finite(depth, "the tooth depth")
-            : throw Impossible.Because(
+            ? Guard.Finite(depth, "the tooth depth")
+            : throw Guard.Because(
                 $"no tooth depth: the tip diameter {tipDiameter:0.####} mm does not lie beyond the root diameter {rootDiameter:0.####} mm");
     }
 
@@ -123,12 +132,13 @@ public static class ToothGeometry
     /// Source: ISO 21771, pressure angle at a point.<br/>
     /// Valid for: |d_y| ≥ |d_b|; inside the base circle there is no involute.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PressureAngleAt(double diameter, double baseDiameter)
     {
-        var cosine = Impossible.NotZero(baseDiameter, "the base diameter") / Impossible.NotZero(diameter, "the diameter");
+        var cosine = Guard.NotZero(baseDiameter, "the base diameter") / Guard.NotZero(diameter, "the diameter");
         return cosine is > 0 and <= 1
             ? Math.Acos(cosine)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no pressure angle: the diameter {diameter:0.######} mm lies inside the base circle {baseDiameter:0.######} mm, where there is no involute");
     }
 
@@ -139,11 +149,12 @@ public static class ToothGeometry
     /// Source: ISO 21771, helix angle: one lead at every diameter.<br/>
     /// Valid for: |β| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HelixAngleAt(double helixAngle, double diameter, double referenceDiameter) =>
-        Impossible.Finite(
+        Guard.Finite(
             Math.Atan(
-                Math.Tan(Impossible.Helix(helixAngle))
-                * diameter / Impossible.NotZero(referenceDiameter, "the reference diameter")),
+                Math.Tan(Guard.Helix(helixAngle))
+                * Guard.NotZero(diameter, "the diameter") / Guard.NotZero(referenceDiameter, "the reference diameter")),
             "the helix angle at the diameter");
 
     /// <summary>Normal tooth thickness s_n at the reference cylinder.</summary>
@@ -153,8 +164,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth thickness.<br/>
     /// Valid for: both kinds of gear. Divide by cos β for the transverse thickness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NormalThickness(double normalModule, double profileShift, double normalPressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             Module(normalModule) * (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))),
             "the tooth thickness");
 
@@ -166,6 +178,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth thickness at a diameter.<br/>
     /// Valid for: |d_y| ≥ |d_b|. With signed z and d the internal tooth, which grows towards its root, comes out right.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseThicknessAt(
         double diameter,
         double baseDiameter,
@@ -173,7 +186,7 @@ public static class ToothGeometry
         double profileShift,
         double normalPressureAngle,
         double transversePressureAngle) =>
-        Impossible.Finite(
+        Guard.Finite(
             diameter * (ThicknessAngle(teeth, profileShift, normalPressureAngle)
                 + Involute.Of(transversePressureAngle) - Involute.Of(PressureAngleAt(diameter, baseDiameter))),
             "the tooth thickness");
@@ -185,8 +198,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, normal tooth thickness at a diameter.<br/>
     /// Valid for: |β_y| &lt; π/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NormalThicknessAt(double transverseThickness, double helixAngleThere) =>
-        Impossible.Finite(transverseThickness * Math.Cos(Impossible.Helix(helixAngleThere)), "the tooth thickness");
+        Guard.Finite(transverseThickness * Math.Cos(Guard.Helix(helixAngleThere)), "the tooth thickness");
 
     /// <summary>Transverse space width e_yt at a diameter.</summary>
     /// <remarks>
@@ -195,8 +209,9 @@ public static class ToothGeometry
     /// Source: ISO 21771, space width.<br/>
     /// Valid for: both kinds of gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TransverseSpaceWidthAt(double diameter, int teeth, double transverseThickness) =>
-        Impossible.Finite(Math.PI * diameter / Impossible.Teeth(teeth) - transverseThickness, "the space width");
+        Guard.Finite(Math.PI * Guard.NotZero(diameter, "the diameter") / Guard.Teeth(teeth) - transverseThickness, "the space width");
 
     /// <summary>Normal tip thickness s_an. Zero or less: the tooth runs to a point before it reaches its tip circle.</summary>
     /// <remarks>
@@ -205,6 +220,7 @@ public static class ToothGeometry
     /// Source: ISO 21771, tooth thickness at a diameter, put at the tip.<br/>
     /// Valid for: an involute up to the tip: no tip relief, no chamfer.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipThickness(
         double tipDiameter,
         double referenceDiameter,
@@ -221,16 +237,16 @@ public static class ToothGeometry
 
     /// <summary>Half of the angle the tooth spans at the reference cylinder, twice over, with the sign of z: s_t / r.</summary>
     internal static double ThicknessAngle(int teeth, double profileShift, double normalPressureAngle) =>
-        (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))) / Impossible.Teeth(teeth);
+        (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))) / Guard.Teeth(teeth);
 
-    internal static double Module(double normalModule) => Impossible.Positive(normalModule, "the normal module");
+    internal static double Module(double normalModule) => Guard.Positive(normalModule, "the normal module");
 
     internal static double NormalAngle(double normalPressureAngle) =>
-        Impossible.AcuteAboveZero(normalPressureAngle, "the normal pressure angle");
+        Guard.AcuteAboveZero(normalPressureAngle, "the normal pressure angle");
 
     private static double SameSign(double diameter, double referenceDiameter, string name) =>
-        diameter * Impossible.NotZero(referenceDiameter, "the reference diameter") > 0
-            ? Impossible.Finite(diameter, name)
-            : throw Impossible.Because(
+        diameter * Guard.NotZero(referenceDiameter, "the reference diameter") > 0
+            ? Guard.Finite(diameter, name)
+            : throw Guard.Because(
                 $"no {name}: with reference diameter {referenceDiameter:0.####} mm the {name} would be {diameter:0.####} mm");
 }

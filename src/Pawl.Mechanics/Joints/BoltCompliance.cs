@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -26,27 +25,33 @@ public readonly record struct ShankPiece(double Length, double Diameter);
 public static class BoltCompliance
 {
     /// <summary>The head.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Head(BoltHead head, ScrewThread thread, double modulus) =>
         Piece((head == BoltHead.Hexagon ? 0.5 : 0.4) * thread.Diameter, thread.Diameter, modulus);
 
     /// <summary>A plain piece of the shank.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Shank(ShankPiece piece, double modulus) =>
         Piece(
             DynamicLoad.NotNegative(piece.Length, "the length of the shank"),
-            Impossible.Positive(piece.Diameter, "the diameter of the shank"),
+            Guard.Positive(piece.Diameter, "the diameter of the shank"),
             modulus);
 
     /// <summary>Thread within the clamped length that no nut holds.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FreeThread(ScrewThread thread, double length, double modulus) =>
         Piece(DynamicLoad.NotNegative(length, "the length of the free thread"), thread.RootDiameter, modulus);
 
     /// <summary>The bolt's own thread where it is engaged.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double EngagedThread(ScrewThread thread, double modulus) => Piece(0.5 * thread.Diameter, thread.RootDiameter, modulus);
 
     /// <summary>A nut.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Nut(ScrewThread thread, double modulus) => Piece(0.4 * thread.Diameter, thread.Diameter, modulus);
 
     /// <summary>A tapped hole; the modulus is that of the part that is tapped.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TappedHole(ScrewThread thread, double partModulus) => Piece(0.33 * thread.Diameter, thread.Diameter, partModulus);
 
     /// <summary>The whole bolt δ_S.</summary>
@@ -56,6 +61,7 @@ public static class BoltCompliance
     /// <param name="freeThread">Length of free thread, mm.</param>
     /// <param name="modulus">Modulus of the bolt, MPa.</param>
     /// <param name="tappedModulus">Modulus of a tapped part, MPa; a nut of the bolt's modulus where none is given.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Whole(
         ScrewThread thread, BoltHead head, ImmutableArray<ShankPiece> shank, double freeThread, double modulus, double? tappedModulus = null) =>
         Head(head, thread, modulus)
@@ -65,5 +71,5 @@ public static class BoltCompliance
         + (tappedModulus is { } part ? TappedHole(thread, part) : Nut(thread, modulus));
 
     private static double Piece(double length, double diameter, double modulus) =>
-        length / (Impossible.Positive(modulus, "the modulus of elasticity") * Math.PI / 4 * diameter * diameter);
+        length / (Guard.Positive(modulus, "the modulus of elasticity") * Math.PI / 4 * diameter * diameter);
 }

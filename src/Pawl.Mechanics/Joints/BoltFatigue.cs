@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>Fatigue of rolled threads under a load along the bolt that comes and goes.</summary>
@@ -21,10 +19,11 @@ public static class BoltFatigue
     /// Symbols: Φ load factor; F_A loads along the bolt, N; A_s stress area, mm².<br/>
     /// Source: VDI 2230 Part 1, concentric.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Amplitude(ScrewThread thread, double loadFactor, double greatest, double least) =>
-        greatest >= least && loadFactor is >= 0 and <= 1
-            ? Impossible.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
-            : throw Impossible.Because(
+        greatest >= least && double.IsFinite(least) && double.IsFinite(greatest) && loadFactor is >= 0 and <= 1
+            ? Guard.Finite(loadFactor * (greatest - least) / (2 * thread.StressArea), "the stress amplitude")
+            : throw Guard.Because(
                 $"the greatest load must not be below the least, and the load factor must lie from 0 to 1; they are {greatest:0.###} N, {least:0.###} N and {loadFactor:0.###}");
 
     /// <summary>Permissible amplitude of a thread rolled before heat treatment, MPa.</summary>
@@ -34,6 +33,7 @@ public static class BoltFatigue
     /// <code>σ_ASV = 0.85·(150/d + 45), d in mm;  below N_D times (N_D/N)^⅓</code>
     /// Source: VDI 2230 Part 1. Not homogeneous. The class of the bolt makes no difference.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RolledBeforeTreatment(ScrewThread thread, double cycles = EnduranceCycles) => Plain(thread) * Math.Cbrt(Life(cycles));
 
     /// <summary>Permissible amplitude of a thread rolled after heat treatment, MPa.</summary>
@@ -45,18 +45,19 @@ public static class BoltFatigue
     /// Source: VDI 2230 Part 1.<br/>
     /// Valid for: 0.3 ≤ F_Sm/F_0.2 &lt; 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RolledAfterTreatment(ScrewThread thread, double meanShare, double cycles = EnduranceCycles) =>
         meanShare is >= 0.3 and < 1
             ? (2 - meanShare) * Plain(thread) * Math.Pow(Life(cycles), 1.0 / 6)
-            : throw Impossible.Because($"VDI 2230 has fatigue of bolts with a mean force from 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
+            : throw Guard.Because($"VDI 2230 has fatigue of bolts with a mean force from 0.3 to below 1 of that at yield; it is {meanShare:0.###}");
 
     private static double Plain(ScrewThread thread) =>
         thread.Diameter is >= 6 and <= 40
             ? 0.85 * (150 / thread.Diameter + 45)
-            : throw Impossible.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");
+            : throw Guard.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");
 
     private static double Life(double cycles) =>
-        cycles >= LeastCycles
+        cycles >= LeastCycles && double.IsFinite(cycles)
             ? Math.Max(1, EnduranceCycles / cycles)
-            : throw Impossible.Because($"VDI 2230 has limited life from {LeastCycles:0} cycles on; there are {cycles:0.###}");
+            : throw Guard.Because($"VDI 2230 has limited life from {LeastCycles:0} cycles on; there are {cycles:0.###}");
 }

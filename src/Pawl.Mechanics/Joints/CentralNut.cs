@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -21,17 +20,18 @@ public static class CentralNut
     /// <summary>Compliance of the stack δ_P, mm/N.</summary>
     /// <remarks><code>δ_P = Σ l/(E·π/4·(D² − d²))</code> Source: Hooke's law. Valid for: rings that touch over their whole faces.</remarks>
     public static double StackCompliance(ImmutableArray<StackedRing> stack) => stack.Sum(ring =>
-        Impossible.Positive(ring.Length, "the length of a ring")
-        / (Impossible.Positive(ring.Modulus, "the modulus of a ring") * new BearingFace(ring.Outer, ring.Inner).Area));
+        Guard.Positive(ring.Length, "the length of a ring")
+        / (Guard.Positive(ring.Modulus, "the modulus of a ring") * new BearingFace(ring.Outer, ring.Inner).Area));
 
     /// <summary>Compliance of the shaft within the stack δ_S, mm/N.</summary>
     /// <param name="pieces">The pieces of the shaft under tension, from shoulder to nut.</param>
     /// <param name="bore">Bore of a hollow shaft, mm.</param>
     /// <param name="modulus">Modulus of the shaft, MPa.</param>
     /// <remarks><code>δ_S = Σ l/(E·π/4·(d² − d_i²))</code> Source: Hooke's law; what gives way in thread and nut is left out.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ShaftCompliance(ImmutableArray<ShankPiece> pieces, double bore, double modulus) => pieces.Sum(piece =>
-        Impossible.Positive(piece.Length, "the length of the shaft")
-        / (Impossible.Positive(modulus, "the modulus of the shaft") * new BearingFace(piece.Diameter, bore).Area));
+        Guard.Positive(piece.Length, "the length of the shaft")
+        / (Guard.Positive(modulus, "the modulus of the shaft") * new BearingFace(piece.Diameter, bore).Area));
 
     /// <summary>Change of the clamp by heat, N; above zero it rises.</summary>
     /// <param name="stack">The rings, each with its expansion.</param>
@@ -40,6 +40,7 @@ public static class CentralNut
     /// <param name="shaftRise">Temperature of the shaft less that of assembly, K.</param>
     /// <param name="shaftCompliance">Compliance of the shaft, mm/N.</param>
     /// <remarks><code>ΔF = Σ l·(α·ΔT − α_S·ΔT_S)/(δ_S + δ_P)</code> Source: <see cref="ClampForce.ThermalChange"/>.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalChange(
         ImmutableArray<StackedRing> stack, double stackRise, double shaftExpansion, double shaftRise, double shaftCompliance) =>
         ClampForce.ThermalChange(
@@ -58,13 +59,14 @@ public static class CentralNut
     /// <code>π/4·d₀² = A_s − π/4·d_i² − d_q·(d_s − d_i)</code>
     /// Source: area less what the holes take, approximate. Torsion is reckoned with the same round, an estimate.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SectionDiameter(ScrewThread thread, double crossHole, double bore = 0)
     {
         var area = thread.StressArea - Math.PI / 4 * Math.Pow(DynamicLoad.NotNegative(bore, "the bore"), 2)
             - DynamicLoad.NotNegative(crossHole, "the hole across") * (thread.StressDiameter - bore);
         return area > 0 && bore < thread.StressDiameter
             ? Math.Sqrt(4 * area / Math.PI)
-            : throw Impossible.Because($"the holes leave nothing of the thread {thread.Designation}");
+            : throw Guard.Because($"the holes leave nothing of the thread {thread.Designation}");
     }
 
     /// <summary>Pressure between two rings that touch, MPa.</summary>
@@ -72,6 +74,7 @@ public static class CentralNut
     /// <param name="outer">Least outside diameter of the two, chamfers off, mm.</param>
     /// <param name="inner">Greatest inside diameter of the two, chamfers off, mm.</param>
     /// <remarks><code>p = F/(π/4·(D² − d²))</code> Source: definition.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FacePressure(double force, double outer, double inner) => HeadPressure.Pressure(force, new BearingFace(outer, inner));
 
     /// <summary>Torque that the clamped faces carry by friction, N·mm.</summary>
@@ -83,10 +86,11 @@ public static class CentralNut
     /// <code>T = F·µ·(D³ − d³)/(3·(D² − d²))</code>
     /// Source: even pressure over a ring. One face: what is clamped on both sides by the shaft carries twice that.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FaceTorque(double clamp, double friction, double outer, double inner)
     {
         _ = new BearingFace(outer, inner).Area;
-        return DynamicLoad.NotNegative(clamp, "the clamp force") * Impossible.Positive(friction, "the friction of the faces")
+        return DynamicLoad.NotNegative(clamp, "the clamp force") * Guard.Positive(friction, "the friction of the faces")
             * (Math.Pow(outer, 3) - Math.Pow(inner, 3)) / (3 * (outer * outer - inner * inner));
     }
 
@@ -102,11 +106,13 @@ public static class CentralNut
     /// Source: VDI 2230 Part 1 with the load at the face of the nut, n = 1. A load that enters nearer to the shoulder takes more off
     /// the faces beyond it; hence <see cref="Closes"/> asks for the whole load.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Residual(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
         Left(assembly, embedding, shaft, stack, thermal, axial, ClampForce.LoadFactor(1, shaft, stack));
 
     /// <summary>Whether the clamp closes the path wherever the load enters the stack.</summary>
     /// <remarks><code>F_M − F_Z + ΔF &gt; F_A</code> Source: the residual clamp with Φ = 0, the load at an inner face.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static bool Closes(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
         Left(assembly, embedding, shaft, stack, thermal, axial, loadFactor: 0) > 0;
 

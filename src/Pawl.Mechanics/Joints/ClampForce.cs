@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -16,16 +15,18 @@ public static class ClampForce
     /// <code>Φ = n·(δ_P + δ_M)/(δ_S + δ_P)</code>
     /// Source: VDI 2230 Part 1; δ_M of a tapped hole from memory: it makes Φ greater, which is cautious.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LoadFactor(double introduction, double bolt, double parts, double tappedHole = 0) =>
         introduction > 0 && introduction <= 1
             ? introduction * (parts + DynamicLoad.NotNegative(tappedHole, "the compliance of the tapped hole")) / Both(bolt, parts)
-            : throw Impossible.Because($"the load introduction factor must lie above 0 and up to 1; it is {introduction:0.###}");
+            : throw Guard.Because($"the load introduction factor must lie above 0 and up to 1; it is {introduction:0.###}");
 
     /// <summary>Preload lost by embedding F_Z, N.</summary>
     /// <remarks>
     /// <code>F_Z = f_Z/(δ_S + δ_P)</code>
     /// Symbols: f_Z embedding, mm, by <see cref="Embedding.Amount"/>. Source: VDI 2230 Part 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double EmbeddingLoss(double embedding, double bolt, double parts) =>
         DynamicLoad.NotNegative(embedding, "the embedding") / Both(bolt, parts);
 
@@ -40,9 +41,10 @@ public static class ClampForce
     /// <code>ΔF = (Σ l·α·ΔT_P − l_K·α_S·ΔT_S)/(δ_S + δ_P)</code>
     /// Source: VDI 2230 Part 1; moduli taken as at room temperature.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThermalChange(
         ImmutableArray<ClampedLayer> layers, double partsRise, double boltExpansion, double boltRise, double bolt, double parts) =>
-        Impossible.Finite(layers.Sum(layer => layer.Thickness * (layer.Expansion * partsRise - boltExpansion * boltRise)), "the change by heat")
+        Guard.Finite(layers.Sum(layer => layer.Thickness * (layer.Expansion * partsRise - boltExpansion * boltRise)), "the change by heat")
         / Both(bolt, parts);
 
     /// <summary>Force F_KR that is left between the parts, N; below zero they part.</summary>
@@ -52,24 +54,29 @@ public static class ClampForce
     /// <param name="loadFactor">Load factor Φ.</param>
     /// <param name="axial">Load F_A along the bolt, N, above zero where it parts.</param>
     /// <remarks><code>F_KR = F_M − F_Z + ΔF − (1 − Φ)·F_A</code> Source: VDI 2230 Part 1.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Residual(double assembly, double embeddingLoss, double thermal, double loadFactor, double axial) =>
-        Impossible.Finite(assembly - embeddingLoss + thermal - (1 - Share(loadFactor)) * axial, "the clamp force");
+        Guard.Finite(Preload(assembly) - Guard.NotNegative(embeddingLoss, "the loss by embedding", "N") + thermal - (1 - Share(loadFactor)) * axial, "the clamp force");
 
     /// <summary>Force in the bolt in service F_S, N, as long as the parts touch.</summary>
     /// <remarks><code>F_S = F_M + ΔF + Φ·F_A</code> with the greatest preload, embedding left out. Source: VDI 2230 Part 1.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BoltForce(double assembly, double thermal, double loadFactor, double axial) =>
-        Impossible.Finite(assembly + thermal + Share(loadFactor) * axial, "the force in the bolt");
+        Guard.Finite(Preload(assembly) + thermal + Share(loadFactor) * axial, "the force in the bolt");
 
     /// <summary>Load along the bolt at which the parts part, N.</summary>
     /// <remarks><code>F_A = (F_M − F_Z + ΔF)/(1 − Φ)</code> Source: the residual clamp set to zero.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SeparatingLoad(double assembly, double embeddingLoss, double thermal, double loadFactor) =>
         Share(loadFactor) < 1
-            ? Impossible.Finite((assembly - embeddingLoss + thermal) / (1 - loadFactor), "the load that parts")
-            : throw Impossible.Because($"with a load factor of 1 the parts never feel the load");
+            ? Guard.Finite((Preload(assembly) - Guard.NotNegative(embeddingLoss, "the loss by embedding", "N") + thermal) / (1 - loadFactor), "the load that parts")
+            : throw Guard.Because($"with a load factor of 1 the parts never feel the load");
+
+    private static double Preload(double assembly) => Guard.NotNegative(assembly, "the preload", "N");
 
     private static double Both(double bolt, double parts) =>
-        Impossible.Positive(bolt, "the compliance of the bolt") + Impossible.Positive(parts, "the compliance of the parts");
+        Guard.Positive(bolt, "the compliance of the bolt") + Guard.Positive(parts, "the compliance of the parts");
 
     private static double Share(double loadFactor) =>
-        loadFactor >= 0 && loadFactor <= 1 ? loadFactor : throw Impossible.Because($"a load factor lies from 0 to 1; it is {loadFactor:0.###}");
+        loadFactor >= 0 && loadFactor <= 1 ? loadFactor : throw Guard.Because($"a load factor lies from 0 to 1; it is {loadFactor:0.###}");
 }

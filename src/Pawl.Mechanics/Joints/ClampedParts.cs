@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -17,7 +16,7 @@ public readonly record struct ClampedLayer(double Thickness, double Modulus, dou
 public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFace Face, double Outer, bool Tapped)
 {
     /// <summary>Clamped length l_K, mm.</summary>
-    public double Length => Layers.Sum(layer => Impossible.Positive(layer.Thickness, "the thickness of a layer"));
+    public double Length => Layers.Sum(layer => Guard.Positive(layer.Thickness, "the thickness of a layer"));
 
     /// <summary>Tangent of the angle of the cone that is squeezed, tan φ.</summary>
     /// <remarks>
@@ -38,7 +37,7 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
                 : 0.362 + 0.032 * Math.Log(slenderness / 2) + 0.153 * Math.Log(width);
             return width > 1 && tangent > 0 && double.IsFinite(tangent)
                 ? tangent
-                : throw Impossible.Because(
+                : throw Guard.Because(
                     $"the cone of VDI 2230 needs parts wider than the head and not too thin; they are {Outer:0.###} mm wide and {Length:0.###} mm thick under a head of {Face.Outer:0.###} mm");
         }
     }
@@ -62,11 +61,12 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
     /// Source: integral of dx/(E·A) along a cone.
     /// </remarks>
     /// <param name="tangent">Tangent of the angle of the cone; zero for a sleeve.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ComplianceOf(double tangent)
     {
         DynamicLoad.NotNegative(tangent, "the tangent of the cone");
-        if (!(Outer > Face.Hole))
-            throw Impossible.Because($"the clamped parts must be wider than the hole; they are {Outer:0.###} mm and {Face.Hole:0.###} mm");
+        if (!(Outer > Guard.NotNegative(Face.Hole, "the hole", "mm")) || !double.IsFinite(Outer))
+            throw Guard.Because($"the clamped parts must be wider than the hole; they are {Outer:0.###} mm and {Face.Hole:0.###} mm");
 
         var length = Length;
         var reach = Tapped ? length : length / 2;
@@ -78,14 +78,14 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
             var (start, stop) = (place, place + layer.Thickness);
             foreach (var end in ends.Where(end => end > start && end < stop).Append(stop))
             {
-                compliance += Slice(Wide(start), Wide(end), end - start, tangent) / Impossible.Positive(layer.Modulus, "the modulus of a layer");
+                compliance += Slice(Wide(start), Wide(end), end - start, tangent) / Guard.Positive(layer.Modulus, "the modulus of a layer");
                 start = end;
             }
 
             place = stop;
         }
 
-        return compliance;
+        return Guard.Finite(compliance, "the compliance of the parts");
 
         double Wide(double from) => Math.Min(Outer, Face.Outer + 2 * tangent * (Tapped ? from : Math.Min(from, length - from)));
     }

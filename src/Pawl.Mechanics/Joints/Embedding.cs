@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -15,7 +14,7 @@ public static class Embedding
     private static ImmutableArray<ImmutableArray<double>> s_rows;
 
     /// <summary>Amount f_Z, mm.</summary>
-    /// <param name="roughness">Roughness Rz of the faces, mm.</param>
+    /// <param name="roughnessInMillimetres">Roughness Rz of the faces, mm.</param>
     /// <param name="faces">Faces under head and nut: one with a tapped hole, two with a nut.</param>
     /// <param name="interfaces">Faces where parts meet between head and nut; a pack of k shims has k + 1.</param>
     /// <param name="shear">True where the load is across the bolt, as in a flange that carries torque.</param>
@@ -24,21 +23,22 @@ public static class Embedding
     /// Source: VDI 2230 Part 1.<br/>
     /// Valid for: Rz up to 160 µm, metal on metal: no paint, gasket or sealant.
     /// </remarks>
-    public static double Amount(double roughness, int faces, int interfaces, bool shear = false)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Amount(double roughnessInMillimetres, int faces, int interfaces, bool shear = false)
     {
         if (faces < 1 || interfaces < 0)
-            throw Impossible.Because($"a bolt has a face under its head and no fewer than 0 interfaces; there are {faces} and {interfaces}");
+            throw Guard.Because($"a bolt has a face under its head and no fewer than 0 interfaces; there are {faces} and {interfaces}");
 
         var rows = s_rows.IsDefault ? s_rows = NumberTable.Read(TableId, 8) : s_rows;
         foreach (var row in rows)
         {
-            var inside = roughness / Micrometre >= row[0] && roughness / Micrometre < row[1];
+            var inside = roughnessInMillimetres / Micrometre >= row[0] && roughnessInMillimetres / Micrometre < row[1];
             if (!inside)
                 continue;
             var first = shear ? 5 : 2;
             return (row[first] + faces * row[first + 1] + interfaces * row[first + 2]) * Micrometre;
         }
 
-        throw Impossible.Because($"VDI 2230 has embedding up to Rz {rows[^1][1]:0} µm; the faces have {roughness / Micrometre:0.###} µm");
+        throw Guard.Because($"VDI 2230 has embedding up to Rz {rows[^1][1]:0} µm; the faces have {roughnessInMillimetres / Micrometre:0.###} µm");
     }
 }

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -30,13 +29,15 @@ public static class Flange
     /// Source: statics, VDI 2230 Part 1.<br/>
     /// Valid for: bolts in clearance holes that carry no shear; no clamp left carries nothing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FrictionTorque(int bolts, double clamp, double friction, double boltCircle, int interfaces = 1) =>
-        Count(bolts) * Math.Max(0, Impossible.Finite(clamp, "the clamp force")) * Impossible.Positive(friction, "the friction of the faces")
-        * Impossible.Positive(boltCircle, "the circle of the bolts") / 2
-        * (interfaces >= 1 ? interfaces : throw Impossible.Because($"a flange has an interface; there are {interfaces}"));
+        Count(bolts) * Math.Max(0, Guard.Number(clamp, "the clamp force", "N")) * Guard.Positive(friction, "the friction of the faces")
+        * Guard.Positive(boltCircle, "the circle of the bolts") / 2
+        * (interfaces >= 1 ? interfaces : throw Guard.Because($"a flange has an interface; there are {interfaces}"));
 
     /// <summary>Clamp force that each bolt must keep, F_KQ, N.</summary>
     /// <remarks><code>F_KQ = 2·T/(z·µ_T·D)</code> Source: <see cref="FrictionTorque"/> solved for the clamp.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ClampNeeded(int bolts, double torque, double friction, double boltCircle) =>
         DynamicLoad.NotNegative(torque, "the torque") / FrictionTorque(bolts, 1, friction, boltCircle);
 
@@ -46,8 +47,9 @@ public static class Flange
     /// Symbols: T torque, N·mm; F_Q force across, N, at the bolt where both point the same way.<br/>
     /// Source: statics, bolts evenly on their circle and the flange rigid.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ForceAcross(int bolts, double torque, double across, double boltCircle) =>
-        (2 * DynamicLoad.NotNegative(torque, "the torque") / Impossible.Positive(boltCircle, "the circle of the bolts")
+        (2 * DynamicLoad.NotNegative(torque, "the torque") / Guard.Positive(boltCircle, "the circle of the bolts")
             + DynamicLoad.NotNegative(across, "the force across")) / Count(bolts);
 
     /// <summary>Who carries a torque.</summary>
@@ -59,11 +61,14 @@ public static class Flange
     /// Source: common practice, no source: the faces hold until they slip, the dowels carry after they have, and no one knows what both
     /// do together.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static TorquePath Path(double needed, double friction, double dowels)
     {
-        Impossible.Finite(needed + friction + dowels, "the way of the torque");
+        Guard.NotNegative(needed, "the torque", "N·mm");
+        Guard.NotNegative(friction, "the torque that friction holds", "N·mm");
+        Guard.NotNegative(dowels, "the torque that dowels hold", "N·mm");
         return friction >= needed ? TorquePath.Friction : dowels >= needed ? TorquePath.Dowels : TorquePath.Neither;
     }
 
-    private static int Count(int bolts) => bolts >= 1 ? bolts : throw Impossible.Because($"a flange has bolts; there are {bolts}");
+    private static int Count(int bolts) => bolts >= 1 ? bolts : throw Guard.Because($"a flange has bolts; there are {bolts}");
 }

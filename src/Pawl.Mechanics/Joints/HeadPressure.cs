@@ -21,6 +21,7 @@ public static class HeadPressure
     /// <code>p = F/A_p;  A_p = π/4·(d_W² − d_h²)</code>
     /// Symbols: F greatest force in the bolt, N. Source: VDI 2230 Part 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Pressure(double force, BearingFace face) => DynamicLoad.NotNegative(force, "the force in the bolt") / face.Area;
 
     /// <summary>The limit of a material, or the reason why there is none.</summary>

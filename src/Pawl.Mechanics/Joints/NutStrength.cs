@@ -31,7 +31,7 @@ public sealed record NutStrength(string Class, NutStyle Style, double Proof)
 
     /// <summary>Proof load of a nut of a thread, N.</summary>
     /// <remarks><code>F = S_p·A_s</code> Source: ISO 898-2.</remarks>
-    public double ProofLoad(ScrewThread thread) => Proof * thread.StressArea;
+    public double ProofLoad(ScrewThread thread) => Guard.Positive(Proof, "the proof stress", "MPa") * thread.StressArea;
 
     /// <summary>Whether a bolt of a property class may be loaded up to its yield in this nut.</summary>
     /// <remarks>

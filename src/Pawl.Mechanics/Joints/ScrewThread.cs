@@ -22,16 +22,19 @@ public enum ThreadForm
 /// </remarks>
 public sealed record ScrewThread(string Designation, ThreadForm Form, double Diameter, double Pitch)
 {
-    private double Height => Math.Sqrt(3) / 2 * Pitch;
+    private double Height => Math.Sqrt(3) / 2 * Guard.Positive(Pitch, "the pitch of the thread", "mm");
+
+    private double Nominal => Guard.Positive(Diameter, "the diameter of the thread", "mm");
 
     /// <summary>Pitch diameter d₂, mm.</summary>
-    public double PitchDiameter => Diameter - 0.75 * Height;
+    public double PitchDiameter => Guard.Positive(Nominal - 0.75 * Height, "the pitch diameter of the thread", "mm");
 
     /// <summary>Minor diameter d₃ of the bolt, mm.</summary>
-    public double RootDiameter => Diameter - (Form == ThreadForm.Unified ? 1.5 : 17.0 / 12) * Height;
+    public double RootDiameter =>
+        Guard.Positive(Nominal - (Form == ThreadForm.Unified ? 1.5 : 17.0 / 12) * Height, "the minor diameter of the thread", "mm");
 
     /// <summary>Minor diameter D₁ of the nut, mm.</summary>
-    public double NutMinorDiameter => Diameter - 1.25 * Height;
+    public double NutMinorDiameter => Guard.Positive(Nominal - 1.25 * Height, "the minor diameter of the thread", "mm");
 
     /// <summary>Diameter d_s of the round that has the stress area, mm.</summary>
     public double StressDiameter => (PitchDiameter + RootDiameter) / 2;

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -38,10 +37,11 @@ public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, do
     /// <code>F = C₁·min(C₂·τ_bolt·A_bolt, C₃·τ_nut·A_nut)</code>
     /// Symbols: C₁ widening of the nut, C₂ and C₃ bending of the threads, by R_S = τ_nut·A_nut/(τ_bolt·A_bolt).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Strength(double boltShear, double nutShear, double widthRatio)
     {
-        var bolt = Impossible.Positive(boltShear, "the shear strength of the bolt") * BoltArea;
-        var nut = Impossible.Positive(nutShear, "the shear strength of the tapped part") * NutArea;
+        var bolt = Guard.Positive(boltShear, "the shear strength of the bolt") * BoltArea;
+        var nut = Guard.Positive(nutShear, "the shear strength of the tapped part") * NutArea;
         var ratio = nut / bolt;
         return Widening(widthRatio) * Math.Min(BoltBending(ratio) * bolt, NutBending(ratio) * nut);
     }
@@ -52,17 +52,19 @@ public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, do
     /// <param name="nutShear">Shear strength of the tapped part, MPa.</param>
     /// <param name="widthRatio">As for <see cref="Strength"/>.</param>
     /// <remarks><code>L = L₁·F/F(L₁) + 0.8·P</code> The strength goes with the length. Source: VDI 2230 Part 1.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double NeededEngagement(double ultimate, double boltShear, double nutShear, double widthRatio) =>
         Engagement * DynamicLoad.NotNegative(ultimate, "the load at which the bolt breaks") / Strength(boltShear, nutShear, widthRatio)
         + LostPitches * Thread.Pitch;
 
     /// <summary>Factor C₁, 1: a narrow nut widens.</summary>
     /// <remarks><code>C₁ = 3.8·s/d − (s/d)² − 2.61 for 1.4 ≤ s/d &lt; 1.9;  1 above</code></remarks>
-    public static double Widening(double widthRatio) => widthRatio switch
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Widening(double widthRatio) => Guard.Positive(widthRatio, "the width over the thread") switch
     {
         >= 1.9 => 1,
         >= 1.4 => 3.8 * widthRatio - widthRatio * widthRatio - 2.61,
-        _ => throw Impossible.Because($"the method has no nut or boss narrower than 1.4 diameters of its thread; it has {widthRatio:0.###}"),
+        _ => throw Guard.Because($"the method has no nut or boss narrower than 1.4 diameters of its thread; it has {widthRatio:0.###}"),
     };
 
     /// <summary>Factor C₂, 1, of the bolt's thread.</summary>
@@ -70,7 +72,8 @@ public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, do
     /// <code>C₂ = 0.897 up to R_S = 1;  5.594 − 13.682·R_S + 14.107·R_S² − 6.057·R_S³ + 0.9353·R_S⁴ below 2.2;  1 above</code>
     /// Never above 1 here, where the polynomial reaches 1.19; beyond 2.2 the source has nothing.
     /// </remarks>
-    public static double BoltBending(double ratio) => Impossible.Positive(ratio, "the ratio of strengths") switch
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double BoltBending(double ratio) => Guard.Positive(ratio, "the ratio of strengths") switch
     {
         <= 1 => 0.897,
         < 2.2 => Math.Min(1, 5.594 + ratio * (-13.682 + ratio * (14.107 + ratio * (-6.057 + ratio * 0.9353)))),
@@ -82,7 +85,8 @@ public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, do
     /// <code>C₃ = 0.897 from R_S = 1;  0.728 + 1.769·R_S − 2.896·R_S² + 1.296·R_S³ above 0.4;  1 below</code>
     /// Never above 1 here, where the polynomial reaches 1.06; up to 0.4 the source has nothing.
     /// </remarks>
-    public static double NutBending(double ratio) => Impossible.Positive(ratio, "the ratio of strengths") switch
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double NutBending(double ratio) => Guard.Positive(ratio, "the ratio of strengths") switch
     {
         >= 1 => 0.897,
         > 0.4 => Math.Min(1, 0.728 + ratio * (1.769 + ratio * (-2.896 + ratio * 1.296))),
@@ -93,7 +97,7 @@ public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, do
     {
         var ridge = Thread.Pitch / 2 + overlap / Math.Sqrt(3);
         return ridge > 0
-            ? Math.PI * diameter * Impossible.Positive(length, "the length of engagement") / Thread.Pitch * ridge
-            : throw Impossible.Because($"the threads of bolt and nut do not engage");
+            ? Math.PI * diameter * Guard.Positive(length, "the length of engagement") / Thread.Pitch * ridge
+            : throw Guard.Because($"the threads of bolt and nut do not engage");
     }
 }

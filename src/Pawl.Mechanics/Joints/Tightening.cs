@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -23,7 +22,7 @@ public readonly record struct BearingFace(double Outer, double Hole)
     private BearingFace Checked() =>
         Hole >= 0 && Outer > Hole && double.IsFinite(Outer)
             ? this
-            : throw Impossible.Because($"the hole under a head must be narrower than its face; they are {Hole:0.###} mm and {Outer:0.###} mm");
+            : throw Guard.Because($"the hole under a head must be narrower than its face; they are {Hole:0.###} mm and {Outer:0.###} mm");
 }
 
 /// <summary>Torque and preload of a bolt, and how far tightening uses its strength.</summary>
@@ -39,6 +38,7 @@ public static class Tightening
     /// Source: VDI 2230 Part 1, after Kellermann and Klein.<br/>
     /// Valid for: lead angles of fasteners, where tan(φ + ρ′) is tan φ + tan ρ′.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Torque(ScrewThread thread, JointFriction friction, BearingFace face, double preload) =>
         DynamicLoad.NotNegative(preload, "the preload") * Lever(thread, friction, face);
 
@@ -49,21 +49,24 @@ public static class Tightening
     /// <param name="torque">Tightening torque M_A, N·mm.</param>
     /// <param name="prevailing">Torque that a locking element takes for itself, N·mm.</param>
     /// <remarks><code>F = (M_A − M_p)/(P/(2π) + d₂·µ_G/(2·cos 30°) + D_Km·µ_K/2)</code> Source and validity: <see cref="Torque"/>.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Preload(ScrewThread thread, JointFriction friction, BearingFace face, double torque, double prevailing = 0)
     {
         if (!(torque >= DynamicLoad.NotNegative(prevailing, "the prevailing torque")))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the tightening torque must be above the prevailing torque; they are {torque:0.###} N·mm and {prevailing:0.###} N·mm");
-        return Impossible.Finite(torque - prevailing, "the preload") / Lever(thread, friction, face);
+        return Guard.Finite(torque - prevailing, "the preload") / Lever(thread, friction, face);
     }
 
     /// <summary>Torque M_G that comes into the bolt through its thread, N·mm.</summary>
     /// <remarks><code>M_G = F·(P/(2π) + d₂·µ_G/(2·cos 30°))</code> Source: VDI 2230 Part 1.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ThreadTorque(ScrewThread thread, double threadFriction, double preload) =>
         DynamicLoad.NotNegative(preload, "the preload") * (thread.Pitch / (2 * Math.PI) + Drag(thread, threadFriction));
 
     /// <summary>Torque that loosens, N·mm; below zero would loosen by itself.</summary>
     /// <remarks><code>M_L = F·(−P/(2π) + d₂·µ_G/(2·cos 30°) + D_Km·µ_K/2)</code> Source: as <see cref="Torque"/>.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LooseningTorque(ScrewThread thread, JointFriction friction, BearingFace face, double preload) =>
         Torque(thread, friction, face, preload) - preload * thread.Pitch / Math.PI;
 
@@ -80,17 +83,19 @@ public static class Tightening
     /// <code>F = A₀·ν·R_p / √(1 + 3·(3/2·d₂/d₀·(P/(π·d₂) + 1.155·µ_G))²);  A₀ = π/4·d₀²</code>
     /// Source: VDI 2230 Part 1: tension and torsion by von Mises, torsion as if the whole section yielded.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PermittedPreload(ScrewThread thread, double threadFriction, double yield, double share = 0.9, double? section = null)
     {
         var diameter = Section(thread, section);
         if (!(share > 0 && share <= 1))
-            throw Impossible.Because($"the share of the yield must lie above 0 and up to 1; it is {share:0.###}");
+            throw Guard.Because($"the share of the yield must lie above 0 and up to 1; it is {share:0.###}");
         var twist = 3 / diameter * ThreadTorque(thread, threadFriction, 1);
-        return Math.PI / 4 * diameter * diameter * share * Impossible.Positive(yield, "the yield") / Math.Sqrt(1 + 3 * twist * twist);
+        return Math.PI / 4 * diameter * diameter * share * Guard.Positive(yield, "the yield") / Math.Sqrt(1 + 3 * twist * twist);
     }
 
     /// <summary>Torque that uses a share of the yield, N·mm: <see cref="Torque"/> of <see cref="PermittedPreload"/>.</summary>
     /// <remarks>Source: VDI 2230 Part 1. The friction is the least: with more the same torque strains the bolt less.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PermittedTorque(
         ScrewThread thread, JointFriction friction, BearingFace face, double yield, double share = 0.9, double? section = null) =>
         Torque(thread, friction, face, PermittedPreload(thread, friction.Thread, yield, share, section));
@@ -100,8 +105,9 @@ public static class Tightening
     /// <code>√(σ² + 3·τ²)/R_p;  σ = F/A₀;  τ = 16·M_G/(π·d₀³)</code>
     /// Source: von Mises; VDI 2230 Part 1 reckons plastic torsion for the permitted preload, which gives some per cent more.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Utilisation(ScrewThread thread, double threadFriction, double yield, double preload, double? section = null) =>
-        Reduced(thread, preload, ThreadTorque(thread, threadFriction, preload), section) / Impossible.Positive(yield, "the yield");
+        Reduced(thread, preload, ThreadTorque(thread, threadFriction, preload), section) / Guard.Positive(yield, "the yield");
 
     /// <summary>Reduced stress in service σ_red,B, MPa, when half the torsion is left.</summary>
     /// <param name="thread">The thread.</param>
@@ -112,6 +118,7 @@ public static class Tightening
     /// <code>σ_red,B = √(σ² + 3·(τ/2)²)</code>
     /// Source: VDI 2230 Part 1, with k_τ = 0.5.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ServiceStress(ScrewThread thread, double threadTorque, double boltForce, double? section = null) =>
         Reduced(thread, boltForce, DynamicLoad.NotNegative(threadTorque, "the torque in the thread") / 2, section);
 
@@ -124,7 +131,7 @@ public static class Tightening
     }
 
     private static double Section(ScrewThread thread, double? section) =>
-        section is { } given ? Impossible.Positive(given, "the diameter of the thinnest section") : thread.StressDiameter;
+        section is { } given ? Guard.Positive(given, "the diameter of the thinnest section") : thread.StressDiameter;
 
     private static double Lever(ScrewThread thread, JointFriction friction, BearingFace face) =>
         thread.Pitch / (2 * Math.PI) + Drag(thread, friction.Thread)

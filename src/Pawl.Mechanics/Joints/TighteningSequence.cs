@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Joints;
 
@@ -23,7 +22,7 @@ public static class TighteningSequence
     public static ImmutableArray<int> Crosswise(int bolts)
     {
         if (bolts is < 2 or > 200)
-            throw Impossible.Because($"a circle has 2 to 200 bolts to be tightened crosswise; there are {bolts}");
+            throw Guard.Because($"a circle has 2 to 200 bolts to be tightened crosswise; there are {bolts}");
         if (bolts % 2 == 1)
             return [.. Spread(bolts).Select(bolt => bolt + 1)];
 
@@ -33,6 +32,7 @@ public static class TighteningSequence
 
     /// <summary>The rounds: crosswise at 30 %, 60 % and all of the torque, then once round the circle at all of it.</summary>
     /// <remarks>Source: common practice, told on public trade pages.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<TighteningRound> Rounds(int bolts, double torque)
     {
         var order = Crosswise(bolts);

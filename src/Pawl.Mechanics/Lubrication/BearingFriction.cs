@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Lubrication;
@@ -39,9 +38,10 @@ public static class BearingFriction
     /// Valid for: loads of about a tenth of the dynamic rating, good lubrication, medium speed, no rubbing seals. Where the load is
     /// light, the oil drags more than this says.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Torque(double coefficient, double load, double bore) =>
-        Impossible.Positive(coefficient, "the coefficient of friction") * Impossible.Positive(bore, "the bore") / 2
-        * (load >= 0 && double.IsFinite(load) ? load : throw Impossible.Because($"the load must not be below zero; it is {load:0.###} N"));
+        Guard.Positive(coefficient, "the coefficient of friction") * Guard.Positive(bore, "the bore") / 2
+        * (load >= 0 && double.IsFinite(load) ? load : throw Guard.Because($"the load must not be below zero; it is {load:0.###} N"));
 
     /// <summary>Power lost P_V, N·mm/s (1 mW).</summary>
     /// <remarks>
@@ -49,7 +49,9 @@ public static class BearingFriction
     /// Symbols: M torque of friction, N·mm; ω speed of one ring against the other, rad/s.<br/>
     /// Source: definition.
     /// </remarks>
-    public static double Loss(double torque, double relativeSpeed) => torque * Math.Abs(relativeSpeed);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Loss(double torque, double relativeSpeed) =>
+        Guard.NotNegative(torque, "the torque of friction", "N·mm") * Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s"));
 
     private static ImmutableArray<(string Kind, double Coefficient)> Read()
     {

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Lubrication;
 
 /// <summary>How warm the oil becomes.</summary>
@@ -13,8 +11,9 @@ public static class HeatBalance
     /// Source: balance of heat, as in textbooks of machine design.<br/>
     /// Valid for: steady running, one temperature of the whole housing.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SumpTemperature(double loss, double transmittance, double area, double ambient) =>
-        ambient + NotNegative(loss) / Conductance(transmittance, area);
+        Guard.Celsius(ambient, "the temperature around") + NotNegative(loss) / Conductance(transmittance, area);
 
     /// <summary>The same where the loss falls or rises with the temperature of the oil, °C.</summary>
     /// <remarks>
@@ -28,16 +27,19 @@ public static class HeatBalance
     /// <param name="area">Area A.</param>
     /// <param name="ambient">Temperature around.</param>
     /// <param name="highest">Temperature above which nobody looks for a balance.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SumpTemperature(
         Func<double, double> loss, double transmittance, double area, double ambient, double highest = 200)
     {
         ArgumentNullException.ThrowIfNull(loss);
+        Guard.Celsius(ambient, "the temperature around");
+        Guard.Celsius(highest, "the highest temperature");
         var conductance = Conductance(transmittance, area);
         double Surplus(double temperature) => NotNegative(loss(temperature)) - conductance * (temperature - ambient);
 
         var (cool, hot) = (ambient, highest);
         if (!(ambient < highest) || Surplus(highest) > 0)
-            throw Impossible.Because($"no sump temperature: at {highest:0.#} °C the housing still takes in more heat than it gives off");
+            throw Guard.Because($"no sump temperature: at {highest:0.#} °C the housing still takes in more heat than it gives off");
 
         // Above the balance the housing gives off more than it takes in.
         for (var round = 0; round < 200 && hot - cool > 1e-10; round++)
@@ -53,8 +55,8 @@ public static class HeatBalance
     }
 
     private static double Conductance(double transmittance, double area) =>
-        Impossible.Positive(transmittance, "the heat transmittance") * Impossible.Positive(area, "the area of the housing");
+        Guard.Positive(transmittance, "the heat transmittance") * Guard.Positive(area, "the area of the housing");
 
     private static double NotNegative(double loss) =>
-        loss >= 0 && double.IsFinite(loss) ? loss : throw Impossible.Because($"the loss must not be below zero; it is {loss:0.###} N·mm/s");
+        loss >= 0 && double.IsFinite(loss) ? loss : throw Guard.Because($"the loss must not be below zero; it is {loss:0.###} N·mm/s");
 }

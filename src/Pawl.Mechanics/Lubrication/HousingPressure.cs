@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Lubrication;
 
 /// <summary>What a closed housing does when it warms.</summary>
@@ -24,18 +22,19 @@ public static class HousingPressure
     /// <param name="oil">Oil V_oil, mm³.</param>
     /// <param name="expansion">Expansion of the oil β, 1/K; about 7·10⁻⁴ for mineral oils (common practice, no source).</param>
     /// <param name="atFilling">Absolute pressure at filling p₁, MPa.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rise(
         double cold, double hot, double room, double oil, double expansion, double atFilling = Atmosphere)
     {
         var (start, end) = (Absolute(cold), Absolute(hot));
-        var air = Impossible.Positive(room, "the room inside the housing") - oil;
-        var left = air - oil * expansion * (end - start);
+        var air = Guard.Positive(room, "the room inside the housing") - oil;
+        var left = air - oil * Guard.NotNegative(expansion, "the expansion of the oil") * (end - start);
         if (!(oil >= 0) || !(air > 0) || !(left > 0))
-            throw Impossible.Because($"no air is left in a housing of {room:0.#} mm³ with {oil:0.#} mm³ of oil at {hot:0.#} °C");
+            throw Guard.Because($"no air is left in a housing of {room:0.#} mm³ with {oil:0.#} mm³ of oil at {hot:0.#} °C");
 
-        return Impossible.Positive(atFilling, "the pressure at filling") * (end / start * air / left - 1);
+        return Guard.Positive(atFilling, "the pressure at filling") * (end / start * air / left - 1);
     }
 
     private static double Absolute(double temperature) =>
-        Impossible.Positive(temperature + Kelvin, "the absolute temperature");
+        Guard.Positive(temperature + Kelvin, "the absolute temperature");
 }

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Lubrication;
@@ -22,10 +21,10 @@ public sealed record OilGrade(int Number, double MidPoint)
     public static ImmutableArray<OilGrade> All => s_all.IsDefault ? s_all = Read() : s_all;
 
     /// <summary>Least kinematic viscosity at 40 °C, mm²/s.</summary>
-    public double Least => MidPoint * (1 - Share);
+    public double Least => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 - Share);
 
     /// <summary>Greatest kinematic viscosity at 40 °C, mm²/s.</summary>
-    public double Greatest => MidPoint * (1 + Share);
+    public double Greatest => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 + Share);
 
     /// <summary>The grade of a number, or the reason why there is none.</summary>
     public static bool TryFind(int number, [NotNullWhen(true)] out OilGrade? grade, [NotNullWhen(false)] out string? reason)
@@ -46,9 +45,10 @@ public sealed record OilGrade(int Number, double MidPoint)
     }
 
     /// <summary>The grade that a viscosity at 40 °C lies in, or none: the grades leave gaps.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static OilGrade? Of(double viscosity40)
     {
-        Impossible.Positive(viscosity40, "the viscosity at 40 °C");
+        Guard.Positive(viscosity40, "the viscosity at 40 °C");
         return All.FirstOrDefault(grade => viscosity40 >= grade.Least && viscosity40 <= grade.Greatest);
     }
 

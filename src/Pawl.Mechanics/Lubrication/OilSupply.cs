@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Lubrication;
 
 /// <summary>How the oil comes to the teeth.</summary>
@@ -29,9 +27,10 @@ public static class OilSupplyChoice
     public const double ColdStartViscosity = 2000;
 
     /// <summary>The least supply for the fastest of pitch line and carrier rim.</summary>
-    /// <param name="speed">Speed, mm/s; its sign does not matter.</param>
-    public static OilSupply For(double speed) =>
-        Math.Abs(Impossible.Finite(speed, "the supply of oil")) switch
+    /// <param name="speedInMillimetresPerSecond">Speed, mm/s; its sign does not matter.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static OilSupply For(double speedInMillimetresPerSecond) =>
+        Math.Abs(Guard.Number(speedInMillimetresPerSecond, "the speed", "mm/s")) switch
         {
             <= SplashSpeed => OilSupply.Splash,
             <= SplashWithCareSpeed => OilSupply.SplashWithCare,

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Lubrication;
 
 /// <summary>How viscous an oil is.</summary>
@@ -20,12 +18,13 @@ public static class Viscosity
     /// Source: ASTM D341 (Walther's equation).<br/>
     /// Valid for: mineral oils and similar, ν of 2 mm²/s and above, free of wax and boiling.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Kinematic(
         double temperature, double temperature1, double viscosity1, double temperature2, double viscosity2)
     {
         if (temperature1 == temperature2 || (temperature1 - temperature2) * (viscosity1 - viscosity2) >= 0)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"an oil thins as it warms: {viscosity1:0.###} mm²/s at {temperature1:0.#} °C and {viscosity2:0.###} mm²/s at {temperature2:0.#} °C do not fit");
         }
 
@@ -42,6 +41,7 @@ public static class Viscosity
     /// Source: ASTM D341, solved for the temperature.<br/>
     /// Valid for: as there; below its cloud point a mineral oil is thicker than the line says.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Temperature(
         double viscosity, double temperature1, double viscosity1, double temperature2, double viscosity2)
     {
@@ -60,9 +60,10 @@ public static class Viscosity
     /// Source: expansion by volume; β about 6.5·10⁻⁴ to 7·10⁻⁴ for mineral oils is common practice, no source.<br/>
     /// Valid for: some tens of kelvins about 15 °C.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Density(double density15, double expansion, double temperature) =>
-        Impossible.Positive(density15, "the density at 15 °C")
-        * Impossible.Positive(1 - expansion * (temperature - 15), "the share of the density that is left");
+        Guard.Positive(density15, "the density at 15 °C")
+        * Guard.Positive(1 - Guard.NotNegative(expansion, "the expansion of the oil", "1/K") * (Guard.Celsius(temperature, "the temperature") - 15), "the share of the density that is left");
 
     /// <summary>Dynamic viscosity η, MPa·s (1 MPa·s = 10⁹ mPa·s).</summary>
     /// <remarks>
@@ -70,8 +71,9 @@ public static class Viscosity
     /// Symbols: ν kinematic viscosity, mm²/s; ρ density at the same temperature, t/mm³ (1 kg/m³ = 10⁻¹² t/mm³).<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Dynamic(double kinematic, double density) =>
-        Impossible.Positive(kinematic, "the kinematic viscosity") * Impossible.Positive(density, "the density");
+        Guard.Positive(kinematic, "the kinematic viscosity") * Guard.Positive(density, "the density");
 
     /// <summary>Pressure–viscosity coefficient α of a mineral oil, 1/MPa, an estimate.</summary>
     /// <remarks>
@@ -82,12 +84,13 @@ public static class Viscosity
     /// Valid for: mineral oils of 1 mPa·s and above; measured ones lie up to half above it and a sixth below. Synthetic oils are
     /// often lower: state the value instead.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PressureCoefficient(double dynamic)
     {
-        var viscosity = Impossible.Positive(dynamic, "the dynamic viscosity") * MillipascalSeconds;
+        var viscosity = Guard.Positive(dynamic, "the dynamic viscosity") * MillipascalSeconds;
         return viscosity >= 1
             ? (0.6 + 0.965 * Math.Log10(viscosity)) * 1e-2
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no pressure–viscosity coefficient: the estimate needs 1 mPa·s and above; the oil has {viscosity:0.###} mPa·s");
     }
 
@@ -96,11 +99,11 @@ public static class Viscosity
     private static double LogAbsolute(double temperature) =>
         temperature > -Kelvin && double.IsFinite(temperature)
             ? Math.Log10(temperature + Kelvin)
-            : throw Impossible.Because($"no viscosity: {temperature:0.#} °C is not above absolute zero");
+            : throw Guard.Because($"no viscosity: {temperature:0.#} °C is not above absolute zero");
 
     private static double Covered(double viscosity) =>
         viscosity >= LeastKinematic && double.IsFinite(viscosity)
             ? viscosity
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no viscosity: the Walther line holds from 2 mm²/s up; here it is {viscosity:0.###} mm²/s");
 }

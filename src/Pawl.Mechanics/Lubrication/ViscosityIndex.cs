@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Lubrication;
@@ -23,11 +22,12 @@ public static class ViscosityIndex
     /// Source: ASTM D2270, procedures A and B.<br/>
     /// Valid for: Y of 2 mm²/s and above. L and H are taken from quadratics that fit the table of the standard within 0.2 %.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Of(double viscosity40, double viscosity100)
     {
-        if (!(viscosity100 < viscosity40))
+        if (!(viscosity100 < Guard.Positive(viscosity40, "the viscosity at 40 °C", "mm²/s")))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"an oil thins as it warms: {viscosity40:0.###} mm²/s at 40 °C and {viscosity100:0.###} mm²/s at 100 °C do not fit");
         }
 
@@ -45,12 +45,13 @@ public static class ViscosityIndex
     /// Source: as <see cref="Of"/>.<br/>
     /// Valid for: indices from 0 to 400, ν₁₀₀ of 2 mm²/s and above.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double KinematicAt100(double viscosity40, double index)
     {
-        var (low, high) = (Viscosity.LeastKinematic, Impossible.Positive(viscosity40, "the viscosity at 40 °C"));
+        var (low, high) = (Viscosity.LeastKinematic, Guard.Positive(viscosity40, "the viscosity at 40 °C"));
         if (index is not (>= 0 and <= 400) || high <= low || Of(high, low) > index)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no viscosity at 100 °C: an index of {index:0.#} and {viscosity40:0.###} mm²/s at 40 °C do not lead to 2 mm²/s or more");
         }
 
@@ -67,6 +68,7 @@ public static class ViscosityIndex
     }
 
     /// <summary>L and H: viscosity at 40 °C of the oils of index 0 and 100 with this viscosity at 100 °C, mm²/s.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static (double Low, double High) References(double viscosity100)
     {
         var pieces = s_pieces ??= Read();
@@ -76,7 +78,7 @@ public static class ViscosityIndex
                 return pieces[index].At(viscosity100);
         }
 
-        throw Impossible.Because(
+        throw Guard.Because(
             $"no viscosity index: it is defined from 2 mm²/s at 100 °C up; here it is {viscosity100:0.###} mm²/s");
     }
 

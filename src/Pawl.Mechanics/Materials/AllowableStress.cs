@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Materials;
@@ -35,7 +34,7 @@ public static class AllowableStress
         MaterialClass.NitridingSteelNitrided => "NT",
         MaterialClass.ThroughHardeningSteelNitrided => "NV-nitrided",
         MaterialClass.Nitrocarburised => "NV-nitrocarburised",
-        _ => throw Impossible.Because($"there is no class of steel with number {(int)material}"),
+        _ => throw Guard.Because($"there is no class of steel with number {(int)material}"),
     };
 
     /// <summary>The class of a symbol; null for every other text.</summary>
@@ -51,11 +50,13 @@ public static class AllowableStress
     }
 
     /// <summary>Allowable stress number of contact σ_Hlim, MPa, by the hardness of the flank, HV.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Contact(MaterialClass material, MaterialQuality quality, double hardness) =>
         On(Lines(material, quality, Flank, null), material, quality, hardness);
 
     /// <summary>Nominal stress number of bending σ_Flim, MPa, by the hardness of the root's surface, HV.</summary>
     /// <remarks>A case-hardened root goes by its core besides: see the overload.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Bending(MaterialClass material, MaterialQuality quality, double hardness) =>
         On(Lines(material, quality, Foot, null), material, quality, hardness);
 
@@ -64,6 +65,7 @@ public static class AllowableStress
     /// Source: as above. Eh, MQ: 425 MPa with a core of 25 HRC, 461 where the end-quench test proves 28 HRC at 12 mm, 500 with a core
     /// of 30 HRC; ME: 525 with a core of 30 HRC. A softer core has no value.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Bending(MaterialClass material, MaterialQuality quality, double hardness, CaseCore core) =>
         On(Lines(material, quality, Foot, core), material, quality, hardness);
 
@@ -85,6 +87,7 @@ public static class AllowableStress
     }
 
     /// <summary>The range of surface hardness that the lines of contact cover, HV.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static (double Least, double Most) Hardness(MaterialClass material, MaterialQuality quality)
     {
         var line = Array.Find(Table(), line => line.Is(Symbol(material), Flank, quality))!;
@@ -112,12 +115,12 @@ public static class AllowableStress
         if (!Array.Exists(lines, line => !double.IsNaN(line.Core)))
             return lines;
         if (core is not { } below)
-            throw Impossible.Because($"σ_Flim of class {symbol} and quality {Name(quality)} goes by the hardness of the core");
+            throw Guard.Because($"σ_Flim of class {symbol} and quality {Name(quality)} goes by the hardness of the core");
 
         // The lines of a class follow each other by strength; the last that the core earns counts.
         var best = Array.FindLast(
             lines, line => below.Hardness >= HardnessConversion.VickersOfRockwell(line.Core) && (!line.NeedsProof || below.HardenabilityProven));
-        return best is not null ? [best] : throw Impossible.Because(
+        return best is not null ? [best] : throw Guard.Because(
             $"a core of {below.Hardness:0} HV is softer than the {lines.Min(line => line.Core):0} HRC that quality {Name(quality)} of ISO 6336-5 asks for");
     }
 
@@ -126,10 +129,11 @@ public static class AllowableStress
         var x = lines[0].IsBrinell ? HardnessConversion.BrinellOfVickers(Math.Min(hardness, HardnessConversion.VickersOfBrinell(lines[0].To))) : hardness;
         if (!(x >= lines[0].From))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"a surface of {x:0} {(lines[0].IsBrinell ? "HBW" : "HV")} is softer than ISO 6336-5 covers in class {Symbol(material)}, quality {Name(quality)}: from {lines[0].From:0}");
         }
 
+        Guard.Number(hardness, "the hardness", "HV");
         var line = Array.Find(lines, line => x <= line.To) ?? lines[^1];
         return (line.A * Math.Min(x, line.To)) + line.B;
     }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Materials;
 
 /// <summary>Effective depth of a case-hardened layer: to 550 HV, after grinding, at half the tooth height.</summary>
@@ -16,7 +14,8 @@ public static class CaseDepth
     /// Valid for: case-hardened teeth. Below a module of 0.75 mm it leaves no room under <see cref="Most"/>: such teeth are nitrided
     /// or hardened through.
     /// </remarks>
-    public static double Least(double module) => Math.Max(0.1 * Impossible.Positive(module, "the module"), LeastOfAll);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Least(double module) => Math.Max(0.1 * Guard.Positive(module, "the module"), LeastOfAll);
 
     /// <summary>Greatest depth by the module.</summary>
     /// <remarks>
@@ -25,10 +24,13 @@ public static class CaseDepth
     /// Source: ISO 6336-5, from memory.<br/>
     /// Valid for: case-hardened teeth.
     /// </remarks>
-    public static double Most(double module) => Math.Min(0.4 * Impossible.Positive(module, "the module"), MostOfAll);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Most(double module) => Math.Min(0.4 * Guard.Positive(module, "the module"), MostOfAll);
 
     /// <summary>Depth that the carburiser is asked for, before grinding.</summary>
-    public static double Ordered(double finished, double stock) => finished + stock;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Ordered(double finished, double stock) =>
+        Guard.Positive(finished, "the case depth", "mm") + Guard.NotNegative(stock, "the stock for grinding", "mm");
 
     /// <summary>Share of the tip that the layers of both flanks take.</summary>
     /// <remarks>
@@ -37,10 +39,11 @@ public static class CaseDepth
     /// Source: closed form.<br/>
     /// Valid for: layers as deep at the tip as at half the height; at a tip they are deeper, so the share is a lower bound.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TipShare(double depth, double tipThickness) =>
-        tipThickness > 0
-            ? 2 * depth / tipThickness
-            : throw Impossible.Because($"the tip is pointed: its thickness is {tipThickness:0.###} mm");
+        tipThickness > 0 && double.IsFinite(tipThickness)
+            ? 2 * Guard.NotNegative(depth, "the case depth", "mm") / tipThickness
+            : throw Guard.Because($"the tip is pointed: its thickness is {tipThickness:0.###} mm");
 
     /// <summary>Depth at which the core bears the shear below the contact.</summary>
     /// <remarks>
@@ -50,12 +53,15 @@ public static class CaseDepth
     /// Source: ISO 6336-5, from memory; the same form stands in ANSI/AGMA 2101.<br/>
     /// Valid for: case-hardened flanks of steel. An internal gear (u below −1) lies flatter on its pinion, and needs a deeper case.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ForContact(double stress, double pinionDiameter, double workingAngle, double baseHelix, double ratio, double shearStrength)
     {
-        _ = Impossible.NotZero(ratio + 1, "the gear ratio plus one");
-        return Impossible.Finite(
-            stress * pinionDiameter * Math.Sin(Impossible.AcuteAboveZero(workingAngle, "the working pressure angle"))
-            / (Impossible.Positive(shearStrength, "U_H") * Math.Cos(Impossible.Helix(baseHelix))) * (ratio / (ratio + 1)),
+        if (!(ratio > 0 || ratio < -1) || !double.IsFinite(ratio))
+            throw Guard.Because($"the gear ratio must be above zero, or below −1 for an internal gear; it is {ratio:0.####}");
+
+        return Guard.Finite(
+            Guard.NotNegative(stress, "the contact stress", "MPa") * Guard.Positive(pinionDiameter, "the pitch diameter of the pinion", "mm") * Math.Sin(Guard.AcuteAboveZero(workingAngle, "the working pressure angle"))
+            / (Guard.Positive(shearStrength, "U_H") * Math.Cos(Guard.Helix(baseHelix))) * (ratio / (ratio + 1)),
             "the case depth for contact");
     }
 

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Materials;
@@ -26,18 +25,23 @@ public static class HardnessConversion
     private static double[][]? s_rows;
 
     /// <summary>Vickers hardness of a Rockwell C hardness.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double VickersOfRockwell(double rockwell) => Convert(Rockwell, Vickers, rockwell);
 
     /// <summary>Vickers hardness of a Brinell hardness.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double VickersOfBrinell(double brinell) => Convert(Brinell, Vickers, brinell);
 
     /// <summary>Rockwell C hardness of a Vickers hardness.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RockwellOfVickers(double vickers) => Convert(Vickers, Rockwell, vickers);
 
     /// <summary>Brinell hardness of a Vickers hardness.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BrinellOfVickers(double vickers) => Convert(Vickers, Brinell, vickers);
 
     /// <summary>Tensile strength of a Vickers hardness, MPa.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TensileStrength(double vickers) => Convert(Vickers, Strength, vickers);
 
     private static double Convert(int from, int to, double value)
@@ -61,10 +65,10 @@ public static class HardnessConversion
         throw Outside(rows, from, to, value);
     }
 
-    private static ArgumentOutOfRangeException Outside(double[][] rows, int from, int to, double value)
+    private static OutsideValidityException Outside(double[][] rows, int from, int to, double value)
     {
         var covered = Array.FindAll(rows, row => !double.IsNaN(row[from]) && !double.IsNaN(row[to]));
-        return Impossible.Because(
+        return Guard.Because(
             $"{value:0.#} {Names[from]} has no {Names[to]}: ISO 18265 converts {covered[0][from]:0.#} to {covered[^1][from]:0.#} {Names[from]}");
     }
 

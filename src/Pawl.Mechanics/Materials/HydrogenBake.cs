@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Materials;
@@ -30,9 +29,10 @@ public static class HydrogenBake
 
     /// <summary>Least duration of the bake at 190 °C to 220 °C, s.</summary>
     /// <param name="strength">Tensile strength R_m, MPa.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LeastDuration(double strength)
     {
-        if (strength <= DangerousStrength)
+        if (Guard.NotNegative(strength, "the tensile strength", "MPa") <= DangerousStrength)
             return 0;
         foreach (var (upTo, hours) in Rows())
         {
@@ -40,7 +40,7 @@ public static class HydrogenBake
                 return hours * 3600;
         }
 
-        throw Impossible.Because($"ASTM B850 gives no bake for {strength:0} MPa: it ends at {Rows()[^1].UpTo:0} MPa");
+        throw Guard.Because($"ASTM B850 gives no bake for {strength:0} MPa: it ends at {Rows()[^1].UpTo:0} MPa");
     }
 
     // Two threads may both read it at first; they read the same.

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Pins;
 
@@ -15,7 +14,7 @@ public static class DowelPins
     /// </remarks>
     public static int Effective(int pins, bool reamedTogether) => pins switch
     {
-        < 0 => throw Impossible.Because($"the number of pins must not be below zero; it is {pins}"),
+        < 0 => throw Guard.Because($"the number of pins must not be below zero; it is {pins}"),
         < 2 => 0,
         _ => reamedTogether ? pins : 2,
     };
@@ -26,10 +25,11 @@ public static class DowelPins
     /// Symbols: T the whole torque, N·mm: friction is not counted on; z effective pins; r radius of their circle, mm.<br/>
     /// Source: statics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Force(double torque, int effectivePins, double radius) =>
         effectivePins >= 1
-            ? DynamicLoad.NotNegative(torque, "the torque") / (effectivePins * Impossible.Positive(radius, "the radius of the pins"))
-            : throw Impossible.Because($"a torque needs two pins or more");
+            ? DynamicLoad.NotNegative(torque, "the torque") / (effectivePins * Guard.Positive(radius, "the radius of the pins"))
+            : throw Guard.Because($"a torque needs two pins or more");
 
     /// <summary>Mean shear stress, MPa.</summary>
     /// <param name="force">Force across F, N.</param>
@@ -37,13 +37,14 @@ public static class DowelPins
     /// <param name="planes">Planes of shear: 1 between two parts, 2 in a fork.</param>
     /// <param name="hole">Diameter of the hole along a hollow or tapped pin, mm.</param>
     /// <remarks><code>τ = F/(m·π/4·(d² − d_i²))</code> Source: definition.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ShearStress(double force, double diameter, int planes = 1, double hole = 0)
     {
-        Impossible.Positive(diameter, "the diameter of the pin");
+        Guard.Positive(diameter, "the diameter of the pin");
         if (planes is not (1 or 2))
-            throw Impossible.Because($"a pin shears in one plane or two; there are {planes}");
+            throw Guard.Because($"a pin shears in one plane or two; there are {planes}");
         if (!(hole >= 0 && hole < diameter))
-            throw Impossible.Because($"the hole of a pin must be below its diameter; they are {hole:0.###} mm and {diameter:0.###} mm");
+            throw Guard.Because($"the hole of a pin must be below its diameter; they are {hole:0.###} mm and {diameter:0.###} mm");
         return DynamicLoad.NotNegative(force, "the force") / (planes * Math.PI / 4 * (diameter * diameter - hole * hole));
     }
 
@@ -52,9 +53,10 @@ public static class DowelPins
     /// <param name="diameter">Diameter d, mm.</param>
     /// <param name="length">Length l that bears in this part, chamfers off, mm.</param>
     /// <remarks><code>p = F/(d·l)</code> Source: definition.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Pressure(double force, double diameter, double length) =>
         DynamicLoad.NotNegative(force, "the force")
-        / (Impossible.Positive(diameter, "the diameter of the pin") * Impossible.Positive(length, "the length that bears"));
+        / (Guard.Positive(diameter, "the diameter of the pin") * Guard.Positive(length, "the length that bears"));
 
     /// <summary>Room that is left for pins to go into their holes, mm; below zero some pairs do not go together.</summary>
     /// <param name="play">Least play of a pin in its loose hole, mm, on the diameter: hole's least less pin's greatest.</param>
@@ -65,8 +67,9 @@ public static class DowelPins
     /// Source: fixed fasteners of ASME Y14.5, ISO 5458: each centre lies within half its tolerance, so the two are apart by
     /// (t₁ + t₂)/2 at most, and the play gives way S/2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Room(double play, double positionOfPins, double positionOfHoles) =>
-        Impossible.Finite(play, "the play of the pins") - DynamicLoad.NotNegative(positionOfPins, "the position tolerance")
+        Guard.Finite(play, "the play of the pins") - DynamicLoad.NotNegative(positionOfPins, "the position tolerance")
         - DynamicLoad.NotNegative(positionOfHoles, "the position tolerance");
 
     /// <summary>How far two parts on pins may turn against each other, rad, from end to end.</summary>
@@ -76,10 +79,12 @@ public static class DowelPins
     /// <code>ψ = S_max/r</code>
     /// Source: geometry, the same play at every pin; small angles.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Turn(double play, double radius) =>
-        DynamicLoad.NotNegative(play, "the play of the pins") / Impossible.Positive(radius, "the radius of the pins");
+        DynamicLoad.NotNegative(play, "the play of the pins") / Guard.Positive(radius, "the radius of the pins");
 
     /// <summary>How far two parts on pins may shift from the middle, mm.</summary>
     /// <remarks><code>e = S_max/2</code> Source: geometry.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Shift(double play) => DynamicLoad.NotNegative(play, "the play of the pins") / 2;
 }

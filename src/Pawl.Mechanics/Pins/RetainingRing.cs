@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Pins;
 
@@ -42,10 +41,11 @@ public sealed record RetainingRing(
     public static ImmutableArray<RetainingRing> InBores => s_bore.IsDefault ? s_bore = Read(BoreTableId) : s_bore;
 
     /// <summary>Depth t of the groove, mm.</summary>
-    public double GrooveDepth => Math.Abs(Diameter - Groove) / 2;
+    public double GrooveDepth =>
+        Math.Abs(Guard.Positive(Diameter, "the diameter of the ring", "mm") - Guard.Positive(Groove, "the diameter of the groove", "mm")) / 2;
 
     /// <summary>Play of the ring along the axis, mm, at nominal sizes.</summary>
-    public double Play => GrooveWidth - Thickness;
+    public double Play => Guard.Positive(GrooveWidth, "the width of the groove", "mm") - Guard.Positive(Thickness, "the thickness of the ring", "mm");
 
     /// <summary>The ring of a shaft, or the reason why there is none.</summary>
     public static bool TryFindShaft(double diameter, [NotNullWhen(true)] out RetainingRing? ring, [NotNullWhen(false)] out string? reason) =>
@@ -57,8 +57,9 @@ public sealed record RetainingRing(
 
     /// <summary>Land over depth of the groove, n/t, 1.</summary>
     /// <param name="land">Land n from the groove to the end of the shaft or the next groove, mm.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double EdgeRatio(double land) =>
-        DynamicLoad.NotNegative(land, "the land beside the groove") / Impossible.Positive(GrooveDepth, "the depth of the groove");
+        DynamicLoad.NotNegative(land, "the land beside the groove") / Guard.Positive(GrooveDepth, "the depth of the groove");
 
     /// <summary>Load F_N at which the shoulder of the groove yields, N.</summary>
     /// <param name="yield">Yield of shaft or housing, MPa.</param>
@@ -68,10 +69,11 @@ public sealed record RetainingRing(
     /// Source: DIN 471, DIN 472; the loads of their tables, for R_e = 200 MPa and n/t = 3, follow from it.<br/>
     /// Valid for: n/t ≥ 3. A wider land holds some more, which is not counted.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double GrooveLoad(double yield, double land) =>
         EdgeRatio(land) >= LeastEdgeRatio - 1e-9
-            ? Math.PI / 4 * Math.Abs(Diameter * Diameter - Groove * Groove) * Impossible.Positive(yield, "the yield") / ShoulderFactor
-            : throw Impossible.Because(
+            ? Math.PI / 4 * Math.Abs(Diameter * Diameter - Groove * Groove) * Guard.Positive(yield, "the yield") / ShoulderFactor
+            : throw Guard.Because(
                 $"DIN 471 and DIN 472 have no load for a land below {LeastEdgeRatio} depths of the groove; it has {EdgeRatio(land):0.##}");
 
     /// <summary>Load of the ring itself against a part with a corner, N.</summary>
@@ -81,17 +83,20 @@ public sealed record RetainingRing(
     /// Source: DIN 471, DIN 472, from memory: the ring dishes, and its load goes down with the lever.<br/>
     /// Valid for: loads that the table or the supplier states; corners up to 1.5·g, a choice of this tool.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double RingLoad(double corner)
     {
         if (Load is not { } sharp)
-            throw Impossible.Because($"the load of the ring of {Diameter:0.###} mm is not in the table: state what the supplier gives");
+            throw Guard.Because($"the load of the ring of {Diameter:0.###} mm is not in the table: state what the supplier gives");
+        Guard.Positive(sharp, "the load of the ring", "N");
         if (DynamicLoad.NotNegative(corner, "the corner") == 0)
             return sharp;
         if (Corner is not { } stated || CornerLoad is not { } load)
-            throw Impossible.Because($"the load of the ring of {Diameter:0.###} mm against a corner is not known: state what the supplier gives");
-        return corner <= 1.5 * stated
+            throw Guard.Because($"the load of the ring of {Diameter:0.###} mm against a corner is not known: state what the supplier gives");
+        Guard.Positive(load, "the load of the ring against a corner", "N");
+        return corner <= 1.5 * Guard.Positive(stated, "the corner", "mm")
             ? Math.Min(sharp, load * stated / corner)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"the load of the ring is for corners up to {stated:0.###} mm, and half as much again; the part has {corner:0.###} mm: put a support washer between");
     }
 

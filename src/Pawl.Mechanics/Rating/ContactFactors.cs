@@ -12,11 +12,12 @@ public static class ContactFactors
     /// Source: ISO 6336-2, zone factor.<br/>
     /// Valid for: external and internal pairs.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Zone(double transversePressureAngle, double workingPressureAngle, double baseHelixAngle)
     {
-        Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
-        var cosine = Math.Cos(Impossible.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
-        return Math.Sqrt(2 * Math.Cos(Impossible.Helix(baseHelixAngle)) / Math.Tan(workingPressureAngle)) / cosine;
+        Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
+        var cosine = Math.Cos(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle"));
+        return Math.Sqrt(2 * Math.Cos(Guard.Helix(baseHelixAngle)) / Math.Tan(workingPressureAngle)) / cosine;
     }
 
     /// <summary>Elasticity factor Z_E, √MPa: how two flank materials share the contact pressure.</summary>
@@ -35,13 +36,14 @@ public static class ContactFactors
     /// Source: ISO 6336-2, contact ratio factor.<br/>
     /// Valid for: ε_α ≥ 1; below 4 for spur gears.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactRatio(double transverseContactRatio, double overlapRatio)
     {
         var transverse = Overlap.Transverse(transverseContactRatio);
         var overlap = Overlap.UpToOne(overlapRatio);
         return transverse < 4
             ? Math.Sqrt((4 - transverse) / 3 * (1 - overlap) + overlap / transverse)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no contact ratio factor: the source ends at a transverse contact ratio of 4; it is {transverse:0.###}");
     }
 
@@ -52,7 +54,8 @@ public static class ContactFactors
     /// Source: ISO 6336-2:2019; so since the corrigendum of 2008. The edition of 1996 had √(cos β), which gives less stress.<br/>
     /// Valid for: β up to 30°.
     /// </remarks>
-    public static double HelixAngle(double helixAngle) => 1 / Math.Sqrt(Math.Cos(Impossible.Helix(helixAngle)));
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double HelixAngle(double helixAngle) => 1 / Math.Sqrt(Math.Cos(Guard.Helix(helixAngle)));
 
     /// <summary>M₁: contact stress at the inner point of single contact of the pinion over that at the pitch point.</summary>
     /// <remarks>
@@ -62,6 +65,7 @@ public static class ContactFactors
     /// Source: ISO 6336-2, single pair tooth contact factors.<br/>
     /// Valid for: 1 ≤ ε_α ≤ 2, where there is a point of single contact; contact above both base circles.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePairRatio(
         double workingPressureAngle,
         double tipDiameter1,
@@ -72,19 +76,19 @@ public static class ContactFactors
         int teeth2,
         double transverseContactRatio)
     {
-        Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
+        Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle");
         if (!(Overlap.Transverse(transverseContactRatio) <= 2))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no single pair contact factor: above a transverse contact ratio of 2 no pair of teeth is ever alone; it is {transverseContactRatio:0.####}");
         }
 
-        var first = TipSlope(tipDiameter1, baseDiameter1) - 2 * Math.PI / Impossible.Teeth(teeth1);
+        var first = TipSlope(tipDiameter1, baseDiameter1) - 2 * Math.PI / Guard.Teeth(teeth1);
         var second = TipSlope(tipDiameter2, baseDiameter2)
-            - (transverseContactRatio - 1) * 2 * Math.PI / Impossible.Teeth(teeth2);
+            - (transverseContactRatio - 1) * 2 * Math.PI / Guard.Teeth(teeth2);
         return first > 0 && second > 0
             ? Math.Tan(workingPressureAngle) / Math.Sqrt(first * second)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no single pair contact factor: the point of single contact lies below a base circle (involute interference)");
     }
 
@@ -96,10 +100,11 @@ public static class ContactFactors
     /// proven flank modifications (f_ZCa); with f_ZCa = 1 both agree.<br/>
     /// Valid for: external and internal pairs. With M₂ it is Z_D of an external wheel. From ε_β = 1 on M₁ plays no part.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePair(double ratio, double overlapRatio)
     {
         var overlap = Overlap.UpToOne(overlapRatio);
-        return Math.Max(1, Impossible.Positive(ratio, "the single pair stress ratio") * (1 - overlap) + overlap);
+        return Math.Max(1, Guard.Positive(ratio, "the single pair stress ratio") * (1 - overlap) + overlap);
     }
 
     /// <summary>Single pair tooth contact factor of an internal gear, Z_D.</summary>

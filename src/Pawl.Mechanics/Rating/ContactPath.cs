@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>The path of contact of a pair, A to E, measured on the pinion as its radius of curvature ρ₁.</summary>
@@ -23,35 +21,41 @@ public sealed record ContactPath(
     double OverlapRatio = 0)
 {
     /// <summary>ρ₁ + ρ₂ = a_w·sin α_wt, mm, negative for an internal pair.</summary>
-    public double CurvatureSum => (BaseDiameter1 + BaseDiameter2) / 2 * Math.Tan(WorkingPressureAngle);
+    public double CurvatureSum =>
+        Guard.Finite(
+            (BaseDiameter1 + BaseDiameter2) / 2 * Math.Tan(Guard.AcuteAboveZero(WorkingPressureAngle, "the working pressure angle")),
+            "the sum of the radii of curvature");
 
     /// <summary>ρ₁ at A, the mate's tip, mm.</summary>
-    public double Start => CurvatureSum - TipCurvature2;
+    public double Start => Guard.Finite(CurvatureSum - TipCurvature2, "the radius of curvature");
 
     /// <summary>ρ₁ at E, the pinion's tip, mm.</summary>
-    public double End => TipCurvature1;
+    public double End => Guard.Number(TipCurvature1, "the radius of curvature", "mm");
 
     /// <summary>ρ₁ at the pitch point C, mm.</summary>
-    public double PitchPoint => BaseDiameter1 / 2 * Math.Tan(WorkingPressureAngle);
+    public double PitchPoint =>
+        Guard.Positive(BaseDiameter1, "the pinion's base diameter") / 2
+        * Math.Tan(Guard.AcuteAboveZero(WorkingPressureAngle, "the working pressure angle"));
 
     /// <summary>Transverse contact ratio ε_α.</summary>
-    public double ContactRatio => (End - Start) / Impossible.Positive(BasePitch, "the base pitch");
+    public double ContactRatio => (End - Start) / Guard.Positive(BasePitch, "the base pitch");
 
     /// <summary>Reduced radius of curvature in the normal section where the pinion has ρ₁, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ReducedCurvature(double curvature1) =>
-        LineContact.ReducedCurvature(curvature1, CurvatureSum - curvature1) / Math.Cos(Impossible.Helix(BaseHelixAngle));
+        LineContact.ReducedCurvature(curvature1, CurvatureSum - curvature1) / Math.Cos(Guard.Helix(BaseHelixAngle));
 
     /// <summary>The path itself, if it can be walked from end to end on involutes.</summary>
     internal ContactPath Checked()
     {
-        Impossible.Positive(BaseDiameter1, "the pinion's base diameter");
-        Impossible.NotZero(BaseDiameter2, "the mate's base diameter");
-        Impossible.AcuteAboveZero(WorkingPressureAngle, "the working pressure angle");
+        Guard.Positive(BaseDiameter1, "the pinion's base diameter");
+        Guard.NotZero(BaseDiameter2, "the mate's base diameter");
+        Guard.AcuteAboveZero(WorkingPressureAngle, "the working pressure angle");
         Overlap.UpToOne(OverlapRatio);
         Overlap.Transverse(ContactRatio);
         return Start > 0 && (CurvatureSum - End) * BaseDiameter2 > 0
             ? this
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no path of contact: a tip asks for contact below the mate's base circle (involute interference)");
     }
 }

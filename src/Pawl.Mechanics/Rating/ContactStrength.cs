@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>The Z factors of ISO 6336-2 that say how much contact stress flanks stand, method B.</summary>
@@ -19,10 +17,11 @@ public static class ContactStrength
     /// Source: ISO 6336-2, lubricant factor, method B.<br/>
     /// Valid for: mineral oil. For grease it is an assumption.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Lubricant(double viscosityAt40, double contactLimit)
     {
         var c = Between(contactLimit, 0.83, 0.91);
-        var root = 1.2 + 134 / Impossible.Positive(viscosityAt40, "the viscosity at 40 °C");
+        var root = 1.2 + 134 / Guard.Positive(viscosityAt40, "the viscosity at 40 °C");
         return c + 4 * (1 - c) / (root * root);
     }
 
@@ -35,10 +34,11 @@ public static class ContactStrength
     /// Source: ISO 6336-2, velocity factor, method B.<br/>
     /// Valid for: v ≥ 0.
     /// </remarks>
-    public static double Velocity(double pitchLineSpeed, double contactLimit)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Velocity(double pitchLineSpeedInMillimetresPerSecond, double contactLimit)
     {
         var c = Between(contactLimit, 0.85, 0.93);
-        var speed = Math.Abs(Impossible.Finite(pitchLineSpeed, "the pitch line speed")) / MillimetresPerMetre;
+        var speed = Math.Abs(Guard.Finite(pitchLineSpeedInMillimetresPerSecond, "the pitch line speed")) / MillimetresPerMetre;
         return speed == 0 ? c : c + 2 * (1 - c) / Math.Sqrt(0.8 + 32 / speed);
     }
 
@@ -51,11 +51,12 @@ public static class ContactStrength
     /// Source: ISO 6336-2, roughness factor, method B.<br/>
     /// Valid for: Rz above 0.
     /// </remarks>
-    public static double Roughness(double roughness1, double roughness2, double reducedCurvature, double contactLimit)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Roughness(double roughness1InMillimetres, double roughness2InMillimetres, double reducedCurvature, double contactLimit)
     {
-        var sum = Impossible.Positive(roughness1, "the flank roughness") + Impossible.Positive(roughness2, "the flank roughness");
+        var sum = Guard.Positive(roughness1InMillimetres, "the flank roughness") + Guard.Positive(roughness2InMillimetres, "the flank roughness");
         var mean = sum / 2 * MicrometresPerMillimetre;
-        var relative = mean * Math.Cbrt(10 / Impossible.Positive(reducedCurvature, "the reduced curvature"));
+        var relative = mean * Math.Cbrt(10 / Guard.Positive(reducedCurvature, "the reduced curvature"));
         return Math.Pow(3 / relative, Between(contactLimit, 0.15, 0.08));
     }
 
@@ -67,15 +68,16 @@ public static class ContactStrength
     /// Source: ISO 6336-2:2006, work hardening factor; as printed in UR M56.2.11.<br/>
     /// Valid for: a hardened pinion and a through-hardened wheel.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RoughnessOnSoftWheel(
-        double hardRoughness, double softRoughness, double reducedCurvature, double pitchLineSpeed, double viscosityAt40)
+        double hardRoughnessInMillimetres, double softRoughnessInMillimetres, double reducedCurvature, double pitchLineSpeedInMillimetresPerSecond, double viscosityAt40)
     {
-        var hard = Impossible.Positive(hardRoughness, "the flank roughness");
-        var film = Impossible.Positive(Math.Abs(pitchLineSpeed), "the pitch line speed") / MillimetresPerMetre
-            * Impossible.Positive(viscosityAt40, "the viscosity at 40 °C") / 1500;
-        var felt = hard * Math.Pow(10 / Impossible.Positive(reducedCurvature, "the reduced curvature"), 0.33)
-            * Math.Pow(hard / Impossible.Positive(softRoughness, "the flank roughness"), 0.66) / Math.Pow(film, 0.33);
-        return Math.Clamp(Impossible.Finite(felt, "the flank roughness"), 0.003, 0.016);
+        var hard = Guard.Positive(hardRoughnessInMillimetres, "the flank roughness");
+        var film = Guard.Positive(Math.Abs(pitchLineSpeedInMillimetresPerSecond), "the pitch line speed") / MillimetresPerMetre
+            * Guard.Positive(viscosityAt40, "the viscosity at 40 °C") / 1500;
+        var felt = hard * Math.Pow(10 / Guard.Positive(reducedCurvature, "the reduced curvature"), 0.33)
+            * Math.Pow(hard / Guard.Positive(softRoughnessInMillimetres, "the flank roughness"), 0.66) / Math.Pow(film, 0.33);
+        return Math.Clamp(Guard.Finite(felt, "the flank roughness"), 0.003, 0.016);
     }
 
     /// <summary>Work hardening factor Z_W of a soft wheel that runs with a hard pinion. The pinion has 1.</summary>
@@ -87,10 +89,11 @@ public static class ContactStrength
     /// is without the roughness; that is R_zH = 3 µm.<br/>
     /// Valid for: a hardened, smooth pinion with a through-hardened wheel. Other pairs: 1.
     /// </remarks>
-    public static double WorkHardening(double brinell, double roughness)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double WorkHardening(double brinell, double roughnessInMillimetres)
     {
-        var hardness = Math.Clamp(Impossible.Positive(brinell, "the Brinell hardness"), 130, 470);
-        var felt = Impossible.Positive(roughness, "the flank roughness") * MicrometresPerMillimetre;
+        var hardness = Math.Clamp(Guard.Positive(brinell, "the Brinell hardness"), 130, 470);
+        var felt = Guard.Positive(roughnessInMillimetres, "the flank roughness") * MicrometresPerMillimetre;
         return (1.2 - (hardness - 130) / 1700) * Math.Pow(3 / felt, 0.15);
     }
 
@@ -101,10 +104,11 @@ public static class ContactStrength
     /// Source: ISO 6336-2, size factor; the limit of 10 mm from memory.<br/>
     /// Valid for: m_n ≤ 10 mm.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Size(double normalModule) =>
-        Impossible.Positive(normalModule, "the normal module") <= 10
+        Guard.Positive(normalModule, "the normal module") <= 10
             ? 1
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no size factor: it is 1 up to a normal module of 10 mm; this one is {normalModule:0.####} mm");
 
     /// <summary>Contact stress that a gear stands, σ_HG, MPa.</summary>
@@ -114,10 +118,11 @@ public static class ContactStrength
     /// Source: ISO 6336-2, pitting stress limit.<br/>
     /// Valid for: one gear; 1 % probability of damage.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Limit(double contactLimit, double lifeFactor, double otherFactors) =>
-        Impossible.Positive(contactLimit, "the contact stress limit of the material")
-        * Impossible.Positive(lifeFactor, "the life factor")
-        * Impossible.Positive(otherFactors, "the product of the strength factors");
+        Guard.Positive(contactLimit, "the contact stress limit of the material")
+        * Guard.Positive(lifeFactor, "the life factor")
+        * Guard.Positive(otherFactors, "the product of the strength factors");
 
     /// <summary>Safety against pitting, S_H. Its square is the reserve in load.</summary>
     /// <remarks>
@@ -126,12 +131,13 @@ public static class ContactStrength
     /// Source: ISO 6336-2, safety factor for surface durability.<br/>
     /// Valid for: one gear.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Safety(double limit, double stress) =>
-        Impossible.Positive(limit, "the stress that the gear stands") / Impossible.Positive(stress, "the contact stress");
+        Guard.Positive(limit, "the stress that the gear stands") / Guard.Positive(stress, "the contact stress");
 
     private static double Between(double contactLimit, double soft, double hard)
     {
-        var share = (Impossible.Positive(contactLimit, "the contact stress limit of the material") - Soft) / (Hard - Soft);
+        var share = (Guard.Positive(contactLimit, "the contact stress limit of the material") - Soft) / (Hard - Soft);
         return soft + (hard - soft) * Math.Clamp(share, 0, 1);
     }
 }

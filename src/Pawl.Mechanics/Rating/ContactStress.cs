@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Contact stress of a mesh.</summary>
@@ -13,24 +11,25 @@ public static class ContactStress
     /// Source: ISO 6336-2, nominal contact stress.<br/>
     /// Valid for: u above 0, or below −1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Nominal(
         double factors, double tangentialForce, double pinionReferenceDiameter, double faceWidth, double toothRatio)
     {
         if (!(toothRatio is > 0 or < -1) || !double.IsFinite(toothRatio))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no contact stress: z₂/z₁ must be above 0, or below −1 for an internal pair; it is {toothRatio:0.####}");
         }
 
         if (!(tangentialForce >= 0))
         {
-            throw Impossible.Because($"the tooth force must not be below zero; it is {tangentialForce:0.###} N");
+            throw Guard.Because($"the tooth force must not be below zero; it is {tangentialForce:0.###} N");
         }
 
-        return Impossible.Positive(factors, "the product of the Z factors") * Math.Sqrt(
-            Impossible.Finite(tangentialForce, "the tooth force")
-                / (Impossible.Positive(pinionReferenceDiameter, "the pinion's reference diameter")
-                    * Impossible.Positive(faceWidth, "the face width"))
+        return Guard.Positive(factors, "the product of the Z factors") * Math.Sqrt(
+            Guard.Finite(tangentialForce, "the tooth force")
+                / (Guard.Positive(pinionReferenceDiameter, "the pinion's reference diameter")
+                    * Guard.Positive(faceWidth, "the face width"))
                 * (toothRatio + 1) / toothRatio);
     }
 
@@ -42,9 +41,10 @@ public static class ContactStress
     /// Source: ISO 6336-2, contact stress.<br/>
     /// Valid for: both gears of a pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfGear(double nominal, double singlePair, double loadFactors) =>
-        Impossible.Finite(
-            nominal * Impossible.Positive(singlePair, "the single pair contact factor")
-                * Math.Sqrt(Impossible.Positive(loadFactors, "the product of the load factors")),
+        Guard.Finite(
+            Guard.NotNegative(nominal, "the nominal contact stress", "MPa") * Guard.Positive(singlePair, "the single pair contact factor")
+                * Math.Sqrt(Guard.Positive(loadFactors, "the product of the load factors")),
             "the contact stress");
 }

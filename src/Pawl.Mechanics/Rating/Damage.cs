@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>One level of a load spectrum as the tooth feels it.</summary>
@@ -18,9 +16,10 @@ public static class Damage
     /// Source: ISO 6336-6, damage sum after Palmgren and Miner.<br/>
     /// Valid for: order of loads without influence. Bins without cycles or stress do no damage.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Sum(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double permissible)
     {
-        Impossible.Positive(permissible, "the permissible stress");
+        Guard.Positive(permissible, "the permissible stress");
         var sum = 0.0;
         foreach (var bin in bins)
         {
@@ -44,9 +43,10 @@ public static class Damage
     /// S is safe when each of k bins stays within 1/k, so the root lies between the two; Newton's method on ln D over ln S,
     /// halving where it leaves the bracket.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Safety(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double permissible)
     {
-        Impossible.Positive(permissible, "the permissible stress");
+        Guard.Positive(permissible, "the permissible stress");
         var count = 0;
         foreach (var bin in bins)
         {
@@ -55,7 +55,7 @@ public static class Damage
 
         if (count == 0)
         {
-            throw Impossible.Because($"no safety factor: the load spectrum has no bin with stress and cycles");
+            throw Guard.Because($"no safety factor: the load spectrum has no bin with stress and cycles");
         }
 
         double low = double.PositiveInfinity, high = double.PositiveInfinity;
@@ -113,7 +113,7 @@ public static class Damage
     {
         { Stress: >= 0 and < double.PositiveInfinity, Cycles: >= 0 and < double.PositiveInfinity } =>
             bin is { Stress: > 0, Cycles: > 0 },
-        _ => throw Impossible.Because(
+        _ => throw Guard.Because(
             $"a bin of a load spectrum has stress {bin.Stress:0.###} MPa and {bin.Cycles:0.###} cycles; neither may be below zero"),
     };
 }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Rating;
@@ -29,11 +28,12 @@ public static class DynamicFactor
     /// Source: ISO 6336-1, dynamic factor, method C.<br/>
     /// Valid for: |u| ≥ 1.
     /// </remarks>
-    public static double Parameter(double pitchLineSpeed, int pinionTeeth, double toothRatio)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Parameter(double pitchLineSpeedInMillimetresPerSecond, int pinionTeeth, double toothRatio)
     {
-        var square = Impossible.NotZero(toothRatio, "the tooth ratio") * toothRatio;
-        return Impossible.Finite(
-            Math.Abs(pitchLineSpeed) * Math.Abs(Impossible.Teeth(pinionTeeth)) / 100 * Math.Sqrt(square / (1 + square)),
+        var square = Guard.NotZero(toothRatio, "the tooth ratio") * toothRatio;
+        return Guard.Finite(
+            Math.Abs(pitchLineSpeedInMillimetresPerSecond) * Math.Abs(Guard.Teeth(pinionTeeth)) / 100 * Math.Sqrt(square / (1 + square)),
             "the speed parameter");
     }
 
@@ -48,23 +48,24 @@ public static class DynamicFactor
     /// 10 from memory.<br/>
     /// Valid for: running below the main resonance, s ≤ 3 m/s, grades 3 to 10.
     /// </remarks>
-    public static double MethodC(double parameter, double lineLoad, int grade, double overlapRatio)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double MethodC(double parameterInMillimetresPerSecond, double lineLoad, int grade, double overlapRatio)
     {
         current ??= new GradeTable();
         if (!current.TryFind(grade, out var row))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no dynamic factor: method C has the grades {current.First} to {current.Last}; this one is {grade}");
         }
 
-        if (!(parameter is >= 0 and <= GreatestParameter))
+        if (!(parameterInMillimetresPerSecond is >= 0 and <= GreatestParameter))
         {
-            throw Impossible.Because(
-                $"no dynamic factor: method C ends at a speed parameter of 3 m/s; it is {parameter / MillimetresPerMetre:0.###} m/s");
+            throw Guard.Because(
+                $"no dynamic factor: method C ends at a speed parameter of 3 m/s; it is {parameterInMillimetresPerSecond / MillimetresPerMetre:0.###} m/s");
         }
 
-        var load = Math.Max(Impossible.Positive(lineLoad, "the line load"), LeastLineLoad);
-        var metres = parameter / MillimetresPerMetre;
+        var load = Math.Max(Guard.Positive(lineLoad, "the line load"), LeastLineLoad);
+        var metres = parameterInMillimetresPerSecond / MillimetresPerMetre;
         var speed = metres * (metres <= 0.2 ? 2 : 2.071 - 0.357 * metres);
         var spur = 1 + (row.Spur / load + SpurK2) * speed;
         var helical = 1 + (row.Helical / load + HelicalK2) * speed;

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Elastic constants of an isotropic material.</summary>
@@ -12,8 +10,8 @@ public readonly record struct Elastic(double Modulus, double Poisson)
 
     /// <summary>(1 − ν²)/E, 1/MPa.</summary>
     public double Compliance => Poisson is > -1 and < 0.5
-        ? (1 - Poisson * Poisson) / Impossible.Positive(Modulus, "the modulus of elasticity")
-        : throw Impossible.Because($"Poisson's ratio must lie between −1 and 0.5; it is {Poisson:0.####}");
+        ? (1 - Poisson * Poisson) / Guard.Positive(Modulus, "the modulus of elasticity")
+        : throw Guard.Because($"Poisson's ratio must lie between −1 and 0.5; it is {Poisson:0.####}");
 
     /// <summary>Reduced modulus of two materials that touch, MPa.</summary>
     /// <remarks>

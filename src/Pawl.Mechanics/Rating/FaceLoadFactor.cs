@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>How much more the heavier loaded end of a face carries than the mean.</summary>
@@ -14,16 +12,17 @@ public static class FaceLoadFactor
     /// Valid for: a misalignment that tilts the flanks without crowning them. It follows from flanks that are springs side by
     /// side.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Contact(double misalignment, double stiffness, double meanLineLoad)
     {
         if (!(misalignment >= 0))
         {
-            throw Impossible.Because($"the misalignment must not be below zero; it is {misalignment:0.######} mm");
+            throw Guard.Because($"the misalignment must not be below zero; it is {misalignment:0.######} mm");
         }
 
-        var ratio = misalignment * Impossible.Positive(stiffness, "the mesh stiffness")
-            / (2 * Impossible.Positive(meanLineLoad, "the line load"));
-        return Impossible.Finite(ratio <= 1 ? 1 + ratio : 2 * Math.Sqrt(ratio), "the face load factor");
+        var ratio = misalignment * Guard.Positive(stiffness, "the mesh stiffness")
+            / (2 * Guard.Positive(meanLineLoad, "the line load"));
+        return Guard.Finite(ratio <= 1 ? 1 + ratio : 2 * Math.Sqrt(ratio), "the face load factor");
     }
 
     /// <summary>Face load factor for tooth root stress, K_Fβ.</summary>
@@ -33,15 +32,16 @@ public static class FaceLoadFactor
     /// Source: ISO 6336-1, face load factors.<br/>
     /// Valid for: K_Hβ ≥ 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Root(double contact, double faceWidth, double toothHeight)
     {
         if (!(contact >= 1))
         {
-            throw Impossible.Because($"a face load factor is 1 or more; it is {contact:0.####}");
+            throw Guard.Because($"a face load factor is 1 or more; it is {contact:0.####}");
         }
 
-        var ratio = Impossible.Positive(faceWidth, "the face width") / Impossible.Positive(toothHeight, "the tooth height");
+        var ratio = Guard.Positive(faceWidth, "the face width") / Guard.Positive(toothHeight, "the tooth height");
         var slender = 1 / Math.Max(ratio, 3);
-        return Impossible.Finite(Math.Pow(contact, 1 / (1 + slender + slender * slender)), "the face load factor");
+        return Guard.Finite(Math.Pow(contact, 1 / (1 + slender + slender * slender)), "the face load factor");
     }
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>The oil film between flanks.</summary>
@@ -15,6 +13,7 @@ public static class FilmThickness
     /// Source: Dowson and Higginson, exponents of 1968 (Dowson, Elastohydrodynamics).<br/>
     /// Valid for: smooth, flooded, hard flanks that stay cool; grease films are thinner when starved.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Least(
         double pressureViscosity,
         double dynamicViscosity,
@@ -23,13 +22,13 @@ public static class FilmThickness
         double reducedCurvature,
         double reducedModulus)
     {
-        var modulus = 2 * Impossible.Positive(reducedModulus, "the reduced modulus");
-        var stiffness = modulus * Impossible.Positive(reducedCurvature, "the reduced curvature");
-        var material = Impossible.Positive(pressureViscosity, "the pressure–viscosity coefficient") * modulus;
-        var speed = Impossible.Positive(dynamicViscosity, "the dynamic viscosity")
-            * Impossible.Positive(rollingVelocity, "the rolling velocity") / stiffness;
-        var load = Impossible.Positive(lineLoad, "the line load") / stiffness;
-        return Impossible.Finite(
+        var modulus = 2 * Guard.Positive(reducedModulus, "the reduced modulus");
+        var stiffness = modulus * Guard.Positive(reducedCurvature, "the reduced curvature");
+        var material = Guard.Positive(pressureViscosity, "the pressure–viscosity coefficient") * modulus;
+        var speed = Guard.Positive(dynamicViscosity, "the dynamic viscosity")
+            * Guard.Positive(rollingVelocity, "the rolling velocity") / stiffness;
+        var load = Guard.Positive(lineLoad, "the line load") / stiffness;
+        return Guard.Finite(
             reducedCurvature * 2.65 * Math.Pow(material, 0.54) * Math.Pow(speed, 0.7) * Math.Pow(load, -0.13),
             "the film thickness");
     }
@@ -42,11 +41,12 @@ public static class FilmThickness
     /// Source: kinematics; both flanks roll equally fast there.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RollingVelocityAtPitchPoint(
         double pinionSpeed, double pinionBaseDiameter, double workingPressureAngle) =>
-        Impossible.Finite(
-            Math.Abs(pinionSpeed * pinionBaseDiameter) / 2
-                * Math.Tan(Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle")),
+        Guard.Finite(
+            Math.Abs(pinionSpeed * Guard.NotZero(pinionBaseDiameter, "the base diameter", "mm")) / 2
+                * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle")),
             "the rolling velocity");
 
     /// <summary>Film thickness ratio λ.</summary>
@@ -56,10 +56,11 @@ public static class FilmThickness
     /// Source: definition, with Ra; books that use Rq get about a fifth less.<br/>
     /// Valid for: a comparison; as common practice, no source, above 1 is good and below 0.4 the flanks touch.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Ratio(double least, double roughness1, double roughness2)
     {
-        var first = Impossible.Positive(roughness1, "the flank roughness");
-        var second = Impossible.Positive(roughness2, "the flank roughness");
-        return Impossible.Positive(least, "the film thickness") / Math.Sqrt(first * first + second * second);
+        var first = Guard.Positive(roughness1, "the flank roughness");
+        var second = Guard.Positive(roughness2, "the flank roughness");
+        return Guard.Positive(least, "the film thickness") / Math.Sqrt(first * first + second * second);
     }
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>What a flank tolerance class allows.</summary>
@@ -15,24 +13,25 @@ public static class FlankTolerance
     /// Source: ISO 1328-1:2013, single pitch tolerance; from memory. The value is not rounded.<br/>
     /// Valid for: classes 1 to 11; m_n 0.5 to 70 mm; d 5 to 15 000 mm (scope of the standard, read in a public catalogue).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePitch(double referenceDiameter, double normalModule, int toleranceClass)
     {
         var diameter = Math.Abs(referenceDiameter);
         if (toleranceClass is < 1 or > 11)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no pitch tolerance: ISO 1328-1 has the flank tolerance classes 1 to 11; this one is {toleranceClass}");
         }
 
         if (!(normalModule is >= 0.5 and <= 70))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no pitch tolerance: ISO 1328-1 covers normal modules of 0.5 to 70 mm; this one is {normalModule:0.####} mm");
         }
 
         if (!(diameter is >= 5 and <= 15_000))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no pitch tolerance: ISO 1328-1 covers reference diameters of 5 to 15000 mm; this one is {diameter:0.####} mm");
         }
 
@@ -47,7 +46,8 @@ public static class FlankTolerance
     /// Source: ISO 6336-1, transverse load factors: base pitch deviation from the pitch deviation.<br/>
     /// Valid for: α_t &lt; π/2. Of a pair the greater of both counts.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BasePitch(double singlePitch, double transversePressureAngle) =>
-        Impossible.Positive(singlePitch, "the single pitch tolerance")
-        * Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle"));
+        Guard.Positive(singlePitch, "the single pitch tolerance")
+        * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"));
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>A place on the path of contact and the flash temperature there.</summary>
@@ -32,6 +30,7 @@ public static class FlashTemperature
     /// Valid for: velocities at which heat has no time to flow ahead of the contact, v·b_H some five times the thermal
     /// diffusivity (about 14 mm²/s in steel) and more. Slower contacts stay cooler than this says.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfContact(
         double friction,
         double lineLoad,
@@ -41,22 +40,25 @@ public static class FlashTemperature
         double contactCoefficient1,
         double contactCoefficient2)
     {
-        if (!(friction >= 0 && lineLoad >= 0 && velocity1 >= 0 && velocity2 >= 0))
+        if (!(friction >= 0 && lineLoad >= 0 && velocity1 >= 0 && velocity2 >= 0 && double.IsFinite(friction + lineLoad + velocity1 + velocity2)))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no flash temperature: friction {friction:0.####}, line load {lineLoad:0.###} N/mm and velocities {velocity1:0.###} mm/s and {velocity2:0.###} mm/s must not be below zero");
         }
 
+        Guard.Positive(halfWidth, "the width of the contact");
+        Guard.Positive(contactCoefficient1, "the thermal contact coefficient");
+        Guard.Positive(contactCoefficient2, "the thermal contact coefficient");
         if (velocity1 == velocity2)
         {
             return 0;
         }
 
-        var carriedOff = Impossible.Positive(contactCoefficient1, "the thermal contact coefficient") * Math.Sqrt(velocity1)
-            + Impossible.Positive(contactCoefficient2, "the thermal contact coefficient") * Math.Sqrt(velocity2);
-        return Impossible.Finite(
+        var carriedOff = Guard.Positive(contactCoefficient1, "the thermal contact coefficient") * Math.Sqrt(velocity1)
+            + Guard.Positive(contactCoefficient2, "the thermal contact coefficient") * Math.Sqrt(velocity2);
+        return Guard.Finite(
             1.11 * friction * lineLoad * Math.Abs(velocity1 - velocity2)
-                / (Math.Sqrt(2 * Impossible.Positive(halfWidth, "the width of the contact")) * carriedOff),
+                / (Math.Sqrt(2 * Guard.Positive(halfWidth, "the width of the contact")) * carriedOff),
             "the flash temperature");
     }
 
@@ -69,8 +71,9 @@ public static class FlashTemperature
     /// ones. Between both it takes the spur value, which is the greater.<br/>
     /// Valid for: 1 ≤ ε_α ≤ 2 with ε_β &lt; 1; no tip relief, which would unload A and E.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LoadShare(ContactPath path, double curvature1) =>
-        Share(path, curvature1, single: curvature1 >= path.End - path.BasePitch && curvature1 <= path.Start + path.BasePitch);
+        Share(path.Checked(), curvature1, single: curvature1 >= path.End - path.BasePitch && curvature1 <= path.Start + path.BasePitch);
 
     /// <summary>Greatest flash temperature along the path of contact.</summary>
     /// <remarks>
@@ -80,6 +83,7 @@ public static class FlashTemperature
     /// Source: Blok 1937; load sharing as <see cref="LoadShare"/>. The path is walked in steps.<br/>
     /// Valid for: contact on involutes from A to E. Velocities are those of the transverse section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static FlashPoint Greatest(
         ContactPath path,
         double pinionSpeed,
@@ -90,9 +94,10 @@ public static class FlashTemperature
         double contactCoefficient2)
     {
         path.Checked();
+        Guard.Number(pinionSpeed, "the speed of the pinion", "rad/s");
         if (path is { OverlapRatio: < 1, ContactRatio: > 2 })
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no flash temperature: how load is shared is known for spur gears up to a contact ratio of 2; it is {path.ContactRatio:0.###}");
         }
 
@@ -125,6 +130,9 @@ public static class FlashTemperature
 
     private static double Share(ContactPath path, double curvature1, bool single)
     {
+        if (!(curvature1 >= path.Start - 1e-9 && curvature1 <= path.End + 1e-9))
+            throw Guard.Because($"the path of contact goes from {path.Start:0.####} mm to {path.End:0.####} mm; the point lies at {curvature1:0.####} mm");
+
         if (path.OverlapRatio >= 1)
         {
             return 1 / path.ContactRatio;

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Strength over life: straight lines between corners when cycles and factor are both drawn to logarithms.</summary>
@@ -16,21 +14,22 @@ public sealed class LifeCurve
     private readonly double[] _factors; // ln Y
 
     /// <summary>A curve through corners of rising cycles and factors that never rise.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public LifeCurve(params ReadOnlySpan<(double Cycles, double Factor)> corners)
     {
         if (corners.Length < 2)
         {
-            throw Impossible.Because($"a life curve needs at least two corners; it has {corners.Length}");
+            throw Guard.Because($"a life curve needs at least two corners; it has {corners.Length}");
         }
 
         (_cycles, _factors) = (new double[corners.Length], new double[corners.Length]);
         for (var i = 0; i < corners.Length; i++)
         {
-            _cycles[i] = Math.Log(Impossible.Positive(corners[i].Cycles, "a number of cycles"));
-            _factors[i] = Math.Log(Impossible.Positive(corners[i].Factor, "a life factor"));
+            _cycles[i] = Math.Log(Guard.Positive(corners[i].Cycles, "a number of cycles"));
+            _factors[i] = Math.Log(Guard.Positive(corners[i].Factor, "a life factor"));
             if (i > 0 && !(_cycles[i] > _cycles[i - 1] && _factors[i] <= _factors[i - 1]))
             {
-                throw Impossible.Because(
+                throw Guard.Because(
                     $"the corners of a life curve must have rising cycles and factors that do not rise; corner {i + 1} does not");
             }
         }
@@ -43,11 +42,13 @@ public sealed class LifeCurve
     public double StaticCycles => Math.Exp(_cycles[0]);
 
     /// <summary>Factor of strength for a number of cycles.</summary>
-    public double FactorAt(double cycles) => Math.Exp(LogFactorAt(Math.Log(Impossible.Positive(cycles, "the number of cycles"))));
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public double FactorAt(double cycles) => Math.Exp(LogFactorAt(Math.Log(Guard.Positive(cycles, "the number of cycles"))));
 
     /// <summary>The greatest number of cycles at which the strength still reaches the factor.</summary>
     /// <remarks>Zero above the static factor; endless (+∞) up to the factor of a level last line.</remarks>
-    public double CyclesAt(double factor) => Math.Exp(LogCyclesAt(Math.Log(Impossible.Positive(factor, "the life factor"))));
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public double CyclesAt(double factor) => Math.Exp(LogCyclesAt(Math.Log(Guard.Positive(factor, "the life factor"))));
 
     /// <summary>The same curve with another static factor.</summary>
     /// <remarks>
@@ -55,9 +56,10 @@ public sealed class LifeCurve
     /// strengths by the straight line. Pass the static life factor times the ratio of the other factors, static to endurance.
     /// Corners between static strength and factor 1 move with it, ln Y in proportion; no strength stays above the static one.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public LifeCurve WithStaticFactor(double factor)
     {
-        var first = Math.Log(Impossible.Positive(factor, "a life factor"));
+        var first = Math.Log(Guard.Positive(factor, "a life factor"));
         var corners = new (double, double)[_cycles.Length];
         for (var i = 0; i < corners.Length; i++)
         {

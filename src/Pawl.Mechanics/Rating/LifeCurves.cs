@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Tables;
 
@@ -48,7 +47,7 @@ public static class LifeCurves
         MaterialClass.NitridingSteelNitrided => "NT",
         MaterialClass.ThroughHardeningSteelNitrided => "NV nitrided",
         MaterialClass.Nitrocarburised => "NV nitrocarburised",
-        _ => throw Impossible.Because($"there is no class of steel with number {(int)material}"),
+        _ => throw Guard.Because($"there is no class of steel with number {(int)material}"),
     };
 
     // Two threads may both read a curve at first; they read the same.
@@ -83,6 +82,6 @@ public static class LifeCurves
             return new LifeCurve([.. corners]);
         }
 
-        throw Impossible.Because($"ISO 6336-2 has no curve with limited pitting for {symbol} steels");
+        throw Guard.Because($"ISO 6336-2 has no curve with limited pitting for {symbol} steels");
     }
 }

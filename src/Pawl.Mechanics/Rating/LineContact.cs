@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Hertz's contact of two cylinders along a line.</summary>
@@ -12,12 +10,13 @@ public static class LineContact
     /// Source: Hertz; ISO 6336-2, radius of relative curvature.<br/>
     /// Valid for: a result above zero: the hollow is wider than what lies in it.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReducedCurvature(double curvature1, double curvature2)
     {
         var reduced = curvature1 * curvature2 / (curvature1 + curvature2);
         return reduced > 0 && double.IsFinite(reduced)
             ? reduced
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no line contact: flanks with radii of curvature of {curvature1:0.####} mm and {curvature2:0.####} mm do not touch along a line");
     }
 
@@ -29,10 +28,11 @@ public static class LineContact
     /// Source: ISO 6336-2, radius of relative curvature.<br/>
     /// Valid for: both kinds of pair.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReducedCurvatureAtPitchPoint(
         double baseDiameter1, double baseDiameter2, double workingPressureAngle)
     {
-        var half = Math.Tan(Impossible.AcuteAboveZero(workingPressureAngle, "the working pressure angle")) / 2;
+        var half = Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle")) / 2;
         return ReducedCurvature(baseDiameter1 * half, baseDiameter2 * half);
     }
 
@@ -43,12 +43,13 @@ public static class LineContact
     /// Source: Hertz; Johnson, Contact Mechanics, line contact.<br/>
     /// Valid for: dry, elastic contact; b_H small against ρ_red.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HalfWidth(double lineLoad, double reducedCurvature, double reducedModulus) =>
-        Impossible.Finite(
+        Guard.Finite(
             Math.Sqrt(
-                4 * Impossible.Positive(lineLoad, "the line load")
-                    * Impossible.Positive(reducedCurvature, "the reduced curvature")
-                    / (Math.PI * Impossible.Positive(reducedModulus, "the reduced modulus"))),
+                4 * Guard.Positive(lineLoad, "the line load")
+                    * Guard.Positive(reducedCurvature, "the reduced curvature")
+                    / (Math.PI * Guard.Positive(reducedModulus, "the reduced modulus"))),
             "the width of the contact");
 
     /// <summary>Greatest pressure p_H, MPa.</summary>
@@ -56,10 +57,11 @@ public static class LineContact
     /// <code>p_H = √( w·E_r / (π·ρ_red) )</code>
     /// Symbols, source, validity: as <see cref="HalfWidth"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Pressure(double lineLoad, double reducedCurvature, double reducedModulus) =>
-        Impossible.Finite(
+        Guard.Finite(
             Math.Sqrt(
-                Impossible.Positive(lineLoad, "the line load") * Impossible.Positive(reducedModulus, "the reduced modulus")
-                    / (Math.PI * Impossible.Positive(reducedCurvature, "the reduced curvature"))),
+                Guard.Positive(lineLoad, "the line load") * Guard.Positive(reducedModulus, "the reduced modulus")
+                    / (Math.PI * Guard.Positive(reducedCurvature, "the reduced curvature"))),
             "the contact pressure");
 }

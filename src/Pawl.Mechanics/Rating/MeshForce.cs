@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Forces in a mesh and how often a flank feels them. All are magnitudes.</summary>
@@ -13,15 +11,16 @@ public static class MeshForce
     /// Source: ISO 6336-1, nominal tangential load.<br/>
     /// Valid for: equal shares; what is unequal belongs into the mesh load factor K_γ.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Tangential(double torque, double referenceDiameter, int meshes)
     {
         if (meshes < 1)
         {
-            throw Impossible.Because($"no tooth force: at least one mesh must carry the torque; there are {meshes}");
+            throw Guard.Because($"no tooth force: at least one mesh must carry the torque; there are {meshes}");
         }
 
-        return Impossible.Finite(
-            2 * Math.Abs(torque) / (Math.Abs(Impossible.NotZero(referenceDiameter, "the reference diameter")) * meshes),
+        return Guard.Finite(
+            2 * Math.Abs(torque) / (Math.Abs(Guard.NotZero(referenceDiameter, "the reference diameter")) * meshes),
             "the tooth force");
     }
 
@@ -33,10 +32,11 @@ public static class MeshForce
     /// Source: statics; d/d_w = cos α_wt/cos α_t (ISO 21771).<br/>
     /// Valid for: no friction.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Radial(double tangential, double transversePressureAngle, double workingPressureAngle) =>
-        Impossible.Finite(
-            tangential * Math.Sin(Impossible.Acute(workingPressureAngle, "the working pressure angle"))
-                / Math.Cos(Impossible.Acute(transversePressureAngle, "the transverse pressure angle")),
+        Guard.Finite(
+            tangential * Math.Sin(Guard.Acute(workingPressureAngle, "the working pressure angle"))
+                / Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle")),
             "the radial force");
 
     /// <summary>Axial force F_a, N.</summary>
@@ -46,8 +46,9 @@ public static class MeshForce
     /// Source: statics.<br/>
     /// Valid for: no friction.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Axial(double tangential, double helixAngle) =>
-        Impossible.Finite(tangential * Math.Tan(Math.Abs(Impossible.Helix(helixAngle))), "the axial force");
+        Guard.Finite(tangential * Math.Tan(Math.Abs(Guard.Helix(helixAngle))), "the axial force");
 
     /// <summary>Load cycles N_L of one flank.</summary>
     /// <remarks>
@@ -57,15 +58,16 @@ public static class MeshForce
     /// Source: definition.<br/>
     /// Valid for: one direction of torque.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FlankCycles(int contactsPerRevolution, double relativeSpeed, double life)
     {
         if (contactsPerRevolution < 1 || !(life >= 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no load cycles: {contactsPerRevolution} contacts in a revolution over a life of {life:0.###} s");
         }
 
-        return Impossible.Finite(
+        return Guard.Finite(
             contactsPerRevolution * Math.Abs(relativeSpeed) * life / (2 * Math.PI), "the number of load cycles");
     }
 }

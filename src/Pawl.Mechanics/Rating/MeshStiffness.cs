@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Stiffness of teeth in contact for a unit of face width, N/mm² (14 000 N/mm² = 14 N/(mm·µm)).</summary>
@@ -17,8 +15,9 @@ public static class MeshStiffness
     /// Source: ISO 6336-1, tooth stiffness, method C; the fourth root from memory, less sure.<br/>
     /// Valid for: steel on steel, discs or heavy rims, helix angles up to 45°.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePair(double lineLoad) =>
-        OfSteel * Math.Pow(Math.Min(Impossible.Positive(lineLoad, "the line load") / FullLineLoad, 1), 0.25);
+        OfSteel * Math.Pow(Math.Min(Guard.Positive(lineLoad, "the line load") / FullLineLoad, 1), 0.25);
 
     /// <summary>Mean mesh stiffness c_γα of the teeth in contact, for profile and pitch deviations.</summary>
     /// <remarks>
@@ -27,8 +26,9 @@ public static class MeshStiffness
     /// Source: ISO 6336-1, mesh stiffness.<br/>
     /// Valid for: ε_α ≥ 1; good to about a tenth for ε_α ≥ 1.2.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Transverse(double singlePair, double transverseContactRatio) =>
-        Impossible.Positive(singlePair, "the tooth stiffness") * (0.75 * Overlap.Transverse(transverseContactRatio) + 0.25);
+        Guard.Positive(singlePair, "the tooth stiffness") * (0.75 * Overlap.Transverse(transverseContactRatio) + 0.25);
 
     /// <summary>Mesh stiffness c_γβ for deviations along the face.</summary>
     /// <remarks>
@@ -37,5 +37,6 @@ public static class MeshStiffness
     /// Source: ISO 6336-1, mesh stiffness.<br/>
     /// Valid for: as c_γα.
     /// </remarks>
-    public static double AlongFace(double transverse) => 0.85 * Impossible.Positive(transverse, "the mesh stiffness");
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double AlongFace(double transverse) => 0.85 * Guard.Positive(transverse, "the mesh stiffness");
 }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Rating;
@@ -31,13 +30,13 @@ public static class PlanetLoadSharing
         return (planets, floating) switch
         {
             (1, _) or (2, true) => 1,
-            (2, false) => throw Impossible.Because(
+            (2, false) => throw Guard.Because(
                 $"no load sharing of 2 planets: without a floating member it depends on tolerances; state the mesh load factor"),
             (3, true) => ThreeAboutAFloatingMember,
             ( >= Least, _) when planets - Least < factors.Length => factors[planets - Least],
-            ( > Least, _) => throw Impossible.Because(
+            ( > Least, _) => throw Guard.Because(
                 $"no load sharing of {planets} planets: the source ends at {Least + factors.Length - 1}; state the mesh load factor"),
-            _ => throw Impossible.Because($"no load sharing: a carrier must have planets; the number of planets is {planets}"),
+            _ => throw Guard.Because($"no load sharing: a carrier must have planets; the number of planets is {planets}"),
         };
     }
 

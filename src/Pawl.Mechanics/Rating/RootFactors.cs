@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Editions of ISO 6336-3 whose factors differ.</summary>
@@ -23,12 +21,18 @@ public static class RootFactors
     /// apart.<br/>
     /// Valid for: as the section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Form(RootSection section, double normalModule, double normalPressureAngle) =>
-        Impossible.Finite(
-            6 * section.LeverArm * Impossible.Positive(normalModule, "the normal module") * Math.Cos(section.LoadAngle)
-                / (section.Chord * section.Chord
-                    * Math.Cos(Impossible.AcuteAboveZero(normalPressureAngle, "the normal pressure angle"))),
+        Guard.Finite(
+            6 * Guard.Positive(section.LeverArm, "the lever arm h_Fe", "mm") * Guard.Positive(normalModule, "the normal module") * Math.Cos(Angle(section.LoadAngle))
+                / (Guard.Positive(section.Chord, "the root chord s_Fn", "mm") * section.Chord
+                    * Math.Cos(Guard.AcuteAboveZero(normalPressureAngle, "the normal pressure angle"))),
             "the form factor");
+
+    private static double Angle(double load) =>
+        Math.Abs(load) < Math.PI / 2
+            ? load
+            : throw Guard.Because($"the load angle α_Fen must lie between −90° and 90°; it is {load * 180 / Math.PI:0.######}°");
 
     /// <summary>Stress correction factor Y_S.</summary>
     /// <remarks>
@@ -39,10 +43,10 @@ public static class RootFactors
     /// </remarks>
     public static double StressCorrection(RootSection section)
     {
-        var ratio = Impossible.Positive(section.ChordOverArm, "the ratio of chord and arm");
+        var ratio = Guard.Positive(section.ChordOverArm, "the ratio of chord and arm");
         return section.NotchParameter is >= 1 and < 8
             ? (1.2 + 0.13 * ratio) * Math.Pow(section.NotchParameter, 1 / (1.21 + 2.3 / ratio))
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no stress correction factor: the notch parameter q_s must lie from 1 to below 8; it is {section.NotchParameter:0.###}");
     }
 
@@ -57,12 +61,13 @@ public static class RootFactors
     /// Source: ISO 6336-3:2019, factor f_ε (from memory). The edition of 2006 has none: there it is 1.<br/>
     /// Valid for: ε_αn ≥ 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LoadDistribution(double overlapRatio, double virtualContactRatio)
     {
         var overlap = Overlap.UpToOne(overlapRatio);
         if (!(virtualContactRatio >= 1) || !double.IsFinite(virtualContactRatio))
         {
-            throw Impossible.Because($"no factor f_ε: the contact ratio must be at least 1; it is {virtualContactRatio:0.####}");
+            throw Guard.Because($"no factor f_ε: the contact ratio must be at least 1; it is {virtualContactRatio:0.####}");
         }
 
         return (overlap, virtualContactRatio) switch
@@ -85,9 +90,10 @@ public static class RootFactors
     /// Source: ISO 6336-3, helix angle factor, of the edition named (that of 2019 from memory, less sure).<br/>
     /// Valid for: |β| &lt; 90°.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double HelixAngle(double overlapRatio, double helixAngle, RootEdition edition)
     {
-        var helix = Math.Abs(Impossible.Helix(helixAngle));
+        var helix = Math.Abs(Guard.Helix(helixAngle));
         var factor = 1 - Overlap.UpToOne(overlapRatio) * Math.Min(helix, Math.PI / 6) / (2 * Math.PI / 3);
         return edition == RootEdition.Iso2019 ? factor / Math.Pow(Math.Cos(helix), 3) : factor;
     }
@@ -99,14 +105,15 @@ public static class RootFactors
     /// Source: ISO 6336-3, rim thickness factor.<br/>
     /// Valid for: s_R/h_t above 0.5.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RimOfExternal(double rimThickness, double toothDepth)
     {
-        var ratio = Impossible.Positive(rimThickness, "the rim thickness") / Impossible.Positive(toothDepth, "the tooth depth");
+        var ratio = Guard.Positive(rimThickness, "the rim thickness") / Guard.Positive(toothDepth, "the tooth depth");
         return ratio switch
         {
             >= 1.2 => 1,
             > 0.5 => 1.6 * Math.Log(2.242 / ratio),
-            _ => throw Impossible.Because(
+            _ => throw Guard.Because(
                 $"no rim factor: the rim must be thicker than 0.5 of the tooth depth; it is {ratio:0.###} of it"),
         };
     }
@@ -118,15 +125,16 @@ public static class RootFactors
     /// Source: ISO 6336-3, rim thickness factor.<br/>
     /// Valid for: s_R/m_n above 1.75.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RimOfInternal(double rimThickness, double normalModule)
     {
-        var ratio = Impossible.Positive(rimThickness, "the rim thickness")
-            / Impossible.Positive(normalModule, "the normal module");
+        var ratio = Guard.Positive(rimThickness, "the rim thickness")
+            / Guard.Positive(normalModule, "the normal module");
         return ratio switch
         {
             >= 3.5 => 1,
             > 1.75 => 1.15 * Math.Log(8.324 / ratio),
-            _ => throw Impossible.Because(
+            _ => throw Guard.Because(
                 $"no rim factor: the rim of an internal gear must be thicker than 1.75 modules; it has {ratio:0.###}"),
         };
     }
@@ -139,8 +147,9 @@ public static class RootFactors
     /// Valid for: the reduction only where the flanks are of accuracy grade 4 or finer and shaped for the deflection
     /// (<paramref name="precise"/>); 1 is on the safe side.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double DeepTooth(double virtualContactRatio, bool precise) =>
-        (precise, Impossible.Positive(virtualContactRatio, "the contact ratio")) switch
+        (precise, Guard.Positive(virtualContactRatio, "the contact ratio")) switch
         {
             (false, _) or (_, <= 2.05) => 1,
             (_, <= 2.5) => 2.366 - 0.666 * virtualContactRatio,

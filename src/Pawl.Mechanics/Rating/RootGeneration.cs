@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>A tool whose tip rounding rolls out a root fillet: where the centre of the rounding stands when the normal is
@@ -29,6 +27,7 @@ internal readonly record struct RootGeneration
     /// <param name="tipRadius">Radius of the rounding, mm.</param>
     /// <param name="offset">Distance of the rounding centre from the middle of the tool's tooth, as arc on its pitch circle,
     /// mm.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public RootGeneration(
         double teeth, double pitchRadius, double toolCurvature, double depth, double tipRadius, double offset)
     {
@@ -81,6 +80,7 @@ internal readonly record struct RootGeneration
     /// Source: rolling without slip; Euler–Savary for the curvature. With a rack it gives the equations of ISO 6336-3.<br/>
     /// Valid for: a tangent point on the fillet, between the deepest point (θ = 0) and the end of the tool's flank.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public (double Chord, double Height, double Radius, double Angle) PointWithLean(double lean, double flankEndAngle)
     {
         var angle = AngleOfLean(lean, flankEndAngle);
@@ -91,7 +91,7 @@ internal readonly record struct RootGeneration
         var denominator = Math.Cos(angle) + curvature;
         if (!(denominator > 0))
         {
-            throw Impossible.Because($"no root section: the fillet has a point where it is turned back");
+            throw Guard.Because($"no root section: the fillet has a point where it is turned back");
         }
 
         return (
@@ -107,7 +107,7 @@ internal readonly record struct RootGeneration
         double low = 0, high = flankEndAngle;
         if (!(Excess(low, lean) <= 0 && Excess(high, lean) >= 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the fillet that the tool leaves has no tangent at {lean * 180 / Math.PI:0}° to the middle of the tooth");
         }
 

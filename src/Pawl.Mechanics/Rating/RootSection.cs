@@ -13,10 +13,12 @@ public readonly record struct RootSection(
     double Chord, double LeverArm, double FilletRadius, double FilletAngle, double LoadAngle)
 {
     /// <summary>Notch parameter q_s = s_Fn/(2·ρ_F).</summary>
-    public double NotchParameter => Chord / (2 * FilletRadius);
+    public double NotchParameter =>
+        Guard.Positive(Chord, "the root chord s_Fn", "mm") / (2 * Guard.Positive(FilletRadius, "the root fillet radius ρ_F", "mm"));
 
     /// <summary>L = s_Fn/h_Fe.</summary>
-    public double ChordOverArm => Chord / LeverArm;
+    public double ChordOverArm =>
+        Guard.Positive(Chord, "the root chord s_Fn", "mm") / Guard.Positive(LeverArm, "the lever arm h_Fe", "mm");
 }
 
 /// <summary>A tooth whose root is rated. Signs after ISO 21771: an internal gear has negative teeth and tip diameter.</summary>
@@ -44,6 +46,14 @@ public readonly record struct PinionCutter(int Teeth, double TipDiameter, double
 {
     /// <summary>The cutter whose addendum over the shifted reference circle is given: d_a0 = m·(z₀ + 2·x₀) + 2·h_a0.</summary>
     /// <remarks>Symbols: m module, mm; h_a0 addendum of the cutter, mm, at x₀ = 0.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static PinionCutter WithAddendum(int teeth, double module, double addendum, double tipRadius, double profileShift) =>
-        new(teeth, module * (teeth + 2 * profileShift) + 2 * addendum, tipRadius, profileShift);
+        new(
+            Guard.Count(teeth, 1, "the number of teeth of the cutter"),
+            Guard.Positive(
+                Guard.Positive(module, "the module", "mm") * (teeth + 2 * Guard.Number(profileShift, "the profile shift"))
+                    + 2 * Guard.NotNegative(addendum, "the addendum", "mm"),
+                "the tip diameter of the cutter", "mm"),
+            Guard.NotNegative(tipRadius, "the tip radius of the cutter", "mm"),
+            profileShift);
 }

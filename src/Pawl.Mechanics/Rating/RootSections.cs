@@ -31,15 +31,16 @@ public static class RootSections
     /// textbooks, 14 teeth in place of 17.1 at 20° and x = 0 (from memory), carried over to other racks as a part of the depth of
     /// the tool's straight flank.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio)
     {
-        if (Impossible.Teeth(tooth.Teeth) < 0)
+        if (Guard.Teeth(tooth.Teeth) < 0)
         {
-            throw Impossible.Because($"no root section: a rack cannot cut an internal gear; state the pinion-type cutter");
+            throw Guard.Because($"no root section: a rack cannot cut an internal gear; state the pinion-type cutter");
         }
 
-        var module = Impossible.Positive(tooth.NormalModule, "the normal module");
-        var normal = Impossible.AcuteAboveZero(tooth.NormalPressureAngle, "the normal pressure angle");
+        var module = Guard.Positive(tooth.NormalModule, "the normal module");
+        var normal = Guard.AcuteAboveZero(tooth.NormalPressureAngle, "the normal pressure angle");
         RefuseUndercut(tooth, rack);
         var baseHelix = ToothGeometry.BaseHelixAngle(normal, tooth.HelixAngle);
         var cosineSquare = Math.Cos(baseHelix) * Math.Cos(baseHelix);
@@ -50,7 +51,7 @@ public static class RootSections
             - (1 - sine) * radius / cosine;
         if (!(offset >= -1e-12))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the root radius {radius:0.###}·m is greater than the space of the basic rack allows");
         }
 
@@ -89,6 +90,7 @@ public static class RootSections
     /// Valid for: spur gears; an involute cutter with a circular tip rounding that touches flank and tip circle; a tangent point
     /// on the fillet; 1 ≤ q_s &lt; 8.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static RootSection ByPinionCutter(RatedTooth tooth, PinionCutter cutter, double transverseContactRatio)
     {
         var shaping = new RootShaping(tooth, cutter);
@@ -112,17 +114,18 @@ public static class RootSections
     /// point moves outward.<br/>
     /// Valid for: ε_α ≥ 1. At 1 the force stands at the tip.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OuterSingleContactDiameter(
         double tipDiameter, double baseDiameter, double contactRatio, double basePitch)
     {
         if (!(contactRatio >= 1) || !double.IsFinite(contactRatio))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no point of single pair contact: the contact ratio must be at least 1; it is {contactRatio:0.####}");
         }
 
         var curvature = PathOfContact.CurvatureAt(tipDiameter, baseDiameter)
-            - (contactRatio - 1) * Impossible.Positive(basePitch, "the base pitch");
+            - (contactRatio - 1) * Guard.Positive(basePitch, "the base pitch");
         return PathOfContact.DiameterAt(curvature, baseDiameter);
     }
 
@@ -148,19 +151,19 @@ public static class RootSections
         var section = new RootSection(chord, arm, radius, angle, loadAngle);
         if (halfTooth * Math.Sign(teeth) < 0)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the tooth runs to a point before it reaches the diameter {Math.Abs(load):0.####} mm of the force");
         }
 
         if (!(chord > 0) || !(arm > 0))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: chord {chord:0.####} mm and bending arm {arm:0.####} mm are not those of a tooth");
         }
 
         return section.NotchParameter is >= 1 and < 8
             ? section
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"root section outside of ISO 6336-3: the notch parameter q_s must lie from 1 to below 8; it is {section.NotchParameter:0.###}");
     }
 
@@ -177,7 +180,7 @@ public static class RootSections
         var practical = least - straight * PracticalUndercut;
         if (!(tooth.ProfileShift >= practical))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no root section: the root is undercut (profile shift {tooth.ProfileShift:0.####} is below the practical limit {practical:0.####})");
         }
     }
@@ -185,5 +188,5 @@ public static class RootSections
     private static double NotNegative(double value, string name) =>
         value >= 0 && double.IsFinite(value)
             ? value
-            : throw Impossible.Because($"{name} must not be below zero; it is {value:0.####}");
+            : throw Guard.Because($"{name} must not be below zero; it is {value:0.####}");
 }

@@ -25,18 +25,18 @@ public readonly record struct RootShaping
     {
         if (tooth.HelixAngle != 0)
         {
-            throw Impossible.Because($"no root by a pinion-type cutter for helical teeth: the method here covers spur gears only");
+            throw Guard.Because($"no root by a pinion-type cutter for helical teeth: the method here covers spur gears only");
         }
 
         if (cutter.Teeth <= 0 || (tooth.Teeth < 0 && cutter.Teeth >= -tooth.Teeth))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no shaped root: a cutter of {cutter.Teeth} teeth cannot work in a gear of {Math.Abs(tooth.Teeth)} teeth");
         }
 
         (_tooth, _cutter) = (tooth, cutter);
         var pressure = tooth.NormalPressureAngle;
-        var module = Impossible.Positive(tooth.NormalModule, "the normal module");
+        var module = Guard.Positive(tooth.NormalModule, "the normal module");
         WorkingAngle = MeshGeometry.WorkingPressureAngleFromShift(
             pressure, pressure, tooth.ProfileShift + cutter.ProfileShift, tooth.Teeth, cutter.Teeth);
         _baseRadius = module * cutter.Teeth * Math.Cos(pressure) / 2;
@@ -44,11 +44,11 @@ public readonly record struct RootShaping
 
         var radius = cutter.TipRadius >= 0
             ? cutter.TipRadius
-            : throw Impossible.Because($"the tip radius of the cutter must not be below zero; it is {cutter.TipRadius:0.####} mm");
+            : throw Guard.Because($"the tip radius of the cutter must not be below zero; it is {cutter.TipRadius:0.####} mm");
         var centres = cutter.TipDiameter / 2 - radius;
         if (!(centres > _baseRadius))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no shaped root: with tip diameter {cutter.TipDiameter:0.####} mm and tip radius {radius:0.####} mm the cutter has no involute that its rounding could meet");
         }
 
@@ -57,7 +57,7 @@ public readonly record struct RootShaping
             - radius / _baseRadius - Involute.Of(Math.Acos(_baseRadius / centres));
         if (_offsetAngle < -1e-12)
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no shaped root: a tip radius of {radius:0.####} mm is greater than the tip of the cutter's tooth allows");
         }
     }
@@ -96,7 +96,7 @@ public readonly record struct RootShaping
     /// </remarks>
     public double TipLimitDiameter => _tooth.Teeth < 0
         ? PathOfContact.DiameterAt(CentreDistance * Math.Sin(WorkingAngle), WorkBaseDiameter)
-        : throw Impossible.Because($"the tip of an external gear is not limited by the cutter's base circle");
+        : throw Guard.Because($"the tip of an external gear is not limited by the cutter's base circle");
 
     internal RootGeneration Generation
     {
@@ -123,7 +123,7 @@ public readonly record struct RootShaping
     {
         if (FormCurvature * _tooth.Teeth < 0)
         {
-            throw Impossible.Because($"no root section: the cutter undercuts the tooth");
+            throw Guard.Because($"no root section: the cutter undercuts the tooth");
         }
     }
 }

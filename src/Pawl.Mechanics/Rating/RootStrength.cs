@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Tables;
 
@@ -19,6 +18,7 @@ public static class RootStrength
     /// Valid for: the rows of the table; between them ln ρ' straight over the yield, beyond them the nearest row (no source for
     /// either).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SlipLayer(MaterialClass material, double? yield)
     {
         slipLayers ??= ReadSlipLayers();
@@ -36,8 +36,8 @@ public static class RootStrength
                 return row.Thickness;
             }
 
-            var asked = Impossible.Positive(
-                yield ?? throw Impossible.Because($"no slip-layer thickness: the yield strength of the steel is not stated"),
+            var asked = Guard.Positive(
+                yield ?? throw Guard.Because($"no slip-layer thickness: the yield strength of the steel is not stated"),
                 "the yield strength");
             if (asked <= row.Yield)
             {
@@ -61,8 +61,9 @@ public static class RootStrength
     /// Source: ISO 6336-3, relative notch sensitivity factor, method B, endurance.<br/>
     /// Valid for: q_s ≥ 1. Not homogeneous: the root is taken of a pure number by the fixed unit of χ.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NotchSensitivity(double notchParameter, double slipLayer) =>
-        (1 + Math.Sqrt(Impossible.Positive(slipLayer, "the slip-layer thickness") * (1 + 2 * Notch(notchParameter)) / 5))
+        (1 + Math.Sqrt(Guard.Positive(slipLayer, "the slip-layer thickness") * (1 + 2 * Notch(notchParameter)) / 5))
         / (1 + Math.Sqrt(slipLayer * 1.2));
 
     /// <summary>The same when the steel's slip layer is unknown.</summary>
@@ -71,6 +72,7 @@ public static class RootStrength
     /// Source: ISO 6336-3, relative notch sensitivity factor, method C.<br/>
     /// Valid for: endurance.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NotchSensitivitySimplified(double notchParameter) => Notch(notchParameter) >= 1.5 ? 1 : 0.95;
 
     /// <summary>Relative notch sensitivity factor Y_δrelT for static strength.</summary>
@@ -85,11 +87,12 @@ public static class RootStrength
     /// test gear.<br/>
     /// Valid for: Y_S ≥ 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NotchSensitivityStatic(MaterialClass material, double stressCorrection, double? yield)
     {
         var correction = stressCorrection >= 1 && double.IsFinite(stressCorrection)
             ? stressCorrection
-            : throw Impossible.Because($"the stress correction factor must be at least 1; it is {stressCorrection:0.###}");
+            : throw Guard.Because($"the stress correction factor must be at least 1; it is {stressCorrection:0.###}");
         return material switch
         {
             MaterialClass.Normalised => ByYield(0.93, 200),
@@ -100,9 +103,9 @@ public static class RootStrength
 
         double ByYield(double weight, double reference)
         {
-            var asked = yield ?? throw Impossible.Because(
+            var asked = yield ?? throw Guard.Because(
                 $"no static notch sensitivity: the yield strength of the steel is not stated");
-            var root = weight * Math.Pow(reference / Impossible.Positive(asked, "the yield strength"), 0.25);
+            var root = weight * Math.Pow(reference / Guard.Positive(asked, "the yield strength"), 0.25);
             return (1 + root * (correction - 1)) / (1 + root);
         }
     }
@@ -117,11 +120,12 @@ public static class RootStrength
     /// Source: ISO 6336-3, relative surface factor, method B.<br/>
     /// Valid for: Rz ≤ 40 µm, no scratches deeper than 2·Rz.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Surface(MaterialClass material, double roughnessMicrometres)
     {
         if (!(roughnessMicrometres is > 0 and <= 40))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no surface factor: the roughness Rz of the root must lie above 0 and up to 40 µm; it is {roughnessMicrometres:0.###} µm");
         }
 
@@ -142,8 +146,9 @@ public static class RootStrength
     /// Source: ISO 6336-3, size factor.<br/>
     /// Valid for: steels of ISO 6336-5.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Size(MaterialClass material, double normalModule) =>
-        (material, Impossible.Positive(normalModule, "the normal module")) switch
+        (material, Guard.Positive(normalModule, "the normal module")) switch
         {
             (_, <= 5) => 1,
             (MaterialClass.Normalised or MaterialClass.CarbonThroughHardened or MaterialClass.AlloyThroughHardened, _) =>
@@ -157,10 +162,11 @@ public static class RootStrength
     /// Source: ISO 6336-3, annex on mean stress: the root in compression sees a fifth more than its tension.<br/>
     /// Valid for: a quotient from 0 (one side never loaded) to 1 (planet or idler).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StressRatio(double weakerOverStronger) =>
         weakerOverStronger is >= 0 and <= 1
             ? -1.2 * weakerOverStronger
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"the load of the weaker side over that of the stronger must lie from 0 to 1; it is {weakerOverStronger:0.###}");
 
     /// <summary>M: how much the mean stress changes the endurable amplitude.</summary>
@@ -177,19 +183,24 @@ public static class RootStrength
     /// Source: ISO 6336-3, annex on mean stress (from memory).<br/>
     /// Valid for: Y_S from 1 to 5; shot peening controlled and recorded, case-hardened steel only: others do not change by it.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanStressRatio(
-        MaterialClass material, double stressCorrection, bool shotPeened, bool staticStrength) => material switch
+        MaterialClass material, double stressCorrection, bool shotPeened, bool staticStrength)
+    {
+        Guard.Positive(stressCorrection, "the stress correction factor Y_S");
+        return material switch
         {
             MaterialClass.CaseHardened when shotPeened => staticStrength ? 0.6 : 0.4,
             MaterialClass.CaseHardened when staticStrength => 0.7,
             MaterialClass.CaseHardened => stressCorrection is >= 1 and <= 5
                 ? 0.8 - 0.15 * stressCorrection
-                : throw Impossible.Because($"no mean stress factor: Y_S must lie from 1 to 5; it is {stressCorrection:0.###}"),
+                : throw Guard.Because($"no mean stress factor: Y_S must lie from 1 to 5; it is {stressCorrection:0.###}"),
             MaterialClass.InductionHardened => staticStrength ? 0.6 : 0.4,
             MaterialClass.NitridingSteelNitrided or MaterialClass.ThroughHardeningSteelNitrided
                 or MaterialClass.Nitrocarburised => 0.3,
             _ => staticStrength ? 0.5 : 0.3,
         };
+    }
 
     /// <summary>Mean stress factor Y_M of a root that is bent both ways.</summary>
     /// <remarks>
@@ -198,16 +209,17 @@ public static class RootStrength
     /// Source: ISO 6336-3, annex on mean stress. With pulsating load, R = 0, it is 1. The rough value for idlers is 0.7.<br/>
     /// Valid for: −1.2 ≤ R ≤ 0.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeanStress(double stressRatio, double meanStressRatio) =>
         stressRatio is >= -1.2 and <= 0 && meanStressRatio is >= 0 and <= 1
             ? 1 / (1 - stressRatio * (1 - meanStressRatio) / (1 + meanStressRatio))
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no mean stress factor: R must lie from −1.2 to 0 and M from 0 to 1; they are {stressRatio:0.###} and {meanStressRatio:0.###}");
 
     private static double Notch(double notchParameter) =>
         notchParameter >= 1 && double.IsFinite(notchParameter)
             ? notchParameter
-            : throw Impossible.Because($"the notch parameter q_s must be at least 1; it is {notchParameter:0.###}");
+            : throw Guard.Because($"the notch parameter q_s must be at least 1; it is {notchParameter:0.###}");
 
     private static (string Material, double Yield, double Thickness)[] ReadSlipLayers()
     {

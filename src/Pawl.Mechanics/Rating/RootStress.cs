@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>Stress at the root of a tooth.</summary>
@@ -12,10 +10,11 @@ public static class RootStress
     /// Source: ISO 6336-3, face widths: not more than one module of a longer tooth at each end.<br/>
     /// Valid for: b ≥ b_common.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double FaceWidth(double faceWidth, double commonFaceWidth, double normalModule) =>
-        faceWidth >= Impossible.Positive(commonFaceWidth, "the common face width")
-            ? Math.Min(faceWidth, commonFaceWidth + 2 * Impossible.Positive(normalModule, "the normal module"))
-            : throw Impossible.Because(
+        Guard.Positive(faceWidth, "the face width", "mm") >= Guard.Positive(commonFaceWidth, "the common face width")
+            ? Math.Min(faceWidth, commonFaceWidth + 2 * Guard.Positive(normalModule, "the normal module"))
+            : throw Guard.Because(
                 $"the face width {faceWidth:0.####} mm is less than the common face width {commonFaceWidth:0.####} mm");
 
     /// <summary>Nominal root stress σ_F0, MPa.</summary>
@@ -26,6 +25,7 @@ public static class RootStress
     /// Source: ISO 6336-3, nominal tooth root stress.<br/>
     /// Valid for: as the factors.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Nominal(
         double tangentialForce,
         double faceWidth,
@@ -35,10 +35,10 @@ public static class RootStress
         double helixAngle = 1,
         double rim = 1,
         double deepTooth = 1) =>
-        Impossible.Finite(
-            tangentialForce / Impossible.Positive(faceWidth, "the face width")
-                / Impossible.Positive(normalModule, "the normal module")
-                * form * stressCorrection * helixAngle * rim * deepTooth,
+        Guard.Finite(
+            Guard.NotNegative(tangentialForce, "the tangential force", "N") / Guard.Positive(faceWidth, "the face width")
+                / Guard.Positive(normalModule, "the normal module")
+                * Factor(form) * Factor(stressCorrection) * Factor(helixAngle) * Factor(rim) * Factor(deepTooth),
             "the nominal root stress");
 
     /// <summary>Root stress σ_F, MPa.</summary>
@@ -48,9 +48,15 @@ public static class RootStress
     /// Source: ISO 6336-3, tooth root stress.<br/>
     /// Valid for: as the factors.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double WithLoadFactors(
         double nominal, double application, double meshLoad, double dynamic, double faceLoad, double transverseLoad) =>
-        Impossible.Finite(nominal * application * meshLoad * dynamic * faceLoad * transverseLoad, "the root stress");
+        Guard.Finite(
+            Guard.NotNegative(nominal, "the nominal root stress", "MPa") * Factor(application) * Factor(meshLoad) * Factor(dynamic)
+                * Factor(faceLoad) * Factor(transverseLoad),
+            "the root stress");
+
+    private static double Factor(double value) => Guard.Positive(value, "a factor of the root stress");
 
     /// <summary>Permissible root stress σ_FP at one life, MPa; with S_F = 1 the strength σ_FG.</summary>
     /// <remarks>
@@ -60,6 +66,7 @@ public static class RootStress
     /// Source: ISO 6336-3, permissible bending stress; Y_M from its annex on mean stress.<br/>
     /// Valid for: σ_Flim of ISO 6336-5, found on test gears with Y_ST = 2. Factors all static or all for endurance.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Permissible(
         double stressNumber,
         double life,
@@ -68,9 +75,9 @@ public static class RootStress
         double size,
         double meanStress = 1,
         double safety = 1) =>
-        Impossible.Finite(
-            Impossible.Positive(stressNumber, "the nominal stress number") * 2
-                * life * notchSensitivity * surface * size * meanStress
-                / Impossible.Positive(safety, "the safety factor"),
+        Guard.Finite(
+            Guard.Positive(stressNumber, "the nominal stress number") * 2
+                * Factor(life) * Factor(notchSensitivity) * Factor(surface) * Factor(size) * Factor(meanStress)
+                / Guard.Positive(safety, "the safety factor"),
             "the permissible root stress");
 }

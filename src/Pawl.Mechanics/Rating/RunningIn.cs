@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Materials;
 
 namespace Pawl.Mechanics.Rating;
@@ -19,9 +18,10 @@ public static class RunningIn
     /// Source: ISO 6336-1, face load factors, running-in allowance.<br/>
     /// Valid for: y_β ≤ F_βx; below σ_Hlim = 320 MPa all of it.
     /// </remarks>
-    public static double AlongFace(MaterialClass material, double contactLimit, double pitchLineSpeed, double misalignment) =>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double AlongFace(MaterialClass material, double contactLimit, double pitchLineSpeedInMillimetresPerSecond, double misalignment) =>
         Soft(material)
-            ? Worn(320, 12.8, contactLimit, pitchLineSpeed, misalignment)
+            ? Worn(320, 12.8, contactLimit, pitchLineSpeedInMillimetresPerSecond, misalignment)
             : Math.Min(0.15 * NotNegative(misalignment), 0.006);
 
     /// <summary>Running-in allowance y_α on a base pitch deviation, one gear.</summary>
@@ -33,9 +33,10 @@ public static class RunningIn
     /// Source: ISO 6336-1, transverse load factors, running-in allowance.<br/>
     /// Valid for: y_α ≤ f_pb.
     /// </remarks>
-    public static double AlongProfile(MaterialClass material, double contactLimit, double pitchLineSpeed, double deviation) =>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double AlongProfile(MaterialClass material, double contactLimit, double pitchLineSpeedInMillimetresPerSecond, double deviation) =>
         Soft(material)
-            ? Worn(160, 6.4, contactLimit, pitchLineSpeed, deviation)
+            ? Worn(160, 6.4, contactLimit, pitchLineSpeedInMillimetresPerSecond, deviation)
             : Math.Min(0.075 * NotNegative(deviation), 0.003);
 
     /// <summary>Allowance of a pair of unlike gears.</summary>
@@ -43,6 +44,7 @@ public static class RunningIn
     /// <code>y = (y₁ + y₂) / 2</code>
     /// Source: ISO 6336-1, running-in allowances of different materials.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfPair(double first, double second) => (NotNegative(first) + NotNegative(second)) / 2;
 
     private static bool Soft(MaterialClass material) => material switch
@@ -50,14 +52,14 @@ public static class RunningIn
         MaterialClass.Normalised or MaterialClass.CarbonThroughHardened or MaterialClass.AlloyThroughHardened => true,
         MaterialClass.InductionHardened or MaterialClass.CaseHardened or MaterialClass.NitridingSteelNitrided
             or MaterialClass.ThroughHardeningSteelNitrided or MaterialClass.Nitrocarburised => false,
-        _ => throw Impossible.Because($"no running-in allowance for the material class {material}"),
+        _ => throw Guard.Because($"no running-in allowance for the material class {material}"),
     };
 
     private static double Worn(double share, double fastLimit, double contactLimit, double speed, double deviation)
     {
-        Impossible.Positive(contactLimit, "the contact stress limit of the material");
+        Guard.Positive(contactLimit, "the contact stress limit of the material");
         var worn = Math.Min(share / contactLimit, 1) * NotNegative(deviation);
-        return Math.Abs(Impossible.Finite(speed, "the pitch line speed")) switch
+        return Math.Abs(Guard.Finite(speed, "the pitch line speed")) switch
         {
             <= Slow => worn,
             <= Fast => Math.Min(worn, 2 * fastLimit / contactLimit),
@@ -68,5 +70,5 @@ public static class RunningIn
     private static double NotNegative(double deviation) =>
         deviation >= 0 && double.IsFinite(deviation)
             ? deviation
-            : throw Impossible.Because($"a deviation must not be below zero; it is {deviation:0.######} mm");
+            : throw Guard.Because($"a deviation must not be below zero; it is {deviation:0.######} mm");
 }

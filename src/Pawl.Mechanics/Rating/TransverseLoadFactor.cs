@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Rating;
 
 /// <summary>How much more one of the pairs of teeth in contact carries because pitches differ.</summary>
@@ -14,19 +12,20 @@ public static class TransverseLoadFactor
     /// Source: ISO 6336-1, transverse load factors, method B.<br/>
     /// Valid for: y_α ≤ f_pb.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Unlimited(
         double stiffness, double basePitchDeviation, double allowance, double lineLoad, double totalContactRatio)
     {
         if (!(allowance >= 0 && basePitchDeviation >= allowance))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"no transverse load factor: running in by {allowance:0.######} mm must lie between 0 and the base pitch deviation of {basePitchDeviation:0.######} mm");
         }
 
         var total = Overlap.Transverse(totalContactRatio);
-        var ratio = Impossible.Positive(stiffness, "the mesh stiffness") * (basePitchDeviation - allowance)
-            / Impossible.Positive(lineLoad, "the line load");
-        return Impossible.Finite(
+        var ratio = Guard.Positive(stiffness, "the mesh stiffness") * (basePitchDeviation - allowance)
+            / Guard.Positive(lineLoad, "the line load");
+        return Guard.Finite(
             total <= 2 ? total / 2 * (0.9 + 0.4 * ratio) : 0.9 + 0.4 * Math.Sqrt(2 * (total - 1) / total) * ratio,
             "the transverse load factor");
     }
@@ -38,12 +37,13 @@ public static class TransverseLoadFactor
     /// Source: ISO 6336-1, limits of the transverse load factors.<br/>
     /// Valid for: the upper limit is one pair that carries all.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Contact(
         double unlimited, double totalContactRatio, double transverseContactRatio, double contactRatioFactor) =>
         Limited(
             unlimited,
-            totalContactRatio / (Overlap.Transverse(transverseContactRatio)
-                * Impossible.Positive(contactRatioFactor, "the contact ratio factor") * contactRatioFactor));
+            Overlap.Transverse(totalContactRatio) / (Overlap.Transverse(transverseContactRatio)
+                * Guard.Positive(contactRatioFactor, "the contact ratio factor") * contactRatioFactor));
 
     /// <summary>Transverse load factor for tooth root stress, K_Fα.</summary>
     /// <remarks>
@@ -52,9 +52,10 @@ public static class TransverseLoadFactor
     /// Source: ISO 6336-1, limits of the transverse load factors: ε_γ/(ε_α·Y_ε), Y_ε = 0.25 + 0.75/ε_α.<br/>
     /// Valid for: the upper limit is one pair that carries all.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Root(double unlimited, double totalContactRatio, double transverseContactRatio) =>
-        Limited(unlimited, totalContactRatio / (0.25 * Overlap.Transverse(transverseContactRatio) + 0.75));
+        Limited(unlimited, Overlap.Transverse(totalContactRatio) / (0.25 * Overlap.Transverse(transverseContactRatio) + 0.75));
 
     private static double Limited(double factor, double greatest) =>
-        Impossible.Finite(Math.Max(1, Math.Min(factor, greatest)), "the transverse load factor");
+        Guard.Finite(Math.Max(1, Math.Min(Guard.Positive(factor, "the transverse load factor"), greatest)), "the transverse load factor");
 }

@@ -54,7 +54,10 @@ public sealed record Elastomer(string Code, double Coldest, double Hottest, doub
     public static ImmutableArray<Elastomer> All => s_all.IsDefault ? s_all = Read() : s_all;
 
     /// <summary>Whether it stands a fluid.</summary>
-    public Suitability In(SealedFluid fluid) => _fluids[(int)fluid];
+    public Suitability In(SealedFluid fluid) =>
+        (int)fluid >= 0 && (int)fluid < _fluids.Length
+            ? _fluids[(int)fluid]
+            : throw Guard.Because($"what {Code} does in this fluid is not stated");
 
     /// <summary>The family of a code of ISO 1629, or the reason why there is none.</summary>
     public static bool TryFind(

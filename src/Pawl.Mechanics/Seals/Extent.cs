@@ -1,15 +1,14 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Seals;
 
 /// <summary>Least and greatest of a value that a drawing or a service leaves open. The unit is that of the value.</summary>
 public readonly record struct Extent
 {
     /// <summary>From the least to the greatest, both allowed.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public Extent(double least, double greatest)
     {
         if (!double.IsFinite(least) || !double.IsFinite(greatest) || least > greatest)
-            throw Impossible.Because($"the least of a value is not above its greatest; here they are {least:0.######} and {greatest:0.######}");
+            throw Guard.Because($"the least of a value is not above its greatest; here they are {least:0.######} and {greatest:0.######}");
 
         (Least, Greatest) = (least, greatest);
     }
@@ -21,9 +20,11 @@ public readonly record struct Extent
     public double Middle => (Least + Greatest) / 2;
 
     /// <summary>A value without tolerance.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent Exactly(double value) => new(value, value);
 
     /// <summary>A nominal value and its deviation ±.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent About(double nominal, double deviation) => new(nominal - deviation, nominal + deviation);
 
     public bool Contains(double value) => value >= Least && value <= Greatest;
@@ -36,10 +37,10 @@ public readonly record struct Extent
 
     internal Extent AboveZero(string name)
     {
-        Impossible.Positive(Least, name);
+        Guard.Positive(Least, name);
         return this;
     }
 
     internal Extent NotNegative(string name) =>
-        Least >= 0 ? this : throw Impossible.Because($"{name} must not be below zero; it is {Least:0.######}");
+        Least >= 0 ? this : throw Guard.Because($"{name} must not be below zero; it is {Least:0.######}");
 }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Seals;
@@ -26,10 +25,11 @@ public static class ExtrusionGapLimit
     /// </remarks>
     /// <param name="pressure">Pressure over the ring, MPa.</param>
     /// <param name="hardness">Hardness, Shore A.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Clearance(double pressure, double hardness)
     {
         if (hardness is not (>= 70 and <= 90))
-            throw Impossible.Because($"no limit of the gap: the chart covers 70 to 90 Shore A; the rubber has {hardness:0.#}");
+            throw Guard.Because($"no limit of the gap: the chart covers 70 to 90 Shore A; the rubber has {hardness:0.#}");
         var rows = s_rows ??= Read();
         foreach (var (upTo, soft, hard) in rows)
         {
@@ -37,7 +37,7 @@ public static class ExtrusionGapLimit
                 return soft + (hard - soft) * (hardness - 70) / 20;
         }
 
-        throw Impossible.Because($"no limit of the gap: the chart covers 0 to {rows[^1].UpTo:0.#} MPa; the pressure is {pressure:0.###} MPa");
+        throw Guard.Because($"no limit of the gap: the chart covers 0 to {rows[^1].UpTo:0.#} MPa; the pressure is {pressure:0.###} MPa");
     }
 
     private static (double UpTo, double Soft, double Hard)[] Read()

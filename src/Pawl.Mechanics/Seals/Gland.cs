@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Seals;
 
 /// <summary>How an O-ring sits in its gland, at one set of dimensions. All lengths in mm, all diameters as measured.</summary>
@@ -15,8 +13,9 @@ public static class Gland
     /// Symbols: G diameter that the ring is pulled over (groove root, rod), d₁ inside diameter of the free ring, mm.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Stretch(double insideDiameter, double over) =>
-        (Impossible.Positive(over, "the diameter under the ring") - Impossible.Positive(insideDiameter, "the inside diameter"))
+        (Guard.Positive(over, "the diameter under the ring") - Guard.Positive(insideDiameter, "the inside diameter"))
         / insideDiameter;
 
     /// <summary>Compression of the outside diameter, 1; below zero the ring does not reach the wall.</summary>
@@ -25,10 +24,11 @@ public static class Gland
     /// Symbols: d₁ inside diameter, d₂ cord of the free ring, G diameter of the outer wall, mm.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Compression(double insideDiameter, double cord, double wall)
     {
-        var outside = Impossible.Positive(insideDiameter, "the inside diameter") + 2 * Impossible.Positive(cord, "the cord");
-        return (outside - Impossible.Positive(wall, "the diameter around the ring")) / outside;
+        var outside = Guard.Positive(insideDiameter, "the inside diameter") + 2 * Guard.Positive(cord, "the cord");
+        return (outside - Guard.Positive(wall, "the diameter around the ring")) / outside;
     }
 
     /// <summary>Cord d₂' of a ring that is pulled over a diameter, mm.</summary>
@@ -39,10 +39,11 @@ public static class Gland
     /// Valid for: a cord that stays round. Measured cords thin somewhat more at a stretch of 1 % to 3 % (common practice, no
     /// source).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StretchedCord(double insideDiameter, double cord, double over) =>
         Stretch(insideDiameter, over) > 0
-            ? cord * Math.Sqrt((insideDiameter + Impossible.Positive(cord, "the cord")) / (over + cord))
-            : Impossible.Positive(cord, "the cord");
+            ? cord * Math.Sqrt((insideDiameter + Guard.Positive(cord, "the cord")) / (over + cord))
+            : Guard.Positive(cord, "the cord");
 
     /// <summary>Cord d₂' of a ring that is pushed into a diameter, mm.</summary>
     /// <remarks>
@@ -51,13 +52,14 @@ public static class Gland
     /// Source: the volume of rubber stays; its centre line runs from d₁ + d₂ to G − d₂.<br/>
     /// Valid for: a ring that stays round and does not buckle.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CompressedCord(double insideDiameter, double cord, double wall)
     {
         if (Compression(insideDiameter, cord, wall) <= 0)
             return cord;
         return wall > cord
             ? cord * Math.Sqrt((insideDiameter + cord) / (wall - cord))
-            : throw Impossible.Because($"no ring of a cord of {cord:0.###} mm goes into a diameter of {wall:0.###} mm");
+            : throw Guard.Because($"no ring of a cord of {cord:0.###} mm goes into a diameter of {wall:0.###} mm");
     }
 
     /// <summary>Cord d₂' of a ring between a rod and the groove around it, mm.</summary>
@@ -67,6 +69,7 @@ public static class Gland
     /// Source: as <see cref="StretchedCord"/> and <see cref="CompressedCord"/>.<br/>
     /// Valid for: as there. For the least squeeze take <see cref="StretchedCord"/>, which gives no credit for the thickening.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CordOnRod(double insideDiameter, double cord, double rod, double groove) =>
         Stretch(insideDiameter, rod) > 0
             ? StretchedCord(insideDiameter, cord, rod)
@@ -83,9 +86,10 @@ public static class Gland
     /// <param name="plug">Plug or rod P.</param>
     /// <param name="guided">What another guide allows, as a radius; none when absent.</param>
     /// <param name="runOut">Run-out t of the groove.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Eccentricity(double bore, double plug, double? guided = null, double runOut = 0)
     {
-        var touching = Math.Max(0, (Impossible.Positive(bore, "the bore") - Impossible.Positive(plug, "the plug")) / 2);
+        var touching = Math.Max(0, (Guard.Positive(bore, "the bore") - Guard.Positive(plug, "the plug")) / 2);
         return Math.Min(NotNegative(guided ?? touching, "the eccentricity"), touching) + NotNegative(runOut, "the run-out") / 2;
     }
 
@@ -96,12 +100,14 @@ public static class Gland
     /// positive where the gland opens, negative where it closes.<br/>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Height(double outer, double inner, double eccentricity = 0)
     {
-        var height = (outer - inner) / 2 + eccentricity;
+        var height = (Guard.Positive(outer, "the outer diameter of the gland", "mm") - Guard.Positive(inner, "the inner diameter of the gland", "mm")) / 2
+            + Guard.Number(eccentricity, "the eccentricity", "mm");
         return height > 0 && double.IsFinite(height)
             ? height
-            : throw Impossible.Because($"no gland: between {outer:0.###} mm and {inner:0.###} mm, {eccentricity:0.###} mm off centre, no room is left");
+            : throw Guard.Because($"no gland: between {outer:0.###} mm and {inner:0.###} mm, {eccentricity:0.###} mm off centre, no room is left");
     }
 
     /// <summary>Squeeze s in length, mm; below zero the ring does not touch.</summary>
@@ -110,8 +116,9 @@ public static class Gland
     /// Symbols: d₂' cord as it lies in the gland, L height of the gland, mm.<br/>
     /// Source: definition.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SqueezeLength(double cord, double height) =>
-        Impossible.Positive(cord, "the cord") - Impossible.Positive(height, "the height of the gland");
+        Guard.Positive(cord, "the cord") - Guard.Positive(height, "the height of the gland");
 
     /// <summary>Squeeze as a share of the cord, 1.</summary>
     /// <remarks>
@@ -119,6 +126,7 @@ public static class Gland
     /// Symbols: as <see cref="SqueezeLength"/>.<br/>
     /// Source: definition. The cord as it lies in the gland, not the free one.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Squeeze(double cord, double height) => SqueezeLength(cord, height) / cord;
 
     /// <summary>How much of the gland the rubber fills, 1.</summary>
@@ -129,12 +137,13 @@ public static class Gland
     /// Source: areas of the cross-sections; the growth of the metal is left out, which is on the safe side in the heat.<br/>
     /// Valid for: a groove with straight walls.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Fill(
         double cord, double height, double width, double expansion = 0, double rise = 0, double swell = 0)
     {
-        var growth = (1 + 3 * expansion * rise) * (1 + swell);
-        return Math.PI / 4 * Impossible.Positive(cord, "the cord") * cord * Impossible.Positive(growth, "the growth of the rubber")
-            / (Impossible.Positive(height, "the height of the gland") * Impossible.Positive(width, "the width of the groove"));
+        var growth = (1 + 3 * Guard.NotNegative(expansion, "the expansion of the rubber", "1/K") * rise) * (1 + Guard.Number(swell, "the swell"));
+        return Math.PI / 4 * Guard.Positive(cord, "the cord") * cord * Guard.Positive(growth, "the growth of the rubber")
+            / (Guard.Positive(height, "the height of the gland") * Guard.Positive(width, "the width of the groove"));
     }
 
     /// <summary>Widest gap that pressure can push the rubber into, mm, across one side.</summary>
@@ -144,6 +153,7 @@ public static class Gland
     /// is the whole diametral clearance.<br/>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ExtrusionGap(double bore, double plug, double? guided = null) =>
         Math.Max(0, (bore - plug) / 2) + Eccentricity(bore, plug, guided);
 
@@ -154,12 +164,13 @@ public static class Gland
     /// end of the chamfer (bore or rod), mm; θ angle of the chamfer to the axis, rad.<br/>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LeadIn(double ring, double end, double angle) =>
-        Math.Abs(Impossible.Positive(ring, "the diameter of the ring") - Impossible.Positive(end, "the diameter past the chamfer"))
-        / (2 * Math.Tan(Impossible.AcuteAboveZero(angle, "the angle of the chamfer")));
+        Math.Abs(Guard.Positive(ring, "the diameter of the ring") - Guard.Positive(end, "the diameter past the chamfer"))
+        / (2 * Math.Tan(Guard.AcuteAboveZero(angle, "the angle of the chamfer")));
 
     private static double NotNegative(double value, string name) =>
         value >= 0 && double.IsFinite(value)
             ? value
-            : throw Impossible.Because($"{name} must not be below zero; it is {value:0.######}");
+            : throw Guard.Because($"{name} must not be below zero; it is {value:0.######}");
 }

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Seals;
@@ -33,9 +32,10 @@ public sealed record GlandPractice(GlandKind Kind, double Cord, Extent Height, E
 
     /// <summary>The gland of a cord.</summary>
     /// <remarks>Valid for: cords within 0.02 mm of a row; between them nobody vouched for a gland.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static GlandPractice For(GlandKind kind, double cord) =>
         All.FirstOrDefault(row => row.Kind == kind && Math.Abs(row.Cord - cord) <= 0.02)
-        ?? throw Impossible.Because($"the trade's table has no gland for a cord of {cord:0.###} mm");
+        ?? throw Guard.Because($"the trade's table has no gland for a cord of {cord:0.###} mm");
 
     internal static GlandKind KindOf(ReadOnlySpan<char> name) => Enum.Parse<GlandKind>(name, ignoreCase: true);
 

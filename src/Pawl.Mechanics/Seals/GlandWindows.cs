@@ -31,8 +31,8 @@ public sealed record GlandWindows(
     public double Reserve(GlandExtremes extremes)
     {
         ArgumentNullException.ThrowIfNull(extremes);
-        var reserve = Math.Min(Inside(Squeeze, extremes.Squeeze), 1 - extremes.Fill.Greatest / GreatestFill);
-        reserve = Math.Min(reserve, extremes.SqueezeLength.Least / LeastSqueezeLength - 1);
+        var reserve = Math.Min(Inside(Squeeze, extremes.Squeeze), 1 - extremes.Fill.Greatest / Guard.Positive(GreatestFill, "the greatest fill"));
+        reserve = Math.Min(reserve, extremes.SqueezeLength.Least / Guard.Positive(LeastSqueezeLength, "the least squeeze", "mm") - 1);
         if (extremes.Stretch is { } stretch)
             reserve = Math.Min(reserve, Inside(Stretch, stretch));
         if (extremes.Compression is { } compression)

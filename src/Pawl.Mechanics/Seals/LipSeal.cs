@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Seals;
@@ -36,16 +35,18 @@ public static class LipSeal
     /// Symbols: ω speed of the shaft against the seal, rad/s; d diameter of the shaft under the lip, mm.<br/>
     /// Source: kinematics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SurfaceSpeed(double diameter, double relativeSpeed) =>
-        Impossible.Positive(diameter, "the diameter of the shaft") / 2 * Math.Abs(Impossible.Finite(relativeSpeed, "the surface speed"));
+        Guard.Positive(diameter, "the diameter of the shaft") / 2 * Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s"));
 
     /// <summary>Least hardness of the shaft under the lip, HRC.</summary>
     /// <remarks>
     /// <code>45 HRC; 55 HRC above 4 m/s, in dirt or with poor lubrication</code>
     /// Source: public trade pages, of which one asks 55 HRC at 10 m/s only.
     /// </remarks>
-    public static double LeastHardness(double surfaceSpeed, bool dirtyOrDry = false) =>
-        dirtyOrDry || surfaceSpeed > 4000 ? 55 : 45;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double LeastHardness(double surfaceSpeedInMillimetresPerSecond, bool dirtyOrDry = false) =>
+        Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s")) > 4000 || dirtyOrDry ? 55 : 45;
 
     /// <summary>Greatest pressure on an ordinary lip, MPa above the open air.</summary>
     /// <remarks>
@@ -53,17 +54,19 @@ public static class LipSeal
     /// Source: DIN 3760, from memory; table <c>lip-seal-pressure</c>.<br/>
     /// Valid for: up to 5.6 m/s; faster lips run without pressure, or the supplier states what they stand.
     /// </remarks>
-    public static double GreatestPressure(double surfaceSpeed)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double GreatestPressure(double surfaceSpeedInMillimetresPerSecond)
     {
+        var surfaceSpeed = Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s"));
         var rows = s_pressures.IsDefault ? s_pressures = Read() : s_pressures;
         foreach (var (upTo, pressure) in rows)
         {
-            if (Math.Abs(surfaceSpeed) <= upTo)
+            if (surfaceSpeed <= upTo)
                 return pressure;
         }
 
-        throw Impossible.Because(
-            $"no limit of pressure: the table of lip seals ends at {rows[^1].UpTo / 1000:0.#} m/s; the shaft has {Math.Abs(surfaceSpeed) / 1000:0.##} m/s: vent the housing or state what the supplier allows");
+        throw Guard.Because(
+            $"no limit of pressure: the table of lip seals ends at {rows[^1].UpTo / 1000:0.#} m/s; the shaft has {surfaceSpeed / 1000:0.##} m/s: vent the housing or state what the supplier allows");
     }
 
     /// <summary>Greatest dynamic run-out of the shaft under the lip, mm, full indicator reading.</summary>
@@ -72,9 +75,10 @@ public static class LipSeal
     /// Source: common practice, no source; public trade pages allow up to 0.13 mm at best.
     /// </remarks>
     /// <param name="relativeSpeed">Speed of the shaft against the seal, rad/s.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double GreatestRunOut(double relativeSpeed)
     {
-        var perMinute = Math.Abs(Impossible.Finite(relativeSpeed, "the run-out")) * 30 / Math.PI;
+        var perMinute = Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s")) * 30 / Math.PI;
         return 0.1 - 0.05 * Math.Clamp((perMinute - 3000) / 3000, 0, 1);
     }
 

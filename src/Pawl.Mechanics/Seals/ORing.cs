@@ -12,13 +12,14 @@ public sealed record ORing(string Dash, double InsideDiameter, double InsideDevi
     public const double Inch = 25.4;
 
     /// <summary>Inside diameter, inches.</summary>
-    public double InsideDiameterInches => InsideDiameter / Inch;
+    public double InsideDiameterInches => Guard.Positive(InsideDiameter, "the inside diameter of the ring", "mm") / Inch;
 
     /// <summary>Cord, inches.</summary>
-    public double CordInches => Cord / Inch;
+    public double CordInches => Guard.Positive(Cord, "the cord", "mm") / Inch;
 
     /// <summary>Outside diameter of the free ring, mm.</summary>
-    public double OutsideDiameter => InsideDiameter + 2 * Cord;
+    public double OutsideDiameter =>
+        Guard.Positive(InsideDiameter, "the inside diameter of the ring", "mm") + 2 * Guard.Positive(Cord, "the cord", "mm");
 
     /// <summary>The same with its tolerances.</summary>
     public RingExtents Extents =>
@@ -36,9 +37,10 @@ public readonly record struct RingExtents(Extent InsideDiameter, Extent Cord)
     /// Symbols: d any of its lengths, mm; α expansion of the elastomer, 1/K; Δθ temperature above 20 °C, K.<br/>
     /// Source: linear expansion.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public RingExtents Warmed(double expansion, double rise)
     {
-        var factor = 1 + expansion * rise;
+        var factor = Guard.Positive(1 + Guard.NotNegative(expansion, "the expansion of the rubber", "1/K") * rise, "the growth of the rubber");
         return new(InsideDiameter.Scaled(factor), Cord.Scaled(factor));
     }
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Seals;
 
 /// <summary>A size that fits, and how well.</summary>
@@ -40,11 +38,14 @@ public static class ORingChoice
     /// <param name="service">What service makes of the rubber.</param>
     /// <param name="guided">Eccentricity that another guide allows; none when the plug alone guides.</param>
     /// <param name="windows">The windows; those that the trade bears when absent.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<GlandProposal<PistonGland>> Piston(
         Extent bore, Extent plug, double rootTolerance, GlandKind kind, RubberService service, double? guided = null,
         GlandWindows? windows = null)
     {
         Radial(kind);
+        Play(guided);
+        Guard.NotNegative(rootTolerance, "the tolerance of the groove", "mm");
         return Propose(kind, windows, service, practice =>
             {
                 var root = bore.Middle - 2 * practice.Height.Middle;
@@ -63,11 +64,14 @@ public static class ORingChoice
     /// <param name="service">What service makes of the rubber.</param>
     /// <param name="guided">Eccentricity that another guide allows; none when the bore alone guides.</param>
     /// <param name="windows">The windows; those that the trade bears when absent.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<GlandProposal<RodGland>> Rod(
         Extent rod, Extent bore, double grooveTolerance, GlandKind kind, RubberService service, double? guided = null,
         GlandWindows? windows = null)
     {
         Radial(kind);
+        Play(guided);
+        Guard.NotNegative(grooveTolerance, "the tolerance of the groove", "mm");
         return Propose(kind, windows, service, practice =>
             {
                 var groove = Extent.About(rod.Middle + 2 * practice.Height.Middle, grooveTolerance / 2);
@@ -112,7 +116,13 @@ public static class ORingChoice
     private static void Radial(GlandKind kind)
     {
         if (kind == GlandKind.Face)
-            throw Impossible.Because($"a radial gland is static or dynamic, not in a face");
+            throw Guard.Because($"a radial gland is static or dynamic, not in a face");
+    }
+
+    private static void Play(double? guided)
+    {
+        if (guided is { } play)
+            Guard.NotNegative(play, "the play of the guide", "mm");
     }
 
     private static ORingFit? Judge(
@@ -124,7 +134,7 @@ public static class ORingChoice
             var reserve = windows.Reserve(found);
             return reserve >= 0 ? new ORingFit(ring, found, reserve) : null;
         }
-        catch (ArgumentOutOfRangeException)
+        catch (OutsideValidityException)
         {
             // A ring that does not go into the gland at all.
             return null;

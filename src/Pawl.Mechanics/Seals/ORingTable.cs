@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Seals;
@@ -43,10 +42,11 @@ public static class ORingTable
     /// Symbols: d₁ inside diameter, d₂ cord, mm; ' as wanted. An inside diameter is at home in either radius, a cord across.<br/>
     /// Source: a choice of this tool; equal distances keep the order of the table.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<ORing> Nearest(double insideDiameter, double cord, int count = 1)
     {
-        Impossible.Positive(insideDiameter, "the inside diameter");
-        Impossible.Positive(cord, "the cord");
+        Guard.Positive(insideDiameter, "the inside diameter");
+        Guard.Positive(cord, "the cord");
         var rings = All.ToArray();
         var distances = Array.ConvertAll(
             rings, ring => Math.Abs(ring.InsideDiameter - insideDiameter) / 2 + Math.Abs(ring.Cord - cord));

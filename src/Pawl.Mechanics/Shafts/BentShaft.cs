@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -14,7 +13,7 @@ public readonly record struct ShaftLineLoad(double From, double To, double X, do
 public readonly record struct ShaftVector(double X, double Y)
 {
     /// <summary>Amount, whatever the direction.</summary>
-    public double Magnitude => double.Hypot(X, Y);
+    public double Magnitude => Guard.Finite(double.Hypot(X, Y), "the amount");
 }
 
 /// <summary>A stepped shaft on two bearings, bent by its loads; the loads may lie between the bearings or overhang.</summary>
@@ -42,16 +41,17 @@ public sealed class BentShaft
     /// <param name="loads">Forces and couples.</param>
     /// <param name="lineLoads">Forces spread over a length.</param>
     /// <inheritdoc cref="BentShaft" path="/remarks"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static BentShaft Of(
         double start, IReadOnlyList<ShaftSegment> segments, double modulus,
         IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftLoad> loads, IReadOnlyList<ShaftLineLoad>? lineLoads = null)
     {
-        Impossible.Positive(modulus, "the modulus of elasticity");
+        Guard.Positive(modulus, "the modulus of elasticity");
         var lines = lineLoads ?? [];
         foreach (var line in lines)
         {
             if (!(line.From < line.To) || !double.IsFinite(line.X + line.Y))
-                throw Impossible.Because($"a line load must begin before it ends; it goes from {line.From:0.###} mm to {line.To:0.###} mm");
+                throw Guard.Because($"a line load must begin before it ends; it goes from {line.From:0.###} mm to {line.To:0.###} mm");
         }
 
         var resultants = lines.Select(line => new ShaftLoad(
@@ -70,7 +70,7 @@ public sealed class BentShaft
         if (places[0] < start || places[^1] > ends[^1])
         {
             var astray = places[0] < start ? places[0] : places[^1];
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"bearings and loads must lie on the shaft, from {start:0.###} mm to {ends[^1]:0.###} mm; one lies at {astray:0.###} mm");
         }
 
@@ -107,6 +107,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Deflection at a place, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector DeflectionAt(double place)
     {
         var piece = At(place);
@@ -114,6 +115,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Slope at a place, rad.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector SlopeAt(double place)
     {
         var piece = At(place);
@@ -121,6 +123,7 @@ public sealed class BentShaft
     }
 
     /// <summary>Bending moment E·I·u'' at a place, N·mm; just to the right of a couple.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftVector MomentAt(double place)
     {
         var piece = At(place);
@@ -130,6 +133,7 @@ public sealed class BentShaft
 
     /// <summary>Greatest bending moment, N·mm, and where it is, mm.</summary>
     /// <remarks>Between loads the moment is a straight line, so its amount is greatest at an end; under line loads places are tried.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public (double Moment, double Place) GreatestMoment()
     {
         var greatest = (Moment: 0.0, Place: _pieces[0].From);
@@ -151,12 +155,12 @@ public sealed class BentShaft
     private static double[] Ends(double start, IReadOnlyList<ShaftSegment> segments)
     {
         if (segments.Count == 0)
-            throw Impossible.Because($"a shaft needs at least one segment");
+            throw Guard.Because($"a shaft needs at least one segment");
 
         var ends = new double[segments.Count + 1];
-        ends[0] = Impossible.Finite(start, "the start of the shaft");
+        ends[0] = Guard.Finite(start, "the start of the shaft");
         for (var index = 0; index < segments.Count; index++)
-            ends[index + 1] = ends[index] + Impossible.Positive(segments[index].Length, "the length of a segment");
+            ends[index + 1] = ends[index] + Guard.Positive(segments[index].Length, "the length of a segment");
         return ends;
     }
 
@@ -190,7 +194,7 @@ public sealed class BentShaft
     private Piece At(double place)
     {
         if (!(place >= _pieces[0].From && place <= _pieces[^1].To))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the shaft reaches from {_pieces[0].From:0.###} mm to {_pieces[^1].To:0.###} mm; {place:0.###} mm is not on it");
 
         foreach (var piece in _pieces)

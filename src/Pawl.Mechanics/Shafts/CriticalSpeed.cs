@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -26,19 +25,21 @@ public static class CriticalSpeed
     /// Source: Rayleigh; textbooks of machine design.<br/>
     /// Valid for: an upper bound. Overhung weights must be taken upward, against those between the bearings.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rayleigh(IReadOnlyList<double> weights, IReadOnlyList<double> sags)
     {
         if (weights.Count != sags.Count || weights.Count == 0)
-            throw Impossible.Because($"a critical speed needs a sag for every weight; there are {weights.Count} weights and {sags.Count} sags");
+            throw Guard.Because($"a critical speed needs a sag for every weight; there are {weights.Count} weights and {sags.Count} sags");
 
         double once = 0, twice = 0;
         for (var index = 0; index < weights.Count; index++)
         {
+            _ = (Guard.Positive(weights[index], "the weight", "N"), Guard.Number(sags[index], "the sag", "mm"));
             once += weights[index] * sags[index];
             twice += weights[index] * sags[index] * sags[index];
         }
 
-        return Math.Sqrt(Fall * Impossible.Positive(once, "the work of the weights") / twice);
+        return Math.Sqrt(Fall * Guard.Positive(once, "the work of the weights") / twice);
     }
 
     /// <summary>Critical speed of several masses from that of each alone.</summary>
@@ -48,12 +49,13 @@ public static class CriticalSpeed
     /// Source: Dunkerley; textbooks of machine design.<br/>
     /// Valid for: a lower bound.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Dunkerley(IReadOnlyList<double> alone)
     {
         var sum = 0.0;
         foreach (var speed in alone)
-            sum += 1 / (Impossible.Positive(speed, "the critical speed") * speed);
-        return sum > 0 ? 1 / Math.Sqrt(sum) : throw Impossible.Because($"a critical speed needs at least one mass");
+            sum += 1 / (Guard.Positive(speed, "the critical speed") * speed);
+        return sum > 0 ? 1 / Math.Sqrt(sum) : throw Guard.Because($"a critical speed needs at least one mass");
     }
 
     /// <summary>Critical speed with one mass alone.</summary>
@@ -62,8 +64,9 @@ public static class CriticalSpeed
     /// Symbols: δ deflection at the mass under 1 N there, mm/N; m mass, t.<br/>
     /// Source: oscillator of one mass.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Alone(double influence, double mass) =>
-        1 / Math.Sqrt(Impossible.Positive(influence, "the influence of the mass") * Impossible.Positive(mass, "the mass"));
+        1 / Math.Sqrt(Guard.Positive(influence, "the influence of the mass") * Guard.Positive(mass, "the mass"));
 
     /// <summary>Deflections at all masses under 1 N at each, mm/N.</summary>
     /// <param name="start">Where the first segment begins, mm.</param>
@@ -71,6 +74,7 @@ public static class CriticalSpeed
     /// <param name="modulus">Modulus of elasticity E, MPa.</param>
     /// <param name="supports">Its two bearings.</param>
     /// <param name="masses">The masses.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double[][] Influences(
         double start, IReadOnlyList<ShaftSegment> segments, double modulus,
         IReadOnlyList<ShaftSupport> supports, IReadOnlyList<ShaftMass> masses) =>
@@ -90,11 +94,12 @@ public static class CriticalSpeed
     /// Source: Stodola's iteration; exact for masses at points.<br/>
     /// Valid for: any place of the masses, overhung ones as well; lumps of the shaft's own mass are masses.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Lowest(IReadOnlyList<double[]> influences, IReadOnlyList<double> masses)
     {
         var count = masses.Count;
         if (count == 0 || influences.Count != count)
-            throw Impossible.Because($"a critical speed needs at least one mass, and an influence for every one");
+            throw Guard.Because($"a critical speed needs at least one mass, and an influence for every one");
 
         // No start that could be square to the lowest shape: the matrix is symmetric but for the masses, and squared it is positive.
         var shape = Enumerable.Range(0, count).Select(index => 1 + 0.37 * index).ToArray();
@@ -106,12 +111,12 @@ public static class CriticalSpeed
             for (var row = 0; row < count; row++)
             {
                 for (var column = 0; column < count; column++)
-                    next[row] += influences[row][column] * Impossible.Positive(masses[column], "the mass") * shape[column];
+                    next[row] += influences[row][column] * Guard.Positive(masses[column], "the mass") * shape[column];
                 along += masses[row] * next[row] * shape[row];
                 own += masses[row] * shape[row] * shape[row];
             }
 
-            var quotient = Impossible.Positive(along / own, "the influence of the masses");
+            var quotient = Guard.Positive(along / own, "the influence of the masses");
             var norm = Math.Sqrt(next.Sum(value => value * value));
             shape = [.. next.Select(value => value / norm)];
             if (Math.Abs(quotient - last) <= 1e-14 * quotient)
@@ -119,7 +124,7 @@ public static class CriticalSpeed
             last = quotient;
         }
 
-        throw Impossible.Because($"no critical speed: two shapes of whirl lie too close together to part them");
+        throw Guard.Because($"no critical speed: two shapes of whirl lie too close together to part them");
     }
 
     /// <summary>The shaft's own mass as masses at points.</summary>
@@ -131,16 +136,17 @@ public static class CriticalSpeed
     /// <code>m = ρ·A·l/n in the middle of each of n slices</code>
     /// Source: lumped masses.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<ShaftMass> OwnMass(double start, IReadOnlyList<ShaftSegment> segments, double density, double slice)
     {
-        Impossible.Positive(slice, "the length of a slice");
+        Guard.Positive(slice, "the length of a slice");
         var masses = ImmutableArray.CreateBuilder<ShaftMass>();
-        var from = start;
+        var from = Guard.Number(start, "the start of the shaft", "mm");
         foreach (var (length, section) in segments)
         {
-            var count = (int)Math.Min(1000, Math.Ceiling(Impossible.Positive(length, "the length of a segment") / slice));
+            var count = (int)Math.Min(1000, Math.Ceiling(Guard.Positive(length, "the length of a segment") / slice));
             for (var index = 0; index < count; index++)
-                masses.Add(new(from + length * (index + 0.5) / count, Impossible.Positive(density, "the density") * section.Area * length / count));
+                masses.Add(new(from + length * (index + 0.5) / count, Guard.Positive(density, "the density") * section.Area * length / count));
             from += length;
         }
 

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Shafts;
 
 /// <summary>Form factors: greatest stress in a notch by the nominal stress of its smaller section, elastic.</summary>
@@ -20,6 +18,7 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
     /// Source: DIN 743-2:2012, from memory; compared with Peterson's curves.<br/>
     /// Valid for: r/t ≥ 0.03, d/D ≤ 0.98, α ≤ 6.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static NotchForm Shoulder(double large, double small, double radius) => Checked(new(
         Factor(large, small, radius, 0.62, 3.5, 0, 0),
         Factor(large, small, radius, 0.62, 5.8, 0.2, 3),
@@ -34,6 +33,7 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
     /// Source: DIN 743-2:2012, from memory; compared with Peterson's curves.<br/>
     /// Valid for: as <see cref="Shoulder"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static NotchForm RoundGroove(double large, double small, double radius) => Checked(new(
         Factor(large, small, radius, 0.22, 1.37, 0, 0),
         Factor(large, small, radius, 0.2, 2.75, 0, 0),
@@ -42,11 +42,11 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
     private static double Factor(double large, double small, double radius, double a, double b, double c, double z)
     {
         ShaftNotch.Sizes(large, small);
-        Impossible.Positive(radius, "the radius of the notch");
+        Guard.Positive(radius, "the radius of the notch");
         var blunt = radius / ((large - small) / 2);
         var slender = radius / small;
         if (blunt < 0.03 || small / large > 0.98)
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the source covers r/t from 0.03 and d/D up to 0.98; here r/t is {blunt:0.###} and d/D is {small / large:0.###}");
 
         return 1 + 1 / Math.Sqrt(
@@ -55,5 +55,5 @@ public sealed record NotchForm(double Axial, double Bending, double Torsion)
 
     private static NotchForm Checked(NotchForm form) => Math.Max(form.Axial, form.Bending) <= 6
         ? form
-        : throw Impossible.Because($"the source covers form factors up to 6; this notch has {Math.Max(form.Axial, form.Bending):0.##}");
+        : throw Guard.Because($"the source covers form factors up to 6; this notch has {Math.Max(form.Axial, form.Bending):0.##}");
 }

@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Shafts;
 
 /// <summary>How the stresses of a shaft grow when it is overloaded.</summary>
@@ -30,13 +28,14 @@ public static class ShaftFatigue
     /// Source: DIN 743-2:2012, from memory; values stated for 16 mm.<br/>
     /// Valid for: up to 300 mm (tempered), 150 mm (case hardened).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Technological(ShaftSteel steel, double diameter)
     {
-        Impossible.Positive(diameter, "the diameter at the heat treatment");
+        Guard.Positive(diameter, "the diameter at the heat treatment");
         var (fall, most) = steel == ShaftSteel.CaseHardened ? (0.41, 150) : (0.26, 300);
         return diameter <= most
             ? 1 - fall * Math.Log10(Math.Max(1, diameter / 16))
-            : throw Impossible.Because($"the source has strengths up to {most} mm; the part is {diameter:0.#} mm thick at its heat treatment");
+            : throw Guard.Because($"the source has strengths up to {most} mm; the part is {diameter:0.#} mm thick at its heat treatment");
     }
 
     /// <summary>Geometric size factor K_2 of bending and torsion.</summary>
@@ -44,6 +43,7 @@ public static class ShaftFatigue
     /// <code>1 − 0.2·lg(d/7.5)/lg 20 from 7.5 mm to 150 mm;  0.8 above</code>
     /// Source: DIN 743-2:2012, from memory. Axial stress has none.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Size(double diameter) => 1 - 0.2 * Share(diameter);
 
     /// <summary>Size factor K_3 of a measured notch factor.</summary>
@@ -51,10 +51,12 @@ public static class ShaftFatigue
     /// <code>1 − 0.2·lg β·lg(d/7.5)/lg 20 from 7.5 mm to 150 mm</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
-    public static double NotchSize(double factor, double diameter) => 1 - 0.2 * Math.Log10(factor) * Share(diameter);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double NotchSize(double factor, double diameter) =>
+        1 - 0.2 * Math.Log10(Guard.AtLeast(factor, 1, "the notch factor")) * Share(diameter);
 
     /// <summary>Roughness factor K_F of normal stress; <see cref="TorsionRoughness"/> has that of torsion.</summary>
-    /// <param name="roughness">Height of roughness Rz, µm.</param>
+    /// <param name="roughnessInMicrometres">Height of roughness Rz, µm.</param>
     /// <param name="tensile">Tensile strength σ_B, MPa.</param>
     /// <remarks>
     /// <code>1 − 0.22·lg Rz·(lg(σ_B/20) − 1);  1 for Rz up to 1 µm</code>
@@ -62,12 +64,13 @@ public static class ShaftFatigue
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: σ_B up to 2000 MPa.
     /// </remarks>
-    public static double Roughness(double roughness, double tensile)
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Roughness(double roughnessInMicrometres, double tensile)
     {
         if (!(tensile > 0 && tensile <= 2000))
-            throw Impossible.Because($"the source covers tensile strengths up to 2000 MPa; this is {tensile:0.#} MPa");
+            throw Guard.Because($"the source covers tensile strengths up to 2000 MPa; this is {tensile:0.#} MPa");
 
-        return 1 - 0.22 * Math.Log10(Math.Max(1, Impossible.Positive(roughness, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
+        return 1 - 0.22 * Math.Log10(Math.Max(1, Guard.Positive(roughnessInMicrometres, "the roughness"))) * Math.Max(0, Math.Log10(tensile / 20) - 1);
     }
 
     /// <summary>Roughness factor of torsion.</summary>
@@ -75,13 +78,14 @@ public static class ShaftFatigue
     /// <code>0.575·K_F + 0.425</code>
     /// Source: DIN 743-2:2012, from memory.
     /// </remarks>
-    public static double TorsionRoughness(double ofNormalStress) => 0.575 * ofNormalStress + 0.425;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double TorsionRoughness(double ofNormalStress) => 0.575 * Guard.Share(ofNormalStress, "the roughness factor") + 0.425;
 
     /// <summary>Strengths against swinging stress of the notched part, MPa.</summary>
     /// <param name="strength">The steel at this size.</param>
     /// <param name="notch">The notch.</param>
     /// <param name="diameter">Diameter d of the section, mm.</param>
-    /// <param name="roughness">Height of roughness Rz, µm.</param>
+    /// <param name="roughnessInMicrometres">Height of roughness Rz, µm.</param>
     /// <param name="hardening">Factor K_V of rolling, peening, hardening; 1 where none is proven.</param>
     /// <remarks>
     /// <code>
@@ -91,12 +95,13 @@ public static class ShaftFatigue
     /// Source: DIN 743-1, -3:2012, from memory.<br/>
     /// Valid for: steel, 10⁷ swings and more, −40 °C to 150 °C, no corrosion.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftStresses NotchedStrength(
-        ShaftStrength strength, ShaftNotch notch, double diameter, double roughness, double hardening = 1)
+        ShaftStrength strength, ShaftNotch notch, double diameter, double roughnessInMicrometres, double hardening = 1)
     {
-        var tensile = Impossible.Positive(strength.Tensile, "the tensile strength");
-        var normal = notch.CoversRoughness ? 1 : Roughness(roughness, tensile);
-        var (size, boost) = (Size(diameter), Impossible.Positive(hardening, "the factor of hardening"));
+        var tensile = Guard.Positive(strength.Tensile, "the tensile strength");
+        var normal = notch.CoversRoughness ? 1 : Roughness(roughnessInMicrometres, tensile);
+        var (size, boost) = (Size(diameter), Guard.Positive(hardening, "the factor of hardening"));
         return new(
             0.4 * tensile * boost / (notch.Axial + 1 / normal - 1),
             0.5 * tensile * boost / (notch.Bending / size + 1 / normal - 1),
@@ -121,11 +126,11 @@ public static class ShaftFatigue
     public static double Safety(
         ShaftStrength strength, ShaftStresses notched, ShaftStresses mean, ShaftStresses swing, ShaftOverload overload)
     {
-        var equivalent = Impossible.Finite(mean.Equivalent, "the mean stress");
+        var equivalent = Guard.Finite(mean.Equivalent, "the mean stress");
         var axial = Use(swing.Axial, notched.Axial, equivalent);
         var bending = Use(swing.Bending, notched.Bending, equivalent);
         var torsion = Use(swing.Torsion, notched.Torsion, equivalent / Math.Sqrt(3));
-        return 1 / Impossible.Positive(double.Hypot(axial + bending, torsion), "the swing of the stress");
+        return 1 / Guard.Positive(double.Hypot(axial + bending, torsion), "the swing of the stress");
 
         double Use(double amplitude, double limit, double middle)
         {
@@ -137,7 +142,7 @@ public static class ShaftFatigue
             var allowed = overload == ShaftOverload.MeanStays ? limit - lean * middle : limit / (1 + lean * middle / amplitude);
             return allowed > 0
                 ? amplitude / allowed
-                : throw Impossible.Because($"no safety against fatigue: the mean stress of {equivalent:0.#} MPa leaves no room for a swing");
+                : throw Guard.Because($"no safety against fatigue: the mean stress of {equivalent:0.#} MPa leaves no room for a swing");
         }
     }
 
@@ -157,12 +162,12 @@ public static class ShaftFatigue
     /// </remarks>
     public static double StaticSafety(ShaftStrength strength, ShaftNotch notch, ShaftStresses greatest, bool hollow)
     {
-        var yield = Impossible.Positive(strength.Yield, "the yield strength");
+        var yield = Guard.Positive(strength.Yield, "the yield strength");
         var (bending, torsion) = strength.Steel == ShaftSteel.CaseHardened ? (1.0, 1.0) : hollow ? (1.1, 1.0) : (1.2, 1.2);
         var normal = Math.Abs(greatest.Axial) / (notch.Rise * yield) + Math.Abs(greatest.Bending) / (bending * notch.Rise * yield);
-        return 1 / Impossible.Positive(double.Hypot(normal, Math.Sqrt(3) * greatest.Torsion / (torsion * yield)), "the stress");
+        return 1 / Guard.Positive(double.Hypot(normal, Math.Sqrt(3) * greatest.Torsion / (torsion * yield)), "the stress");
     }
 
     private static double Share(double diameter) =>
-        Math.Log10(Math.Clamp(Impossible.Positive(diameter, "the diameter of the shaft"), 7.5, 150) / 7.5) / Math.Log10(20);
+        Math.Log10(Math.Clamp(Guard.Positive(diameter, "the diameter of the shaft"), 7.5, 150) / 7.5) / Math.Log10(20);
 }

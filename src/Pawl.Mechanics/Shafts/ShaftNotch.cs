@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -48,6 +47,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory; the form factors agree with Peterson's within a tenth.<br/>
     /// Valid for: r/t ≥ 0.03, d/D ≤ 0.98, α ≤ 6; hollow shafts by the nominal stress of the hollow section.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch Shoulder(double large, double small, double radius, ShaftStrength strength)
     {
         var form = NotchForm.Shoulder(large, small, radius);
@@ -66,6 +66,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: as <see cref="Shoulder"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch RoundGroove(double large, double small, double radius, ShaftStrength strength)
     {
         var form = NotchForm.RoundGroove(large, small, radius);
@@ -90,18 +91,19 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory.<br/>
     /// Valid for: grooves at least as wide as 0.2 of their depth; steels not case hardened.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch SquareGroove(double large, double small, double width, double radius, ShaftStrength strength)
     {
         Sizes(large, small);
         var depth = (large - small) / 2;
         DynamicLoad.NotNegative(radius, "the corner radius");
         if (!(width >= 0.2 * depth) || double.IsInfinity(width))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the source covers grooves at least 0.2 of their depth wide; this one is {width:0.###} mm wide and {depth:0.###} mm deep");
         if (strength.Steel == ShaftSteel.CaseHardened)
-            throw Impossible.Because($"the source has no notch factor of a square groove in a hard case");
+            throw Guard.Because($"the source has no notch factor of a square groove in a hard case");
 
-        var blunt = radius + 2.9 * Math.Pow(10, -(0.514 + 0.00152 * Impossible.Positive(strength.Yield, "the yield strength")));
+        var blunt = radius + 2.9 * Math.Pow(10, -(0.514 + 0.00152 * Guard.Positive(strength.Yield, "the yield strength")));
         var root = Math.Sqrt(depth / blunt);
         var narrow = width / depth < 1.4 ? 1.08 * Math.Pow(width / depth, -0.2) : 1;
         var axial = Math.Min(4, 0.9 * (1.27 + 1.17 * root) * narrow);
@@ -118,10 +120,11 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory. Axial as bending.<br/>
     /// Valid for: σ_B from 400 MPa to 1200 MPa; measured with their roughness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch Keyway(double diameter, ShaftStrength strength, int keys = 1)
     {
         if (keys is not (1 or 2))
-            throw Impossible.Because($"the source has notch factors of one or two keys; there are {keys}");
+            throw Guard.Because($"the source has notch factors of one or two keys; there are {keys}");
 
         var bending = 3 * Math.Pow(Measured(strength) / 1000, 0.38) * (keys == 2 ? 1.15 : 1);
         return OfTest(bending, 0.56 * bending + 0.1, diameter);
@@ -135,6 +138,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory. Axial as bending.<br/>
     /// Valid for: σ_B from 400 MPa to 1200 MPa, no relief at the end of the hub; measured with their roughness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch PressedHub(double diameter, ShaftStrength strength)
     {
         var bending = 2.7 * Math.Pow(Measured(strength) / 1000, 0.43);
@@ -149,6 +153,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
     /// Source: DIN 743-2:2012, from memory. Axial as bending.<br/>
     /// Valid for: σ_B from 400 MPa to 1200 MPa; measured with their roughness.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ShaftNotch InvoluteSpline(double root, ShaftStrength strength)
     {
         var tensile = Measured(strength);
@@ -167,7 +172,7 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
 
     private static ShaftNotch Supported(NotchForm form, double axialFall, double bendingFall, double torsionFall, ShaftStrength strength)
     {
-        var power = strength.Steel == ShaftSteel.CaseHardened ? 0.7 : 0.33 + Impossible.Positive(strength.Yield, "the yield strength") / 712;
+        var power = strength.Steel == ShaftSteel.CaseHardened ? 0.7 : 0.33 + Guard.Positive(strength.Yield, "the yield strength") / 712;
         double Support(double fall) => 1 + Math.Sqrt(fall) * Math.Pow(10, -power);
 
         // Support never makes a notch better than none.
@@ -191,11 +196,11 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
 
     private static double Measured(ShaftStrength strength) => strength.Tensile is >= 400 and <= 1200
         ? strength.Tensile
-        : throw Impossible.Because($"the source measured this notch on steels of 400 MPa to 1200 MPa; this one has {strength.Tensile:0.#} MPa");
+        : throw Guard.Because($"the source measured this notch on steels of 400 MPa to 1200 MPa; this one has {strength.Tensile:0.#} MPa");
 
     internal static void Sizes(double large, double small)
     {
         if (!(small > 0 && large > small) || double.IsInfinity(large))
-            throw Impossible.Because($"a notch needs a smaller and a larger diameter; they are {small:0.###} mm and {large:0.###} mm");
+            throw Guard.Because($"a notch needs a smaller and a larger diameter; they are {small:0.###} mm and {large:0.###} mm");
     }
 }

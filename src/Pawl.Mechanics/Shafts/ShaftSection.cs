@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -8,12 +7,13 @@ public sealed record ShaftSection
 {
     /// <param name="outside">Outside diameter d, mm.</param>
     /// <param name="bore">Diameter d_i of the bore, mm; zero for a solid shaft.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftSection(double outside, double bore = 0)
     {
-        Outside = Impossible.Positive(outside, "the diameter of the shaft");
+        Outside = Guard.Positive(outside, "the diameter of the shaft");
         Bore = DynamicLoad.NotNegative(bore, "the bore of the shaft");
         if (bore >= outside)
-            throw Impossible.Because($"the bore of a shaft must be smaller than its outside; they are {bore:0.###} mm and {outside:0.###} mm");
+            throw Guard.Because($"the bore of a shaft must be smaller than its outside; they are {bore:0.###} mm and {outside:0.###} mm");
     }
 
     public double Outside { get; }
@@ -46,10 +46,11 @@ public sealed record ShaftSection
     /// Source: strength of materials.<br/>
     /// Valid for: slender shafts; shear of the cross force is left out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShaftStresses Stresses(double axial, double moment, double torque) => new(
-        Impossible.Finite(axial, "the axial force") / Area,
-        Impossible.Finite(moment, "the bending moment") / BendingModulus,
-        Impossible.Finite(torque, "the torque") / (2 * BendingModulus));
+        Guard.Finite(axial, "the axial force") / Area,
+        Guard.Finite(moment, "the bending moment") / BendingModulus,
+        Guard.Finite(torque, "the torque") / (2 * BendingModulus));
 }
 
 /// <summary>Nominal stresses at the surface of a shaft, MPa.</summary>
@@ -68,7 +69,7 @@ public readonly record struct ShaftStresses(double Axial, double Bending, double
         get
         {
             var normal = Math.Abs(Axial) + Math.Abs(Bending);
-            return Math.Sqrt(normal * normal + 3 * Torsion * Torsion);
+            return Guard.Finite(Math.Sqrt(normal * normal + 3 * Torsion * Torsion), "the equivalent stress");
         }
     }
 }

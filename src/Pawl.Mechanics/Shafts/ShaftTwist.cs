@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Shafts;
 
@@ -16,8 +15,15 @@ public static class ShaftTwist
     /// <code>G = E/(2·(1 + ν))</code>
     /// Source: elasticity.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rigidity(double modulus, double poisson) =>
-        Impossible.Positive(modulus, "the modulus of elasticity") / (2 * (1 + poisson));
+        Guard.Positive(modulus, "the modulus of elasticity") 
+        / (2 * (1 + Poisson(poisson)));
+
+    private static double Poisson(double ratio) =>
+        ratio > -1 && ratio <= 0.5
+            ? ratio
+            : throw Guard.Because($"Poisson's ratio must lie above −1 and up to 0.5; it is {ratio:0.###}");
 
     /// <summary>Wind-up of segments in a row, rad per N·mm.</summary>
     /// <remarks>
@@ -26,13 +32,14 @@ public static class ShaftTwist
     /// Source: torsion of round bars, segments in series.<br/>
     /// Valid for: shoulders as ideal steps, which makes the shaft a little too stiff.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Compliance(IReadOnlyList<ShaftSegment> segments, double rigidity)
     {
-        Impossible.Positive(rigidity, "the modulus of rigidity");
+        Guard.Positive(rigidity, "the modulus of rigidity");
         var sum = 0.0;
         foreach (var segment in segments)
             sum += DynamicLoad.NotNegative(segment.Length, "the length of a segment") / (rigidity * 2 * segment.Section.SecondMoment);
-        return Impossible.Finite(sum, "the wind-up");
+        return Guard.Finite(sum, "the wind-up");
     }
 
     /// <summary>Angle of twist, rad.</summary>
@@ -41,6 +48,7 @@ public static class ShaftTwist
     /// Symbols: T torque, N·mm.<br/>
     /// Source: as <see cref="Compliance"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Angle(IReadOnlyList<ShaftSegment> segments, double rigidity, double torque) =>
-        Impossible.Finite(torque, "the torque") * Compliance(segments, rigidity);
+        Guard.Finite(torque, "the torque") * Compliance(segments, rigidity);
 }

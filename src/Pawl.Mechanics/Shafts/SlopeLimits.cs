@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Shafts;
@@ -25,7 +24,7 @@ public static class SlopeLimits
             BearingKind.AngledRoller => "tapered-roller",
             BearingKind.CylindricalRoller => "cylindrical-roller",
             BearingKind.DeepGrooveBall => "deep-groove-ball",
-            _ => throw Impossible.Because($"the source has slopes of deep groove ball, cylindrical and tapered roller bearings only"),
+            _ => throw Guard.Because($"the source has slopes of deep groove ball, cylindrical and tapered roller bearings only"),
         };
         foreach (var row in s_rows.IsDefault ? s_rows = Read() : s_rows)
         {
@@ -33,7 +32,7 @@ public static class SlopeLimits
                 return row.Least;
         }
 
-        throw Impossible.Because($"the table has no slope of {name}");
+        throw Guard.Because($"the table has no slope of {name}");
     }
 
     private static ImmutableArray<(string, double)> Read()

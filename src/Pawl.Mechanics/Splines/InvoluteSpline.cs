@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Splines;
 
 /// <summary>Standard of a spline.</summary>
@@ -32,21 +30,22 @@ public sealed record InvoluteSpline
     /// <param name="module">Module m, mm.</param>
     /// <param name="pressureAngle">Pressure angle α, rad: 30°, 37.5° or 45°.</param>
     /// <param name="root">Form of the root; flat roots are of 30° only.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public InvoluteSpline(SplineSystem system, int teeth, double module, double pressureAngle, SplineRoot root)
     {
         if (teeth < 6)
-            throw Impossible.Because($"splines of the standards have 6 teeth or more; this one has {teeth}");
+            throw Guard.Because($"splines of the standards have 6 teeth or more; this one has {teeth}");
 
         var degrees = pressureAngle * 180 / Math.PI;
         var angle = Math.Abs(degrees - 30) < 1e-6 ? Angle.Of30
             : Math.Abs(degrees - 37.5) < 1e-6 ? Angle.Of37
             : Math.Abs(degrees - 45) < 1e-6 ? Angle.Of45
-            : throw Impossible.Because($"splines of the standards have pressure angles of 30°, 37.5° and 45°; this one has {degrees:0.###}°");
+            : throw Guard.Because($"splines of the standards have pressure angles of 30°, 37.5° and 45°; this one has {degrees:0.###}°");
         if (root == SplineRoot.Flat && angle != Angle.Of30)
-            throw Impossible.Because($"splines of {degrees:0.#}° have fillet roots only");
+            throw Guard.Because($"splines of {degrees:0.#}° have fillet roots only");
 
         (System, Teeth, PressureAngle, Root, _angle) = (system, teeth, pressureAngle, root, angle);
-        Module = Impossible.Positive(module, "the module");
+        Module = Guard.Positive(module, "the module");
     }
 
     private readonly Angle _angle;
@@ -73,7 +72,8 @@ public sealed record InvoluteSpline
     /// <code>m = 25.4/P</code>
     /// Source: definition; 25.4 mm to the inch.
     /// </remarks>
-    public static double ModuleOf(double diametralPitch) => 25.4 / Impossible.Positive(diametralPitch, "the diametral pitch");
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double ModuleOf(double diametralPitch) => 25.4 / Guard.Positive(diametralPitch, "the diametral pitch");
 
     /// <summary>Pitch diameter D, mm.</summary>
     /// <remarks>
@@ -161,18 +161,19 @@ public sealed record InvoluteSpline
     /// Symbols: h_s depth of the generating rack below the pitch line, mm.<br/>
     /// Source: as <see cref="ExternalMajor"/>; the first is the point that a rack of that depth cuts last.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ExternalForm(double allowance)
     {
+        if (!(allowance <= 0) || double.IsInfinity(allowance))
+            throw Guard.Because($"the thickness deviation of a spline's form diameter is zero or below; it is {allowance:0.####} mm");
         if (System == SplineSystem.AnsiB921)
             return Module * (Teeth - Of(1, 0, 0)) - 2 * FormClearance;
-        if (!(allowance <= 0) || double.IsInfinity(allowance))
-            throw Impossible.Because($"the thickness deviation of a spline's form diameter is zero or below; it is {allowance:0.####} mm");
 
         var (sine, depth) = (Math.Sin(PressureAngle), Of(0.6, 0.55, 0.5) * Module - allowance / (2 * Math.Tan(PressureAngle)));
         var along = PitchDiameter * sine / 2 - depth / sine;
         return along > 0
             ? Math.Sqrt(BaseDiameter * BaseDiameter + 4 * along * along)
-            : throw Impossible.Because($"no form diameter: the rack would cut below the base circle of these {Teeth} teeth");
+            : throw Guard.Because($"no form diameter: the rack would cut below the base circle of these {Teeth} teeth");
     }
 
     // Flat and fillet roots of 30°, by how much they reach beyond the pitch circle.
@@ -181,7 +182,7 @@ public sealed record InvoluteSpline
     private double Of(double of30, double of37, double of45) => _angle switch
     {
         Angle.Of30 => of30,
-        _ when System == SplineSystem.AnsiB921 => throw Impossible.Because($"the source has diameters of ANSI B92.1 at 30° only; state them"),
+        _ when System == SplineSystem.AnsiB921 => throw Guard.Because($"the source has diameters of ANSI B92.1 at 30° only; state them"),
         Angle.Of37 => of37,
         _ => of45,
     };

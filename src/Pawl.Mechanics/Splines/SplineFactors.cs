@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Splines;
@@ -69,6 +68,7 @@ public static class SplineFactors
     /// Source: as the class; table <c>spline-allowable-stresses</c>.<br/>
     /// Valid for: 160 HB to 351 HB; between two rows the softer counts.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineAllowables OfTempered(double brinell) => Find(false, brinell, "HB");
 
     /// <summary>Allowable stresses of a steel with hard flanks by their Rockwell hardness.</summary>
@@ -76,6 +76,7 @@ public static class SplineFactors
     /// Source: as the class; table <c>spline-allowable-stresses</c>.<br/>
     /// Valid for: 48 HRC to 63 HRC; between two rows the softer counts.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineAllowables OfHard(double rockwell) => Find(true, rockwell, "HRC");
 
     /// <summary>Application factor K_a.</summary>
@@ -85,7 +86,7 @@ public static class SplineFactors
     public static double Application(SplineShock driver, SplineShock load)
     {
         if (driver == SplineShock.Heavy)
-            throw Impossible.Because($"the source has no driver with heavy shocks");
+            throw Guard.Because($"the source has no driver with heavy shocks");
 
         var all = s_application.IsDefault ? s_application = ReadApplication() : s_application;
         return all[4 * (int)driver + (int)load];
@@ -95,12 +96,14 @@ public static class SplineFactors
     /// <param name="cycles">Starts and stops of the torque.</param>
     /// <param name="reversed">Whether the torque changes its sign.</param>
     /// <remarks>Source: as the class; table <c>spline-life</c>, straight in logarithms. Valid for: up to 10⁷.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Life(double cycles, bool reversed) => LogLog(
         s_life.IsDefault ? s_life = NumberTable.Read(LifeTableId, 3) : s_life, cycles, reversed ? 2 : 1, "starts and stops of the torque");
 
     /// <summary>Life factor of wear of flanks that rock.</summary>
     /// <param name="turns">Turns of the spline while it is out of line.</param>
     /// <remarks>Source: as the class; table <c>spline-wear</c>, straight in logarithms. Valid for: up to 10¹⁰.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Wear(double turns) =>
         LogLog(s_wear.IsDefault ? s_wear = NumberTable.Read(WearTableId, 2) : s_wear, turns, 1, "turns");
 
@@ -111,12 +114,13 @@ public static class SplineFactors
     /// Source: as the class; table <c>spline-misalignment</c>, straight both ways, at its edge what the edge has.<br/>
     /// Valid for: up to 0.008 and 101.6 mm (4 in).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Misalignment(double misalignment, double length)
     {
         var rows = s_misalignment.IsDefault ? s_misalignment = NumberTable.Read(MisalignmentTableId, 5) : s_misalignment;
         if (!(misalignment >= 0 && misalignment <= rows[^1][0]) || !(length > 0 && length <= s_lengths[^1]))
         {
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the source covers misalignments up to {rows[^1][0]} and splines up to {s_lengths[^1]:0.#} mm long; these are {misalignment:0.#####} and {length:0.#} mm");
         }
 
@@ -131,7 +135,7 @@ public static class SplineFactors
     private static double LogLog(ImmutableArray<ImmutableArray<double>> rows, double value, int column, string what)
     {
         if (!(value >= 0 && value <= rows[^1][0]))
-            throw Impossible.Because($"the source covers up to {rows[^1][0]:0.####E+0} {what}; there are {value:0.####E+0}");
+            throw Guard.Because($"the source covers up to {rows[^1][0]:0.####E+0} {what}; there are {value:0.####E+0}");
 
         var upper = 1;
         while (upper < rows.Length - 1 && rows[upper][0] < value)
@@ -145,7 +149,7 @@ public static class SplineFactors
     {
         var rows = (s_allowables.IsDefault ? s_allowables = ReadAllowables() : s_allowables).Where(row => row.Hard == hard).ToArray();
         if (!(hardness >= rows[0].From && hardness <= rows[^1].To))
-            throw Impossible.Because($"the source covers {rows[0].From} {scale} to {rows[^1].To} {scale}; this is {hardness:0.#} {scale}");
+            throw Guard.Because($"the source covers {rows[0].From} {scale} to {rows[^1].To} {scale}; this is {hardness:0.#} {scale}");
 
         return rows.Last(row => row.From <= hardness).Stresses;
     }

@@ -15,6 +15,7 @@ public static class SplinePins
     /// Source: ISO 4156-3, ANSI B92.1; geometry of the involute.<br/>
     /// Valid for: pins that touch both flanks.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Over(InvoluteSpline spline, double thickness, double pin) =>
         spline.BaseDiameter / Math.Cos(ExternalAngle(spline, thickness, pin)) * Across(spline.Teeth) + pin;
 
@@ -26,6 +27,7 @@ public static class SplinePins
     /// <code>inv α_i = E/D + inv α − D_RI/D_b;  M = D_b/cos α_i − D_RI, odd z: D_b·cos(90°/z)/cos α_i − D_RI</code>
     /// Source, valid for: as <see cref="Over"/>.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Between(InvoluteSpline spline, double space, double pin) =>
         spline.BaseDiameter / Math.Cos(InternalAngle(spline, space, pin)) * Across(spline.Teeth) - pin;
 
@@ -34,6 +36,7 @@ public static class SplinePins
     /// <code>tan α_c = tan α_e − D_RE/D_b;  d_c = D_b/cos α_c</code>
     /// Source: centre and contact lie on one normal of the flank. Must lie between form and major diameter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactOver(InvoluteSpline spline, double thickness, double pin) =>
         Contact(spline, Math.Tan(ExternalAngle(spline, thickness, pin)) - pin / spline.BaseDiameter);
 
@@ -42,25 +45,26 @@ public static class SplinePins
     /// <code>tan α_c = tan α_i + D_RI/D_b;  d_c = D_b/cos α_c</code>
     /// Source: as <see cref="ContactOver"/>. Must lie between minor and form diameter.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactBetween(InvoluteSpline spline, double space, double pin) =>
         Contact(spline, Math.Tan(InternalAngle(spline, space, pin)) + pin / spline.BaseDiameter);
 
     private static double ExternalAngle(InvoluteSpline spline, double thickness, double pin) => Angle(
-        Impossible.Positive(thickness, "the tooth thickness") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
-            + Impossible.Positive(pin, "the diameter of the pins") / spline.BaseDiameter - Math.PI / spline.Teeth,
+        Guard.Positive(thickness, "the tooth thickness") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
+            + Guard.Positive(pin, "the diameter of the pins") / spline.BaseDiameter - Math.PI / spline.Teeth,
         $"no dimension over pins: pins of {pin:0.####} mm drop to the bottom of the space");
 
     private static double InternalAngle(InvoluteSpline spline, double space, double pin) => Angle(
-        Impossible.Positive(space, "the space width") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
-            - Impossible.Positive(pin, "the diameter of the pins") / spline.BaseDiameter,
+        Guard.Positive(space, "the space width") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
+            - Guard.Positive(pin, "the diameter of the pins") / spline.BaseDiameter,
         $"no dimension between pins: pins of {pin:0.####} mm are too large for the space");
 
     private static double Angle(double involute, FormattableString reason) =>
-        Involute.TryInverse(involute, out var angle) ? angle : throw Impossible.Because(reason);
+        Involute.TryInverse(involute, out var angle) ? angle : throw Guard.Because(reason);
 
     private static double Contact(InvoluteSpline spline, double tangent) => tangent >= 0
         ? spline.BaseDiameter * Math.Sqrt(1 + tangent * tangent)
-        : throw Impossible.Because($"no contact: the pins would touch below the base circle");
+        : throw Guard.Because($"no contact: the pins would touch below the base circle");
 
     private static double Across(int teeth) => teeth % 2 == 0 ? 1 : Math.Cos(Math.PI / (2.0 * teeth));
 }

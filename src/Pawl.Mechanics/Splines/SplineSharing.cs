@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Splines;
 
@@ -23,11 +22,12 @@ public sealed record SplineSharing(double InContact, double HeaviestOverMean, do
     /// Source: springs in parallel with gaps spread evenly from 0 to j, summed; z large.<br/>
     /// Valid for: elastic teeth, no misalignment, no wear; running in evens the gaps.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineSharing Of(double force, int teeth, double stiffness, double spread)
     {
-        Impossible.Positive(force, "the force on the spline");
-        Impossible.Positive(teeth, "the number of teeth");
-        var all = teeth * Impossible.Positive(stiffness, "the stiffness of a tooth");
+        Guard.Positive(force, "the force on the spline");
+        Guard.Positive(teeth, "the number of teeth");
+        var all = teeth * Guard.Positive(stiffness, "the stiffness of a tooth");
         DynamicLoad.NotNegative(spread, "the spread of the gaps");
 
         var closing = force >= all * spread / 2 ? force / all + spread / 2 : Math.Sqrt(2 * force * spread / all);

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Splines;
 
@@ -20,9 +19,10 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// Symbols: D_EE major diameter of the external, D_II minor diameter of the internal spline, c chamfers, mm.<br/>
     /// Source: geometry.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ContactHeight(double externalMajor, double internalMinor, double chamfers = 0) =>
-        Impossible.Positive(
-            (externalMajor - internalMinor) / 2 - DynamicLoad.NotNegative(chamfers, "the chamfers"), "the height of the flanks in contact");
+        Guard.Positive(
+            (Guard.Positive(externalMajor, "the major diameter", "mm") - Guard.Positive(internalMinor, "the minor diameter", "mm")) / 2 - DynamicLoad.NotNegative(chamfers, "the chamfers"), "the height of the flanks in contact");
 
     /// <summary>Pressure on the flanks, MPa.</summary>
     /// <param name="height">Height h of the flanks in contact, mm.</param>
@@ -31,8 +31,9 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// <code>p = 2·T/(D·z·L·h·ψ)</code>
     /// Source: Dudley, with ψ = 1; statics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double FlankPressure(double height, double share = 1) =>
-        Force / (Teeth * Share(share) * Extent * Impossible.Positive(height, "the height of the flanks in contact"));
+        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Extent * Guard.Positive(height, "the height of the flanks in contact"));
 
     /// <summary>Shear stress of the teeth at the pitch circle, MPa.</summary>
     /// <param name="thickness">Tooth thickness t at the pitch circle, mm.</param>
@@ -41,8 +42,9 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// <code>τ = 2·T/(D·z·L·t·ψ);  ψ = ½: 4·T/(D·z·L·t)</code>
     /// Source: Dudley; statics.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ToothShear(double thickness, double share = 0.5) =>
-        Force / (Teeth * Share(share) * Extent * Impossible.Positive(thickness, "the tooth thickness"));
+        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Extent * Guard.Positive(thickness, "the tooth thickness"));
 
     /// <summary>Torsion of the shaft under the roots of its teeth, MPa.</summary>
     /// <param name="root">Minor diameter d_r of the external spline, mm.</param>
@@ -51,8 +53,9 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// <code>τ = 16·T·d_r/(π·(d_r⁴ − d_h⁴))</code>
     /// Source: torsion of a round tube.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double RootTorsion(double root, double bore = 0) =>
-        Math.Abs(new Shafts.ShaftSection(root, bore).Stresses(0, 0, Impossible.Finite(Torque, "the torque")).Torsion);
+        Math.Abs(new Shafts.ShaftSection(root, bore).Stresses(0, 0, Guard.Finite(Torque, "the torque")).Torsion);
 
     /// <summary>Hoop stress of the sleeve by the radial force of the flanks, MPa, greatest at its bore.</summary>
     /// <param name="pressureAngle">Pressure angle α, rad.</param>
@@ -63,10 +66,11 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// Symbols: q radial force by area, MPa; t_w wall, mm.<br/>
     /// Source: radial force spread evenly, Lamé; the thin ring is Dudley's.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double BurstingHoop(double pressureAngle, double major, double outside)
     {
         Ring(major, outside);
-        var radial = Force * Math.Tan(Impossible.Acute(pressureAngle, "the pressure angle")) / (Math.PI * major * Extent);
+        var radial = Force * Math.Tan(Guard.Acute(pressureAngle, "the pressure angle")) / (Math.PI * major * Extent);
         return radial * (outside * outside + major * major) / (outside * outside - major * major);
     }
 
@@ -80,11 +84,12 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// <code>σ = ρ·ω²/16·[ (3 + ν)·D_o² + (1 − ν)·D_EI² ]</code>
     /// Source: rotating ring, plane stress; Dudley's 1.656·n²·(D_o² + 0.212·D²)/10⁶ psi of steel.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CentrifugalHoop(double speed, double density, double poisson, double major, double outside)
     {
         Ring(major, outside);
-        return Impossible.Positive(density, "the density") * Impossible.Finite(speed * speed, "the speed") / 16
-            * ((3 + poisson) * outside * outside + (1 - poisson) * major * major);
+        return Guard.Positive(density, "the density") * Guard.Finite(speed * speed, "the speed") / 16
+            * ((3 + Guard.Between(poisson, 0, 0.5, "Poisson's ratio")) * outside * outside + (1 - poisson) * major * major);
     }
 
     /// <summary>Bending of the internal teeth, MPa, which pulls at their roots.</summary>
@@ -93,8 +98,9 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// <code>σ = 4·T/(D²·L·Y)</code>
     /// Source: Dudley, from memory.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ToothBending(double form = 1.5) =>
-        2 * Force / (Impossible.Positive(PitchDiameter, "the pitch diameter") * Extent * Impossible.Positive(form, "the form factor"));
+        2 * Force / (Guard.Positive(PitchDiameter, "the pitch diameter") * Extent * Guard.Positive(form, "the form factor"));
 
     /// <summary>Length that keeps the flank pressure to what is allowed, mm.</summary>
     /// <param name="allowed">Allowed pressure, MPa, by which factors have been divided already.</param>
@@ -104,31 +110,33 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// <code>L = 2·T/(D·z·h·ψ·p)</code>
     /// Source: <see cref="FlankPressure"/> turned round. More than about the pitch diameter hardly helps: the ends carry (common practice).
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double LengthForPressure(double allowed, double height, double share = 1) =>
-        Length * FlankPressure(height, share) / Impossible.Positive(allowed, "the pressure allowed");
+        Length * FlankPressure(height, share) / Guard.Positive(allowed, "the pressure allowed");
 
     /// <summary>Length that keeps the shear of the teeth to what is allowed, mm.</summary>
     /// <remarks>
     /// <code>L = 2·T/(D·z·t·ψ·τ)</code>
     /// Source: <see cref="ToothShear"/> turned round.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double LengthForShear(double allowed, double thickness, double share = 0.5) =>
-        Length * ToothShear(thickness, share) / Impossible.Positive(allowed, "the shear stress allowed");
+        Length * ToothShear(thickness, share) / Guard.Positive(allowed, "the shear stress allowed");
 
     // Force at the pitch circle, N.
-    private double Force => 2 * Math.Abs(Impossible.Finite(Torque, "the torque")) / Impossible.Positive(PitchDiameter, "the pitch diameter");
+    private double Force => 2 * Math.Abs(Guard.Finite(Torque, "the torque")) / Guard.Positive(PitchDiameter, "the pitch diameter");
 
-    private double Extent => Impossible.Positive(Length, "the length of the spline");
+    private double Extent => Guard.Positive(Length, "the length of the spline");
 
     private static double Share(double share) =>
         share is > 0 and <= 1
             ? share
-            : throw Impossible.Because($"the share of the teeth that carry must lie above 0 and up to 1; it is {share:0.###}");
+            : throw Guard.Because($"the share of the teeth that carry must lie above 0 and up to 1; it is {share:0.###}");
 
     private static void Ring(double major, double outside)
     {
         if (!(major > 0 && outside > major) || double.IsInfinity(outside))
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"a sleeve needs a wall about its spline; the spline reaches {major:0.###} mm and the outside is {outside:0.###} mm");
     }
 }

@@ -1,6 +1,5 @@
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Fits;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Splines;
 
@@ -52,12 +51,13 @@ public static class SplineTolerance
     /// </code>
     /// Source: ISO 4156-1, from memory. Not homogeneous.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Effect(InvoluteSpline spline, int @class, double length)
     {
         var row = Row(spline, @class);
         var pitch = row[3] * Math.Sqrt(Math.PI * spline.PitchDiameter / 2) + row[4];
         var profile = row[5] * (spline.Module + 0.0125 * spline.PitchDiameter) + row[6];
-        var direction = row[7] * Math.Sqrt(Impossible.Positive(length, "the length of the spline")) + row[8];
+        var direction = row[7] * Math.Sqrt(Guard.Positive(length, "the length of the spline")) + row[8];
         return 0.6 * Math.Sqrt(pitch * pitch + profile * profile + direction * direction) / 1000;
     }
 
@@ -77,7 +77,7 @@ public static class SplineTolerance
         "h" => 0,
         "js" => Total(spline, @class) / 2,
         "k" => Total(spline, @class),
-        _ => throw Impossible.Because($"ISO 4156 has the fits d, e, f, h, js and k of external splines; `{letter}` is none of them"),
+        _ => throw Guard.Because($"ISO 4156 has the fits d, e, f, h, js and k of external splines; `{letter}` is none of them"),
     };
 
     /// <summary>Limits of the space width of an internal spline, H.</summary>
@@ -85,6 +85,7 @@ public static class SplineTolerance
     /// <code>E_v min = E;  E max = E + (T + λ);  E min = E + λ;  E_v max = E max − λ</code>
     /// Source: ISO 4156-1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineWidths Spaces(InvoluteSpline spline, int @class, double length)
     {
         var (total, effect) = Both(spline, @class, length);
@@ -97,6 +98,7 @@ public static class SplineTolerance
     /// <code>S_v max = S + es_v;  S min = S_v max − (T + λ);  S max = S_v max − λ;  S_v min = S min + λ</code>
     /// Source: ISO 4156-1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineWidths Teeth(InvoluteSpline spline, string letter, int @class, double length)
     {
         var (total, effect) = Both(spline, @class, length);
@@ -117,7 +119,7 @@ public static class SplineTolerance
         var (total, effect) = (Total(spline, @class), Effect(spline, @class, length));
         return effect < total
             ? (total, effect)
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"class {@class} leaves no tolerance: its deviations make up {effect * 1000:0.#} µm of {total * 1000:0.#} µm");
     }
 
@@ -126,7 +128,7 @@ public static class SplineTolerance
     private static ImmutableArray<double> Row(InvoluteSpline spline, int @class)
     {
         if (spline.System != SplineSystem.Iso4156)
-            throw Impossible.Because($"the source has no tolerances of ANSI B92.1; state the limits of the drawing");
+            throw Guard.Because($"the source has no tolerances of ANSI B92.1; state the limits of the drawing");
 
         foreach (var row in s_rows.IsDefault ? s_rows = NumberTable.Read(TableId, 9) : s_rows)
         {
@@ -134,6 +136,6 @@ public static class SplineTolerance
                 return row;
         }
 
-        throw Impossible.Because($"ISO 4156 has the classes 4, 5, 6 and 7; {@class} is none of them");
+        throw Guard.Because($"ISO 4156 has the classes 4, 5, 6 and 7; {@class} is none of them");
     }
 }

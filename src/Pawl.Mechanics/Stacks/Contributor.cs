@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Stacks;
 
 /// <summary>How the sizes of many parts lie between their limits.</summary>
@@ -26,18 +24,19 @@ public sealed record Contributor
     /// <param name="capability">Process capability C_p of a normal distribution: 1 has the limits at three sigma.</param>
     /// <param name="expansion">Expansion α, 1/K; zero where temperature plays no part.</param>
     /// <param name="temperature">Temperature θ in service, °C.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public Contributor(
         string name, double coefficient, double lower, double upper, SizeDistribution distribution = SizeDistribution.Normal,
         double capability = 1, double expansion = 0, double temperature = 20)
     {
         if (!double.IsFinite(lower) || !double.IsFinite(upper) || lower > upper)
-            throw Impossible.Because($"the least of {name} must not be above its greatest; they are {lower:0.####} mm and {upper:0.####} mm");
+            throw Guard.Because($"the least of {name} must not be above its greatest; they are {lower:0.####} mm and {upper:0.####} mm");
 
         (Name, Lower, Upper, Distribution) = (name, lower, upper, distribution);
-        Coefficient = Impossible.Finite(coefficient, "the coefficient of a chain");
-        Capability = Impossible.Positive(capability, "the process capability");
-        Expansion = Impossible.Finite(expansion, "the expansion");
-        Temperature = Impossible.Finite(temperature, "the temperature");
+        Coefficient = Guard.Finite(coefficient, "the coefficient of a chain");
+        Capability = Guard.Positive(capability, "the process capability");
+        Expansion = Guard.Finite(expansion, "the expansion");
+        Temperature = Guard.Finite(temperature, "the temperature");
     }
 
     public string Name { get; }
@@ -74,7 +73,7 @@ public sealed record Contributor
         SizeDistribution.Normal => HalfTolerance / (3 * Capability),
         SizeDistribution.Rectangular => HalfTolerance / Math.Sqrt(3),
         SizeDistribution.Triangular => HalfTolerance / Math.Sqrt(6),
-        _ => throw Impossible.Because($"a size is distributed normally, rectangularly or triangularly"),
+        _ => throw Guard.Because($"a size is distributed normally, rectangularly or triangularly"),
     };
 
     /// <summary>What its temperature adds to the gap, mm.</summary>
@@ -84,7 +83,9 @@ public sealed record Contributor
     /// Source: thermal expansion; ISO 1 for the 20 °C.<br/>
     /// Valid for: a size that is a length of one material.
     /// </remarks>
-    public double WarmthAt(double temperature) => Coefficient * Expansion * Middle * (temperature - 20);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public double WarmthAt(double temperature) =>
+        Guard.Finite(Coefficient * Expansion * Middle * (Guard.Celsius(temperature, "the temperature") - 20), "the change by heat");
 
     /// <summary>The size of a share of all parts, mm.</summary>
     /// <remarks>
@@ -95,13 +96,16 @@ public sealed record Contributor
     /// Symbols: u share below, from 0 to 1; m middle, h half of the tolerance, σ standard deviation, mm.<br/>
     /// Source: definitions of the distributions.
     /// </remarks>
-    public double Quantile(double share) => Distribution switch
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public double Quantile(double share) => !(share > 0 && share < 1)
+        ? throw Guard.Because($"a share must lie between 0 and 1; it is {share:0.######}")
+        : Distribution switch
     {
         SizeDistribution.Normal => Middle + StandardDeviation * NormalDistribution.Quantile(share),
         SizeDistribution.Rectangular => Middle + HalfTolerance * (2 * share - 1),
         SizeDistribution.Triangular => share < 0.5
             ? Middle - HalfTolerance * (1 - Math.Sqrt(2 * share))
             : Middle + HalfTolerance * (1 - Math.Sqrt(2 * (1 - share))),
-        _ => throw Impossible.Because($"a size is distributed normally, rectangularly or triangularly"),
+        _ => throw Guard.Because($"a size is distributed normally, rectangularly or triangularly"),
     };
 }

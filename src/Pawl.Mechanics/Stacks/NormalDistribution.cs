@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Gears;
-
 namespace Pawl.Mechanics.Stacks;
 
 /// <summary>The normal distribution, by additions, products, quotients and roots alone, so that every machine gives the same bits.</summary>
@@ -13,10 +11,11 @@ public static class NormalDistribution
     /// general-purpose library to 1e-14.<br/>
     /// Valid for: 0 &lt; share &lt; 1.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Quantile(double share)
     {
         if (!(share > 0 && share < 1))
-            throw Impossible.Because($"a share must lie between 0 and 1; it is {share:0.######}");
+            throw Guard.Because($"a share must lie between 0 and 1; it is {share:0.######}");
 
         var q = share - 0.5;
         if (Math.Abs(q) <= 0.425)
@@ -36,10 +35,10 @@ public static class NormalDistribution
     /// Source: the series x·Σ x²ᵏ/(1·3·5…) within 6 and the continued fraction of Laplace beyond; Abramowitz and Stegun 26.2.11,
     /// 26.2.14.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Share(double value)
     {
-        if (double.IsNaN(value))
-            throw Impossible.Because($"a share has no value: an input is not a finite number");
+        Guard.Number(value, "the distance from the middle in standard deviations");
 
         var x = Math.Abs(value);
         if (x > 38)

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Stacks;
@@ -29,7 +28,7 @@ public sealed class ShimChoice
     public static ShimChoice Of(IReadOnlyList<ShimStock> stock, int most, ShimEffect effect)
     {
         if (most < 0)
-            throw Impossible.Because($"the number of shims in a pack must not be below zero; it is {most}");
+            throw Guard.Because($"the number of shims in a pack must not be below zero; it is {most}");
 
         var sorted = stock.OrderByDescending(shim => shim.Thickness).ThenBy(shim => shim.Tolerance).ToArray();
         var packs = new List<Pack>();
@@ -49,7 +48,7 @@ public sealed class ShimChoice
             if (kind == sorted.Length)
             {
                 if (packs.Count == MostPacks)
-                    throw Impossible.Because($"these shims make more than {MostPacks} packs; state fewer kinds or fewer shims in a pack");
+                    throw Guard.Because($"these shims make more than {MostPacks} packs; state fewer kinds or fewer shims in a pack");
                 int[] taken = [.. counts];
                 packs.Add(new(taken, taken.Sum(), thickness, tolerance, sorted));
                 return;
@@ -82,7 +81,7 @@ public sealed class ShimChoice
             : new Extent(window.Middle - gaps.Greatest, window.Middle - gaps.Least);
         return range.Greatest >= 0
             ? range
-            : throw Impossible.Because(
+            : throw Guard.Because(
                 $"no pack can bring the end play into its window: a pack would have to be {range.Greatest:0.####} mm thick");
     }
 
@@ -132,10 +131,11 @@ public sealed class ShimChoice
     /// to the target, then the thickest shims.<br/>
     /// Source: enumeration; the order of preference is common practice, no source.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShimPack? Best(double gap, double target, Extent window, double uncertainty = 0)
     {
         var (measured, wanted, doubt) = (
-            Units(Impossible.Finite(gap, "the measured gap")), Units(Impossible.Finite(target, "the end play wanted")),
+            Units(Guard.Finite(gap, "the measured gap")), Units(Guard.Finite(target, "the end play wanted")),
             Units(DynamicLoad.NotNegative(uncertainty, "the uncertainty of the measurement")));
         var (low, high) = (Units(window.Least), Units(window.Greatest));
         Pack? best = null;
@@ -167,7 +167,9 @@ public sealed class ShimChoice
     /// <code>fills: G − P;  lifts: G + P</code>
     /// Source: geometry.
     /// </remarks>
-    public static double EndPlay(double gap, double pack, ShimEffect effect) => effect == ShimEffect.Fills ? gap - pack : gap + pack;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double EndPlay(double gap, double pack, ShimEffect effect) =>
+        Guard.Number(gap, "the gap", "mm") + (effect == ShimEffect.Fills ? -1 : 1) * Guard.NotNegative(pack, "the thickness of the pack", "mm");
 
     private long Play(long gap, Pack pack) => _effect == ShimEffect.Fills ? gap - pack.Thickness : gap + pack.Thickness;
 

@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Gears;
 
 namespace Pawl.Mechanics.Stacks;
 
@@ -9,13 +8,14 @@ public sealed record ShimStock
     /// <param name="thickness">Thickness, mm, nominal or measured.</param>
     /// <param name="tolerance">What it may differ from that, ± mm; zero for a measured one.</param>
     /// <param name="available">How many there are.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShimStock(double thickness, double tolerance = 0, int available = int.MaxValue)
     {
-        Thickness = Impossible.Positive(thickness, "the thickness of a shim");
+        Thickness = Guard.Positive(thickness, "the thickness of a shim");
         Tolerance = DynamicLoad.NotNegative(tolerance, "the tolerance of a shim");
-        Available = available >= 0 ? available : throw Impossible.Because($"the number of shims must not be below zero; it is {available}");
+        Available = available >= 0 ? available : throw Guard.Because($"the number of shims must not be below zero; it is {available}");
         if (tolerance >= thickness)
-            throw Impossible.Because(
+            throw Guard.Because(
                 $"the tolerance of a shim must be below its thickness; they are {tolerance:0.####} mm and {thickness:0.####} mm");
     }
 

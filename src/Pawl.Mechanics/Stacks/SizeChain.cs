@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Stacks;
@@ -47,10 +46,11 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// Valid for: four or more independent contributors in the middle of their limits, none much greater than the rest. The gap is
     /// as certain as the limits are: three sigma in, three sigma out.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public Extent RootSumSquare(double inflation = 1)
     {
         if (!(inflation >= 1) || double.IsInfinity(inflation))
-            throw Impossible.Because($"the inflation of a root sum of squares must be 1 or more; it is {inflation:0.###}");
+            throw Guard.Because($"the inflation of a root sum of squares must be 1 or more; it is {inflation:0.###}");
 
         return Extent.About(Middle, inflation * Math.Sqrt(Sum(part => Square(part.Coefficient * part.HalfTolerance))));
     }
@@ -87,6 +87,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     public double Warmth => Sum(part => part.WarmthAt(part.Temperature));
 
     /// <summary>What one temperature of all adds to the gap, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double WarmthAt(double temperature) => Sum(part => part.WarmthAt(temperature));
 
     /// <summary>Share of assemblies whose gap lies outside a window, if the gap is normal.</summary>
@@ -98,9 +99,10 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// Source: normal distribution; a sum of independent sizes tends to it.<br/>
     /// Valid for: normal contributors, or many of like size; else <see cref="StackSample"/> tells.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double NormalShareOutside(Extent window, double warmth = 0)
     {
-        var (middle, sigma) = (Impossible.Finite(Middle + warmth, "the gap"), StandardDeviation);
+        var (middle, sigma) = (Guard.Finite(Middle + warmth, "the gap"), StandardDeviation);
         if (sigma == 0)
             return window.Contains(middle) ? 0 : 1;
 
@@ -112,22 +114,23 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// <code>C_pk = min(w_2 − g, g − w_1)/(3·σ)</code>
     /// Source: definition of C_pk.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Capability(Extent window, double warmth = 0)
     {
-        var middle = Middle + warmth;
+        var middle = Guard.Finite(Middle + warmth, "the gap");
         return Math.Min(window.Greatest - middle, middle - window.Least)
-            / (3 * Impossible.Positive(StandardDeviation, "the standard deviation of the gap"));
+            / (3 * Guard.Positive(StandardDeviation, "the standard deviation of the gap"));
     }
 
     private double Sum(Func<Contributor, double> part)
     {
         if (Contributors.IsDefaultOrEmpty)
-            throw Impossible.Because($"a chain needs at least one size");
+            throw Guard.Because($"a chain needs at least one size");
 
         var sum = 0.0;
         foreach (var contributor in Contributors)
             sum += part(contributor);
-        return Impossible.Finite(sum, "the gap");
+        return Guard.Finite(sum, "the gap");
     }
 
     private static double Square(double value) => value * value;

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Stacks;
@@ -47,12 +46,13 @@ public sealed class StackSample
     /// <param name="draws">Number of assemblies.</param>
     /// <param name="warmth">What temperature adds to every gap, mm.</param>
     /// <inheritdoc cref="StackSample" path="/remarks"/>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static StackSample Of(SizeChain stack, ulong seed, int draws = UsualDraws, double warmth = 0)
     {
         if (draws is < 100 or > MostDraws)
-            throw Impossible.Because($"a sample needs from 100 to {MostDraws} assemblies; {draws} were asked for");
+            throw Guard.Because($"a sample needs from 100 to {MostDraws} assemblies; {draws} were asked for");
 
-        _ = Impossible.Finite(stack.Middle + warmth, "the gap");
+        _ = Guard.Finite(stack.Middle + warmth, "the gap");
         var parts = stack.Contributors;
         var gaps = new double[draws];
         var state = seed;
@@ -78,10 +78,11 @@ public sealed class StackSample
     }
 
     /// <summary>Gap that a share of the assemblies lies below, mm.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Quantile(double share)
     {
         if (!(share >= 0 && share <= 1))
-            throw Impossible.Because($"a share must lie from 0 to 1; it is {share:0.######}");
+            throw Guard.Because($"a share must lie from 0 to 1; it is {share:0.######}");
 
         return _sorted[(int)Math.Min(share * Draws, Draws - 1)];
     }
@@ -105,7 +106,9 @@ public sealed class StackSample
     /// Symbols: q share; N draws.<br/>
     /// Source: binomial distribution.
     /// </remarks>
-    public double Error(double share) => Math.Sqrt(share * (1 - share) / Draws);
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public double Error(double share) =>
+        Math.Sqrt(Guard.ZeroToOne(share, "the share") * (1 - share) / Draws);
 
     /// <summary>The next number of SplitMix64, and its next state.</summary>
     public static ulong Next(ref ulong state)

@@ -34,7 +34,7 @@ public sealed record StandardTable(string Id, string Title, string Source, strin
     public static StandardTable Read(string id)
     {
         using var stream = typeof(StandardTable).Assembly.GetManifestResourceStream(Prefix + id + Ending)
-            ?? throw new ArgumentOutOfRangeException(nameof(id), id, "There is no table of this name.");
+            ?? throw Guard.Because($"there is no table `{id}`");
         using var reader = new StreamReader(stream);
         var text = reader.ReadToEnd();
         return new StandardTable(id, Head(text, "title"), Head(text, "source"), Head(text, "certainty"), text);

@@ -10,8 +10,9 @@ public static class MeshRates
     /// Source: definition.<br/>
     /// Valid for: any mesh.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MeshFrequency(int teeth, double speed, double carrierSpeed) =>
-        Math.Abs((double)teeth) * Math.Abs(speed - carrierSpeed) / Math.Tau;
+        Math.Abs((double)Guard.Teeth(teeth)) * Relative(speed, carrierSpeed) / Math.Tau;
 
     /// <summary>Load cycles an hour on one flank of a tooth of a sun or a ring.</summary>
     /// <remarks>
@@ -20,8 +21,9 @@ public static class MeshRates
     /// Source: definition in the frame of the carrier.<br/>
     /// Valid for: one sense of rotation, all planets loaded; every planet loads the same flank.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double CentralGearCyclesPerHour(int planets, double speed, double carrierSpeed) =>
-        planets * TurnsPerHour(speed, carrierSpeed);
+        Guard.Count(planets, 1, "the number of planets") * TurnsPerHour(speed, carrierSpeed);
 
     /// <summary>Load cycles an hour on one flank of a planet's tooth.</summary>
     /// <remarks>
@@ -30,8 +32,9 @@ public static class MeshRates
     /// Source: definition in the frame of the carrier.<br/>
     /// Valid for: one sense of rotation. The root of a planet between two gears sees as many loads again, of opposite sign.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PlanetCyclesPerHour(double speed, double carrierSpeed, int meshesOnFlank = 1) =>
-        meshesOnFlank * TurnsPerHour(speed, carrierSpeed);
+        Guard.Count(meshesOnFlank, 1, "the number of meshes of a flank") * TurnsPerHour(speed, carrierSpeed);
 
     /// <summary>Pitch line speed in the frame of the carrier v, mm/s.</summary>
     /// <remarks>
@@ -40,8 +43,9 @@ public static class MeshRates
     /// Source: definition; the speed that counts for a mesh is the one its carrier sees.<br/>
     /// Valid for: any mesh.
     /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PitchLineSpeed(double diameter, double speed, double carrierSpeed) =>
-        Math.Abs(diameter) / 2 * Math.Abs(speed - carrierSpeed);
+        Math.Abs(Guard.NotZero(diameter, "the diameter", "mm")) / 2 * Relative(speed, carrierSpeed);
 
     /// <summary>Power P, N·mm/s (1 mW): what a torque on a turning body brings in.</summary>
     /// <remarks>
@@ -50,7 +54,10 @@ public static class MeshRates
     /// Source: definition.<br/>
     /// Valid for: any body.
     /// </remarks>
-    public static double Power(double torque, double speed) => torque * speed;
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Power(double torque, double speed) => Guard.Number(torque, "the torque", "N·mm") * Guard.Number(speed, "the speed", "rad/s");
 
-    private static double TurnsPerHour(double speed, double carrierSpeed) => 3600 * Math.Abs(speed - carrierSpeed) / Math.Tau;
+    private static double TurnsPerHour(double speed, double carrierSpeed) => 3600 * Relative(speed, carrierSpeed) / Math.Tau;
+
+    private static double Relative(double speed, double carrierSpeed) => Guard.Finite(Math.Abs(speed - carrierSpeed), "the speed");
 }

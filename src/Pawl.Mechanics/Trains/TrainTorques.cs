@@ -15,7 +15,7 @@ public sealed record TrainTorques(
     double HousingTorque)
 {
     /// <summary>Σ losses / P_in.</summary>
-    public double Loss => 1 - Efficiency;
+    public double Loss => 1 - Guard.Number(Efficiency, "the efficiency");
 
     /// <summary>The greatest rolling power of a mesh over the input power; above 1, power circulates.</summary>
     public double GreatestRollingPower
@@ -45,7 +45,7 @@ public sealed record TrainTorques(
     {
         get
         {
-            var sum = HousingTorque;
+            var sum = Guard.Number(HousingTorque, "the torque of the housing", "N·mm");
             foreach (var body in Bodies)
                 if (body.Role == BodyRole.Held) sum += body.External;
 
@@ -104,7 +104,7 @@ public sealed record MeshLoad(
     double Loss)
 {
     /// <summary>Power that the driver gives to the mesh / P_in.</summary>
-    public double RollingPower => Math.Max(Math.Abs(FirstPower), Math.Abs(SecondPower));
+    public double RollingPower => Guard.Finite(Math.Max(Math.Abs(FirstPower), Math.Abs(SecondPower)), "the rolling power");
 }
 
 /// <summary>Power through one branch of a central body: a gear on it, or the planets it carries.</summary>

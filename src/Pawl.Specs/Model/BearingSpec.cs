@@ -11,15 +11,15 @@ public sealed record BearingSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Bearing", Description = "Id of a bearing in the catalogue.")]
-    [Refers]
+    [Refers(Declared.BearingType)]
     public required Stated<string> Bearing { get; init; }
 
     [Display(Name = "Shaft", Description = "The body or planet set that the inner ring sits on.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> Shaft { get; init; }
 
     [Display(Name = "Housing", Description = "The body or planet set that the outer ring sits in.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> Housing { get; init; }
 
     [Display(Name = "Axial place", Description = "Place of the middle of the bearing along the common axis, from the datum of the gears.")]
@@ -31,19 +31,19 @@ public sealed record BearingSpec
     public Stated<string>? Axial { get; init; }
 
     [Display(Name = "Shaft seat", Description = "Diameter of the seat on the shaft, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "25 mm k5")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm k5")]
     public Stated<Toleranced>? ShaftSeat { get; init; }
 
     [Display(Name = "Housing seat", Description = "Diameter of the seat in the housing, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "52 mm H7")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "52 mm H7")]
     public Stated<Toleranced>? HousingSeat { get; init; }
 
     [Display(Name = "Shaft bore", Description = "Bore of a hollow shaft under the seat; absent: solid.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "12 mm")]
     public Stated<Amount>? ShaftBore { get; init; }
 
     [Display(Name = "Housing outside", Description = "Diameter of the housing around the seat; absent: thick.")]
-    [Measures(nameof(Dimension.OfLength), Example = "80 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "80 mm")]
     public Stated<Amount>? HousingOutside { get; init; }
 
     [Display(Name = "Clearance", Description = "Class of internal clearance after ISO 5753-1.")]
@@ -51,22 +51,22 @@ public sealed record BearingSpec
     public Stated<string>? Clearance { get; init; }
 
     [Display(Name = "Greatest operating clearance", Description = "The greatest operating clearance that the shaft bears.")]
-    [Measures(nameof(Dimension.OfLength), Example = "40 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 µm")]
     public Stated<Amount>? GreatestClearance { get; init; }
 
     [Display(Name = "Preload", Description = "Whether a negative operating clearance is meant.")]
     public Stated<bool>? Preloaded { get; init; }
 
     [Display(Name = "Inner ring warmer", Description = "How much warmer the inner ring runs than the outer; absent: 10 K.")]
-    [Measures(nameof(Dimension.OfTemperatureDifference), Example = "10 K")]
+    [Measures(nameof(Dimension.OfTemperatureDifference), Example = "10 K", Least = -50, Most = 150, Unit = nameof(Units.Kelvin))]
     public Stated<Amount>? InnerWarmer { get; init; }
 
     [Display(Name = "Float", Description = "Axial way of a floating bearing.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.4 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.4 mm")]
     public Stated<Amount>? Float { get; init; }
 
     [Display(Name = "Fillet", Description = "Radius of the shaft fillet at the shoulder.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.6 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.6 mm")]
     public Stated<Amount>? Fillet { get; init; }
 
     [Display(Name = "Raceway hardness", Description = "Of shaft and bore where rollers run on them, as a window in HRC, HV or HBW.")]
@@ -104,41 +104,43 @@ public sealed record BearingTypeSpec
     public required Stated<string> Kind { get; init; }
 
     [Display(Name = "Designation", Description = "Dimension series and bore code after ISO 15, such as 6208; bore, outside and width must agree with it.")]
+    [Example("6208")]
     public Stated<string>? Designation { get; init; }
 
     [Display(Name = "Bore", Description = "d.")]
-    [Measures(nameof(Dimension.OfLength), Example = "40 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 mm")]
     public required Stated<Amount> Bore { get; init; }
 
     [Display(Name = "Outside diameter", Description = "D.")]
-    [Measures(nameof(Dimension.OfLength), Example = "80 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "80 mm")]
     public required Stated<Amount> Outside { get; init; }
 
     [Display(Name = "Width", Description = "B.")]
-    [Measures(nameof(Dimension.OfLength), Example = "18 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "18 mm")]
     public required Stated<Amount> Width { get; init; }
 
     [Display(Name = "Contact angle", Description = "α; absent: 0°.")]
-    [Measures(nameof(Dimension.OfAngle), Example = "40°")]
+    [Measures(nameof(Dimension.OfAngle), AmountRange.NotNegative, Example = "40°")]
     public Stated<Amount>? ContactAngle { get; init; }
 
     [Display(Name = "Dynamic rating", Description = "Basic dynamic load rating C.")]
-    [Measures(nameof(Dimension.OfForce), Example = "29 kN")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "29 kN")]
     public Stated<Amount>? DynamicRating { get; init; }
 
     [Display(Name = "Static rating", Description = "Basic static load rating C0; of the hybrid bearing itself where the balls are ceramic.")]
-    [Measures(nameof(Dimension.OfForce), Example = "18 kN")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "18 kN")]
     public Stated<Amount>? StaticRating { get; init; }
 
     [Display(Name = "Static rating of hybrid", Description = "Whether the static rating is that of the hybrid bearing, not of its all-steel twin.")]
     public Stated<bool>? StaticRatingOfHybrid { get; init; }
 
     [Display(Name = "Fatigue limit", Description = "Fatigue load limit C_u.")]
-    [Measures(nameof(Dimension.OfForce), Example = "0.8 kN")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "0.8 kN")]
     public Stated<Amount>? FatigueLimit { get; init; }
 
     [Display(Name = "Factor f0", Description = "f_0 of the axial load table; absent: from the internal geometry.")]
     [Range(Limits.LeastBearingFactor, Limits.GreatestBearingFactor)]
+    [YamlKey("factor_f0")]
     public Stated<double>? FactorF0 { get; init; }
 
     [Display(Name = "Rolling elements", Description = "Internal geometry, where the maker states it or it was measured.")]
@@ -161,19 +163,19 @@ public sealed record BearingTypeSpec
     public Stated<string>? Closure { get; init; }
 
     [Display(Name = "Limiting speed", Description = "Greatest speed by its maker: cage, seals, balls.")]
-    [Measures(nameof(Dimension.OfAngularSpeed), Example = "11000 rpm")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "11000 rpm")]
     public Stated<Amount>? LimitingSpeed { get; init; }
 
     [Display(Name = "Reference speed", Description = "Thermal reference speed after ISO 15312.")]
-    [Measures(nameof(Dimension.OfAngularSpeed), Example = "9000 rpm")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "9000 rpm")]
     public Stated<Amount>? ReferenceSpeed { get; init; }
 
     [Display(Name = "Greatest acceleration", Description = "Acceleration of its place that cage and rollers stand in a planet, by its maker.")]
-    [Measures(nameof(Dimension.OfAcceleration), Example = "2000 m/s²")]
+    [Measures(nameof(Dimension.OfAcceleration), AmountRange.Positive, Example = "2000 m/s²")]
     public Stated<Amount>? GreatestAcceleration { get; init; }
 
     [Display(Name = "Corner", Description = "Least chamfer of its rings, r_s min.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.1 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "1.1 mm")]
     public Stated<Amount>? Corner { get; init; }
 
     [Display(Name = "Source", Description = "Where the numbers come from.")]
@@ -192,14 +194,14 @@ public sealed record RollingElementsSpec
     public required Stated<int> Count { get; init; }
 
     [Display(Name = "Diameter", Description = "D_w of balls, D_we of rollers.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm")]
     public required Stated<Amount> Diameter { get; init; }
 
     [Display(Name = "Pitch diameter", Description = "D_pw.")]
-    [Measures(nameof(Dimension.OfLength), Example = "60 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "60 mm")]
     public required Stated<Amount> PitchDiameter { get; init; }
 
     [Display(Name = "Length", Description = "L_we, effective length of rollers.")]
-    [Measures(nameof(Dimension.OfLength), Example = "10 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "10 mm")]
     public Stated<Amount>? Length { get; init; }
 }

@@ -52,7 +52,7 @@ public sealed record MaterialSpec
     public required Stated<string> Title { get; init; }
 
     [Display(Name = "Modulus of elasticity", Description = "E.")]
-    [Measures(nameof(Dimension.OfStress), Example = "206 GPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "206 GPa")]
     public Stated<Amount>? ElasticModulus { get; init; }
 
     [Display(Name = "Poisson's ratio", Description = "ν.")]
@@ -64,15 +64,15 @@ public sealed record MaterialSpec
     public Stated<Amount>? ThermalExpansion { get; init; }
 
     [Display(Name = "Density", Description = "ρ.")]
-    [Measures(nameof(Dimension.OfDensity), Example = "7850 kg/m³")]
+    [Measures(nameof(Dimension.OfDensity), AmountRange.Positive, Example = "7850 kg/m³")]
     public Stated<Amount>? Density { get; init; }
 
     [Display(Name = "Tensile strength", Description = "Least R_m of a material that needs no treatment stated, such as wrought aluminium; for threads in it.")]
-    [Measures(nameof(Dimension.OfStress), Example = "310 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "310 MPa")]
     public Stated<Amount>? TensileStrength { get; init; }
 
     [Display(Name = "Limiting pressure", Description = "p_G that it stands under the head of a bolt.")]
-    [Measures(nameof(Dimension.OfStress), Example = "260 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "260 MPa")]
     public Stated<Amount>? LimitingPressure { get; init; }
 
     [Display(Name = "Carbon", Description = "Carbon content by mass.")]
@@ -90,6 +90,7 @@ public sealed record MaterialSpec
 }
 
 /// <summary>A treatment that a steel takes.</summary>
+[OnlySound]
 public sealed record TreatmentSpec
 {
     /// <summary>One of <see cref="Model.Treatments.Words"/>.</summary>
@@ -112,11 +113,11 @@ public sealed record TreatmentSpec
     public TemperatureWindowSpec? Tempering { get; init; }
 
     [Display(Name = "Contact limit", Description = "σ_Hlim from tests of this steel and treatment; absent: ISO 6336-5 by class.")]
-    [Measures(nameof(Dimension.OfStress), Example = "1500 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "1500 MPa")]
     public Stated<Amount>? ContactLimit { get; init; }
 
     [Display(Name = "Bending limit", Description = "σ_Flim from tests of this steel and treatment; absent: ISO 6336-5 by class.")]
-    [Measures(nameof(Dimension.OfStress), Example = "460 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "460 MPa")]
     public Stated<Amount>? BendingLimit { get; init; }
 }
 
@@ -124,11 +125,11 @@ public sealed record TreatmentSpec
 public sealed record ShareWindowSpec
 {
     [Display(Name = "Least", Description = "Lower end.")]
-    [Measures(nameof(Dimension.Ratio), Example = "0.15 %")]
+    [Measures(nameof(Dimension.Ratio), Example = "0.15 %", Least = 0, Most = Limits.GreatestCarbon, Unit = nameof(Units.Percent))]
     public required Stated<Amount> Least { get; init; }
 
     [Display(Name = "Most", Description = "Upper end.")]
-    [Measures(nameof(Dimension.Ratio), Example = "0.21 %")]
+    [Measures(nameof(Dimension.Ratio), Example = "0.21 %", Least = 0, Most = Limits.GreatestCarbon, Unit = nameof(Units.Percent))]
     public required Stated<Amount> Most { get; init; }
 }
 
@@ -166,19 +167,19 @@ public sealed record LubricantSpec
     public Stated<double>? ViscosityIndex { get; init; }
 
     [Display(Name = "Viscosity at 40 °C", Description = "Kinematic viscosity at 40 °C.")]
-    [Measures(nameof(Dimension.OfKinematicViscosity), Example = "100 mm²/s")]
+    [Measures(nameof(Dimension.OfKinematicViscosity), AmountRange.Positive, Example = "100 mm²/s")]
     public Stated<Amount>? Viscosity40 { get; init; }
 
     [Display(Name = "Viscosity at 100 °C", Description = "Kinematic viscosity at 100 °C.")]
-    [Measures(nameof(Dimension.OfKinematicViscosity), Example = "11.2 mm²/s")]
+    [Measures(nameof(Dimension.OfKinematicViscosity), AmountRange.Positive, Example = "11.2 mm²/s")]
     public Stated<Amount>? Viscosity100 { get; init; }
 
     [Display(Name = "Density", Description = "Density at 15 °C; absent: 0.87 g/cm³, common for mineral oil.")]
-    [Measures(nameof(Dimension.OfDensity), Example = "880 kg/m³")]
+    [Measures(nameof(Dimension.OfDensity), AmountRange.Positive, Example = "880 kg/m³")]
     public Stated<Amount>? Density { get; init; }
 
     [Display(Name = "Pressure-viscosity coefficient", Description = "α of the film formula at the running temperature; absent: an estimate for mineral oil.")]
-    [Measures(nameof(Dimension.OfInverseStress), Example = "18 1/GPa")]
+    [Measures(nameof(Dimension.OfInverseStress), AmountRange.Positive, Example = "18 1/GPa")]
     public Stated<Amount>? PressureViscosity { get; init; }
 
     [Display(Name = "Scuffing temperature", Description = "Contact temperature at which the oil fails in a scuffing test after ISO 14635-1, as its maker states it.")]

@@ -11,15 +11,15 @@ public sealed record FitSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Size", Description = "Diameter with the classes of both parts. Instead of hole and shaft.")]
-    [Measures(nameof(Dimension.OfLength), Example = "25 mm H7/g6")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm H7/g6", AllowsFit = true)]
     public Stated<Toleranced>? Size { get; init; }
 
     [Display(Name = "Hole", Description = "Diameter of the hole, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "25 mm H7")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm H7")]
     public Stated<Toleranced>? Hole { get; init; }
 
     [Display(Name = "Shaft", Description = "Diameter of the shaft, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "25 mm g6")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm g6")]
     public Stated<Toleranced>? Shaft { get; init; }
 
     [Display(Name = "Function", Description = "slide: moves along or turns by hand; locate: goes together by hand or with light blows and keeps its place, as a dowel does; press: holds by its overlap; register: centres one part on another.")]
@@ -35,11 +35,11 @@ public sealed record FitSpec
     public Stated<string>? ShaftPart { get; init; }
 
     [Display(Name = "Material of the hole", Description = "Id of a material in the catalogue; absent: that of the body, else steel.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? HoleMaterial { get; init; }
 
     [Display(Name = "Material of the shaft", Description = "Id of a material in the catalogue; absent: that of the body, else steel.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? ShaftMaterial { get; init; }
 
     [Display(Name = "Running temperature of the hole", Description = "Of the part with the hole in continuous service; absent: that of the oil.")]
@@ -59,23 +59,23 @@ public sealed record FitSpec
     public Stated<Amount>? GreatestClearance { get; init; }
 
     [Display(Name = "Length", Description = "Length over which the parts touch.")]
-    [Measures(nameof(Dimension.OfLength), Example = "20 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "20 mm")]
     public Stated<Amount>? Length { get; init; }
 
     [Display(Name = "Shaft bore", Description = "Bore of a hollow shaft; absent: solid.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 mm")]
     public Stated<Amount>? ShaftBore { get; init; }
 
     [Display(Name = "Hub outside", Description = "Outside diameter of the part with the hole.")]
-    [Measures(nameof(Dimension.OfLength), Example = "40 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 mm")]
     public Stated<Amount>? HubOutside { get; init; }
 
     [Display(Name = "Roughness of the hole", Description = "Rz; absent: 6.3 µm.")]
-    [Measures(nameof(Dimension.OfLength), Example = "6.3 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "6.3 µm")]
     public Stated<Amount>? HoleRz { get; init; }
 
     [Display(Name = "Roughness of the shaft", Description = "Rz; absent: 4 µm.")]
-    [Measures(nameof(Dimension.OfLength), Example = "4 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "4 µm")]
     public Stated<Amount>? ShaftRz { get; init; }
 
     [Display(Name = "Least friction", Description = "Least coefficient of friction of the joint, counted on when it carries.")]
@@ -87,15 +87,15 @@ public sealed record FitSpec
     public Stated<double>? GreatestFriction { get; init; }
 
     [Display(Name = "Carries the torque of", Description = "Body whose external torque goes through the joint.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public Stated<string>? Carries { get; init; }
 
     [Display(Name = "Torque", Description = "Torque through the joint, without the application factor. Instead of a body whose torque it carries.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "45 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "45 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
     [Display(Name = "Axial force", Description = "Greatest axial force through the joint; absent: none.")]
-    [Measures(nameof(Dimension.OfForce), Example = "200 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "200 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
     [Display(Name = "Slip safety", Description = "Least safety against slip wanted; absent: 1.5.")]
@@ -103,15 +103,15 @@ public sealed record FitSpec
     public Stated<double>? SlipSafety { get; init; }
 
     [Display(Name = "Speed", Description = "Greatest speed of the joint; absent: that of the body.")]
-    [Measures(nameof(Dimension.OfAngularSpeed), Example = "3000 rpm")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.NotNegative, Example = "3000 rpm")]
     public Stated<Amount>? Speed { get; init; }
 
     [Display(Name = "Yield strength of the hub", Description = "R_e or R_p0.2 of the part with the hole.")]
-    [Measures(nameof(Dimension.OfStress), Example = "650 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "650 MPa")]
     public Stated<Amount>? HubYield { get; init; }
 
     [Display(Name = "Yield strength of the shaft", Description = "R_e or R_p0.2 of the part with the shaft.")]
-    [Measures(nameof(Dimension.OfStress), Example = "750 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "750 MPa")]
     public Stated<Amount>? ShaftYield { get; init; }
 
     [Display(Name = "Joined", Description = "warm: the hub is heated, or pressed at 20 °C; absent: pressed.")]
@@ -123,7 +123,7 @@ public sealed record FitSpec
     public Stated<Amount>? GreatestJoining { get; init; }
 
     [Display(Name = "Greatest press force", Description = "Force of the press at hand.")]
-    [Measures(nameof(Dimension.OfForce), Example = "50 kN")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "50 kN")]
     public Stated<Amount>? GreatestPressForce { get; init; }
 }
 
@@ -142,20 +142,21 @@ public sealed record CentringSpec
     public required Stated<string> To { get; init; }
 
     [Display(Name = "Links", Description = "In the order of the chain; each leads from one part to the next, or stays in one.")]
-    [Length(1, 50)]
+    [Count(1, 50, "one link or more, at most 50")]
     public required ImmutableArray<CentringLinkSpec> Links { get; init; }
 
     [Display(Name = "Limit", Description = "Greatest eccentricity that is borne; absent: what the mesh has of backlash above the least wanted.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.04 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.04 mm")]
     public Stated<Amount>? Limit { get; init; }
 
     [Display(Name = "Mesh", Description = "The two gears of the mesh that the eccentricity closes.")]
     [Refers]
-    [Length(2, 2)]
+    [Count(2, 2, "two gears")]
     public ImmutableArray<Stated<string>> Mesh { get; init; } = [];
 }
 
 /// <summary>One link of a chain that centres: a fit, two dowels, a bearing, or a run-out within a part.</summary>
+[OnlySound]
 public sealed record CentringLinkSpec
 {
     [NotAKey]
@@ -173,7 +174,7 @@ public sealed record CentringLinkSpec
     public DowelsSpec? Dowels { get; init; }
 
     [Display(Name = "Run-out", Description = "Run-out of one seat of a part against its other, as an indicator shows it.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.02 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.02 mm")]
     public Stated<Amount>? Runout { get; init; }
 
     [Display(Name = "Of", Description = "The part whose run-out it is.")]
@@ -193,7 +194,7 @@ public sealed record DowelsSpec
     public Stated<string>? Second { get; init; }
 
     [Display(Name = "Distance", Description = "Distance of the dowels.")]
-    [Measures(nameof(Dimension.OfLength), Example = "120 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "120 mm")]
     public required Stated<Amount> Distance { get; init; }
 
     [Display(Name = "Along", Description = "Place of the axis along the line of the dowels, from the first; absent: midway.")]

@@ -44,9 +44,11 @@ public sealed record GearboxSpec
     public TolerancesSpec? Tolerances { get; init; }
 
     [Display(Name = "Train", Description = "Bodies, gears and meshes as a graph.")]
+    [Declares]
     public TrainSpec? Train { get; init; }
 
     [Display(Name = "Bearings", Description = "Rolling bearings by name, each in its place.")]
+    [Declares]
     public Named<BearingSpec> Bearings { get; init; } = Named<BearingSpec>.Empty;
 
     [Display(Name = "Shafts", Description = "Shafts by name: what bodies are along their axis, section by section.")]
@@ -59,6 +61,7 @@ public sealed record GearboxSpec
     public Named<InterfaceSpec> Interfaces { get; init; } = Named<InterfaceSpec>.Empty;
 
     [Display(Name = "Joints", Description = "Bolted joints and central nuts by name.")]
+    [Declares]
     public Named<JointSpec> Joints { get; init; } = Named<JointSpec>.Empty;
 
     [Display(Name = "Dowels", Description = "Sets of dowels by name.")]
@@ -77,16 +80,18 @@ public sealed record GearboxSpec
     public Named<LipSealSpec> LipSeals { get; init; } = Named<LipSealSpec>.Empty;
 
     [Display(Name = "Fits", Description = "Holes and the shafts in them, by name.")]
+    [Declares]
     public Named<FitSpec> Fits { get; init; } = Named<FitSpec>.Empty;
 
     [Display(Name = "Centring", Description = "Chains of fits, dowels, bearings and run-outs that keep one part true to another, by name.")]
     public Named<CentringSpec> Centring { get; init; } = Named<CentringSpec>.Empty;
 
+    [Display(Name = "Shims", Description = "Lists of shims at hand, by name.")]
+    [Declares]
+    public Named<ShimListSpec> Shims { get; init; } = Named<ShimListSpec>.Empty;
+
     [Display(Name = "Stacks", Description = "Chains of sizes that end in a gap, by name.")]
     public Named<StackSpec> Stacks { get; init; } = Named<StackSpec>.Empty;
-
-    [Display(Name = "Shims", Description = "Lists of shims at hand, by name.")]
-    public Named<ShimListSpec> Shims { get; init; } = Named<ShimListSpec>.Empty;
 
     [Display(Name = "Lubrication", Description = "How the gearbox is lubricated and cooled.")]
     public LubricationSpec? Lubrication { get; init; }
@@ -125,7 +130,7 @@ public sealed record RatioSpec
     public required Stated<double> Target { get; init; }
 
     [Display(Name = "Tolerance", Description = "Permitted deviation of the ratio from its target, as a share: 0.2 %. Absent: exact.")]
-    [Measures(nameof(Dimension.Ratio), Example = "0.2 %")]
+    [Measures(nameof(Dimension.Ratio), AmountRange.NotNegative, Example = "0.2 %")]
     public Stated<Amount>? Tolerance { get; init; }
 
     [Display(Name = "Sense of rotation", Description = "Output turns as the input (same) or against it (reversed).")]
@@ -143,11 +148,11 @@ public sealed record DutySpec
     public OutputDutySpec? Output { get; init; }
 
     [Display(Name = "Service life", Description = "Hours under load that the gearbox must last.")]
-    [Measures(nameof(Dimension.OfTime), Example = "4000 h")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "4000 h")]
     public Stated<Amount>? ServiceLife { get; init; }
 
     [Display(Name = "Reliability", Description = "Reliability that bearings must reach, as ISO 281 lists it; absent: 90 %.")]
-    [Measures(nameof(Dimension.Ratio), Example = "95 %")]
+    [Measures(nameof(Dimension.Ratio), Example = "95 %", Least = 50, Most = 99.99, Unit = nameof(Units.Percent))]
     public Stated<Amount>? Reliability { get; init; }
 
     [Display(Name = "Application factor", Description = "K_A: external dynamic overload, 1 for a smooth drive and a smooth load.")]
@@ -172,15 +177,15 @@ public sealed record DutySpec
 public sealed record InputDutySpec
 {
     [Display(Name = "Speed", Description = "Greatest continuous speed of the input.")]
-    [Measures(nameof(Dimension.OfAngularSpeed), Example = "8200 rpm")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "8200 rpm")]
     public Stated<Amount>? Speed { get; init; }
 
     [Display(Name = "Torque", Description = "Greatest continuous torque at the input.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "190 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "190 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
     [Display(Name = "Radial force", Description = "Greatest lasting radial force of the coupled machine on the input shaft.")]
-    [Measures(nameof(Dimension.OfForce), Example = "200 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "200 N")]
     public Stated<Amount>? RadialForce { get; init; }
 
     [Display(Name = "Radial force at", Description = "Where it acts along the common axis, from the datum of the gears.")]
@@ -188,15 +193,15 @@ public sealed record InputDutySpec
     public Stated<Amount>? RadialForceAt { get; init; }
 
     [Display(Name = "Axial force", Description = "Greatest lasting axial force on the input shaft, in either direction.")]
-    [Measures(nameof(Dimension.OfForce), Example = "100 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "100 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
     [Display(Name = "Peak torque", Description = "Greatest torque at the input that can ever come, a stall or a shock; no application factor is applied to it.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "400 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "400 N·m")]
     public Stated<Amount>? PeakTorque { get; init; }
 
     [Display(Name = "Reverse torque", Description = "Torque at the input in the other direction; absent, when the drive turns both ways: the same torque.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "120 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "120 N·m")]
     public Stated<Amount>? ReverseTorque { get; init; }
 
     [Display(Name = "Direction", Description = "Whether the drive turns one way or both.")]
@@ -208,7 +213,7 @@ public sealed record InputDutySpec
 public sealed record OutputDutySpec
 {
     [Display(Name = "Radial force", Description = "Greatest lasting radial force of the coupled machine on the output shaft.")]
-    [Measures(nameof(Dimension.OfForce), Example = "800 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "800 N")]
     public Stated<Amount>? RadialForce { get; init; }
 
     [Display(Name = "Radial force at", Description = "Where it acts along the common axis, from the datum of the gears.")]
@@ -216,11 +221,11 @@ public sealed record OutputDutySpec
     public Stated<Amount>? RadialForceAt { get; init; }
 
     [Display(Name = "Axial force", Description = "Greatest lasting axial force on the output shaft, in either direction.")]
-    [Measures(nameof(Dimension.OfForce), Example = "300 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "300 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
     [Display(Name = "Greatest lash", Description = "Greatest angular play of the meshes at the output that the load bears, input held.")]
-    [Measures(nameof(Dimension.OfAngle), Example = "30′")]
+    [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "30′")]
     public Stated<Amount>? GreatestLash { get; init; }
 }
 
@@ -256,7 +261,7 @@ public sealed record SafetySpec
 public sealed record OilSpec
 {
     [Display(Name = "Lubricant", Description = "Id of a lubricant in the catalogue.")]
-    [Refers]
+    [Refers(Declared.Lubricant)]
     public Stated<string>? Lubricant { get; init; }
 
     [Display(Name = "Running temperature", Description = "Oil temperature in continuous service.")]
@@ -279,15 +284,15 @@ public sealed record SpectrumBinSpec
     public required SourceSpan Span { get; init; }
 
     [Display(Name = "Share", Description = "Share of the service life.")]
-    [Measures(nameof(Dimension.Ratio), Example = "20 %")]
+    [Measures(nameof(Dimension.Ratio), AmountRange.Positive, Example = "20 %")]
     public required Stated<Amount> Share { get; init; }
 
     [Display(Name = "Torque", Description = "Torque at the input during this share.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "190 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "190 N·m")]
     public required Stated<Amount> Torque { get; init; }
 
     [Display(Name = "Speed", Description = "Speed of the input during this share.")]
-    [Measures(nameof(Dimension.OfAngularSpeed), Example = "5200 rpm")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.NotNegative, Example = "5200 rpm")]
     public required Stated<Amount> Speed { get; init; }
 }
 

@@ -25,7 +25,7 @@ public static class Treatments
 /// <summary>How one gear is heat treated and what was done to it after.</summary>
 public sealed record HeatTreatmentSpec
 {
-    [NotAKey]
+    [NotAKey(IsPlaceOfKey = true)]
     public required SourceSpan Span { get; init; }
 
     [Display(Name = "Treatment", Description = "The treatment of the teeth.")]
@@ -56,15 +56,15 @@ public sealed record HeatTreatmentSpec
     public Stated<bool>? RootHardened { get; init; }
 
     [Display(Name = "Case depth", Description = "Effective depth of the finished case at half the tooth height, with its tolerance: to 550 HV when case-hardened or induction-hardened, to 400 HV when nitrided.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.40 mm +0.20/0")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.40 mm +0.20/0")]
     public Stated<Toleranced>? CaseDepth { get; init; }
 
     [Display(Name = "Grinding stock", Description = "Taken from each flank after the treatment; the ordered case is deeper by it. Absent: none.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.10 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.10 mm")]
     public Stated<Amount>? GrindingStock { get; init; }
 
     [Display(Name = "Furnace spread", Description = "How far the depth of the case varies from piece to piece in the shop's furnace, end to end.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.15 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.15 mm")]
     public Stated<Amount>? FurnaceSpread { get; init; }
 
     [Display(Name = "Tempering", Description = "Temperature of the last tempering or ageing.")]
@@ -76,7 +76,7 @@ public sealed record HeatTreatmentSpec
     public Stated<Amount>? Nitriding { get; init; }
 
     [Display(Name = "Yield strength", Description = "0.2 % proof stress of the core, where known.")]
-    [Measures(nameof(Dimension.OfStress), Example = "850 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "850 MPa")]
     public Stated<Amount>? YieldStrength { get; init; }
 
     [Display(Name = "Later heat", Description = "Every process after tempering that warms the part: coating, bake, shrink fit.")]
@@ -119,11 +119,11 @@ public sealed record BakeSpec
     public required Stated<Amount> Temperature { get; init; }
 
     [Display(Name = "Duration", Description = "At that temperature.")]
-    [Measures(nameof(Dimension.OfTime), Example = "8 h")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "8 h")]
     public required Stated<Amount> Duration { get; init; }
 
     [Display(Name = "Begins within", Description = "Time from plating to the bake.")]
-    [Measures(nameof(Dimension.OfTime), Example = "2 h")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "2 h")]
     public Stated<Amount>? BeginsWithin { get; init; }
 }
 
@@ -131,11 +131,11 @@ public sealed record BakeSpec
 public sealed record PeeningSpec
 {
     [Display(Name = "Intensity", Description = "Arc height of the Almen strip A.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.30 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.30 mm")]
     public Stated<Amount>? Intensity { get; init; }
 
     [Display(Name = "Coverage", Description = "Of the roots.")]
-    [Measures(nameof(Dimension.Ratio), Example = "200 %")]
+    [Measures(nameof(Dimension.Ratio), AmountRange.Positive, Example = "200 %")]
     public Stated<Amount>? Coverage { get; init; }
 
     [Display(Name = "Root ground after", Description = "Whether the root is ground after peening, which takes its effect away.")]
@@ -165,7 +165,7 @@ public sealed record CutterSpec
     public required Stated<int> Teeth { get; init; }
 
     [Display(Name = "Tip diameter", Description = "d_a0 as sharpened.")]
-    [Measures(nameof(Dimension.OfLength), Example = "34.4 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "34.4 mm")]
     public required Stated<Amount> TipDiameter { get; init; }
 
     [Display(Name = "Profile shift coefficient", Description = "x_0 as sharpened; absent: 0.")]
@@ -173,7 +173,7 @@ public sealed record CutterSpec
     public Stated<double>? ProfileShift { get; init; }
 
     [Display(Name = "Tip radius", Description = "Rounding of the cutter's tip.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.25 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.25 mm")]
     public required Stated<Amount> TipRadius { get; init; }
 }
 
@@ -181,14 +181,14 @@ public sealed record CutterSpec
 public sealed record RoughnessSpec
 {
     [Display(Name = "Flank, Rz", Description = "Mean peak-to-valley roughness of the flanks.")]
-    [Measures(nameof(Dimension.OfLength), Example = "3 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "3 µm")]
     public Stated<Amount>? FlankRz { get; init; }
 
     [Display(Name = "Flank, Ra", Description = "Arithmetic mean roughness of the flanks; absent: Rz/6.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.4 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.4 µm")]
     public Stated<Amount>? FlankRa { get; init; }
 
     [Display(Name = "Root, Rz", Description = "Mean peak-to-valley roughness of the root fillets.")]
-    [Measures(nameof(Dimension.OfLength), Example = "10 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "10 µm")]
     public Stated<Amount>? RootRz { get; init; }
 }

@@ -27,15 +27,15 @@ public record InterfaceSideSpec
     public InterfaceSealSpec? Seal { get; init; }
 
     [Display(Name = "Engagement", Description = "Of the gearbox: least axial engagement of the shafts that it asks for. Of an adapter: what it gives.")]
-    [Measures(nameof(Dimension.OfLength), Example = "22 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "22 mm")]
     public Stated<Amount>? Engagement { get; init; }
 
     [Display(Name = "Torque", Description = "Greatest torque that this side bears.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "300 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "300 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
     [Display(Name = "Speed", Description = "Greatest speed that this side bears.")]
-    [Measures(nameof(Dimension.OfAngularSpeed), Example = "6000 rpm")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "6000 rpm")]
     public Stated<Amount>? Speed { get; init; }
 }
 
@@ -46,15 +46,15 @@ public sealed record InterfaceSpec : InterfaceSideSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Body", Description = "The body that the adapter is joined to; its torque and speed pass through.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> Body { get; init; }
 
     [Display(Name = "Greatest eccentricity", Description = "How far off centre the adapter may sit in its pilot.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.05 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.05 mm")]
     public Stated<Amount>? GreatestEccentricity { get; init; }
 
     [Display(Name = "Adapters", Description = "Names of the adapters that the variant may be built with; each is checked.")]
-    [Refers]
+    [Refers(Declared.Adapter)]
     public ImmutableArray<Stated<string>> Adapters { get; init; } = [];
 }
 
@@ -70,7 +70,7 @@ public sealed record InterfaceSplineSpec
     public required Stated<string> System { get; init; }
 
     [Display(Name = "Module", Description = "m. Instead of the diametral pitch.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm")]
+    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm", Least = Limits.LeastModule, Most = Limits.GreatestModule, Unit = nameof(Units.Millimetre))]
     public Stated<Amount>? Module { get; init; }
 
     [Display(Name = "Diametral pitch", Description = "Teeth per inch of pitch diameter: the 16 of 16/32.")]
@@ -78,7 +78,7 @@ public sealed record InterfaceSplineSpec
     public Stated<double>? DiametralPitch { get; init; }
 
     [Display(Name = "Pressure angle", Description = "30°, 37.5° or 45°.")]
-    [Measures(nameof(Dimension.OfAngle), Example = "30°")]
+    [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "30°")]
     public required Stated<Amount> PressureAngle { get; init; }
 
     [Display(Name = "Teeth", Description = "z.")]
@@ -98,7 +98,7 @@ public sealed record InterfaceSplineSpec
     public Stated<string>? Fit { get; init; }
 
     [Display(Name = "Length", Description = "Length of the teeth.")]
-    [Measures(nameof(Dimension.OfLength), Example = "24 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "24 mm")]
     public Stated<Amount>? Length { get; init; }
 }
 
@@ -110,11 +110,11 @@ public sealed record PilotSpec
     public required Stated<string> Side { get; init; }
 
     [Display(Name = "Diameter", Description = "With its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "110 mm h7")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "110 mm h7")]
     public required Stated<Toleranced> Diameter { get; init; }
 
     [Display(Name = "Depth", Description = "Length of the spigot or depth of the recess, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "5 mm ±0.1")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "5 mm ±0.1")]
     public Stated<Toleranced>? Depth { get; init; }
 }
 
@@ -122,6 +122,7 @@ public sealed record PilotSpec
 public sealed record BoltPatternSpec
 {
     [Display(Name = "Thread", Description = "Of the screws, such as M8 or 3/8-16 UNC.")]
+    [Example("M8")]
     public required Stated<string> Thread { get; init; }
 
     [Display(Name = "Holes", Description = "through or tapped.")]
@@ -133,7 +134,7 @@ public sealed record BoltPatternSpec
     public required Stated<int> Count { get; init; }
 
     [Display(Name = "Circle", Description = "Diameter of their circle.")]
-    [Measures(nameof(Dimension.OfLength), Example = "130 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "130 mm")]
     public required Stated<Amount> Circle { get; init; }
 
     [Display(Name = "Angle", Description = "Of the first screw, from the datum that both sides share; absent: 0°.")]
@@ -141,15 +142,15 @@ public sealed record BoltPatternSpec
     public Stated<Amount>? Angle { get; init; }
 
     [Display(Name = "Grip", Description = "Of through holes: what the screws clamp, washers included.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm")]
     public Stated<Amount>? Grip { get; init; }
 
     [Display(Name = "Screw length", Description = "Of through holes: length of the screws under the head.")]
-    [Measures(nameof(Dimension.OfLength), Example = "30 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "30 mm")]
     public Stated<Amount>? ScrewLength { get; init; }
 
     [Display(Name = "Thread depth", Description = "Of tapped holes: depth of full thread.")]
-    [Measures(nameof(Dimension.OfLength), Example = "20 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "20 mm")]
     public Stated<Amount>? ThreadDepth { get; init; }
 }
 
@@ -161,7 +162,7 @@ public sealed record DowelPatternSpec
     public required Stated<string> Side { get; init; }
 
     [Display(Name = "Diameter", Description = "Of pin or hole, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 mm m6")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "8 mm m6")]
     public required Stated<Toleranced> Diameter { get; init; }
 
     [Display(Name = "Count", Description = "Pins on the circle.")]
@@ -169,7 +170,7 @@ public sealed record DowelPatternSpec
     public required Stated<int> Count { get; init; }
 
     [Display(Name = "Circle", Description = "Diameter of their circle.")]
-    [Measures(nameof(Dimension.OfLength), Example = "130 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "130 mm")]
     public required Stated<Amount> Circle { get; init; }
 
     [Display(Name = "Angle", Description = "Of the first pin, from the datum that both sides share; absent: 0°.")]
@@ -185,15 +186,15 @@ public sealed record InterfaceSealSpec
     public required Stated<string> Kind { get; init; }
 
     [Display(Name = "Diameter", Description = "Mean diameter of the groove.")]
-    [Measures(nameof(Dimension.OfLength), Example = "118 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "118 mm")]
     public Stated<Amount>? Diameter { get; init; }
 
     [Display(Name = "From", Description = "Inside diameter of the sealing face.")]
-    [Measures(nameof(Dimension.OfLength), Example = "112 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "112 mm")]
     public Stated<Amount>? From { get; init; }
 
     [Display(Name = "To", Description = "Outside diameter of the sealing face.")]
-    [Measures(nameof(Dimension.OfLength), Example = "124 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "124 mm")]
     public Stated<Amount>? To { get; init; }
 }
 

@@ -15,45 +15,47 @@ public sealed record JointSpec
     public required Stated<string> Kind { get; init; }
 
     [Display(Name = "Thread", Description = "M8, M8x1 or 1/2-20 UNF; of a central nut the thread of the shaft.")]
+    [Example("M8")]
     public required Stated<string> Thread { get; init; }
 
     [Display(Name = "Strength", Description = "Property class of ISO 898-1 (8.8, 10.9, 12.9 and others) or grade of SAE J429 (grade 2, grade 5, grade 8); of a central nut that of the shaft.")]
+    [Example("10.9")]
     public Stated<string>? Strength { get; init; }
 
     [Display(Name = "Proof stress", Description = "S_p of bolt or shaft that is of no class.")]
-    [Measures(nameof(Dimension.OfStress), Example = "830 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "830 MPa")]
     public Stated<Amount>? ProofStress { get; init; }
 
     [Display(Name = "Yield", Description = "R_p0.2 of bolt or shaft that is of no class.")]
-    [Measures(nameof(Dimension.OfStress), Example = "940 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "940 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
     [Display(Name = "Tensile strength", Description = "R_m of bolt or shaft that is of no class.")]
-    [Measures(nameof(Dimension.OfStress), Example = "1040 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "1040 MPa")]
     public Stated<Amount>? Tensile { get; init; }
 
     [Display(Name = "Carries", Description = "The body whose external torque goes through the joint, such as the housing that is held.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public Stated<string>? Carries { get; init; }
 
     [Display(Name = "Torque", Description = "Torque that goes through the joint with all overloads, in place of `carries`.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "120 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "120 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
     [Display(Name = "Axial force", Description = "Greatest force of all bolts together that parts the joint.")]
-    [Measures(nameof(Dimension.OfForce), Example = "2 kN")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "2 kN")]
     public Stated<Amount>? AxialForce { get; init; }
 
     [Display(Name = "Least axial force", Description = "Where the axial force goes back to; absent: 0.")]
-    [Measures(nameof(Dimension.OfForce), Example = "0 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "0 N")]
     public Stated<Amount>? LeastAxialForce { get; init; }
 
     [Display(Name = "Force across", Description = "Force through the middle of the joint across its axis, such as a weight.")]
-    [Measures(nameof(Dimension.OfForce), Example = "300 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "300 N")]
     public Stated<Amount>? ForceAcross { get; init; }
 
     [Display(Name = "Bearing", Description = "The bearing whose inner ring is clamped; its axial load lifts the stack off the shoulder.")]
-    [Refers]
+    [Refers(Declared.Bearing)]
     public Stated<string>? Bearing { get; init; }
 
     [Display(Name = "Bolts", Description = "Number of bolts on the circle.")]
@@ -61,7 +63,7 @@ public sealed record JointSpec
     public Stated<int>? Bolts { get; init; }
 
     [Display(Name = "Bolt circle", Description = "Diameter of the circle of the bolts.")]
-    [Measures(nameof(Dimension.OfLength), Example = "130 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "130 mm")]
     public Stated<Amount>? BoltCircle { get; init; }
 
     [Display(Name = "Head", Description = "hexagon, socket: socket cap; absent: hexagon.")]
@@ -69,26 +71,28 @@ public sealed record JointSpec
     public Stated<string>? Head { get; init; }
 
     [Display(Name = "Face", Description = "Outside diameter of the face under head or nut, d_W; of a washer only where it is thick and hard. Absent: by the standard of the head.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12.3 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12.3 mm")]
     public Stated<Amount>? Face { get; init; }
 
     [Display(Name = "Hole", Description = "Diameter of the hole with its chamfer, d_h. Absent: medium series of ISO 273.")]
-    [Measures(nameof(Dimension.OfLength), Example = "9 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "9 mm")]
     public Stated<Amount>? Hole { get; init; }
 
     [Display(Name = "Length", Description = "Length of the bolt under its head.")]
-    [Measures(nameof(Dimension.OfLength), Example = "30 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "30 mm")]
     public Stated<Amount>? Length { get; init; }
 
     [Display(Name = "Shank", Description = "Length of the plain shank; absent: threaded to the head.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 mm")]
     public Stated<Amount>? Shank { get; init; }
 
     [Display(Name = "Width", Description = "Diameter of the parts round a bolt, D_A: twice the distance to the nearest edge.")]
-    [Measures(nameof(Dimension.OfLength), Example = "24 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "24 mm")]
     public Stated<Amount>? Width { get; init; }
 
     [Display(Name = "Clamped", Description = "What is clamped, from the head or nut on. A tapped part does not count.")]
+    [Required]
+    [Count(1, int.MaxValue, "one layer or more", Hint = "A joint without a grip clamps nothing.")]
     public ImmutableArray<ClampedLayerSpec> Clamped { get; init; } = [];
 
     [Display(Name = "Shims", Description = "Loose shims among what is clamped: each has two faces that settle.")]
@@ -115,7 +119,7 @@ public sealed record JointSpec
     public Stated<string>? Coating { get; init; }
 
     [Display(Name = "Bake", Description = "How long the bolts are baked at 190 °C to 220 °C after coating; absent: not at all.")]
-    [Measures(nameof(Dimension.OfTime), Example = "8 h")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.NotNegative, Example = "8 h")]
     public Stated<Amount>? Bake { get; init; }
 
     [Display(Name = "Threads rolled", Description = "before or after heat treatment; absent: before.")]
@@ -131,7 +135,7 @@ public sealed record JointSpec
     public Stated<Amount>? LockerHottest { get; init; }
 
     [Display(Name = "Roughness", Description = "Rz of the clamped faces.")]
-    [Measures(nameof(Dimension.OfLength), Example = "10 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "10 µm")]
     public Stated<Amount>? Roughness { get; init; }
 
     [Display(Name = "Between faces", Description = "What lies between the faces; absent: bare.")]
@@ -162,23 +166,23 @@ public sealed record ClampedLayerSpec
     public Stated<string>? Part { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public required Stated<string> Material { get; init; }
 
     [Display(Name = "Thickness", Description = "Along the bolt.")]
-    [Measures(nameof(Dimension.OfLength), Example = "16 mm ±0.1")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "16 mm ±0.1")]
     public required Stated<Toleranced> Thickness { get; init; }
 
     [Display(Name = "Outside", Description = "Outside diameter of a ring in the stack of a central nut, chamfers off.")]
-    [Measures(nameof(Dimension.OfLength), Example = "46 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "46 mm")]
     public Stated<Amount>? Outside { get; init; }
 
     [Display(Name = "Inside", Description = "Inside diameter of a ring in the stack of a central nut, chamfers off.")]
-    [Measures(nameof(Dimension.OfLength), Example = "41 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "41 mm")]
     public Stated<Amount>? Inside { get; init; }
 
     [Display(Name = "Limiting pressure", Description = "p_G of this part; absent: that of its material.")]
-    [Measures(nameof(Dimension.OfStress), Example = "260 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "260 MPa")]
     public Stated<Amount>? LimitingPressure { get; init; }
 }
 
@@ -186,23 +190,23 @@ public sealed record ClampedLayerSpec
 public sealed record TappedHoleSpec
 {
     [Display(Name = "Material", Description = "Id of a material in the catalogue.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public required Stated<string> Material { get; init; }
 
     [Display(Name = "Tensile strength", Description = "R_m of the tapped part; absent: that of its material.")]
-    [Measures(nameof(Dimension.OfStress), Example = "310 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "310 MPa")]
     public Stated<Amount>? Tensile { get; init; }
 
     [Display(Name = "Depth", Description = "Depth of full thread from the face of the tapped part.")]
-    [Measures(nameof(Dimension.OfLength), Example = "20 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "20 mm")]
     public Stated<Amount>? Depth { get; init; }
 
     [Display(Name = "Relief", Description = "Depth of countersink or counterbore at its mouth, without thread; absent: 0.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "1 mm")]
     public Stated<Amount>? Relief { get; init; }
 
     [Display(Name = "Boss", Description = "Diameter of the boss round the thread; absent: wide.")]
-    [Measures(nameof(Dimension.OfLength), Example = "24 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "24 mm")]
     public Stated<Amount>? Boss { get; init; }
 
     [Display(Name = "Insert", Description = "A thread insert, whose outer thread holds in the part.")]
@@ -213,10 +217,11 @@ public sealed record TappedHoleSpec
 public sealed record ThreadInsertSpec
 {
     [Display(Name = "Thread", Description = "Thread in the part that holds the insert.")]
+    [Example("M10")]
     public required Stated<string> Thread { get; init; }
 
     [Display(Name = "Length", Description = "Length of full outer thread.")]
-    [Measures(nameof(Dimension.OfLength), Example = "16 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "16 mm")]
     public required Stated<Amount> Length { get; init; }
 }
 
@@ -224,6 +229,7 @@ public sealed record ThreadInsertSpec
 public sealed record NutSpec
 {
     [Display(Name = "Strength", Description = "Property class of ISO 898-2: 5, 6, 8, 10, 12, and of thin nuts 04, 05.")]
+    [Example("10")]
     public Stated<string>? Strength { get; init; }
 
     [Display(Name = "Style", Description = "How high it is; absent: regular.")]
@@ -231,15 +237,15 @@ public sealed record NutSpec
     public Stated<string>? Style { get; init; }
 
     [Display(Name = "Tensile strength", Description = "R_m of a nut that is of no class.")]
-    [Measures(nameof(Dimension.OfStress), Example = "800 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "800 MPa")]
     public Stated<Amount>? Tensile { get; init; }
 
     [Display(Name = "Height", Description = "Height of full thread.")]
-    [Measures(nameof(Dimension.OfLength), Example = "16 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "16 mm")]
     public Stated<Amount>? Height { get; init; }
 
     [Display(Name = "Across flats", Description = "Width across flats, or the outside diameter of a round nut.")]
-    [Measures(nameof(Dimension.OfLength), Example = "36 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "36 mm")]
     public Stated<Amount>? Across { get; init; }
 }
 
@@ -247,23 +253,23 @@ public sealed record NutSpec
 public sealed record ClampingShaftSpec
 {
     [Display(Name = "Material", Description = "Id of a material in the catalogue.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public required Stated<string> Material { get; init; }
 
     [Display(Name = "Diameter", Description = "Diameter within the stack.")]
-    [Measures(nameof(Dimension.OfLength), Example = "25 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm")]
     public required Stated<Amount> Diameter { get; init; }
 
     [Display(Name = "Bore", Description = "Bore along the shaft; absent: solid.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 mm")]
     public Stated<Amount>? Bore { get; init; }
 
     [Display(Name = "Cross hole", Description = "Hole for a cotter pin across the thread; absent: none.")]
-    [Measures(nameof(Dimension.OfLength), Example = "4 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "4 mm")]
     public Stated<Amount>? CrossHole { get; init; }
 
     [Display(Name = "Seat", Description = "Length from the shoulder to the first full thread: the stack must stand out beyond it.")]
-    [Measures(nameof(Dimension.OfLength), Example = "48 mm ±0.1")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "48 mm ±0.1")]
     public Stated<Toleranced>? Seat { get; init; }
 }
 
@@ -287,7 +293,7 @@ public sealed record JointFrictionSpec
 public sealed record TighteningSpec
 {
     [Display(Name = "Torque", Description = "Torque that is set, with prevailing torque.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "25 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "25 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
     [Display(Name = "Method", Description = "How the preload is reached; absent: by torque wrench, friction estimated.")]
@@ -295,15 +301,15 @@ public sealed record TighteningSpec
     public Stated<string>? Method { get; init; }
 
     [Display(Name = "Preload", Description = "Greatest preload where the method sets one; absent: what the yield permits.")]
-    [Measures(nameof(Dimension.OfForce), Example = "20 kN")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "20 kN")]
     public Stated<Amount>? Preload { get; init; }
 
     [Display(Name = "Wrench error", Description = "Error of the wrench; absent: 4 %.")]
-    [Measures(nameof(Dimension.Ratio), Example = "4 %")]
+    [Measures(nameof(Dimension.Ratio), AmountRange.NotNegative, Example = "4 %")]
     public Stated<Amount>? WrenchError { get; init; }
 
     [Display(Name = "Prevailing torque", Description = "Torque that a locking element takes for itself; absent: 0.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "2 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "2 N·m")]
     public Stated<Amount>? Prevailing { get; init; }
 
     [Display(Name = "Order", Description = "Order of the bolts.")]
@@ -311,6 +317,6 @@ public sealed record TighteningSpec
     public Stated<string>? Order { get; init; }
 
     [Display(Name = "Steps", Description = "Shares of the torque, one after another, up to 100 %.")]
-    [Measures(nameof(Dimension.Ratio), Example = "30 %")]
+    [Measures(nameof(Dimension.Ratio), AmountRange.Positive, Example = "30 %")]
     public ImmutableArray<Stated<Amount>> Steps { get; init; } = [];
 }

@@ -11,19 +11,19 @@ public sealed record LipSealSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Shaft", Description = "The body that turns in the lip.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> Shaft { get; init; }
 
     [Display(Name = "Housing", Description = "The body that holds the seal.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> Housing { get; init; }
 
     [Display(Name = "Diameter", Description = "Of the shaft under the lip, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "40 mm h11")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 mm h11")]
     public Stated<Toleranced>? Diameter { get; init; }
 
     [Display(Name = "Bore", Description = "Of the housing, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "52 mm H8")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "52 mm H8")]
     public Stated<Toleranced>? Bore { get; init; }
 
     [Display(Name = "Elastomer", Description = "Code of ISO 1629.")]
@@ -35,18 +35,18 @@ public sealed record LipSealSpec
     public Stated<Hardness>? Hardness { get; init; }
 
     [Display(Name = "Shaft surface", Description = "Ra under the lip, with its window.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.4 µm ±0.2")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.4 µm ±0.2")]
     public Stated<Toleranced>? Surface { get; init; }
 
     [Display(Name = "Free of lead", Description = "Whether the shaft is plunge-ground, without a thread of the wheel.")]
     public Stated<bool>? LeadFree { get; init; }
 
     [Display(Name = "Runout", Description = "Of the shaft under the lip, full reading.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.05 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.05 mm")]
     public Stated<Amount>? Runout { get; init; }
 
     [Display(Name = "Offset", Description = "Radial offset of the shaft from the housing bore at rest, full reading; absent: not judged.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.08 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.08 mm")]
     public Stated<Amount>? Offset { get; init; }
 
     [Display(Name = "Lip towards", Description = "The side that the spring of the lip faces.")]
@@ -54,21 +54,21 @@ public sealed record LipSealSpec
     public Stated<string>? Towards { get; init; }
 
     [Display(Name = "Greatest pressure", Description = "What its maker permits; absent: common practice by speed.")]
-    [Measures(nameof(Dimension.OfStress), Example = "0.05 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "0.05 MPa")]
     public Stated<Amount>? GreatestPressure { get; init; }
 
     [Display(Name = "Greatest speed", Description = "Surface speed that its maker permits; absent: common practice by elastomer.")]
-    [Measures(nameof(Dimension.OfSpeed), Example = "14 m/s")]
+    [Measures(nameof(Dimension.OfSpeed), AmountRange.Positive, Example = "14 m/s")]
     public Stated<Amount>? GreatestSpeed { get; init; }
 
     [Display(Name = "Pressure", Description = "Greatest gauge pressure at the lip; absent: that of the housing.")]
-    [Measures(nameof(Dimension.OfStress), Example = "0.02 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "0.02 MPa")]
     public Stated<Amount>? Pressure { get; init; }
 
     [Display(Name = "Lead-in", Description = "Chamfer of the shaft end over which the lip slides at assembly.")]
     public LeadInSpec? LeadIn { get; init; }
 
     [Display(Name = "Loss", Description = "Friction of the lip in continuous service, as its maker states it; absent: not counted.")]
-    [Measures(nameof(Dimension.OfPower), Example = "12 W")]
+    [Measures(nameof(Dimension.OfPower), AmountRange.NotNegative, Example = "12 W")]
     public Stated<Amount>? Loss { get; init; }
 }

@@ -33,7 +33,7 @@ public sealed record LubricationSpec
     public Stated<string>? TopBearing { get; init; }
 
     [Display(Name = "Oil before", Description = "Id in the catalogue of the oil that was in the unit before this revision; absent: a new unit.")]
-    [Refers]
+    [Refers(Declared.Lubricant)]
     public Stated<string>? OilBefore { get; init; }
 
     [Display(Name = "Flushed", Description = "Whether the unit is flushed before the oil is changed.")]
@@ -44,31 +44,31 @@ public sealed record LubricationSpec
     public Stated<Amount>? Ambient { get; init; }
 
     [Display(Name = "Cooling area", Description = "Surface of the housing in free air.")]
-    [Measures(nameof(Dimension.OfArea), Example = "0.18 m²")]
+    [Measures(nameof(Dimension.OfArea), AmountRange.Positive, Example = "0.18 m²")]
     public Stated<Amount>? CoolingArea { get; init; }
 
     [Display(Name = "Heat transfer", Description = "From the housing to the air; absent: 15 W/(m²·K), calm air.")]
-    [Measures(nameof(Dimension.OfHeatTransfer), Example = "20 W/(m²·K)")]
+    [Measures(nameof(Dimension.OfHeatTransfer), AmountRange.Positive, Example = "20 W/(m²·K)")]
     public Stated<Amount>? HeatTransfer { get; init; }
 
     [Display(Name = "Other losses", Description = "Churning and pumps, where known; absent: not counted.")]
-    [Measures(nameof(Dimension.OfPower), Example = "25 W")]
+    [Measures(nameof(Dimension.OfPower), AmountRange.NotNegative, Example = "25 W")]
     public Stated<Amount>? OtherLosses { get; init; }
 
     [Display(Name = "Free volume", Description = "Of the inside of the housing without its parts.")]
-    [Measures(nameof(Dimension.OfVolume), Example = "1.4 L")]
+    [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "1.4 L")]
     public Stated<Amount>? FreeVolume { get; init; }
 
     [Display(Name = "Fill", Description = "Oil in the housing.")]
-    [Measures(nameof(Dimension.OfVolume), Example = "0.6 L")]
+    [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.6 L")]
     public Stated<Amount>? Fill { get; init; }
 
     [Display(Name = "Least fill", Description = "Least oil that the builder permits.")]
-    [Measures(nameof(Dimension.OfVolume), Example = "0.5 L")]
+    [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.5 L")]
     public Stated<Amount>? LeastFill { get; init; }
 
     [Display(Name = "Greatest fill", Description = "Most oil that the builder permits.")]
-    [Measures(nameof(Dimension.OfVolume), Example = "0.7 L")]
+    [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.7 L")]
     public Stated<Amount>? GreatestFill { get; init; }
 
     [Display(Name = "Ports", Description = "Openings for service.")]

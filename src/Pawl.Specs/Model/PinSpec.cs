@@ -11,15 +11,15 @@ public sealed record DowelSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Joint", Description = "The joint that they belong to; its torque is theirs.")]
-    [Refers]
+    [Refers(Declared.Joint)]
     public Stated<string>? Joint { get; init; }
 
     [Display(Name = "Carries", Description = "The body whose external torque they carry, where they belong to no joint.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public Stated<string>? Carries { get; init; }
 
     [Display(Name = "Torque", Description = "Torque with all overloads, where they belong to no joint.")]
-    [Measures(nameof(Dimension.OfTorque), Example = "120 N·m")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "120 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
     [Display(Name = "Purpose", Description = "locate: friction carries the torque; carry: the dowels do, and friction is not counted on.")]
@@ -31,30 +31,32 @@ public sealed record DowelSpec
     public required Stated<int> Count { get; init; }
 
     [Display(Name = "Circle", Description = "Diameter of the circle that they stand on.")]
-    [Measures(nameof(Dimension.OfLength), Example = "130 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "130 mm")]
     public required Stated<Amount> Circle { get; init; }
 
     [Display(Name = "Diameter", Description = "Diameter of a dowel with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "6 mm m6")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6 mm m6")]
     public required Stated<Toleranced> Diameter { get; init; }
 
     [Display(Name = "Bore", Description = "Hole along the dowel; absent: solid.")]
-    [Measures(nameof(Dimension.OfLength), Example = "3 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "3 mm")]
     public Stated<Amount>? Bore { get; init; }
 
     [Display(Name = "Yield", Description = "Yield of the dowels.")]
-    [Measures(nameof(Dimension.OfStress), Example = "900 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "900 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
     [Display(Name = "Parts", Description = "The two parts that the dowels go through, the one that holds them first.")]
+    [Required]
+    [Count(2, 2, "two parts", Hint = "Name the part that holds the dowels first.")]
     public ImmutableArray<DowelledPartSpec> Parts { get; init; } = [];
 
     [Display(Name = "Position of dowels", Description = "Position tolerance of the dowels, on the diameter.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.02 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.02 mm")]
     public Stated<Amount>? PinPosition { get; init; }
 
     [Display(Name = "Position of holes", Description = "Position tolerance of the loose holes, on the diameter.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.02 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.02 mm")]
     public Stated<Amount>? HolePosition { get; init; }
 
     [Display(Name = "Reamed together", Description = "Whether the holes of both parts are reamed in one, assembled.")]
@@ -68,15 +70,15 @@ public sealed record DowelledPartSpec
     public Stated<string>? Part { get; init; }
 
     [Display(Name = "Yield", Description = "Yield of the part.")]
-    [Measures(nameof(Dimension.OfStress), Example = "240 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "240 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
     [Display(Name = "Length", Description = "Length that bears, chamfers off.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm")]
     public required Stated<Amount> Length { get; init; }
 
     [Display(Name = "Hole", Description = "Diameter of its holes with tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "6 mm H7")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6 mm H7")]
     public Stated<Toleranced>? Hole { get; init; }
 }
 
@@ -87,7 +89,7 @@ public sealed record RetainingRingSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "On", Description = "The body or planet set that has the groove.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> On { get; init; }
 
     [Display(Name = "Sits", Description = "shaft: outside on a shaft (DIN 471); bore: inside a bore (DIN 472).")]
@@ -95,39 +97,39 @@ public sealed record RetainingRingSpec
     public required Stated<string> Sits { get; init; }
 
     [Display(Name = "Diameter", Description = "Diameter of shaft or bore, d_1.")]
-    [Measures(nameof(Dimension.OfLength), Example = "25 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm")]
     public required Stated<Amount> Diameter { get; init; }
 
     [Display(Name = "Groove", Description = "Diameter of the groove, d_2; absent: by the standard.")]
-    [Measures(nameof(Dimension.OfLength), Example = "23.9 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "23.9 mm")]
     public Stated<Amount>? Groove { get; init; }
 
     [Display(Name = "Land", Description = "Width of material between the groove and the end, n.")]
-    [Measures(nameof(Dimension.OfLength), Example = "3 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "3 mm")]
     public Stated<Amount>? Land { get; init; }
 
     [Display(Name = "Yield", Description = "Yield of the part with the groove.")]
-    [Measures(nameof(Dimension.OfStress), Example = "600 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "600 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
     [Display(Name = "Corner", Description = "Chamfer or radius of the part that leans on the ring; 0 for a sharp edge or a support washer.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.5 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.5 mm")]
     public Stated<Amount>? Corner { get; init; }
 
     [Display(Name = "Ring load", Description = "Load of the ring for this corner, by its supplier; absent: DIN 471 or DIN 472 where they are known.")]
-    [Measures(nameof(Dimension.OfForce), Example = "15 kN")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "15 kN")]
     public Stated<Amount>? RingLoad { get; init; }
 
     [Display(Name = "Greatest speed", Description = "Speed at which a shaft ring lifts off, by its supplier.")]
-    [Measures(nameof(Dimension.OfAngularSpeed), Example = "30000 rpm")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "30000 rpm")]
     public Stated<Amount>? GreatestSpeed { get; init; }
 
     [Display(Name = "Axial force", Description = "Greatest force on the ring, with all overloads.")]
-    [Measures(nameof(Dimension.OfForce), Example = "800 N")]
+    [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "800 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
     [Display(Name = "Bearing", Description = "The bearing whose axial load the ring holds, in place of a stated force.")]
-    [Refers]
+    [Refers(Declared.Bearing)]
     public Stated<string>? Bearing { get; init; }
 }
 
@@ -138,19 +140,19 @@ public sealed record PlanetPinSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Planets", Description = "The planet set that they carry.")]
-    [Refers]
+    [Refers(Declared.PlanetSet)]
     public required Stated<string> Planets { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue; absent: steel.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Diameter", Description = "Outside diameter.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12 mm h5")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm h5")]
     public required Stated<Toleranced> Diameter { get; init; }
 
     [Display(Name = "Bore", Description = "Hole along the pin; absent: solid.")]
-    [Measures(nameof(Dimension.OfLength), Example = "4 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "4 mm")]
     public Stated<Amount>? Bore { get; init; }
 
     [Display(Name = "Held", Description = "straddled: in two cheeks; overhung: in one.")]
@@ -158,35 +160,35 @@ public sealed record PlanetPinSpec
     public required Stated<string> Held { get; init; }
 
     [Display(Name = "Span", Description = "Distance of the middles of the two cheeks.")]
-    [Measures(nameof(Dimension.OfLength), Example = "34 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "34 mm")]
     public Stated<Amount>? Span { get; init; }
 
     [Display(Name = "Gap", Description = "Of an overhung pin: from the face of the cheek to the load.")]
-    [Measures(nameof(Dimension.OfLength), Example = "2 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "2 mm")]
     public Stated<Amount>? Gap { get; init; }
 
     [Display(Name = "Load width", Description = "Width of what presses on the pin: rollers, or the planet.")]
-    [Measures(nameof(Dimension.OfLength), Example = "17 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "17 mm")]
     public required Stated<Amount> LoadWidth { get; init; }
 
     [Display(Name = "Cheek", Description = "Length that bears in a cheek.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "8 mm")]
     public Stated<Amount>? Cheek { get; init; }
 
     [Display(Name = "Cheek yield", Description = "Yield of the carrier.")]
-    [Measures(nameof(Dimension.OfStress), Example = "700 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "700 MPa")]
     public Stated<Amount>? CheekYield { get; init; }
 
     [Display(Name = "Cheek hole", Description = "Hole of the carrier for the pin, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12 mm P7")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm P7")]
     public Stated<Toleranced>? CheekHole { get; init; }
 
     [Display(Name = "Yield", Description = "Yield of the pin; of a case-hardened one that of its core.")]
-    [Measures(nameof(Dimension.OfStress), Example = "850 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "850 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
     [Display(Name = "Greatest slope", Description = "Misalignment that the bearing on it bears, by its maker.")]
-    [Measures(nameof(Dimension.OfAngle), Example = "3′")]
+    [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "3′")]
     public Stated<Amount>? GreatestSlope { get; init; }
 
     [Display(Name = "Secured", Description = "What keeps it from turning and creeping.")]

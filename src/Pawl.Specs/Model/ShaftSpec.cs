@@ -11,7 +11,7 @@ public sealed record ShaftSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Body", Description = "The body whose torque and loads the shaft bears.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> Body { get; init; }
 
     [Display(Name = "From", Description = "Where its first section begins along the common axis, from the datum of the gears.")]
@@ -19,15 +19,15 @@ public sealed record ShaftSpec
     public Stated<Amount>? From { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue: elasticity and density.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Tensile strength", Description = "σ_B of the part as made; of a test bar of 16 mm where heat_treated_diameter is stated.")]
-    [Measures(nameof(Dimension.OfStress), Example = "1000 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "1000 MPa")]
     public Stated<Amount>? Tensile { get; init; }
 
     [Display(Name = "Yield strength", Description = "σ_S, stated as the tensile strength.")]
-    [Measures(nameof(Dimension.OfStress), Example = "800 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "800 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
     [Display(Name = "Steel", Description = "tempered, also when absent; case-hardened: a hard case at the notches, strengths then those of the core.")]
@@ -35,7 +35,7 @@ public sealed record ShaftSpec
     public Stated<string>? Steel { get; init; }
 
     [Display(Name = "Heat-treated diameter", Description = "Diameter at the heat treatment, where the strengths are those of a test bar; thick parts get less of them.")]
-    [Measures(nameof(Dimension.OfLength), Example = "45 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "45 mm")]
     public Stated<Amount>? HeatTreatedDiameter { get; init; }
 
     [Display(Name = "Static safety", Description = "Least safety against yield at the peak torque; absent: 1.5.")]
@@ -47,7 +47,7 @@ public sealed record ShaftSpec
     public Stated<double>? FatigueSafety { get; init; }
 
     [Display(Name = "Greatest wind-up", Description = "Greatest twist over the sections that carry torque, at the rated torque.")]
-    [Measures(nameof(Dimension.OfAngle), Example = "10′")]
+    [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "10′")]
     public Stated<Amount>? GreatestWindUp { get; init; }
 
     [Display(Name = "Sections", Description = "Sections by name, in the order in which they follow along the axis.")]
@@ -61,19 +61,19 @@ public sealed record ShaftSectionSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Length", Description = "Along the axis.")]
-    [Measures(nameof(Dimension.OfLength), Example = "18 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "18 mm")]
     public required Stated<Amount> Length { get; init; }
 
     [Display(Name = "Outside", Description = "Outside diameter, with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "40 mm k5")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 mm k5")]
     public required Stated<Toleranced> Outside { get; init; }
 
     [Display(Name = "Bore", Description = "Bore of a hollow shaft, with its tolerance; absent: solid.")]
-    [Measures(nameof(Dimension.OfLength), Example = "12 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm")]
     public Stated<Toleranced>? Bore { get; init; }
 
     [Display(Name = "Roughness", Description = "Rz of the surface where the stress is greatest.")]
-    [Measures(nameof(Dimension.OfLength), Example = "6.3 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6.3 µm")]
     public Stated<Amount>? Roughness { get; init; }
 
     [Display(Name = "Carries torque", Description = "false beyond the last gear or coupling; absent: true.")]
@@ -95,19 +95,19 @@ public sealed record NotchSpec
     public required Stated<string> Kind { get; init; }
 
     [Display(Name = "Large", Description = "Diameter beyond a shoulder.")]
-    [Measures(nameof(Dimension.OfLength), Example = "46 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "46 mm")]
     public Stated<Amount>? Large { get; init; }
 
     [Display(Name = "Bottom", Description = "Diameter in the bottom of a groove or of the teeth of a spline.")]
-    [Measures(nameof(Dimension.OfLength), Example = "37.5 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "37.5 mm")]
     public Stated<Amount>? Bottom { get; init; }
 
     [Display(Name = "Radius", Description = "Least radius of the fillet, of a round groove, or in the corners of a square one.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.8 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.8 mm")]
     public Stated<Amount>? Radius { get; init; }
 
     [Display(Name = "Width", Description = "Width of a square groove.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.85 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "1.85 mm")]
     public Stated<Amount>? Width { get; init; }
 
     [Display(Name = "Keys", Description = "Keys about the shaft; absent: 1.")]

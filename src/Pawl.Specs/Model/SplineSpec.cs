@@ -11,7 +11,7 @@ public sealed record SplineSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Body", Description = "The body whose torque the spline carries.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public required Stated<string> Body { get; init; }
 
     [Display(Name = "System", Description = "Standard, side fit: iso-4156 or ansi-b92.1.")]
@@ -19,7 +19,7 @@ public sealed record SplineSpec
     public required Stated<string> System { get; init; }
 
     [Display(Name = "Module", Description = "m. Instead of the diametral pitch.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm")]
+    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm", Least = Limits.LeastModule, Most = Limits.GreatestModule, Unit = nameof(Units.Millimetre))]
     public Stated<Amount>? Module { get; init; }
 
     [Display(Name = "Diametral pitch", Description = "Teeth per inch of pitch diameter: the 16 of 16/32.")]
@@ -27,7 +27,7 @@ public sealed record SplineSpec
     public Stated<double>? DiametralPitch { get; init; }
 
     [Display(Name = "Pressure angle", Description = "30°, 37.5° or 45°.")]
-    [Measures(nameof(Dimension.OfAngle), Example = "30°")]
+    [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "30°")]
     public required Stated<Amount> PressureAngle { get; init; }
 
     [Display(Name = "Root", Description = "flat or fillet.")]
@@ -35,11 +35,11 @@ public sealed record SplineSpec
     public required Stated<string> Root { get; init; }
 
     [Display(Name = "Length", Description = "In engagement, less chamfers and runout.")]
-    [Measures(nameof(Dimension.OfLength), Example = "22 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "22 mm")]
     public Stated<Amount>? Length { get; init; }
 
     [Display(Name = "Chamfers", Description = "What chamfers take of the height of the flanks; absent: nothing.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.2 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.2 mm")]
     public Stated<Amount>? Chamfers { get; init; }
 
     [Display(Name = "Floating", Description = "Whether the parts rock or slide in the spline; absent: they are clamped.")]
@@ -49,7 +49,7 @@ public sealed record SplineSpec
     public Stated<bool>? Crowned { get; init; }
 
     [Display(Name = "Misalignment", Description = "Greatest angle between the two axes, as a share: 0.001 or 0.1 %; absent: none.")]
-    [Measures(nameof(Dimension.Ratio), Example = "0.1 %")]
+    [Measures(nameof(Dimension.Ratio), AmountRange.NotNegative, Example = "0.1 %")]
     public Stated<Amount>? Misalignment { get; init; }
 
     [Display(Name = "Lubrication", Description = "oil, grease or dry.")]
@@ -83,15 +83,15 @@ public sealed record SplineShaftSpec
     public Stated<string>? Fit { get; init; }
 
     [Display(Name = "Thickness", Description = "Limits of the effective tooth thickness at the pitch circle, where the drawing states them.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.96 mm -0.02/-0.05")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "1.96 mm -0.02/-0.05")]
     public Stated<Toleranced>? Thickness { get; init; }
 
     [Display(Name = "Minor diameter", Description = "In the bottom of the teeth, least; absent: that of the standard.")]
-    [Measures(nameof(Dimension.OfLength), Example = "27.2 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "27.2 mm")]
     public Stated<Amount>? Minor { get; init; }
 
     [Display(Name = "Bore", Description = "Bore under the spline; absent: solid.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 mm")]
     public Stated<Amount>? Bore { get; init; }
 
     [Display(Name = "Hardness", Description = "Of the flanks, as a window in HRC, HV or HBW.")]
@@ -99,7 +99,7 @@ public sealed record SplineShaftSpec
     public Stated<Hardness>? Hardness { get; init; }
 
     [Display(Name = "Yield strength", Description = "Of the core under the teeth.")]
-    [Measures(nameof(Dimension.OfStress), Example = "700 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "700 MPa")]
     public Stated<Amount>? Yield { get; init; }
 }
 
@@ -115,15 +115,15 @@ public sealed record SplineHubSpec
     public Stated<int>? Class { get; init; }
 
     [Display(Name = "Space", Description = "Limits of the effective space width at the pitch circle, where the drawing states them.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.96 mm +0.04/0")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "1.96 mm +0.04/0")]
     public Stated<Toleranced>? Space { get; init; }
 
     [Display(Name = "Outside diameter", Description = "Of the wall about the spline.")]
-    [Measures(nameof(Dimension.OfLength), Example = "44 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "44 mm")]
     public Stated<Amount>? Outside { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue; absent: steel of 7850 kg/m³.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Hardness", Description = "Of the flanks, as a window in HRC, HV or HBW.")]
@@ -131,6 +131,6 @@ public sealed record SplineHubSpec
     public Stated<Hardness>? Hardness { get; init; }
 
     [Display(Name = "Yield strength", Description = "Of the wall about the spline.")]
-    [Measures(nameof(Dimension.OfStress), Example = "650 MPa")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "650 MPa")]
     public Stated<Amount>? Yield { get; init; }
 }

@@ -28,7 +28,7 @@ public sealed record StackSpec
     public Stated<bool>? Preloaded { get; init; }
 
     [Display(Name = "Greatest in service", Description = "Greatest gap that is borne at any temperature of service.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.15 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.15 mm")]
     public Stated<Amount>? GreatestInService { get; init; }
 
     [Display(Name = "Method", Description = "worst-case, also when absent: any parts within their limits; statistical: the root of the sum of squares, which asks for proven processes.")]
@@ -57,7 +57,7 @@ public sealed record ContributorSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Size", Description = "The size with its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), Example = "18 mm 0/-0.12")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "18 mm 0/-0.12")]
     public required Stated<Toleranced> Size { get; init; }
 
     [Display(Name = "From", Description = "The face at its lower end along the axis.")]
@@ -81,15 +81,15 @@ public sealed record ContributorSpec
     public Stated<double>? Capability { get; init; }
 
     [Display(Name = "Part", Description = "The body of the train that it belongs to: gives the material.")]
-    [Refers]
+    [Refers(Declared.Body)]
     public Stated<string>? Part { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue; absent: that of the body, else steel.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Expansion", Description = "Linear expansion, instead of a material.")]
-    [Measures(nameof(Dimension.OfThermalExpansion), Example = "23 µm/(m·K)")]
+    [Measures(nameof(Dimension.OfThermalExpansion), AmountRange.NotNegative, Example = "23 µm/(m·K)")]
     public Stated<Amount>? Expansion { get; init; }
 
     [Display(Name = "Running temperature", Description = "In continuous service; absent: that of the oil.")]
@@ -149,7 +149,7 @@ public sealed record ShimmingSpec
     public Stated<Amount>? MeasuredGap { get; init; }
 
     [Display(Name = "Uncertainty", Description = "What the measurement may be wrong by, to either side; absent: 0.")]
-    [Measures(nameof(Dimension.OfLength), Example = "5 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "5 µm")]
     public Stated<Amount>? Uncertainty { get; init; }
 }
 
@@ -160,7 +160,7 @@ public sealed record ShimListSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Sheets", Description = "The shims, kind by kind.")]
-    [Length(1, 30)]
+    [Count(1, 30, "one kind of shim or more, at most 30")]
     public required ImmutableArray<ShimSpec> Sheets { get; init; }
 }
 
@@ -171,11 +171,11 @@ public sealed record ShimSpec
     public required SourceSpan Span { get; init; }
 
     [Display(Name = "Thickness", Description = "Nominal or measured.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.10 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.10 mm")]
     public required Stated<Amount> Thickness { get; init; }
 
     [Display(Name = "Tolerance", Description = "What it may differ, to either side; absent: measured.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.002 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.002 mm")]
     public Stated<Amount>? Tolerance { get; init; }
 
     [Display(Name = "Count", Description = "How many there are for one assembly; absent: enough.")]

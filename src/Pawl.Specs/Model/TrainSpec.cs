@@ -5,6 +5,7 @@ using Pawl.Specs.Text;
 namespace Pawl.Specs.Model;
 
 /// <summary>Bodies, gears and meshes as a graph. The topology is recognised, never declared.</summary>
+[OnlySound]
 public sealed record TrainSpec
 {
     [NotAKey]
@@ -46,14 +47,14 @@ public sealed record BodySpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue. The material of a carrier or housing sets how its centre distances grow with temperature.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Floating", Description = "Whether the body may settle radially between its meshes, so that they share the load.")]
     public Stated<bool>? Floating { get; init; }
 
     [Display(Name = "Mass", Description = "Mass of the body with its gears; absent: its weight is not counted.")]
-    [Measures(nameof(Dimension.OfMass), Example = "2.4 kg")]
+    [Measures(nameof(Dimension.OfMass), AmountRange.Positive, Example = "2.4 kg")]
     public Stated<Amount>? Mass { get; init; }
 
     [Display(Name = "Mass at", Description = "Axial place of its centre of mass, from the datum of the gears.")]
@@ -105,7 +106,7 @@ public sealed record PlanetSetSpec
     public Stated<bool>? ThrustWashers { get; init; }
 
     [Display(Name = "Mass", Description = "Mass of one planet with its bearing.")]
-    [Measures(nameof(Dimension.OfMass), Example = "0.35 kg")]
+    [Measures(nameof(Dimension.OfMass), AmountRange.Positive, Example = "0.35 kg")]
     public Stated<Amount>? Mass { get; init; }
 }
 
@@ -127,7 +128,7 @@ public sealed record GearSpec
     public Stated<bool>? Internal { get; init; }
 
     [Display(Name = "Normal module", Description = "m_n. An inch gear states diametral_pitch instead.")]
-    [Measures(nameof(Dimension.OfLength), Example = "2.5 mm")]
+    [Measures(nameof(Dimension.OfLength), Example = "2.5 mm", Least = Limits.LeastModule, Most = Limits.GreatestModule, Unit = nameof(Units.Millimetre))]
     public Stated<Amount>? Module { get; init; }
 
     [Display(Name = "Normal diametral pitch", Description = "Teeth per inch of reference diameter, P_nd = 25.4 mm / m_n. Instead of module.")]
@@ -135,7 +136,7 @@ public sealed record GearSpec
     public Stated<double>? DiametralPitch { get; init; }
 
     [Display(Name = "Normal pressure angle", Description = "α_n of the basic rack; absent: 20° (ISO 53).")]
-    [Measures(nameof(Dimension.OfAngle), Example = "20°")]
+    [Measures(nameof(Dimension.OfAngle), Example = "20°", Least = Limits.LeastPressureAngle, Most = Limits.GreatestPressureAngle, Unit = nameof(Units.Degree))]
     public Stated<Amount>? PressureAngle { get; init; }
 
     [Display(Name = "Helix angle", Description = "β at the reference diameter; absent: 0° (spur).")]
@@ -163,7 +164,7 @@ public sealed record GearSpec
     public Stated<double>? RootFillet { get; init; }
 
     [Display(Name = "Face width", Description = "b.")]
-    [Measures(nameof(Dimension.OfLength), Example = "24 mm ±0.1")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "24 mm ±0.1")]
     public Stated<Toleranced>? FaceWidth { get; init; }
 
     [Display(Name = "Axial place", Description = "Place of the middle of the face width along the common axis, from any one datum of the gearbox towards the output.")]
@@ -171,34 +172,34 @@ public sealed record GearSpec
     public Stated<Toleranced>? AxialPlace { get; init; }
 
     [Display(Name = "Tip diameter", Description = "d_a as turned, with its tolerance; absent: from the basic rack and the profile shift.")]
-    [Measures(nameof(Dimension.OfLength), Example = "80.6 mm h8")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "80.6 mm h8")]
     public Stated<Toleranced>? TipDiameter { get; init; }
 
     [Display(Name = "Root diameter", Description = "d_f; absent: from the basic rack and the profile shift.")]
-    [Measures(nameof(Dimension.OfLength), Example = "69.3 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "69.3 mm")]
     public Stated<Toleranced>? RootDiameter { get; init; }
 
     [Display(Name = "Root form diameter", Description = "d_Ff: where the involute ends at the root, as the maker of the tool states it; absent on an external gear: by a rack tool. A ring needs it, for its root depends on its cutter.")]
-    [Measures(nameof(Dimension.OfLength), Example = "96.9 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "96.9 mm")]
     public Stated<Toleranced>? RootFormDiameter { get; init; }
 
     [Display(Name = "Tip chamfer", Description = "Radial height of the tip chamfer; absent: none.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.2 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.2 mm")]
     public Stated<Amount>? TipChamfer { get; init; }
 
     [Display(Name = "Tooth thickness allowance", Description = "Upper and lower deviation of the normal tooth thickness, both zero or negative: backlash comes from them.")]
     public ThicknessAllowanceSpec? ThicknessAllowance { get; init; }
 
     [Display(Name = "Ball diameter", Description = "Diameter of the measuring balls; absent: the least preferred one that suits.")]
-    [Measures(nameof(Dimension.OfLength), Example = "4.5 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "4.5 mm")]
     public Stated<Amount>? BallDiameter { get; init; }
 
     [Display(Name = "Rim thickness", Description = "s_R, from the root of the tooth to the bore, keyway or outside diameter of the ring.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "8 mm")]
     public Stated<Amount>? RimThickness { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue.")]
-    [Refers]
+    [Refers(Declared.Material)]
     public Stated<string>? Material { get; init; }
 
     [Display(Name = "Surface", Description = "Whether the flanks are hardened: sets the least tip thickness.")]
@@ -213,7 +214,7 @@ public sealed record GearSpec
     public Stated<int>? AccuracyGrade { get; init; }
 
     [Display(Name = "Pitch deviation", Description = "Greatest single pitch deviation f_pt as measured; absent: the tolerance of the accuracy grade.")]
-    [Measures(nameof(Dimension.OfLength), Example = "6 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6 µm")]
     public Stated<Amount>? PitchDeviation { get; init; }
 
     [Display(Name = "Roughness", Description = "Roughness of flanks and roots.")]
@@ -227,15 +228,16 @@ public sealed record GearSpec
 public sealed record ThicknessAllowanceSpec
 {
     [Display(Name = "Upper", Description = "E_sns: upper deviation of the normal tooth thickness, zero or negative.")]
-    [Measures(nameof(Dimension.OfLength), Example = "-0.060 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotPositive, Example = "-0.060 mm")]
     public required Stated<Amount> Upper { get; init; }
 
     [Display(Name = "Lower", Description = "E_sni: lower deviation of the normal tooth thickness, below the upper.")]
-    [Measures(nameof(Dimension.OfLength), Example = "-0.100 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotPositive, Example = "-0.100 mm")]
     public required Stated<Amount> Lower { get; init; }
 }
 
 /// <summary>A pair of gears that mesh.</summary>
+[OnlySound]
 public sealed record MeshSpec
 {
     [NotAKey]
@@ -243,11 +245,11 @@ public sealed record MeshSpec
 
     [Display(Name = "Gears", Description = "The names of the two gears.")]
     [Refers]
-    [Length(2, 2)]
+    [Count(2, 2, "two gears", Hint = "A mesh joins two gears; give each pair an entry of its own.")]
     public required ImmutableArray<Stated<string>> Gears { get; init; }
 
     [Display(Name = "Centre distance", Description = "a_w as bored, positive also for an internal pair, with its tolerance; absent: from the profile shifts, without play.")]
-    [Measures(nameof(Dimension.OfLength), Example = "60 mm js6")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "60 mm js6")]
     public Stated<Toleranced>? CentreDistance { get; init; }
 
     [Display(Name = "Friction coefficient", Description = "Mean friction coefficient of the flanks μ_m; absent: 0.06, common for oil.")]
@@ -255,11 +257,11 @@ public sealed record MeshSpec
     public Stated<double>? Friction { get; init; }
 
     [Display(Name = "Efficiency", Description = "Efficiency of this mesh where measured; absent: from friction and geometry.")]
-    [Measures(nameof(Dimension.Ratio), Example = "99.2 %")]
+    [Measures(nameof(Dimension.Ratio), Example = "99.2 %", Least = 0, Most = 100, Unit = nameof(Units.Percent))]
     public Stated<Amount>? Efficiency { get; init; }
 
     [Display(Name = "Misalignment", Description = "F_βx: misalignment of the flanks over the face width under load, before running-in, from deflection, bearing play and manufacture.")]
-    [Measures(nameof(Dimension.OfLength), Example = "8 µm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 µm")]
     public Stated<Amount>? Misalignment { get; init; }
 
     [Display(Name = "Face load factor", Description = "K_Hβ where known by analysis or test; absent: from the misalignment.")]
@@ -271,10 +273,10 @@ public sealed record MeshSpec
     public Stated<double>? DynamicFactor { get; init; }
 
     [Display(Name = "Least backlash", Description = "The least normal backlash wanted at any temperature of service.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.03 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.03 mm")]
     public Stated<Amount>? LeastBacklash { get; init; }
 
     [Display(Name = "Greatest backlash", Description = "The greatest normal backlash wanted at any temperature of service.")]
-    [Measures(nameof(Dimension.OfLength), Example = "0.20 mm")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.20 mm")]
     public Stated<Amount>? GreatestBacklash { get; init; }
 }

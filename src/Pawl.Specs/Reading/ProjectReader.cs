@@ -11,11 +11,8 @@ namespace Pawl.Specs.Reading;
 public sealed record ProjectLoad(ProjectFile? Project, ImmutableArray<Diagnostic> Diagnostics);
 
 /// <summary>Finds and reads <c>pawl.yaml</c>.</summary>
-public static class ProjectReader
+public static partial class ProjectReader
 {
-    private static readonly string[] Severities = ["error", "warning", "note"];
-    private static readonly string[] Formats = ["markdown", "html", "json"];
-
     /// <summary>The nearest project file from a folder upwards, or null. The folder that holds <c>.git</c> is the last one looked at.</summary>
     public static string? Find(string folder)
     {
@@ -54,38 +51,6 @@ public static class ProjectReader
     public static ProjectFile? Read(YamlNode tree, ICollection<Diagnostic> diagnostics)
     {
         var reader = new MapReader(tree, "", diagnostics);
-        var pawl = reader.Whole("pawl", Limits.Format, Limits.Format, required: true);
-        var specs = reader.Texts("specs");
-        var exclude = reader.Texts("exclude");
-        var catalogues = reader.Texts("catalogues");
-        var adapters = reader.Texts("adapters");
-        var rules = reader.Texts("rules");
-        var reports = reader.Map("reports") is { } map ? Reports(map) : null;
-        var failOn = reader.Word("fail_on", Severities);
-        var requireComplete = reader.Truth("require_complete");
-        reader.Finish();
-
-        return pawl is null
-            ? null
-            : new()
-            {
-                Pawl = pawl,
-                Specs = specs,
-                Exclude = exclude,
-                Catalogues = catalogues,
-                Adapters = adapters,
-                Rules = rules,
-                Reports = reports,
-                FailOn = failOn,
-                RequireComplete = requireComplete,
-            };
-    }
-
-    private static ReportsSpec Reports(MapReader reader)
-    {
-        var folder = reader.Text("folder");
-        var formats = reader.Words("formats", Formats);
-        reader.Finish();
-        return new() { Folder = folder, Formats = formats };
+        return Read(reader, new(reader));
     }
 }

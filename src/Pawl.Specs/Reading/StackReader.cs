@@ -5,153 +5,117 @@ using Pawl.Specs.Yaml;
 
 namespace Pawl.Specs.Reading;
 
-/// <summary>Chains of sizes, and the shims that set their gaps.</summary>
-internal static class StackReader
+internal static partial class StackReader
 {
-    private static readonly string[] Distributions = ["normal", "uniform", "triangular"];
-    private static readonly string[] Methods = ["worst-case", "statistical"];
-    private static readonly string[] Sides = ["shaft", "housing"];
-    private static readonly string[] Effects = ["fills", "lifts"];
-
-    public static StackSpec? Read(Stated<string> name, MapReader reader, Catalogue? catalogue, TrainSpec? train, ImmutableArray<ShimListSpec> lists)
+    static partial void Check(StackSpec read, MapReader reader, Scope scope)
     {
-        var from = reader.Name("from");
-        var to = reader.Name("to");
-        var contributors = reader.Named("contributors", (part, map) => Contributor(part, map, catalogue, train), required: true);
-        var window = reader.Map("window", required: true) is { } map ? Window(map) : null;
-        var preloaded = reader.Truth("preloaded");
-        var greatest = reader.Amount("greatest_in_service", Dimension.OfLength, AmountRange.Positive);
-        var method = reader.Word("method", Methods);
-        var warmUp = reader.Map("warm_up") is { } warm ? WarmUp(warm) : null;
-        var seed = reader.Whole("seed", Limits.LeastSeed, Limits.GreatestSeed);
-        var draws = reader.Whole("draws", Limits.FewestDraws, Limits.MostDraws);
-        var shims = reader.Map("shims") is { } pack ? Shims(pack, lists) : null;
-        reader.Finish();
-
-        if (contributors.IsEmpty && reader.Has("contributors") && !reader.HasErrors)
+        if (read.Contributors.Entries.IsEmpty && reader.Has("contributors") && !reader.HasErrors)
             reader.Report(SpecDiagnostics.WrongCount(reader.KeySpan("contributors"), reader.PathOf("contributors"), "one size or more", 0));
         if (!reader.HasErrors)
-            StackLoop.Check(reader, from, to, contributors);
-        return window is null || reader.HasErrors
-            ? null
-            : new()
-            {
-                Name = name,
-                From = from,
-                To = to,
-                Contributors = new(contributors, part => part.Name.Value),
-                Window = window,
-                Preloaded = preloaded,
-                GreatestInService = greatest,
-                Method = method,
-                WarmUp = warmUp,
-                Seed = seed,
-                Draws = draws,
-                Shims = shims,
-            };
+            CheckLoop(read, reader);
     }
 
-    private static ContributorSpec? Contributor(Stated<string> name, MapReader reader, Catalogue? catalogue, TrainSpec? train)
+    private static void CheckLoop(StackSpec read, MapReader reader)
     {
-        var size = reader.Toleranced("size", Dimension.OfLength, AmountRange.NotNegative, required: true);
-        var from = reader.Name("from");
-        var to = reader.Name("to");
-        var coefficient = reader.Number("coefficient", Limits.LeastCoefficient, Limits.GreatestCoefficient);
-        var distribution = reader.Word("distribution", Distributions);
-        var capability = reader.Number("capability", Limits.LeastCapability, Limits.GreatestCapability);
-        var part = reader.Name("part");
-        var material = reader.Name("material");
-        var expansion = reader.Amount("expansion", Dimension.OfThermalExpansion, AmountRange.NotNegative);
-        var running = reader.Amount("running", Dimension.OfTemperature);
-        var side = reader.Word("side", Sides);
-        reader.Finish();
-
-        References.CheckBody(reader, "part", part, train);
-        References.CheckMaterial(reader, "material", material, catalogue);
-        if (material is not null && expansion is not null)
-            reader.Report(SpecDiagnostics.ExclusiveKeys(expansion.Span, reader.ObjectPath, "material", "expansion"));
-        if (coefficient is { Value: 0 })
-            reader.Report(SpecDiagnostics.OutOfRange(coefficient.Span, reader.PathOf("coefficient"), coefficient.Text, "above or below zero", "A size that does not move the gap is no part of the chain."));
-        if (capability is not null && distribution is { Value: not "normal" })
-            reader.Report(SpecDiagnostics.ExclusiveKeys(capability.Span, reader.ObjectPath, $"distribution: {distribution.Value}", "capability"));
-        return size is null
-            ? null
-            : new()
-            {
-                Name = name,
-                Size = size,
-                From = from,
-                To = to,
-                Coefficient = coefficient,
-                Distribution = distribution,
-                Capability = capability,
-                Part = part,
-                Material = material,
-                Expansion = expansion,
-                Running = running,
-                Side = side,
-            };
-    }
-
-    private static GapWindowSpec? Window(MapReader reader)
-    {
-        var least = reader.Amount("least", Dimension.OfLength, required: true);
-        var greatest = reader.Amount("greatest", Dimension.OfLength, required: true);
-        reader.Finish();
-        if (least is not null && greatest is not null && greatest.Value.Coherent <= least.Value.Coherent)
+        var (from, to, contributors) = (read.From, read.To, read.Contributors.Entries);
+        var first = contributors.FirstOrDefault(each => each.From is not null || each.To is not null);
+        if (from is null && to is null && first is null)
         {
-            reader.Report(SpecDiagnostics.OutOfRange(
-                greatest.Span, reader.PathOf("greatest"), greatest.Text, $"above the least of {least.Text}", "Exchange the two; no assembly lies in a window upside down."));
+            foreach (var each in contributors)
+            {
+                if (each.Coefficient is null)
+                    Missing(each, "coefficient");
+            }
+
+            return;
         }
 
-        return least is null || greatest is null ? null : new() { Least = least, Greatest = greatest };
-    }
+        if (from is null)
+            reader.Report(SpecDiagnostics.MissingKey(reader.NameSpan, reader.ObjectPath, "from"));
+        if (to is null)
+            reader.Report(SpecDiagnostics.MissingKey(reader.NameSpan, reader.ObjectPath, "to"));
+        foreach (var each in contributors)
+        {
+            if (each.From is null)
+                Missing(each, "from");
+            else if (each.To is null)
+                Missing(each, "to");
+            else if (each.From.Value == each.To.Value)
+                reader.Report(SpecDiagnostics.OpenChain(each.To.Span, PathOf(each, "to"), $"a size from `{each.To.Value}` to itself leads nowhere.", "Name the face at its other end."));
+        }
 
-    private static WarmUpSpec? WarmUp(MapReader reader)
-    {
-        var shaft = reader.Amount("shaft", Dimension.OfTemperature, required: true);
-        var housing = reader.Amount("housing", Dimension.OfTemperature, required: true);
-        reader.Finish();
-        return shaft is null || housing is null ? null : new() { Shaft = shaft, Housing = housing };
-    }
+        if (from is not null && from.Value == to?.Value)
+            reader.Report(SpecDiagnostics.OpenChain(to.Span, reader.PathOf("to"), $"a gap from `{to.Value}` to itself is none.", "Name the face at its other end."));
+        if (reader.HasErrors || from is null || to is null)
+            return;
 
-    private static ShimmingSpec? Shims(MapReader reader, ImmutableArray<ShimListSpec> lists)
+        var signs = StackLoop.Walk(from.Value, to.Value, contributors, out var reached);
+        if (reached != to.Value)
+        {
+            var next = contributors.Count(each => !signs.ContainsKey(each) && (each.From!.Value == reached || each.To!.Value == reached));
+            reader.Report(SpecDiagnostics.OpenChain(
+                from.Span, reader.ObjectPath,
+                next > 1
+                    ? $"the loop parts at `{reached}`, where {next} sizes go on."
+                    : $"the loop goes from `{from.Value}` to `{reached}` and no size goes on from there to `{to.Value}`.",
+                next > 1 ? "A loop passes every face once: take out what does not belong to it." : $"Add the size that begins or ends at `{reached}`."));
+            return;
+        }
+
+        foreach (var each in contributors)
+        {
+            if (!signs.TryGetValue(each, out var sign))
+            {
+                reader.Report(SpecDiagnostics.OpenChain(
+                    each.Name.Span, PathOf(each, ""), $"the loop from `{from.Value}` to `{to.Value}` does not pass this size, from `{each.From!.Value}` to `{each.To!.Value}`.", "Take it out, or correct its faces."));
+            }
+            else if (each.Coefficient is { } stated && Math.Sign(stated.Value) != sign)
+            {
+                reader.Report(SpecDiagnostics.WrongSign(stated.Span, PathOf(each, "coefficient"), stated.Text, sign > 0));
+            }
+        }
+
+        void Missing(ContributorSpec each, string key) =>
+            reader.Report(SpecDiagnostics.MissingKey(each.Name.Span, PathOf(each, ""), key));
+
+        string PathOf(ContributorSpec each, string key) =>
+            $"{reader.PathOf("contributors")}.{each.Name.Value}{(key.Length == 0 ? "" : ".")}{key}";
+    }
+}
+
+internal static partial class ContributorReader
+{
+    static partial void Check(ContributorSpec read, MapReader reader, Scope scope)
     {
-        var stock = reader.Name("stock", required: true);
-        var effect = reader.Word("effect", Effects, required: true);
-        var most = reader.Whole("most", Limits.FewestShims, Limits.MostShims);
-        var target = reader.Amount("target", Dimension.OfLength);
-        var gap = reader.Amount("measured_gap", Dimension.OfLength);
-        var uncertainty = reader.Amount("uncertainty", Dimension.OfLength, AmountRange.NotNegative);
-        reader.Finish();
-        if (stock is not null && !lists.IsDefault && !lists.Any(each => each.Name.Value == stock.Value))
+        if (read is { Material: not null, Expansion: { } expansion })
+            reader.Report(SpecDiagnostics.ExclusiveKeys(expansion.Span, reader.ObjectPath, "material", "expansion"));
+        if (read.Coefficient is { Value: 0 } zero)
+            reader.Outside("coefficient", zero, "above or below zero", "A size that does not move the gap is no part of the chain.");
+        if (read.Capability is { } capability && read.Distribution is { Value: not "normal" } distribution)
+            reader.Report(SpecDiagnostics.ExclusiveKeys(capability.Span, reader.ObjectPath, $"distribution: {distribution.Value}", "capability"));
+    }
+}
+
+internal static partial class GapWindowReader
+{
+    static partial void Check(GapWindowSpec read, MapReader reader, Scope scope) => reader.Above(
+        "greatest", read.Greatest.Size(), read.Least.Size(), "above the least of", "Exchange the two; no assembly lies in a window upside down.");
+}
+
+internal static partial class ShimmingReader
+{
+    static partial void Check(ShimmingSpec read, MapReader reader, Scope scope)
+    {
+        if (read.Stock is { } stock && scope.Shims is { } lists && lists.Find(stock.Value) is null)
         {
             reader.Report(SpecDiagnostics.UnknownName(
-                stock.Span, reader.PathOf("stock"), "list of shims", stock.Value, Nearest.To(stock.Value, [.. lists.Select(each => each.Name.Value)])));
+                stock.Span, reader.PathOf("stock"), "list of shims", stock.Value, Nearest.To(stock.Value, [.. lists.Entries.Select(each => each.Name.Value)])));
         }
-
-        return stock is null || effect is null
-            ? null
-            : new() { Stock = stock, Effect = effect, Most = most, Target = target, MeasuredGap = gap, Uncertainty = uncertainty };
     }
+}
 
-    public static ShimListSpec? ShimList(Stated<string> name, MapReader reader)
-    {
-        var sheets = reader.Items("sheets", Sheet, required: true);
-        reader.Finish();
-        if (reader.Node("sheets") is YamlList { Items.Length: 0 or > 30 } list)
-            reader.Report(SpecDiagnostics.WrongCount(list.Span, reader.PathOf("sheets"), "one kind of shim or more, at most 30", list.Items.Length));
-        return reader.HasErrors ? null : new() { Name = name, Sheets = sheets };
-    }
-
-    private static ShimSpec? Sheet(MapReader reader)
-    {
-        var thickness = reader.Amount("thickness", Dimension.OfLength, AmountRange.Positive, required: true);
-        var tolerance = reader.Amount("tolerance", Dimension.OfLength, AmountRange.NotNegative);
-        var count = reader.Whole("count", Limits.FewestShims, Limits.MostShimsAtHand);
-        reader.Finish();
-        if (tolerance is not null && thickness is not null && tolerance.Value.Coherent >= thickness.Value.Coherent)
-            reader.Report(SpecDiagnostics.OutOfRange(tolerance.Span, reader.PathOf("tolerance"), tolerance.Text, $"less than the thickness of {thickness.Text}"));
-        return thickness is null ? null : new() { Span = reader.Span, Thickness = thickness, Tolerance = tolerance, Count = count };
-    }
+internal static partial class ShimReader
+{
+    static partial void Check(ShimSpec read, MapReader reader, Scope scope) =>
+        reader.Below("tolerance", read.Tolerance.Size(), read.Thickness.Size(), "less than the thickness of");
 }

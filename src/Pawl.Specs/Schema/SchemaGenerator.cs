@@ -20,7 +20,7 @@ public enum SchemaPurpose
 
 /// <summary>Makes a JSON Schema from the C# types of a model, in the vocabulary of draft-07.</summary>
 /// <remarks>
-/// Walks public properties: <c>required</c>, <see cref="DisplayAttribute"/>, <see cref="RangeAttribute"/>, <see cref="LengthAttribute"/>,
+/// Walks public properties: <c>required</c>, <see cref="DisplayAttribute"/>, <see cref="RangeAttribute"/>, <see cref="CountAttribute"/>,
 /// <see cref="MeasuresAttribute"/>, <see cref="ExampleAttribute"/>, <see cref="OneOfAttribute"/>, <see cref="RefersAttribute"/>, <see cref="FractionAttribute"/>,
 /// <see cref="OneOrMoreAttribute"/>, <see cref="NotAKeyAttribute"/>. Types: <see cref="Stated{T}"/> and bare values,
 /// <see cref="ImmutableArray{T}"/>, <see cref="Named{T}"/>, and records of these.
@@ -30,10 +30,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
     /// <summary>A name: starts with a letter; letters, digits, underscores, hyphens.</summary>
     public const string NamePattern = "^[A-Za-z][A-Za-z0-9_-]*$";
 
-    // A number with a letter or a sign of a unit behind or before it. The reader knows the units; this is what an editor can tell.
-    private const string AmountPattern = """^(?=[\s\S]*[0-9])[\s\S]*[A-Za-zµμΩ°%′″'"’”]""";
     private const string HardnessPattern = @"^(?=[\s\S]*[0-9])[\s\S]*(HR[Cc]|R[Cc]|HB|BHN|HV)";
-    private const string RatioPattern = @"^[\s\S]*[0-9]";
     private const string TextPattern = @"\S";
     private const string DatePattern = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
     private const string FractionPattern = @"^\s*[0-9]+\s*/\s*0*[1-9][0-9]*\s*$";
@@ -74,10 +71,13 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             Shape(value, property.PropertyType, property);
             if (!_isWhole && !isVersion)
                 PermitNull(value);
-            if (property.GetCustomAttribute<RequiredMemberAttribute>() is not null && (_isWhole || isVersion))
+            if (IsRequired(property) && (_isWhole || isVersion))
                 schema.RequiredProperties.Add(key);
         }
     }
+
+    private static bool IsRequired(PropertyInfo property) =>
+        property.GetCustomAttribute<RequiredMemberAttribute>() is not null || property.GetCustomAttribute<RequiredAttribute>() is not null;
 
     private static void Describe(JsonSchema schema, PropertyInfo property)
     {
@@ -141,8 +141,8 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
         {
             target.Type = JsonObjectType.Array;
             target.Item = items;
-            if (property.GetCustomAttribute<LengthAttribute>() is { } length)
-                (target.MinItems, target.MaxItems) = (length.MinimumLength, length.MaximumLength);
+            if (property.GetCustomAttribute<CountAttribute>() is { } count)
+                (target.MinItems, target.MaxItems) = (count.Least, count.Most == int.MaxValue ? 0 : count.Most);
         }
     }
 
@@ -150,7 +150,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
     {
         if (type == typeof(Amount) || type == typeof(Toleranced))
         {
-            Measured(schema, property);
+            Measured(schema, type, property);
         }
         else if (type == typeof(Hardness))
         {
@@ -224,6 +224,8 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             // A revision may be written 3: a text that looks like a number is a text all the same.
             schema.Type = JsonObjectType.String | JsonObjectType.Number;
             schema.Pattern = TextPattern;
+            if (property.GetCustomAttribute<ExampleAttribute>() is { } example)
+                Examples(schema, example.Text);
         }
     }
 
@@ -251,7 +253,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
         schema.Maximum = Convert.ToDecimal(range.Maximum, Invariant);
     }
 
-    private static void Measured(JsonSchema schema, PropertyInfo property)
+    private void Measured(JsonSchema schema, Type type, PropertyInfo property)
     {
         var measures = property.GetCustomAttribute<MeasuresAttribute>()
             ?? throw new InvalidOperationException($"{property.DeclaringType?.Name}.{property.Name} does not say what it measures.");
@@ -261,12 +263,37 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
 
         var isRatio = dimension == Dimension.Ratio;
         schema.Type = isRatio ? JsonObjectType.String | JsonObjectType.Number : JsonObjectType.String;
-        schema.Pattern = isRatio ? RatioPattern : AmountPattern;
+        schema.AllOf.Add(PatternDefinition(QuantityPatterns.NameOf(dimension, type == typeof(Toleranced)), () => QuantityPatterns.Of(dimension, type == typeof(Toleranced))));
+        if (SignOf(measures) is { } sign)
+        {
+            schema.AllOf.Add(PatternDefinition(sign.Name, () => sign.Pattern));
+            if (isRatio && sign.Name == QuantityPatterns.Positive.Name)
+                schema.ExclusiveMinimum = 0;
+            else if (isRatio)
+                schema.Minimum = 0;
+        }
+
         if (measures.Example.Length > 0)
             Examples(schema, measures.Example);
 
         var units = string.Join(", ", Units.Fitting(dimension).Select(unit => unit.Symbol).Where(symbol => symbol.Length > 0));
         schema.Description = $"{schema.Description} {Capital(dimension.NameWithArticle)}{(units.Length == 0 ? "" : $": {units}")}.".Trim();
+    }
+
+    // Bounds of zero or more fix the sign too.
+    private static (string Name, string Pattern)? SignOf(MeasuresAttribute measures) => measures switch
+    {
+        { Range: AmountRange.Positive } or { Unit.Length: > 0, Least: > 0 } => QuantityPatterns.Positive,
+        { Range: AmountRange.NotNegative } or { Unit.Length: > 0, Least: 0 } => QuantityPatterns.NotNegative,
+        { Range: AmountRange.NotPositive } => QuantityPatterns.NotPositive,
+        _ => null,
+    };
+
+    private JsonSchema PatternDefinition(string name, Func<string> pattern)
+    {
+        if (!_root.Definitions.TryGetValue(name, out var definition))
+            _root.Definitions[name] = definition = new() { Pattern = pattern() };
+        return new() { Reference = definition };
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
@@ -280,7 +307,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
         {
             schema.AnyOf.Add(new() { Type = JsonObjectType.Null });
         }
-        else if (schema.AllOf.Count > 0)
+        else if (schema.Type == JsonObjectType.None && schema.AllOf.Count > 0)
         {
             foreach (var part in schema.AllOf)
                 schema.AnyOf.Add(part);

@@ -78,6 +78,9 @@ public static class SchemaText
                     case "minimum":
                         schema.Minimum = value.GetDecimal();
                         break;
+                    case "exclusiveMinimum":
+                        schema.ExclusiveMinimum = value.GetDecimal();
+                        break;
                     case "maximum":
                         schema.Maximum = value.GetDecimal();
                         break;

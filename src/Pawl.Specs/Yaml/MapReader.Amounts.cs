@@ -48,11 +48,9 @@ public sealed partial class MapReader
         return amounts.DrainToImmutable();
     }
 
-    public Stated<Toleranced>? Toleranced(string key, Dimension dimension, AmountRange range = AmountRange.Any, bool required = false) =>
-        Toleranced(key, dimension, range, required, allowFit: false);
-
     /// <summary>A dimension with its tolerance; a fit of two parts only where <paramref name="allowFit"/> says so.</summary>
-    public Stated<Toleranced>? Toleranced(string key, Dimension dimension, AmountRange range, bool required, bool allowFit)
+    public Stated<Toleranced>? Toleranced(
+        string key, Dimension dimension, AmountRange range = AmountRange.Any, bool required = false, bool allowFit = false)
     {
         if (Scalar(key, required, DiagnosticCodes.MalformedAmount, "a dimension with a unit") is not { } scalar)
             return null;
@@ -82,9 +80,9 @@ public sealed partial class MapReader
     }
 
     /// <summary>A hardness with its window, in one of the scales that convert.</summary>
-    public Stated<Hardness>? Hardness(string key)
+    public Stated<Hardness>? Hardness(string key, bool required = false)
     {
-        if (Scalar(key, required: false, DiagnosticCodes.MalformedAmount, "a hardness") is not { } scalar)
+        if (Scalar(key, required, DiagnosticCodes.MalformedAmount, "a hardness") is not { } scalar)
             return null;
         if (Quantities.Hardness.TryParse(scalar.Value, out var hardness, out var error))
             return new(hardness, scalar.Span, scalar.Value);
@@ -159,13 +157,4 @@ public sealed partial class MapReader
         Report(SpecDiagnostics.OutOfRange(scalar.Span, path, scalar.Value, wanted));
         return false;
     }
-}
-
-/// <summary>Which amounts make sense.</summary>
-public enum AmountRange
-{
-    Any,
-    NotNegative,
-    Positive,
-    NotPositive,
 }

@@ -158,8 +158,8 @@ public sealed class LeastMeshAngleTests
     public void Only_a_step_beside_another_can_be_clamped()
     {
         var simple = Groups.Simple(20, 25, 70);
-        Assert.Throws<ArgumentOutOfRangeException>(() => simple.WithStepClampedInPlace(0, 25));
-        Assert.Throws<ArgumentOutOfRangeException>(() => simple.WithStepClampedInPlace(0, 24));
+        Assert.Throws<OutsideValidityException>(() => simple.WithStepClampedInPlace(0, 25));
+        Assert.Throws<OutsideValidityException>(() => simple.WithStepClampedInPlace(0, 24));
     }
 
     // Closed form: D = 90, divisors up to 10.
@@ -257,13 +257,13 @@ public sealed class LeastMeshAngleTests
     [Fact]
     public void Impossible_groups_are_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PlanetGroup(0, []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PlanetGroup(1, []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PlanetGroup(1, [new(0, 0, 20, false)]));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PlanetGroup(1, [new(1, 20, 20, false)]));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PlanetGroup(2, [new(0, 20, 20, false)]));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PlanetGroup(3, [new(0, 20, 20, false)], [new(1, 20, 2, 20)]));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new LeastMeshAngle(90).CanSpaceEqually(0));
+        Assert.Throws<OutsideValidityException>(() => new PlanetGroup(0, []));
+        Assert.Throws<OutsideValidityException>(() => new PlanetGroup(1, []));
+        Assert.Throws<OutsideValidityException>(() => new PlanetGroup(1, [new(0, 0, 20, false)]));
+        Assert.Throws<OutsideValidityException>(() => new PlanetGroup(1, [new(1, 20, 20, false)]));
+        Assert.Throws<OutsideValidityException>(() => new PlanetGroup(2, [new(0, 20, 20, false)]));
+        Assert.Throws<OutsideValidityException>(() => new PlanetGroup(3, [new(0, 20, 20, false)], [new(1, 20, 2, 20)]));
+        Assert.Throws<OutsideValidityException>(() => new LeastMeshAngle(90).CanSpaceEqually(0));
     }
 
     private static double[] InDegrees(PlanetPositions positions) =>

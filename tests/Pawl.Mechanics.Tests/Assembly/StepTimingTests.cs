@@ -139,16 +139,16 @@ public sealed class StepTimingTests
 
     [Fact]
     public void Positions_that_do_not_fit_have_no_mark_angles() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => StepTiming.Marks(Groups.Simple(20, 25, 70), PlanetPositions.Equal(4)));
+        Assert.Throws<OutsideValidityException>(() => StepTiming.Marks(Groups.Simple(20, 25, 70), PlanetPositions.Equal(4)));
 
     [Fact]
     public void Meshes_that_leave_a_body_free_cannot_seat_a_group()
     {
         var group = Groups.PairTwoSunsRing(48, 21, 18, 30, 90);
 
-        Assert.Throws<ArgumentOutOfRangeException>(() => StepTiming.InsertionTrials(group, 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => StepTiming.InsertionTrials(group, 0, 2));
-        Assert.Throws<ArgumentOutOfRangeException>(() => StepTiming.InsertionTrials(group, 0, 4));
+        Assert.Throws<OutsideValidityException>(() => StepTiming.InsertionTrials(group, 0));
+        Assert.Throws<OutsideValidityException>(() => StepTiming.InsertionTrials(group, 0, 2));
+        Assert.Throws<OutsideValidityException>(() => StepTiming.InsertionTrials(group, 0, 4));
         Assert.Equal(1, StepTiming.InsertionTrials(group, 0, 3));
     }
 

@@ -41,6 +41,6 @@ public sealed class ToothCountTests
     {
         Assert.Equal(0.02, Coaxiality.Spread([45, -44.99, 45.01]), 9);
         Assert.Equal(0, Coaxiality.Spread([45]), 12);
-        Assert.Throws<ArgumentOutOfRangeException>(() => Coaxiality.Spread([]));
+        Assert.Throws<OutsideValidityException>(() => Coaxiality.Spread([]));
     }
 }

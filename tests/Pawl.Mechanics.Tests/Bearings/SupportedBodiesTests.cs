@@ -94,5 +94,5 @@ public class SupportedBodiesTests
 
     [Fact]
     public void A_bearing_beyond_the_table_has_no_tolerance() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => RingTolerance.Outside(400));
+        Assert.Throws<OutsideValidityException>(() => RingTolerance.Outside(400));
 }

@@ -80,6 +80,6 @@ public class GeneralToleranceTests
             Assert.StartsWith("# title: " + table.Title + "\n", table.Text, StringComparison.Ordinal);
         }
 
-        Assert.Throws<ArgumentOutOfRangeException>(() => StandardTable.Read("no-such-table"));
+        Assert.Throws<OutsideValidityException>(() => StandardTable.Read("no-such-table"));
     }
 }

@@ -164,7 +164,7 @@ public class Iso286Tests
     {
         Assert.False(Iso286.TryLimits(letters, grade, size, out _, out var given));
         Assert.Contains(reason, given, StringComparison.Ordinal);
-        Assert.Equal(given, Assert.Throws<ArgumentOutOfRangeException>(() => Iso286.Limits(letters, grade, size)).Message);
+        Assert.Equal(given, Assert.Throws<OutsideValidityException>(() => Iso286.Limits(letters, grade, size)).Message);
     }
 
     private static void MatchesAll(double size, string classes)

@@ -252,7 +252,7 @@ public class InspectionTests
         : Math.Sqrt(diameter * diameter - gear.BaseDiameter * gear.BaseDiameter);
 
     private static void Refuses(string reason, Func<double> formula) => Assert.Contains(
-        reason, Assert.Throws<ArgumentOutOfRangeException>(() => formula()).Message, StringComparison.Ordinal);
+        reason, Assert.Throws<OutsideValidityException>(() => formula()).Message, StringComparison.Ordinal);
 
     private static bool Near(double expected, double actual, double scale) => Math.Abs(expected - actual) <= 1e-9 * scale;
 

@@ -132,7 +132,7 @@ public class InternalInterferenceTests
 
         Assert.Contains(
             "not an internal pair",
-            Assert.Throws<ArgumentOutOfRangeException>(() => pair.TipInterference).Message,
+            Assert.Throws<OutsideValidityException>(() => pair.TipInterference).Message,
             StringComparison.Ordinal);
     }
 

@@ -49,7 +49,7 @@ public class InvoluteTests
         Assert.False(Involute.TryInverse(value, out _));
         Assert.Contains(
             "above zero",
-            Assert.Throws<ArgumentOutOfRangeException>(() => Involute.Inverse(value)).Message,
+            Assert.Throws<OutsideValidityException>(() => Involute.Inverse(value)).Message,
             StringComparison.Ordinal);
     }
 }

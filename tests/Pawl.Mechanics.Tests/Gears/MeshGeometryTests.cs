@@ -119,5 +119,5 @@ public class MeshGeometryTests
         MeshGeometry.WorkingPressureAngleFromShift(Degrees.Rad(20), Degrees.Rad(20), shiftSum, teeth1, teeth2);
 
     private static string Message(Func<double> formula) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => formula()).Message;
+        Assert.Throws<OutsideValidityException>(() => formula()).Message;
 }

@@ -136,7 +136,7 @@ public class PathOfContactTests
 
         Assert.Contains(
             "no path of contact",
-            Assert.Throws<ArgumentOutOfRangeException>(() => pair.PathLength).Message,
+            Assert.Throws<OutsideValidityException>(() => pair.PathLength).Message,
             StringComparison.Ordinal);
     }
 
@@ -154,6 +154,8 @@ public class PathOfContactTests
     [InlineData(20, 60, 0, 0)]
     [InlineData(24, 30, 0.3, 0.2)]
     [InlineData(30, -70, 0, 0)]
+    [InlineData(15, 60, 0.7, -0.7)] // The pitch point in double contact: ε₁ above 1.
+    [InlineData(60, 15, -0.7, 0.7)]
     public void The_loss_factor_is_the_mean_sliding_under_shared_load(int z1, int z2, double x1, double x2)
     {
         var pair = new Pair(1, z1, z2, x1, x2, Shorten: z2 > 0, Addendum: z2 > 0 ? 1 : 0.8);
@@ -171,7 +173,30 @@ public class PathOfContactTests
         var sliding = 2 / pair.Base1 + 2 / pair.Base2;
         Assert.Equal(sum * sliding / pair.BasePitch, pair.LossFactor, 1e-5);
         Assert.Equal(1 - 0.05 * pair.LossFactor, Sliding.MeshEfficiency(0.05, pair.LossFactor), 1e-15);
-        Assert.Throws<ArgumentOutOfRangeException>(() => Sliding.MeshEfficiency(20, 0.2));
+        Assert.Throws<OutsideValidityException>(() => Sliding.MeshEfficiency(20, 0.2));
+    }
+
+    // The closed form of ISO/TR 14179-2 and of Niemann and Winter, Maschinenelemente II, with the pitch point in single contact.
+    [Fact]
+    public void In_single_contact_the_loss_factor_is_the_closed_form_of_the_source()
+    {
+        var pair = new Pair(1, 24, 30, 0.1, 0.2);
+        var tip1 = Sliding.TipContactRatio(24, pair.TipAngle1, pair.WorkingAngle);
+        var tip2 = Sliding.TipContactRatio(30, pair.TipAngle2, pair.WorkingAngle);
+        Assert.True(tip1 < 1 && tip2 < 1);
+        Assert.Equal(Math.PI * (1 / 24.0 + 1 / 30.0) * (1 - tip1 - tip2 + tip1 * tip1 + tip2 * tip2), pair.LossFactor, 1e-14);
+    }
+
+    // Beyond single contact the closed form takes the load at the pitch point for whole, where it is halved.
+    [Fact]
+    public void With_the_pitch_point_in_double_contact_the_closed_form_would_be_too_high()
+    {
+        var pair = new Pair(1, 15, 60, 0.7, -0.7);
+        var tip1 = Sliding.TipContactRatio(15, pair.TipAngle1, pair.WorkingAngle);
+        var tip2 = Sliding.TipContactRatio(60, pair.TipAngle2, pair.WorkingAngle);
+        var closed = Math.PI * (1 / 15.0 + 1 / 60.0) * (1 - tip1 - tip2 + tip1 * tip1 + tip2 * tip2);
+        Assert.True(tip1 > 1 || tip2 > 1);
+        Assert.True(closed > 1.01 * pair.LossFactor, $"{closed} {pair.LossFactor}");
     }
 
     private static bool Near(double expected, double actual) =>

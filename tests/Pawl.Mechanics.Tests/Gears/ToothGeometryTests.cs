@@ -137,7 +137,7 @@ public class ToothGeometryTests
 
     private static bool Refuses(Func<double> formula)
     {
-        var exception = Assert.Throws<ArgumentOutOfRangeException>(() => formula());
+        var exception = Assert.Throws<OutsideValidityException>(() => formula());
         return exception.Message.Length > 0 && !exception.Message.Contains("Parameter", StringComparison.Ordinal);
     }
 }

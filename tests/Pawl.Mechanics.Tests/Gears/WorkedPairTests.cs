@@ -184,7 +184,7 @@ public class WorkedPairTests
         Near(-0.0287351075, Sliding.Specific(pair.CurvatureE2, pair.TipCurvature1, -24, 16));
         RefusesTheStartOfContact(pair);
         Assert.Contains(
-            "undercut", Assert.Throws<ArgumentOutOfRangeException>(() => pair.FormDiameter1).Message, StringComparison.Ordinal);
+            "undercut", Assert.Throws<OutsideValidityException>(() => pair.FormDiameter1).Message, StringComparison.Ordinal);
     }
 
     // Generation limit of the rack, worked out by an independent program.
@@ -227,7 +227,7 @@ public class WorkedPairTests
 
     private static void Refuses(Func<double> formula) => Assert.Contains(
         "involute interference",
-        Assert.Throws<ArgumentOutOfRangeException>(() => formula()).Message,
+        Assert.Throws<OutsideValidityException>(() => formula()).Message,
         StringComparison.Ordinal);
 
     private static void Near(double expected, double actual) =>

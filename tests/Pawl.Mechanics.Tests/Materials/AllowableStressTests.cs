@@ -151,7 +151,7 @@ public class AllowableStressTests
         Gen.Select(AnyClass, AnyQuality, Gen.Double[0, 1]).Sample((material, quality, share) =>
         {
             var (least, _) = AllowableStress.Hardness(material, quality);
-            Assert.Throws<ArgumentOutOfRangeException>(() => AllowableStress.Contact(material, quality, least - 0.01 - (share * (least - 80.1))));
+            Assert.Throws<OutsideValidityException>(() => AllowableStress.Contact(material, quality, least - 0.01 - (share * (least - 80.1))));
         });
     }
 

@@ -103,9 +103,9 @@ public class CaseDepthTests
         Refusal.Says("the module must be above zero; it is 0", () => CaseDepth.Least(0));
         Refusal.Says("the module must be above zero; it is -1", () => CaseDepth.Most(-1));
         Refusal.Says("the tip is pointed: its thickness is 0 mm", () => CaseDepth.TipShare(0.3, 0));
-        Refusal.Says("the gear ratio plus one must not be zero", () => CaseDepth.ForContact(1000, 30, 0.4, 0, -1, 66_000));
+        Refusal.Says("the gear ratio must be above zero, or below −1", () => CaseDepth.ForContact(1000, 30, 0.4, 0, -1, 66_000));
         Refusal.Says("U_H must be above zero", () => CaseDepth.ForContact(1000, 30, 0.4, 0, 3, 0));
         Refusal.Says("the working pressure angle must lie between", () => CaseDepth.ForContact(1000, 30, 0, 0, 3, 66_000));
-        Refusal.Says("the case depth for contact has no value", () => CaseDepth.ForContact(double.NaN, 30, 0.4, 0, 3, 66_000));
+        Refusal.Says("the contact stress must not be below zero; it is NaN", () => CaseDepth.ForContact(double.NaN, 30, 0.4, 0, 3, 66_000));
     }
 }

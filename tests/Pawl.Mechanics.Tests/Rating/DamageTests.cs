@@ -96,10 +96,10 @@ public class DamageTests
     [Fact]
     public void A_spectrum_that_cannot_be_says_why()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => Damage.Safety([], Bending, 900));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Damage.Safety([new(0, 100)], Bending, 900));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Damage.Sum([new(-1, 100)], Bending, 900));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Damage.Sum([new(double.NaN, 100)], Bending, 900));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Damage.Sum([new(1, 100)], Bending, 0));
+        Assert.Throws<OutsideValidityException>(() => Damage.Safety([], Bending, 900));
+        Assert.Throws<OutsideValidityException>(() => Damage.Safety([new(0, 100)], Bending, 900));
+        Assert.Throws<OutsideValidityException>(() => Damage.Sum([new(-1, 100)], Bending, 900));
+        Assert.Throws<OutsideValidityException>(() => Damage.Sum([new(double.NaN, 100)], Bending, 900));
+        Assert.Throws<OutsideValidityException>(() => Damage.Sum([new(1, 100)], Bending, 0));
     }
 }

@@ -68,7 +68,7 @@ public class LifeCurveTests
         Gen.Double[3, 10].Sample(log => limited.FactorAt(Math.Pow(10, log)) >= none.FactorAt(Math.Pow(10, log)) - 1e-12);
         Assert.Contains(
             "no curve with limited pitting for NT steels",
-            Assert.Throws<ArgumentOutOfRangeException>(
+            Assert.Throws<OutsideValidityException>(
                 () => LifeCurves.Flank(MaterialClass.NitridingSteelNitrided, limitedPitting: true)).Message,
             StringComparison.Ordinal);
     }
@@ -129,10 +129,10 @@ public class LifeCurveTests
     [Fact]
     public void A_curve_that_rises_is_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => new LifeCurve((1e3, 1), (1e6, 2)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new LifeCurve((1e6, 2), (1e3, 1)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new LifeCurve((1e6, 2)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LifeCurves.Root((MaterialClass)99));
+        Assert.Throws<OutsideValidityException>(() => new LifeCurve((1e3, 1), (1e6, 2)));
+        Assert.Throws<OutsideValidityException>(() => new LifeCurve((1e6, 2), (1e3, 1)));
+        Assert.Throws<OutsideValidityException>(() => new LifeCurve((1e6, 2)));
+        Assert.Throws<OutsideValidityException>(() => LifeCurves.Root((MaterialClass)99));
     }
 
     private static double Slope(LifeCurve curve, double from, double to) =>

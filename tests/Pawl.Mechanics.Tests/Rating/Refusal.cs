@@ -5,8 +5,7 @@ internal static class Refusal
 {
     public static void Says(string reason, Func<double> formula)
     {
-        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => formula());
-        Assert.Null(refusal.ParamName);
+        var refusal = Assert.Throws<OutsideValidityException>(() => formula());
         Assert.Contains(reason, refusal.Message, StringComparison.Ordinal);
     }
 }

@@ -164,7 +164,7 @@ public class RootSectionTests
 
         Assert.Contains(
             reason,
-            Assert.Throws<ArgumentOutOfRangeException>(() => RootSections.ByRack(tooth, new RackTool(1.25, radius), ratio)).Message,
+            Assert.Throws<OutsideValidityException>(() => RootSections.ByRack(tooth, new RackTool(1.25, radius), ratio)).Message,
             StringComparison.Ordinal);
     }
 

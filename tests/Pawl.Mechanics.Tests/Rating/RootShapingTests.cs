@@ -104,7 +104,7 @@ public class RootShapingTests
 
         Assert.Contains(
             reason,
-            Assert.Throws<ArgumentOutOfRangeException>(() => RootSections.ByPinionCutter(tooth, cutter, 1.5)).Message,
+            Assert.Throws<OutsideValidityException>(() => RootSections.ByPinionCutter(tooth, cutter, 1.5)).Message,
             StringComparison.Ordinal);
     }
 }

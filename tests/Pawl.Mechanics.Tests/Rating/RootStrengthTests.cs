@@ -125,7 +125,7 @@ public class RootStrengthTests
     public void What_the_standard_does_not_cover_says_why()
     {
         void Refused(string reason, Func<double> call) =>
-            Assert.Contains(reason, Assert.Throws<ArgumentOutOfRangeException>(() => call()).Message, StringComparison.Ordinal);
+            Assert.Contains(reason, Assert.Throws<OutsideValidityException>(() => call()).Message, StringComparison.Ordinal);
 
         Refused("yield strength of the steel is not stated", () => RootStrength.SlipLayer(MaterialClass.Normalised, null));
         Refused("yield strength of the steel is not stated", () =>

@@ -188,7 +188,7 @@ public class ShaftStrengthTests
                 var (one, other) = (ShaftNotch.Shoulder(large, small, radius, steel), ShaftNotch.Shoulder(large, small, radius * more, steel));
                 return one.Bending >= other.Bending - 1e-9 && one.Torsion >= other.Torsion - 1e-9 && other.Axial >= 1 && other.Torsion >= 1;
             }
-            catch (ArgumentOutOfRangeException refusal)
+            catch (OutsideValidityException refusal)
             {
                 return refusal.Message.Contains("form factors up to 6", StringComparison.Ordinal);
             }

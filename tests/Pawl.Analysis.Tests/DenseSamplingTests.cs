@@ -1,0 +1,74 @@
+using System.Globalization;
+using Pawl.Analysis.Core;
+
+namespace Pawl.Analysis.Tests;
+
+/// <summary>The worst case of a report covers every part that its tolerances allow.</summary>
+public class DenseSamplingTests
+{
+    // Seeded: the same points on every machine. Half of them at limits, where most extremes lie, and half between.
+    private const int Points = 2000;
+
+    // Sums in another order differ in their last digits.
+    private const double Rounding = 1e-9;
+
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void No_part_within_its_tolerances_is_worse_than_the_reported_worst_case(string path)
+    {
+        var analysis = SpecText.AnalyseFile(path);
+        var quantities = analysis.Subjects.SelectMany(subject => subject.Quantities)
+            .Where(quantity => quantity is { IsEvaluated: true, Kind.ValueKind: ValueKind.Number }).ToArray();
+        var random = new Random(20260115);
+        var outside = new SortedDictionary<string, double>(StringComparer.Ordinal);
+        var moved = new HashSet<Quantity>();
+
+        for (var point = 0; point < Points; point++)
+        {
+            var leaves = new Dictionary<Quantity, double>();
+            var known = new Dictionary<Quantity, double>();
+            foreach (var quantity in quantities)
+            {
+                var value = quantity.At(Leaf, known);
+                if (value != quantity.Value.Nominal)
+                    moved.Add(quantity);
+                var room = Rounding * Math.Max(quantity.Kind.Scale * 1e-3, Math.Abs(quantity.Value.Nominal));
+                var beyond = Math.Max(quantity.Value.Least - value, value - quantity.Value.Greatest);
+                if (!(beyond <= room))
+                    outside[quantity.ToString()] = Math.Max(beyond, outside.GetValueOrDefault(quantity.ToString()));
+            }
+
+            double Leaf(Quantity leaf)
+            {
+                if (!leaves.TryGetValue(leaf, out var value))
+                {
+                    var share = random.Next(4) switch { 0 => 0, 1 => 1, _ => random.NextDouble() };
+                    leaves.Add(leaf, value = leaf.Value.Least + share * (leaf.Value.Greatest - leaf.Value.Least));
+                }
+
+                return value;
+            }
+        }
+
+        Assert.NotEmpty(moved);
+        Assert.True(
+            outside.Count == 0,
+            string.Join('\n', outside.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Key} by {each.Value:g3}"))));
+    }
+
+    /// <summary>A number with a toleranced input that was computed at nominal alone would hide the worst case.</summary>
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void No_number_is_computed_at_nominal_of_toleranced_inputs(string path)
+    {
+        var hidden = SpecText.AnalyseFile(path).Subjects.SelectMany(subject => subject.Quantities)
+            .Where(quantity => quantity is { IsEvaluated: true, Kind.ValueKind: ValueKind.Number, Formula: null, Leaves.IsEmpty: true }
+                && quantity.Inputs.Any(input => !input.Leaves.IsEmpty)
+                && !quantity.Kind.Note.Contains("at nominal", StringComparison.Ordinal))
+            .Select(quantity => quantity.Kind.ToString()).Distinct().Order(StringComparer.Ordinal);
+
+        Assert.Empty(hidden);
+    }
+
+    public static TheoryData<string> Shipped => TrainOfSpecsTests.Shipped;
+}
