@@ -133,7 +133,9 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
         return _isOptional || _missingKey.Length == 0 ? null : Draft.Missing(this, PathOf(subject, _missingKey));
     }
 
-    private static string PathOf(Subject subject, string key) => key.StartsWith('/') ? key[1..] : $"{subject.Path}.{key}";
+    /// <summary>The keys of a subject by their whole path; a leading slash makes one a path from the top of the spec.</summary>
+    private static string PathOf(Subject subject, string keys) => string.Join(
+        " or ", keys.Split(" or ").Select(key => key.StartsWith('/') ? key[1..] : $"{subject.Path}.{key}"));
 
     private protected static ReadOnlySpan<double> Nominal(ImmutableArray<Quantity> quantities)
     {
@@ -308,6 +310,51 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
     /// <summary>Nominal, least and greatest that the mechanics knows in closed form; one tolerance from there on.</summary>
     public NumberDefinition<TSpec> Range<A, B, C>(IInput<A> a, IInput<B> b, IInput<C> c, Func<A, B, C, Extent> formula) =>
         Way(subject => Bound(subject, [Gather(a), Gather(b), Gather(c)], (ref InputReader r) => formula(a.Read(ref r), b.Read(ref r), c.Read(ref r))));
+
+    /// <inheritdoc cref="Range{A, B, C}"/>
+    public NumberDefinition<TSpec> Range<A, B, C, D>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d,
+        Func<A, B, C, D, Extent> formula) =>
+        Way(subject => Bound(
+            subject, [Gather(a), Gather(b), Gather(c), Gather(d)],
+            (ref InputReader r) => formula(
+                a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r))));
+
+    /// <inheritdoc cref="Range{A, B, C}"/>
+    public NumberDefinition<TSpec> Range<A, B, C, D, E>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e,
+        Func<A, B, C, D, E, Extent> formula) =>
+        Way(subject => Bound(
+            subject, [Gather(a), Gather(b), Gather(c), Gather(d), Gather(e)],
+            (ref InputReader r) => formula(
+                a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r))));
+
+    /// <inheritdoc cref="Range{A, B, C}"/>
+    public NumberDefinition<TSpec> Range<A, B, C, D, E, F>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, IInput<F> f,
+        Func<A, B, C, D, E, F, Extent> formula) =>
+        Way(subject => Bound(
+            subject, [Gather(a), Gather(b), Gather(c), Gather(d), Gather(e), Gather(f)],
+            (ref InputReader r) => formula(
+                a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r), f.Read(ref r))));
+
+    /// <inheritdoc cref="Range{A, B, C}"/>
+    public NumberDefinition<TSpec> Range<A, B, C, D, E, F, G>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, IInput<F> f, IInput<G> g,
+        Func<A, B, C, D, E, F, G, Extent> formula) =>
+        Way(subject => Bound(
+            subject, [Gather(a), Gather(b), Gather(c), Gather(d), Gather(e), Gather(f), Gather(g)],
+            (ref InputReader r) => formula(
+                a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r), f.Read(ref r), g.Read(ref r))));
+
+    /// <inheritdoc cref="Range{A, B, C}"/>
+    public NumberDefinition<TSpec> Range<A, B, C, D, E, F, G, H>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, IInput<F> f, IInput<G> g, IInput<H> h,
+        Func<A, B, C, D, E, F, G, H, Extent> formula) =>
+        Way(subject => Bound(
+            subject, [Gather(a), Gather(b), Gather(c), Gather(d), Gather(e), Gather(f), Gather(g), Gather(h)],
+            (ref InputReader r) => formula(
+                a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r), f.Read(ref r), g.Read(ref r), h.Read(ref r))));
 
     bool IInput<double>.Gather(Subject subject, InputList list)
     {

@@ -1,3 +1,5 @@
+using Pawl.Quantities;
+
 namespace Pawl.Analysis.Core;
 
 /// <summary>What a declared formula reads: one value of its subject or of a related one, with its symbol.</summary>
@@ -77,6 +79,14 @@ public ref struct InputReader
         return true;
     }
 
+    internal ImmutableArray<Quantity> Many()
+    {
+        var count = _counts[_input++];
+        var many = _quantities.Slice(_quantity, count);
+        _quantity += count;
+        return many;
+    }
+
     internal double[] Numbers()
     {
         var count = _counts[_input++];
@@ -104,6 +114,15 @@ public static class Inputs
 
     /// <summary>A number of each subject in a role, in the order of the spec.</summary>
     public static IInput<double[]> Each(string role, Func<QuantityKind> kind, string? symbol = null) => new EachNumber(role, kind, symbol);
+
+    /// <summary>Nominal, least and greatest of a number of the same subject, for formulas that choose the worst case themselves.</summary>
+    public static IInput<Extent> Limits(this QuantityKind kind, string? symbol = null) => new OwnLimits(kind, symbol);
+
+    /// <summary>Nominal, least and greatest of a number of the subject in a role.</summary>
+    public static IInput<Extent> OfLimits(string role, Func<QuantityKind> kind, string? symbol = null) => new RelatedLimits(role, kind, symbol);
+
+    /// <summary>Nominal, least and greatest of a number of each subject in a role, in the order of the spec.</summary>
+    public static IInput<Extent[]> EachLimits(string role, Func<QuantityKind> kind, string? symbol = null) => new EachLimit(role, kind, symbol);
 
     /// <summary>A text, truth or row of the subject in a role.</summary>
     public static IInput<T> OfRow<T>(string role, Func<IInput<T>> input) => new RelatedRow<T>(role, input);
@@ -144,6 +163,31 @@ public static class Inputs
         }
 
         public double[] Read(ref InputReader reader) => reader.Numbers();
+    }
+
+    private sealed class OwnLimits(QuantityKind kind, string? symbol) : IInput<Extent>
+    {
+        private readonly QuantityKind _kind = kind ?? throw new InvalidOperationException("An input is declared before its use.");
+
+        public bool Gather(Subject subject, InputList list) => GatherOne(subject.Find(_kind), SymbolOf(_kind, symbol), false, list);
+
+        public Extent Read(ref InputReader reader) => reader.Quantity().Value;
+    }
+
+    private sealed class RelatedLimits(string role, Func<QuantityKind> kind, string? symbol) : IInput<Extent>
+    {
+        public bool Gather(Subject subject, InputList list) => GatherOne(subject.Reach(role)?.Find(kind()), SymbolOf(kind(), symbol), false, list);
+
+        public Extent Read(ref InputReader reader) => reader.Quantity().Value;
+    }
+
+    private sealed class EachLimit(string role, Func<QuantityKind> kind, string? symbol) : IInput<Extent[]>
+    {
+        private readonly IInput<double[]> _numbers = Each(role, kind, symbol);
+
+        public bool Gather(Subject subject, InputList list) => _numbers.Gather(subject, list);
+
+        public Extent[] Read(ref InputReader reader) => [.. reader.Many().Select(quantity => quantity.Value)];
     }
 
     private sealed class RelatedRow<T>(string role, Func<IInput<T>> input) : IInput<T>

@@ -12,6 +12,7 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     private readonly State[] _states = new State[kind.Quantities.Length];
     private readonly Dictionary<string, Subject> _related = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Func<Subject?>> _pending = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Func<Subject?>> _optional = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Func<IEnumerable<Subject>>> _many = new(StringComparer.Ordinal);
 
     private enum State : byte
@@ -84,6 +85,8 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     {
         if (_related.TryGetValue(role, out var known))
             return known;
+        if (_optional.TryGetValue(role, out var look))
+            return look();
         if (!_pending.Remove(role, out var find) || find() is not { } found)
             return null;
         _related.Add(role, found);
@@ -97,6 +100,13 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     internal Subject Relate(string role, Func<Subject?> find)
     {
         _pending[role] = find;
+        return this;
+    }
+
+    /// <summary>A role that not every subject of the kind has: formulas read it, rules do not.</summary>
+    internal Subject RelateOptional(string role, Func<Subject?> find)
+    {
+        _optional[role] = find;
         return this;
     }
 
