@@ -8,7 +8,6 @@ using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
-using Pawl.Analysis.Splines;
 using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
@@ -51,7 +50,7 @@ public static class GearboxAnalyser
 
         var held = BearingDraft.AddAll(draft, spec.Train, train, bodies);
         ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
-        SplineDraft.AddAll(draft, train, bodies);
+        Splines.Splines.AddAll(draft);
         InterfaceDraft.AddAll(draft, train, bodies);
         Joined(draft, subject, train, bodies);
         FitsAndStacks(draft);

@@ -9,7 +9,6 @@ using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
-using Pawl.Analysis.Splines;
 using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
@@ -78,7 +77,7 @@ public static class SubjectKinds
             .With("shaft", () => Shaft);
 
     public static readonly SubjectKind Spline =
-        new SubjectKind("spline", "Spline", "Splines", SplineQuantities.All)
+        Section<SplineSpec>.KindOf("spline", "Spline", "Splines", typeof(Splines.Splines))
             .With("train", () => Train)
             .With("body", () => Body);
 

@@ -69,9 +69,9 @@ public class SplineOfSpecsTests
     {
         var analysis = Of();
 
-        Assert.Equal(2 * 5.166145 * Math.Sqrt(3) / 700, analysis.Value("splines.joint", "tooth_yield_use"), 1e-7);
-        Assert.Equal(2 * 11.039394 * Math.Sqrt(3) / 800, analysis.Value("splines.joint", "root_yield_use"), 1e-7);
-        Assert.Equal(((2 * (2.000569 + 5.409975)) + 0.110105) / 700, analysis.Value("splines.joint", "hub_yield_use"), 1e-7);
+        Assert.Equal(2 * 5.166145 * Math.Sqrt(3) / 700, analysis.Value("splines.joint", "tooth_yield_utilisation"), 1e-7);
+        Assert.Equal(2 * 11.039394 * Math.Sqrt(3) / 800, analysis.Value("splines.joint", "root_yield_utilisation"), 1e-7);
+        Assert.Equal(((2 * (2.000569 + 5.409975)) + 0.110105) / 700, analysis.Value("splines.joint", "hub_yield_utilisation"), 1e-7);
     }
 
     // Dudley's table in ksi: hardened flanks of 58 HRC and more 50 in shear, 5 in pressure; 1500·60·1000 = 9·10⁷ turns; 10⁴ starts: factor 1.
@@ -84,8 +84,8 @@ public class SplineOfSpecsTests
         Assert.Equal(9e7, analysis.Value("splines.joint", "turns"), 1);
         Assert.Equal(wear, analysis.Value("splines.joint", "wear_factor"), 1e-9);
         Assert.Equal(1, analysis.Value("splines.joint", "life_factor"), 1e-12);
-        Assert.Equal(1.5 * 4.241885 / (5 * 6.894757 * wear), analysis.Value("splines.joint", "flank_pressure_use"), 1e-6);
-        Assert.Equal(1.5 * 5.166145 / (50 * 6.894757), analysis.Value("splines.joint", "tooth_shear_use"), 1e-7);
+        Assert.Equal(1.5 * 4.241885 / (5 * 6.894757 * wear), analysis.Value("splines.joint", "flank_pressure_utilisation"), 1e-6);
+        Assert.Equal(1.5 * 5.166145 / (50 * 6.894757), analysis.Value("splines.joint", "tooth_shear_utilisation"), 1e-7);
     }
 
     // The softer side counts: 180 HBW has 20 ksi in shear. Clamped flanks: nine times the fatigue factor instead of wear.
@@ -95,9 +95,9 @@ public class SplineOfSpecsTests
         var soft = Of(hub: "class: 6, outside: 50 mm, hardness: 180 HBW, yield: 300 MPa");
         var clamped = Of(more: "lubrication: oil, starts: 10000");
 
-        Assert.Equal(1.5 * 5.166145 / (20 * 6.894757), soft.Value("splines.joint", "tooth_shear_use"), 1e-7);
-        Assert.Equal(1.5 * 4.241885 / (5 * 6.894757 * 9), clamped.Value("splines.joint", "flank_pressure_use"), 1e-7);
-        Assert.Null(clamped.Subject("splines.joint").Find(Splines.SplineQuantities.Wear));
+        Assert.Equal(1.5 * 5.166145 / (20 * 6.894757), soft.Value("splines.joint", "tooth_shear_utilisation"), 1e-7);
+        Assert.Equal(1.5 * 4.241885 / (5 * 6.894757 * 9), clamped.Value("splines.joint", "flank_pressure_utilisation"), 1e-7);
+        Assert.Null(clamped.Subject("splines.joint").Find(Splines.Splines.Wear));
     }
 
     [Fact]
@@ -107,8 +107,8 @@ public class SplineOfSpecsTests
 
         Assert.Contains("splines.joint.shaft.class is not stated", analysis.Quantity("splines.joint", "flank_clearance").Reasons);
         Assert.Contains("splines.joint.hub.outside is not stated", analysis.Quantity("splines.joint", "hub_tension").Reasons);
-        Assert.Contains("splines.joint.starts is not stated", analysis.Quantity("splines.joint", "tooth_shear_use").Reasons);
-        Assert.Contains("splines.joint.shaft.hardness is not stated", analysis.Quantity("splines.joint", "flank_pressure_use").Reasons);
+        Assert.Contains("splines.joint.starts is not stated", analysis.Quantity("splines.joint", "tooth_shear_utilisation").Reasons);
+        Assert.Contains("splines.joint.shaft.hardness is not stated", analysis.Quantity("splines.joint", "flank_pressure_utilisation").Reasons);
         Assert.Contains("splines.joint.lubrication is not stated", analysis.Quantity("splines.joint", "lubrication").Reasons);
     }
 
@@ -128,7 +128,7 @@ public class SplineOfSpecsTests
                     hub: FormattableString.Invariant($"class: 6, outside: {o:0.###} mm, hardness: 60 HRC, yield: 700 MPa"));
                 var before = With(length, torque, outside);
                 var (longer, stronger, thicker) = (With(length * factor, torque, outside), With(length, torque * factor, outside), With(length, torque, outside * factor));
-                foreach (var use in (ReadOnlySpan<string>)["flank_pressure_use", "tooth_shear_use", "root_torsion_use", "hub_tension_use", "tooth_yield_use", "root_yield_use", "hub_yield_use"])
+                foreach (var use in (ReadOnlySpan<string>)["flank_pressure_utilisation", "tooth_shear_utilisation", "root_torsion_utilisation", "hub_tension_utilisation", "tooth_yield_utilisation", "root_yield_utilisation", "hub_yield_utilisation"])
                 {
                     var value = before.Value("splines.joint", use);
                     Assert.True(longer.Value("splines.joint", use) <= value * (1 + 1e-6), use);

@@ -97,6 +97,9 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
         return Self;
     }
 
+    /// <summary>Where no way above applies it is not evaluated, for this reason.</summary>
+    public TSelf Otherwise(Func<TSpec, string> reason) => Custom(subject => Quantity.NotEvaluated(this, [], reason((TSpec)subject.Model)));
+
     /// <summary>Any other way to come about; null when it does not apply.</summary>
     public TSelf Custom(Func<Subject, Quantity?> way)
     {
@@ -473,6 +476,13 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
     public RowDefinition<TSpec, T> From<A, B, C>(IInput<A> a, IInput<B> b, IInput<C> c, Func<A, B, C, T> find, Func<T, string> show) =>
         Way(subject => Found(
             subject, [a.Gather, b.Gather, c.Gather], (ref InputReader r) => find(a.Read(ref r), b.Read(ref r), c.Read(ref r)), show));
+
+    /// <inheritdoc cref="From{A}"/>
+    public RowDefinition<TSpec, T> From<A, B, C, D, E>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, Func<A, B, C, D, E, T> find, Func<T, string> show) =>
+        Way(subject => Found(
+            subject, [a.Gather, b.Gather, c.Gather, d.Gather, e.Gather],
+            (ref InputReader r) => find(a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r)), show));
 
     bool IInput<T>.Gather(Subject subject, InputList list)
     {

@@ -1,6 +1,5 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Splines;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Joints;
@@ -86,7 +85,7 @@ internal sealed class InterfaceDraft
         var (external, inner, keyOf) = _own.Spline!.Side.Value == "external" ? (_own.Spline, Other.Spline!, (Func<string, string>)Key) : (Other.Spline!, _own.Spline, OtherKey);
         try
         {
-            var spline = SplineDraft.Basic(external.System.Value, external.Teeth.Value, SideMisfit.ModuleOf(external), external.PressureAngle.Value.Coherent, external.Root.Value);
+            var spline = Splines.Splines.BasicOf(external.System.Value, external.Root.Value, external.Teeth.Value, SideMisfit.ModuleOf(external), external.PressureAngle.Value.Coherent);
             var length = Math.Min(Length(external), Length(inner));
             var teeth = SplineTolerance.Teeth(spline, external.Fit?.Value ?? "h", external.Class?.Value ?? throw Missing(external), length);
             var spaces = SplineTolerance.Spaces(spline, inner.Class?.Value ?? throw Missing(inner), length);

@@ -1,0 +1,41 @@
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Rating;
+using Pawl.Analysis.Trains;
+using static Pawl.Analysis.Core.Inputs;
+
+namespace Pawl.Analysis;
+
+/// <summary>What a part that sits on a body asks of it and of the duty.</summary>
+internal static class BodyInputs
+{
+    public static readonly IInput<double> BodyTorque = Of("body", static () => BodyQuantities.Torque, "T");
+
+    public static readonly IInput<double> SpeedRatio = Of("body", static () => BodyQuantities.SpeedRatio, "ω/ω_in");
+
+    public static readonly IInput<double> ApplicationFactor = Of("train", static () => DutyQuantities.ApplicationFactor, "K_A");
+
+    public static readonly IInput<double> InputPeak = Of("train", static () => DutyQuantities.PeakTorque, "T_peak");
+
+    public static readonly IInput<double> InputTorque = Of("train", static () => TrainQuantities.InputTorque, "T_in");
+
+    public static readonly IInput<double> InputSpeed = Of("train", static () => TrainQuantities.InputSpeed, "n_in");
+
+    public static readonly IInput<double> ReverseTorque = Of("train", static () => DutyQuantities.ReverseTorque, "T_rev");
+
+    public static readonly IInput<double> ServiceLife = Of("train", static () => DutyQuantities.ServiceLife, "L_h");
+
+    public static readonly IInput<double[]> CaseShares = Each("load_cases", static () => LoadCaseQuantities.Share, "q");
+
+    public static readonly IInput<double[]> CaseTorques = Each("load_cases", static () => LoadCaseQuantities.Torque, "T_i");
+
+    public static readonly IInput<double[]> CaseSpeeds = Each("load_cases", static () => LoadCaseQuantities.Speed, "n_i");
+
+    /// <summary>Train, body and load cases, by which the inputs above are reached.</summary>
+    public static Subject On(this Subject part, Draft draft, string body) => part
+        .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
+        .Relate("body", () => draft.Find(SubjectKinds.Body, $"bodies.{body}"))
+        .RelateAll("load_cases", () => draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase));
+
+    /// <summary>Why a body has no torque.</summary>
+    public static string NoTorque(string body) => $"the torque inside {body} is not computed: neither input, output nor held";
+}
