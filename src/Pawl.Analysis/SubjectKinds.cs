@@ -106,9 +106,7 @@ public static class SubjectKinds
 
     public static readonly SubjectKind Joint =
         Section<JointSpec>.KindOf("joint", "Joint", "Joints", typeof(Joints.Joints), typeof(JointStrengths))
-            .With("train", () => Train)
-            .With("body", () => Body)
-            .With("bearing", () => Bearing);
+            .With("train", () => Train);
 
     public static readonly SubjectKind JointLayer =
         Section<ClampedLayerSpec>.KindOf("joint_layer", "Clamped layer", "Joints", typeof(JointLayers)).With("joint", () => Joint);
@@ -128,8 +126,7 @@ public static class SubjectKinds
         Section<LipSealSpec>.KindOf("lip_seal", "Lip seal", "Seals", typeof(LipSeals))
             .With("train", () => Train)
             .With("shaft", () => Body)
-            .With("housing", () => Body)
-            .With("lubrication", () => Lubrication);
+            .With("housing", () => Body);
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =

@@ -345,9 +345,9 @@ public sealed class Joints : Section<JointSpec>
                 .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
                 .RelateAll("layers", () => layers);
             if (spec.Bearing is { } bearing)
-                joint.Relate("bearing", () => draft.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}"));
+                joint.RelateOptional("bearing", () => draft.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}"));
             if (spec.Carries is { } body)
-                joint.Relate("body", () => draft.Find(SubjectKinds.Body, $"bodies.{body.Value}"));
+                joint.RelateOptional("body", () => draft.Find(SubjectKinds.Body, $"bodies.{body.Value}"));
             for (var i = 0; i < spec.Clamped.Length; i++)
             {
                 layers.Add(draft.Begin(SubjectKinds.JointLayer, string.Create(CultureInfo.InvariantCulture, $"{path}.clamped[{i}]"), spec.Clamped[i].Thickness.Span, spec.Clamped[i])

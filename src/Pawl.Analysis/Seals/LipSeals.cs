@@ -165,7 +165,7 @@ public sealed class LipSeals : Section<LipSealSpec>
                 .RelateAll("load_cases", () => draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase))
                 .Relate("shaft", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
                 .Relate("housing", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
-                .Relate("lubrication", () => draft.Find(SubjectKinds.Lubrication, "lubrication"));
+                .RelateOptional("lubrication", () => draft.Find(SubjectKinds.Lubrication, "lubrication"));
         }
     }
 
