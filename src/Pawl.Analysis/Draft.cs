@@ -22,9 +22,9 @@ internal sealed class Draft(GearboxSpec spec)
     /// <summary>Notes a table for the record.</summary>
     public void Uses(string table) => _tables.Add(table);
 
-    public Subject Begin(SubjectKind kind, string path, SourceSpan span, object? model = null)
+    public Subject Begin(SubjectKind kind, string path, SourceSpan span, object? model = null, string? keys = null)
     {
-        var subject = new Subject(kind, path, span) { Model = model ?? "", Draft = this };
+        var subject = new Subject(kind, path, span) { Model = model ?? "", Draft = this, Keys = keys ?? path };
         Subjects.Add(subject);
         _byPath.Add(path, subject);
         return subject;

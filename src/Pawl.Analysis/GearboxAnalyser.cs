@@ -28,7 +28,7 @@ public static class GearboxAnalyser
         {
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
-            subject.Add(TrainDraft.OilTemperature(draft));
+            TrainDraft.AddOil(draft, subject);
             Joined(draft, subject, null, new Dictionary<string, Subject>());
             FitsAndStacks(draft);
             ORings.AddAll(draft);
@@ -45,7 +45,7 @@ public static class GearboxAnalyser
         foreach (var gear in train.Gears)
         {
             gear.Subject.Relate("train", subject).Relate("body", bodies[gear.Spec.On.Value]);
-            PartFeatureDraft.AddAll(draft, gear, subject);
+            PartFeatureQuantities.AddAll(draft, gear, subject);
         }
 
         var held = BearingDraft.AddAll(draft, spec.Train, train, bodies);

@@ -32,23 +32,26 @@ public static class SubjectKinds
             .With("carrier", () => Body!);
 
     public static readonly SubjectKind Gear =
-        new SubjectKind("gear", "Gear", "Gears", [.. GearQuantities.All, .. MaterialQuantities.All, .. ToothQuantities.All])
+        Section<GearSpec>.KindOf(
+            "gear", "Gear", "Gears", ToothQuantities.All, typeof(GearQuantities), typeof(MaterialQuantities), typeof(TreatmentQuantities))
             .With("train", () => Train)
             .With("body", () => Body);
 
     public static readonly SubjectKind PartFeature =
-        new SubjectKind("part_feature", "Feature of a part", "Gears", PartFeatureQuantities.All)
+        Section<PartFeatureSpec>.KindOf("part_feature", "Feature of a part", "Gears", typeof(PartFeatureQuantities))
             .With("train", () => Train)
             .With("gear", () => Gear);
 
     public static readonly SubjectKind Mesh =
-        new SubjectKind("mesh", "Mesh", "Meshes", [.. MeshQuantities.All, .. MaterialPairQuantities.All, .. MeshLoadQuantities.All])
+        Section<MeshSpec>.KindOf("mesh", "Mesh", "Meshes", MeshLoadQuantities.All, typeof(MeshQuantities), typeof(MaterialPairQuantities))
             .With("train", () => Train)
             .With("first", () => Gear)
             .With("second", () => Gear);
 
     public static readonly SubjectKind MeshGear =
-        new SubjectKind("mesh_gear", "Gear in a mesh", "Meshes", [.. MeshGearQuantities.All, .. FlankQuantities.All, .. RootQuantities.All, .. CaseStrengthQuantities.All])
+        Section<MeshGear>.KindOf(
+            "mesh_gear", "Gear in a mesh", "Meshes", [.. FlankQuantities.All, .. RootQuantities.All, .. CaseStrengthQuantities.All],
+            typeof(MeshGearQuantities))
             .With("train", () => Train)
             .With("mesh", () => Mesh)
             .With("gear", () => Gear)

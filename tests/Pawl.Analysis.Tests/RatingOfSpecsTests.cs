@@ -224,7 +224,7 @@ public class RatingOfSpecsTests
 
         foreach (var (one, other) in metric.Subjects.Zip(inch.Subjects))
         {
-            foreach (var (a, b) in one.Quantities.Zip(other.Quantities))
+            foreach (var (a, b) in one.Quantities.Zip(other.Quantities.Where(each => each.Kind.Name != "diametral_pitch")))
             {
                 Assert.Equal(a.Kind, b.Kind);
                 Assert.Equal(a.IsEvaluated, b.IsEvaluated);

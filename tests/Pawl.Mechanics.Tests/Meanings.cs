@@ -49,7 +49,7 @@ internal static class Meanings
         ("zero negative", "part of a length with its own sign: below zero the pitch point is not reached", ["length"]),
         ("zero negative", "zero without play, below zero the flanks overlap or the parts press", [
             "circumferentialBacklash", "normalBacklash", "ringBacklash", "sunBacklash", "clearance", "firstClearance", "secondClearance",
-            "play", "interference", "leastClearance", "centreDistanceDeviation",
+            "play", "interference", "leastClearance",
         ]),
         ("zero negative", "a speed or a place: zero at rest or at the origin, the sign is the way", [
             "speed", "carrierSpeed", "cageSpeed", "planetSpeed", "pinionSpeed", "ringSpeed", "loadSpeed", "relativeSpeed", "inner", "outer",

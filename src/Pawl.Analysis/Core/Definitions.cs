@@ -90,6 +90,13 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
         return Self;
     }
 
+    /// <summary>The key that the reader of a report is told to state where no way applies.</summary>
+    public TSelf Asking(string key)
+    {
+        _missingKey = key;
+        return Self;
+    }
+
     /// <summary>A spec that does not state it has none, and that is in order.</summary>
     public TSelf Optional()
     {
@@ -158,7 +165,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
 
     /// <summary>The keys of a subject by their whole path; a leading slash makes one a path from the top of the spec.</summary>
     private static string PathOf(Subject subject, string keys) => string.Join(
-        " or ", keys.Split(" or ").Select(key => key.StartsWith('/') ? key[1..] : $"{subject.Path}.{key}"));
+        " or ", keys.Split(" or ").Select(key => key.StartsWith('/') ? key[1..] : $"{subject.Keys}.{key}"));
 
     private protected static ReadOnlySpan<double> Nominal(ImmutableArray<Quantity> quantities)
     {
@@ -238,6 +245,13 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
         return Way(subject => select((TSpec)subject.Model, subject) is { } stated
             ? subject.Draft.Amount(this, stated, "")
             : Draft.Missing(this, key((TSpec)subject.Model)));
+    }
+
+    /// <summary>An amount that may stand elsewhere in the spec or in a catalogue.</summary>
+    public NumberDefinition<TSpec> Found(Func<TSpec, Subject, Stated<Amount>?> select)
+    {
+        ArgumentNullException.ThrowIfNull(select);
+        return Way(subject => select((TSpec)subject.Model, subject) is { } stated ? subject.Draft.Amount(this, stated, "") : null);
     }
 
     /// <summary>A default in coherent units, where nothing above applies; the report lists it.</summary>
@@ -567,6 +581,12 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
     public TruthDefinition<TSpec> From<A, B, C>(IInput<A> a, IInput<B> b, IInput<C> c, Func<A, B, C, bool> formula) =>
         Way(subject => Found(
             subject, [a.Gather, b.Gather, c.Gather], (ref InputReader r) => formula(a.Read(ref r), b.Read(ref r), c.Read(ref r))));
+
+    public TruthDefinition<TSpec> From<A, B, C, D, E, F>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, IInput<F> f, Func<A, B, C, D, E, F, bool> formula) =>
+        Way(subject => Found(
+            subject, [a.Gather, b.Gather, c.Gather, d.Gather, e.Gather, f.Gather],
+            (ref InputReader r) => formula(a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r), f.Read(ref r))));
 
     bool IInput<bool>.Gather(Subject subject, InputList list)
     {

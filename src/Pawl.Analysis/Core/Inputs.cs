@@ -105,6 +105,12 @@ public static class Inputs
     /// <summary>A number of the same subject, or a constant where the subject has none.</summary>
     public static IInput<double> Or(this QuantityKind kind, double otherwise, string? symbol = null) => new OwnNumber(kind, symbol, otherwise);
 
+    /// <summary>A number of the same subject that another class declares; the kind is a function because sections refer to each other.</summary>
+    public static IInput<double> Own(Func<QuantityKind> kind, string? symbol = null) => new RelatedNumber("", kind, symbol, null);
+
+    /// <summary>A text, truth or row of the same subject that another class declares.</summary>
+    public static IInput<T> OwnRow<T>(Func<IInput<T>> input) => new RelatedRow<T>("", input);
+
     /// <summary>A number of the subject in a role; the kind is a function because sections refer to each other.</summary>
     public static IInput<double> Of(string role, Func<QuantityKind> kind, string? symbol = null) => new RelatedNumber(role, kind, symbol, null);
 
@@ -127,6 +133,8 @@ public static class Inputs
     /// <summary>A text, truth or row of the subject in a role.</summary>
     public static IInput<T> OfRow<T>(string role, Func<IInput<T>> input) => new RelatedRow<T>(role, input);
 
+    private static Subject? ReachOrOwn(Subject subject, string role) => role.Length == 0 ? subject : subject.Reach(role);
+
     private static string SymbolOf(QuantityKind kind, string? symbol) => symbol ?? (kind.Symbol.Length > 0 ? kind.Symbol : kind.Name);
 
     private sealed class OwnNumber(QuantityKind kind, string? symbol, double? otherwise) : IInput<double>
@@ -141,7 +149,7 @@ public static class Inputs
     private sealed class RelatedNumber(string role, Func<QuantityKind> kind, string? symbol, double? otherwise) : IInput<double>
     {
         public bool Gather(Subject subject, InputList list) =>
-            GatherOne(subject.Reach(role)?.Find(kind()), SymbolOf(kind(), symbol), otherwise is not null, list);
+            GatherOne(ReachOrOwn(subject, role)?.Find(kind()), SymbolOf(kind(), symbol), otherwise is not null, list);
 
         public double Read(ref InputReader reader) => reader.IsAbsent() ? otherwise!.Value : reader.Number();
     }
@@ -192,7 +200,7 @@ public static class Inputs
 
     private sealed class RelatedRow<T>(string role, Func<IInput<T>> input) : IInput<T>
     {
-        public bool Gather(Subject subject, InputList list) => subject.Reach(role) is { } related && input().Gather(related, list);
+        public bool Gather(Subject subject, InputList list) => ReachOrOwn(subject, role) is { } related && input().Gather(related, list);
 
         public T Read(ref InputReader reader) => input().Read(ref reader);
     }

@@ -15,11 +15,16 @@ public abstract class Section<TSpec>
     }
 
     /// <summary>The kind of subject whose quantities the given classes declare.</summary>
-    internal static SubjectKind KindOf(string name, string title, string domain, params ReadOnlySpan<Type> declarations)
+    internal static SubjectKind KindOf(string name, string title, string domain, params ReadOnlySpan<Type> declarations) =>
+        KindOf(name, title, domain, [], declarations);
+
+    /// <summary>The kind of subject whose quantities the given classes declare, and others that a solver adds.</summary>
+    internal static SubjectKind KindOf(
+        string name, string title, string domain, ImmutableArray<QuantityKind> added, params ReadOnlySpan<Type> declarations)
     {
         foreach (var type in declarations)
             RuntimeHelpers.RunClassConstructor(type.TypeHandle);
-        return new(name, title, domain, [.. Declared]);
+        return new(name, title, domain, [.. Declared, .. added]);
     }
 
     protected static NumberDefinition<TSpec> Number(string name, string symbol, string title, Unit? unit = null) =>

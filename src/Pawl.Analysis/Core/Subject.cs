@@ -28,6 +28,9 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
 
     public SourceSpan Span { get; } = span;
 
+    /// <summary>Where the spec states it, which its keys begin with: <c>train.gears.input_sun</c>.</summary>
+    internal string Keys { get; init; } = path;
+
     /// <summary>The quantities that this subject has, in the order of its kind.</summary>
     public IEnumerable<Quantity> Quantities
     {
@@ -129,6 +132,7 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
             throw new ArgumentException($"{quantity.Kind} is no quantity of a {Kind.Name}.", nameof(quantity));
         quantity.Subject = Path;
         _quantities[quantity.Kind.Index] = quantity;
+        _states[quantity.Kind.Index] = State.Known;
         return quantity;
     }
 

@@ -22,7 +22,7 @@ public sealed class Centrings : Section<CentringSpec>
         Number("required_backlash", "j_min", "Required minimum backlash of the mesh", Units.Millimetre)
         .By("the required minimum backlash of the mesh, else 0", "the spec").Scaled(0.05)
         .When(static (s, subject) => s.Limit is null && subject.Reach("mesh") is not null)
-        .From(Of("mesh", static () => MeshQuantities.LeastBacklashWanted, "j_min"), static required => required)
+        .From(Of("mesh", static () => MeshQuantities.RequiredMinBacklash, "j_min"), static required => required)
         .Assumed(0, "0, for the mesh states none");
 
     public static readonly NumberDefinition<CentringSpec> Permitted =

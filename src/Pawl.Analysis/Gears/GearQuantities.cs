@@ -1,249 +1,267 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Rating;
+using Pawl.Mechanics.Gears;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
+using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Gears;
 
-/// <summary>What is known of one toothed gear by itself.</summary>
-public static class GearQuantities
+/// <summary>One toothed gear by itself.</summary>
+public sealed class GearQuantities : Section<GearSpec>
 {
+    internal const string External = "external";
+    internal const string Internal = "internal";
     private const string Iso = "ISO 21771";
 
-    public static readonly QuantityKind Teeth = new() { Name = "teeth", Symbol = "z", Title = "Number of teeth", Certainty = Certainty.Declared };
+    public static readonly NumberDefinition<GearSpec> Teeth = Number("teeth", "z", "Number of teeth").Stated(static s => s.Teeth);
 
-    public static readonly QuantityKind Kind = new()
+    public static readonly RowDefinition<GearSpec, string> Kind = Text("kind", "External or internal")
+        .By("internal where the spec says `internal: true`", "the spec", Certainty.Declared)
+        .Named(static s => IsInternal(s) ? Internal : External);
+
+    public static readonly TruthDefinition<GearSpec> OnPlanet = Truth("on_planet", "Sits on a planet")
+        .Custom(static subject => Quantity.OfTruth(
+            OnPlanet!, Draft.Declared(SpecOf(subject).On), subject.Draft.Spec.Train!.Planets.Find(SpecOf(subject).On.Value) is not null, []));
+
+    public static readonly NumberDefinition<GearSpec> DiametralPitch =
+        Number("diametral_pitch", "P_nd", "Normal diametral pitch, teeth per inch").Stated(static s => s.DiametralPitch).Optional();
+
+    public static readonly NumberDefinition<GearSpec> Module = Number("module", "m_n", "Normal module", Units.Millimetre)
+        .By("as declared, or 25.4 mm / P_nd", "definition", Certainty.Declared)
+        .Stated(static s => s.Module).From(DiametralPitch, static pitch => 25.4 / pitch);
+
+    public static readonly NumberDefinition<GearSpec> PressureAngle =
+        Number("pressure_angle", "α_n", "Normal pressure angle", Units.Degree)
+        .Stated(static s => s.PressureAngle).Assumed(20 * Math.PI / 180, "20°, basic rack of ISO 53");
+
+    public static readonly NumberDefinition<GearSpec> HelixAngle = Number("helix_angle", "β", "Helix angle", Units.Degree)
+        .Scaled(Math.PI / 180).Stated(static s => s.HelixAngle).Assumed(0, "0°: spur gear");
+
+    public static readonly RowDefinition<GearSpec, string> Hand = Text("hand", "Hand of the helix")
+        .When(HelixAngle, static beta => beta != 0).Stated(static s => s.Hand);
+
+    public static readonly NumberDefinition<GearSpec> ProfileShift = Number("profile_shift", "x", "Profile shift coefficient")
+        .Noted("ISO 21771 sign: positive shift thickens the tooth, internal gears included")
+        .Custom(static subject => OutwardShift(subject)).Stated(static s => s.ProfileShift);
+
+    public static readonly NumberDefinition<GearSpec> Addendum = Number("addendum", "h_aP*", "Addendum coefficient of the basic rack")
+        .Stated(static s => s.Addendum).Assumed(1, "1, basic rack of ISO 53");
+
+    public static readonly NumberDefinition<GearSpec> Dedendum = Number("dedendum", "h_fP*", "Dedendum coefficient of the basic rack")
+        .Stated(static s => s.Dedendum).Assumed(1.25, "1.25, basic rack A of ISO 53");
+
+    public static readonly NumberDefinition<GearSpec> RootFillet = Number("root_fillet", "ρ_fP*", "Root fillet coefficient of the basic rack")
+        .Stated(static s => s.RootFillet).Assumed(0.38, "0.38, basic rack A of ISO 53");
+
+    public static readonly NumberDefinition<GearSpec> FaceWidth =
+        Number("face_width", "b", "Face width", Units.Millimetre).Stated(static s => s.FaceWidth);
+
+    public static readonly NumberDefinition<GearSpec> AxialPlace =
+        Number("axial_position", "", "Axial position of the middle of the face", Units.Millimetre).Stated(static s => s.AxialPlace);
+
+    public static readonly NumberDefinition<GearSpec> ThicknessAllowance =
+        Number("thickness_allowance", "E_sn", "Tooth thickness allowance", Units.Millimetre).Scaled(0.1).Asking("thickness_allowance")
+        .Custom(static subject => Allowance(subject));
+
+    public static readonly NumberDefinition<GearSpec> TipChamfer = Number("tip_chamfer", "h_K", "Radial height of the tip chamfer", Units.Millimetre)
+        .Stated(static s => s.TipChamfer).Assumed(0, "no tip chamfer");
+
+    public static readonly RowDefinition<GearSpec, string> Surface = Text("surface", "Condition of the flanks")
+        .Custom(static subject => SurfaceOfTreatment(subject)).Stated(static s => s.Surface);
+
+    public static readonly NumberDefinition<GearSpec> TransversePressureAngle =
+        Number("transverse_pressure_angle", "α_t", "Transverse pressure angle", Units.Degree)
+        .By("α_t = atan(tan α_n / cos β)", Iso)
+        .From(PressureAngle, HelixAngle, ToothGeometry.TransversePressureAngle);
+
+    public static readonly NumberDefinition<GearSpec> BaseHelixAngle = Number("base_helix_angle", "β_b", "Base helix angle", Units.Degree)
+        .By("β_b = asin(sin β · cos α_n)", Iso).Scaled(Math.PI / 180)
+        .From(HelixAngle, PressureAngle, static (beta, alpha) => ToothGeometry.BaseHelixAngle(alpha, beta));
+
+    public static readonly NumberDefinition<GearSpec> ReferenceDiameter = Number("reference_diameter", "d", "Reference diameter", Units.Millimetre)
+        .By("d = |z| · m_n / cos β", Iso)
+        .From(Teeth, Module, HelixAngle, static (z, m, beta) => ToothGeometry.ReferenceDiameter((int)z, ToothGeometry.TransverseModule(m, beta)));
+
+    public static readonly NumberDefinition<GearSpec> BaseDiameter = Number("base_diameter", "d_b", "Base diameter", Units.Millimetre)
+        .By("d_b = d · cos α_t", Iso)
+        .From(ReferenceDiameter, TransversePressureAngle, ToothGeometry.BaseDiameter);
+
+    public static readonly NumberDefinition<GearSpec> TipDiameter = Number("tip_diameter", "d_a", "Tip diameter", Units.Millimetre)
+        .By("d_a = |d + 2·m_n·(x + h_aP*)|, or as declared", Iso)
+        .Stated(static s => s.TipDiameter)
+        .From(Kind, ReferenceDiameter, Module, ProfileShift, Addendum,
+            static (kind, d, m, x, addendum) => Sign(kind) * ToothGeometry.TipDiameter(Sign(kind) * d, m, x, addendum, 0));
+
+    public static readonly NumberDefinition<GearSpec> ActiveTipDiameter =
+        Number("active_tip_diameter", "d_Na", "Tip diameter less the chamfer", Units.Millimetre)
+        .By("d_Na = d_a ∓ 2·h_K (external −, internal +)", Iso)
+        .From(Kind, TipDiameter, TipChamfer, static (kind, tip, chamfer) => tip - (Sign(kind) * 2 * chamfer));
+
+    public static readonly NumberDefinition<GearSpec> RootDiameter = Number("root_diameter", "d_f", "Root diameter", Units.Millimetre)
+        .By("d_f = |d + 2·m_n·(x − h_fP*)|; a ring whose cutter is stated: d_f0; or as declared", Iso)
+        .Stated(static s => s.RootDiameter)
+        .From(Own(static () => ToothQuantities.CutterRootDiameter, "d_f0"), static made => made)
+        .From(Kind, ReferenceDiameter, Module, ProfileShift, Dedendum,
+            static (kind, d, m, x, dedendum) => Sign(kind) * ToothGeometry.RootDiameter(Sign(kind) * d, m, x, dedendum));
+
+    public static readonly NumberDefinition<GearSpec> ToothDepth = Number("tooth_depth", "h", "Tooth depth", Units.Millimetre)
+        .By("h = |d_a − d_f| / 2", Iso)
+        .From(Kind, TipDiameter, RootDiameter, static (kind, tip, root) => ToothGeometry.ToothDepth(Sign(kind) * tip, Sign(kind) * root));
+
+    public static readonly NumberDefinition<GearSpec> TipThickness =
+        Number("tip_thickness", "s_an", "Normal tooth thickness at the tip", Units.Millimetre)
+        .By("s_an = d_a · ((π/2 + 2·x·tan α_n)/z + inv α_t − inv α_at) · cos β_a, cos α_at = d_b/d_a", Iso)
+        .Noted("nominal tooth, the thickness allowance not taken off; no tip relief").Turns()
+        .From(Kind, Teeth, TipDiameter, ReferenceDiameter, BaseDiameter, ProfileShift, HelixAngle, PressureAngle, TransversePressureAngle,
+            static (kind, z, da, d, db, x, beta, normal, transverse) => ToothGeometry.TipThickness(
+                Sign(kind) * da, Sign(kind) * d, Sign(kind) * db, Signed(kind, z), x, beta, normal, transverse));
+
+    public static readonly NumberDefinition<GearSpec> TipThicknessFactor = Number("tip_thickness_factor", "s_an/m_n", "Tip thickness per module")
+        .By("s_an / m_n", Iso)
+        .From(TipThickness, Module, static (thickness, m) => thickness / m);
+
+    public static readonly NumberDefinition<GearSpec> MinProfileShift =
+        Number("min_profile_shift", "x_min", "Minimum profile shift without undercut")
+        .By("x_min = h_fP* − ρ_fP*·(1 − sin α_n) − z·sin²α_t/(2·cos β)", Iso)
+        .Noted("generation by a rack whose tip is the basic rack's root")
+        .When(static s => !IsInternal(s))
+        .From(Teeth, HelixAngle, PressureAngle, TransversePressureAngle, Dedendum, RootFillet,
+            static (z, beta, normal, transverse, dedendum, fillet) =>
+                Root.LeastProfileShift((int)z, beta, normal, transverse, dedendum, fillet));
+
+    public static readonly NumberDefinition<GearSpec> UndercutMargin =
+        Number("undercut_margin", "x − x_min", "Profile shift above the limit of undercut")
+        .By("x − x_min", Iso).Scaled(0.1)
+        .From(ProfileShift, MinProfileShift, static (x, least) => x - least);
+
+    public static readonly NumberDefinition<GearSpec> RootFormDiameter = Number("root_form_diameter", "d_Ff", "Root form diameter", Units.Millimetre)
+        .By(
+            "d_Ff = √( (d·sin α_t − 2·m_n·(h_fP* − x − ρ_fP*·(1 − sin α_n))/sin α_t)² + d_b² ); a ring whose cutter is stated: d_Ff0; or as declared",
+            Iso)
+        .Noted("by a rack tool, by the cutter of a ring, or as the maker of the tool states it")
+        .Stated(static s => s.RootFormDiameter)
+        .From(Own(static () => ToothQuantities.CutterRootFormDiameter, "d_Ff0"), static made => made)
+        .Custom(static subject => IsInternal(SpecOf(subject))
+            ? Quantity.NotEvaluated(
+                RootFormDiameter!, [],
+                $"{subject.Keys}.root_form_diameter is not stated, and the root form of an internal gear depends on its cutter")
+            : null)
+        .From(ReferenceDiameter, BaseDiameter, TransversePressureAngle, PressureAngle, Module, ProfileShift, Dedendum, RootFillet, Root.FormDiameter);
+
+    public static readonly NumberDefinition<GearSpec> SpanTeeth = Number("span_teeth", "k", "Number of teeth spanned")
+        .By("k nearest to contact at the V-circle", Iso)
+        .When(static s => !IsInternal(s))
+        .From(Teeth, Module, PressureAngle, TransversePressureAngle, BaseHelixAngle, ProfileShift,
+            static (z, m, normal, transverse, helix, x) => Inspection.BestTeethSpanned((int)z, m, normal, transverse, helix, x));
+
+    public static readonly NumberDefinition<GearSpec> BaseTangentLength =
+        Number("base_tangent_length", "W_k", "Base tangent length", Units.Millimetre)
+        .By("W_k = m_n·cos α_n·((k − ½)·π + z·inv α_t) + 2·x·m_n·sin α_n + E_sn·cos α_n", Iso)
+        .Noted("nominal at the middle of the thickness allowance")
+        .From(SpanTeeth, Teeth, Module, PressureAngle, TransversePressureAngle, ProfileShift, ThicknessAllowance,
+            static (k, z, m, normal, transverse, x, allowance) =>
+                Inspection.BaseTangentLength((int)k, (int)z, m, normal, transverse, x, allowance));
+
+    public static readonly NumberDefinition<GearSpec> SpanMeasurable =
+        Number("span_measurable_width", "", "Face width left for the anvils", Units.Millimetre)
+        .By("b − W_k·sin β_b", Iso).Scaled(1.5)
+        .When(HelixAngle, static beta => beta != 0)
+        .From(FaceWidth, BaseTangentLength, BaseHelixAngle, Inspection.BaseTangentFaceWidthReserve);
+
+    public static readonly NumberDefinition<GearSpec> BallDiameter =
+        Number("ball_diameter", "D_M", "Diameter of the measuring balls", Units.Millimetre)
+        .Stated(static s => s.BallDiameter).Custom(static subject => UsualBall(subject));
+
+    public static readonly NumberDefinition<GearSpec> BallCentreDiameter =
+        Number("ball_centre_diameter", "d_K", "Diameter of the circle through the ball centres", Units.Millimetre)
+        .By("d_K = d_b / cos α_Kt, inv α_Kt = inv α_t + D_M/(z·m_n·cos α_n) − (π/2 − 2·x·tan α_n)/z + E_sn/(z·m_n)", Iso)
+        .Noted("nominal at the middle of the thickness allowance")
+        .From(Kind, Teeth, BaseDiameter, Module, PressureAngle, TransversePressureAngle, ProfileShift, BallDiameter, ThicknessAllowance,
+            static (kind, z, db, m, normal, transverse, x, ball, allowance) => BallInspection.CentreDiameter(
+                db, BallInspection.CentrePressureAngle(ball, Signed(kind, z), m, normal, transverse, x, allowance)));
+
+    public static readonly NumberDefinition<GearSpec> DimensionOverBalls =
+        Number("dimension_over_balls", "M_dK", "Dimension over balls (internal: between balls)", Units.Millimetre)
+        .By("M_dK = d_K ± D_M; for odd z d_K·cos(π/(2·z)) ± D_M (internal −)", Iso)
+        .Noted("nominal at the middle of the thickness allowance")
+        .From(Kind, Teeth, BallCentreDiameter, BallDiameter, static (kind, z, centre, ball) => BallInspection.Dimension(Signed(kind, z), centre, ball));
+
+    public static readonly NumberDefinition<GearSpec> BallProtrusion =
+        Number("ball_protrusion", "", "Protrusion of the measuring ball beyond the tip", Units.Millimetre)
+        .By("(d_K + D_M − d_a)/2 (internal: (d_a + D_M − d_K)/2)", Iso).Scaled(0.1)
+        .From(Kind, BallCentreDiameter, BallDiameter, TipDiameter,
+            static (kind, centre, ball, tip) => BallInspection.StandsProud(centre, ball, Sign(kind) * tip));
+
+    public static readonly NumberDefinition<GearSpec> BallRootClearance =
+        Number("ball_root_clearance", "", "Clearance of the measuring ball from the root", Units.Millimetre)
+        .By("(d_K − D_M − d_f)/2 (internal: (d_f − d_K − D_M)/2)", Iso).Scaled(0.1)
+        .From(Kind, BallCentreDiameter, BallDiameter, RootDiameter,
+            static (kind, centre, ball, root) => BallInspection.RootClearance(centre, ball, Sign(kind) * root));
+
+    public static readonly NumberDefinition<GearSpec> RimThickness =
+        Number("rim_thickness", "s_R", "Rim thickness", Units.Millimetre).Stated(static s => s.RimThickness).Optional();
+
+    public static readonly NumberDefinition<GearSpec> RimRatio =
+        Number("rim_ratio", "s_R/h", "Rim thickness per tooth depth (internal: per module)")
+        .By("s_R / h (internal: s_R / m_n)", "ISO 6336-3, rim thickness factor", Certainty.Memory)
+        .From(Kind, RimThickness, ToothDepth, Module, static (kind, rim, depth, m) => rim / (kind == Internal ? m : depth));
+
+    public static readonly NumberDefinition<GearSpec> ThermalExpansion =
+        Number("thermal_expansion", "α_g", "Thermal expansion of the gear's material", Units.PerKelvin)
+        .Found(
+            static (s, subject) => s.Material is { } id ? subject.Draft.Spec.Catalogue.Materials.Find(id.Value)?.ThermalExpansion : null,
+            static s => s.Material is { } id ? $"materials.{id.Value}.thermal_expansion" : $"train.gears.{s.Name.Value}.material");
+
+    /// <summary>−1 for an internal gear: the sign that ISO 21771 gives its teeth and diameters.</summary>
+    internal static int Sign(string kind) => kind == Internal ? -1 : 1;
+
+    /// <summary>Number of teeth with the sign of ISO 21771.</summary>
+    internal static int Signed(string kind, double teeth) => Sign(kind) * (int)teeth;
+
+    internal static bool IsInternal(GearSpec gear) => gear.Internal is { Value: true };
+
+    private static GearSpec SpecOf(Subject subject) => (GearSpec)subject.Model;
+
+    private static Quantity? OutwardShift(Subject subject) =>
+        SpecOf(subject) is { ProfileShift: { } stated } gear && IsInternal(gear)
+            && subject.Draft.Spec.Train!.InternalProfileShift is { Value: "outward" }
+            ? subject.Draft.Between(
+                ProfileShift, Draft.Declared(stated, "counted outward, sign turned"), -stated.Value, -stated.Value, -stated.Value)
+            : null;
+
+    private static Quantity? Allowance(Subject subject)
     {
-        Name = "kind", Title = "External or internal", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-        Formula = "internal where the spec says `internal: true`", Source = "the spec",
-    };
+        if (SpecOf(subject).ThicknessAllowance is not { } stated)
+            return null;
 
-    public static readonly QuantityKind OnPlanet = new()
+        var (lower, upper) = (stated.Lower.Value.Coherent, stated.Upper.Value.Coherent);
+        return subject.Draft.Between(
+            ThicknessAllowance,
+            new Origin.Declared(stated.Upper.Span, $"{stated.Upper.Text} / {stated.Lower.Text}", "as written"),
+            (lower + upper) / 2, lower, upper);
+    }
+
+    private static Quantity? SurfaceOfTreatment(Subject subject) => SpecOf(subject).HeatTreatment is { Treatment: { } treatment }
+        ? Quantity.OfText(
+            Surface, Draft.Declared(treatment),
+            treatment.Value switch
+            {
+                Treatments.Normalised => "unhardened",
+                Treatments.GasNitrided or Treatments.Nitrocarburised => "nitrided",
+                Treatments.PrecipitationHardened => Treatments.ThroughHardened,
+                var same => same,
+            },
+            [])
+        : null;
+
+    private static Quantity UsualBall(Subject subject)
     {
-        Name = "on_planet", Title = "Sits on a planet", ValueKind = ValueKind.Truth, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind Module = new()
-    {
-        Name = "module", Symbol = "m_n", Title = "Normal module", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind PressureAngle = new()
-    {
-        Name = "pressure_angle", Symbol = "α_n", Title = "Normal pressure angle", Unit = Units.Degree, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind HelixAngle = new()
-    {
-        Name = "helix_angle", Symbol = "β", Title = "Helix angle", Unit = Units.Degree, Certainty = Certainty.Declared,
-        Scale = Math.PI / 180,
-    };
-
-    public static readonly QuantityKind ProfileShift = new()
-    {
-        Name = "profile_shift", Symbol = "x", Title = "Profile shift coefficient", Certainty = Certainty.Declared,
-        Note = "ISO 21771 sign: positive shift thickens the tooth, internal gears included",
-    };
-
-    public static readonly QuantityKind Addendum = new()
-    {
-        Name = "addendum", Symbol = "h_aP*", Title = "Addendum coefficient of the basic rack", Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind Dedendum = new()
-    {
-        Name = "dedendum", Symbol = "h_fP*", Title = "Dedendum coefficient of the basic rack", Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind RootFillet = new()
-    {
-        Name = "root_fillet", Symbol = "ρ_fP*", Title = "Root fillet coefficient of the basic rack", Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind FaceWidth = new()
-    {
-        Name = "face_width", Symbol = "b", Title = "Face width", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind AxialPlace = new()
-    {
-        Name = "axial_place", Title = "Axial place of the middle of the face", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind TransversePressureAngle = new()
-    {
-        Name = "transverse_pressure_angle", Symbol = "α_t", Title = "Transverse pressure angle", Unit = Units.Degree,
-        Formula = "α_t = atan(tan α_n / cos β)", Symbols = ["α_n", "β"], Source = Iso,
-    };
-
-    public static readonly QuantityKind BaseHelixAngle = new()
-    {
-        Name = "base_helix_angle", Symbol = "β_b", Title = "Base helix angle", Unit = Units.Degree,
-        Formula = "β_b = asin(sin β · cos α_n)", Symbols = ["β", "α_n"], Source = Iso, Scale = Math.PI / 180,
-    };
-
-    public static readonly QuantityKind ReferenceDiameter = new()
-    {
-        Name = "reference_diameter", Symbol = "d", Title = "Reference diameter", Unit = Units.Millimetre,
-        Formula = "d = |z| · m_n / cos β", Symbols = ["z", "m_n", "β"], Source = Iso,
-    };
-
-    public static readonly QuantityKind BaseDiameter = new()
-    {
-        Name = "base_diameter", Symbol = "d_b", Title = "Base diameter", Unit = Units.Millimetre,
-        Formula = "d_b = d · cos α_t", Symbols = ["d", "α_t"], Source = Iso,
-    };
-
-    public static readonly QuantityKind TipDiameter = new()
-    {
-        Name = "tip_diameter", Symbol = "d_a", Title = "Tip diameter", Unit = Units.Millimetre,
-        Formula = "d_a = |d + 2·m_n·(x + h_aP*)|, or as declared", Symbols = ["z", "d", "m_n", "x", "h_aP*"], Source = Iso,
-    };
-
-    public static readonly QuantityKind ActiveTipDiameter = new()
-    {
-        Name = "active_tip_diameter", Symbol = "d_Na", Title = "Tip diameter less the chamfer", Unit = Units.Millimetre,
-        Formula = "d_Na = d_a ∓ 2·h_K (external −, internal +)", Symbols = ["d_a", "h_K"], Source = Iso,
-    };
-
-    public static readonly QuantityKind TipChamfer = new()
-    {
-        Name = "tip_chamfer", Symbol = "h_K", Title = "Radial height of the tip chamfer", Unit = Units.Millimetre,
-        Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind RootDiameter = new()
-    {
-        Name = "root_diameter", Symbol = "d_f", Title = "Root diameter", Unit = Units.Millimetre,
-        Formula = "d_f = |d + 2·m_n·(x − h_fP*)|; a ring whose cutter is stated: d_f0; or as declared", Source = Iso,
-    };
-
-    public static readonly QuantityKind ToothDepth = new()
-    {
-        Name = "tooth_depth", Symbol = "h", Title = "Tooth depth", Unit = Units.Millimetre,
-        Formula = "h = |d_a − d_f| / 2", Symbols = ["d_a", "d_f"], Source = Iso,
-    };
-
-    public static readonly QuantityKind TipThickness = new()
-    {
-        Name = "tip_thickness", Symbol = "s_an", Title = "Normal tooth thickness at the tip", Unit = Units.Millimetre,
-        Formula = "s_an = d_a · ((π/2 + 2·x·tan α_n)/z + inv α_t − inv α_at) · cos β_a, cos α_at = d_b/d_a",
-        Symbols = ["z", "d_a", "d", "d_b", "x", "β", "α_n", "α_t"], Source = Iso,
-        Note = "nominal tooth, the thickness allowance not taken off; no tip relief",
-    };
-
-    public static readonly QuantityKind TipThicknessFactor = new()
-    {
-        Name = "tip_thickness_factor", Symbol = "s_an/m_n", Title = "Tip thickness per module",
-        Formula = "s_an / m_n", Symbols = ["s_an", "m_n"], Source = Iso,
-    };
-
-    public static readonly QuantityKind LeastProfileShift = new()
-    {
-        Name = "least_profile_shift", Symbol = "x_min", Title = "Least profile shift without undercut",
-        Formula = "x_min = h_fP* − ρ_fP*·(1 − sin α_n) − z·sin²α_t/(2·cos β)",
-        Symbols = ["z", "β", "α_n", "α_t", "h_fP*", "ρ_fP*"], Source = Iso,
-        Note = "generation by a rack whose tip is the basic rack's root",
-    };
-
-    public static readonly QuantityKind UndercutMargin = new()
-    {
-        Name = "undercut_margin", Symbol = "x − x_min", Title = "Profile shift above the limit of undercut",
-        Formula = "x − x_min", Symbols = ["x", "x_min"], Source = Iso, Scale = 0.1,
-    };
-
-    public static readonly QuantityKind RootFormDiameter = new()
-    {
-        Name = "root_form_diameter", Symbol = "d_Ff", Title = "Root form diameter", Unit = Units.Millimetre,
-        Formula = "d_Ff = √( (d·sin α_t − 2·m_n·(h_fP* − x − ρ_fP*·(1 − sin α_n))/sin α_t)² + d_b² ); a ring whose cutter is stated: d_Ff0; or as declared",
-        Source = Iso, Note = "by a rack tool, by the cutter of a ring, or as the maker of the tool states it",
-    };
-
-    public static readonly QuantityKind ThicknessAllowance = new()
-    {
-        Name = "thickness_allowance", Symbol = "E_sn", Title = "Tooth thickness allowance", Unit = Units.Millimetre,
-        Certainty = Certainty.Declared, Scale = 0.1,
-    };
-
-    public static readonly QuantityKind SpanTeeth = new()
-    {
-        Name = "span_teeth", Symbol = "k", Title = "Number of teeth spanned",
-        Formula = "k nearest to contact at the V-circle", Symbols = ["z", "m_n", "α_n", "α_t", "β_b", "x"], Source = Iso,
-    };
-
-    public static readonly QuantityKind BaseTangentLength = new()
-    {
-        Name = "base_tangent_length", Symbol = "W_k", Title = "Base tangent length", Unit = Units.Millimetre,
-        Formula = "W_k = m_n·cos α_n·((k − ½)·π + z·inv α_t) + 2·x·m_n·sin α_n + E_sn·cos α_n",
-        Symbols = ["k", "z", "m_n", "α_n", "α_t", "x", "E_sn"], Source = Iso,
-        Note = "nominal at the middle of the thickness allowance",
-    };
-
-    public static readonly QuantityKind SpanMeasurable = new()
-    {
-        Name = "span_measurable_width", Title = "Face width left for the anvils", Unit = Units.Millimetre,
-        Formula = "b − W_k·sin β_b", Symbols = ["b", "W_k", "β_b"], Source = Iso, Scale = 1.5,
-    };
-
-    public static readonly QuantityKind BallDiameter = new()
-    {
-        Name = "ball_diameter", Symbol = "D_M", Title = "Diameter of the measuring balls", Unit = Units.Millimetre,
-        Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind BallCentreDiameter = new()
-    {
-        Name = "ball_centre_diameter", Symbol = "d_K", Title = "Diameter of the circle through the ball centres", Unit = Units.Millimetre,
-        Formula = "d_K = d_b / cos α_Kt, inv α_Kt = inv α_t + D_M/(z·m_n·cos α_n) − (π/2 − 2·x·tan α_n)/z + E_sn/(z·m_n)",
-        Symbols = ["z", "d_b", "m_n", "α_n", "α_t", "x", "D_M", "E_sn"], Source = Iso,
-        Note = "nominal at the middle of the thickness allowance",
-    };
-
-    public static readonly QuantityKind DimensionOverBalls = new()
-    {
-        Name = "dimension_over_balls", Symbol = "M_dK", Title = "Dimension over balls (internal: between balls)", Unit = Units.Millimetre,
-        Formula = "M_dK = d_K ± D_M; for odd z d_K·cos(π/(2·z)) ± D_M (internal −)", Symbols = ["z", "d_K", "D_M"], Source = Iso,
-        Note = "nominal at the middle of the thickness allowance",
-    };
-
-    public static readonly QuantityKind BallProud = new()
-    {
-        Name = "ball_proud", Title = "Height by which the ball stands proud of the tip", Unit = Units.Millimetre, Scale = 0.1,
-        Formula = "(d_K + D_M − d_a)/2 (internal: (d_a + D_M − d_K)/2)", Symbols = ["d_K", "D_M", "d_a"], Source = Iso,
-    };
-
-    public static readonly QuantityKind BallRootClearance = new()
-    {
-        Name = "ball_root_clearance", Title = "Clearance of the ball from the root", Unit = Units.Millimetre, Scale = 0.1,
-        Formula = "(d_K − D_M − d_f)/2 (internal: (d_f − d_K − D_M)/2)", Symbols = ["d_K", "D_M", "d_f"], Source = Iso,
-    };
-
-    public static readonly QuantityKind RimThickness = new()
-    {
-        Name = "rim_thickness", Symbol = "s_R", Title = "Rim thickness", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind ThermalExpansion = new()
-    {
-        Name = "thermal_expansion", Symbol = "α_g", Title = "Thermal expansion of the gear's material",
-        Unit = Units.PerKelvin, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind RimRatio = new()
-    {
-        Name = "rim_ratio", Symbol = "s_R/h", Title = "Rim thickness per tooth depth (internal: per module)",
-        Formula = "s_R / h (internal: s_R / m_n)", Symbols = ["s_R", "h or m_n"], Source = "ISO 6336-3, rim thickness factor",
-        Certainty = Certainty.Memory,
-    };
-
-    public static readonly QuantityKind Surface = new()
-    {
-        Name = "surface", Title = "Condition of the flanks", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
-
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        Teeth, Kind, OnPlanet, Module, PressureAngle, HelixAngle, ProfileShift, Addendum, Dedendum, RootFillet, FaceWidth, AxialPlace,
-        ThicknessAllowance, TipChamfer, Surface, TransversePressureAngle, BaseHelixAngle, ReferenceDiameter, BaseDiameter, TipDiameter,
-        ActiveTipDiameter, RootDiameter, ToothDepth, TipThickness, TipThicknessFactor, LeastProfileShift, UndercutMargin,
-        RootFormDiameter, SpanTeeth, BaseTangentLength, SpanMeasurable, BallDiameter, BallCentreDiameter, DimensionOverBalls, BallProud, BallRootClearance, RimThickness, RimRatio, ThermalExpansion,
-    ];
+        var (module, isInternal) = (subject[Module], IsInternal(SpecOf(subject)));
+        return module.IsEvaluated
+            ? subject.Draft.Assumed(
+                BallDiameter, (isInternal ? 1.68 : 1.728) * module.Value.Nominal,
+                isInternal ? "1.68 modules, common practice for internal gears" : "1.728 modules, common practice for external gears")
+            : Quantity.NotEvaluated(BallDiameter, [], module.Reasons);
+    }
 }

@@ -2,84 +2,57 @@ using Pawl.Analysis.Core;
 using Pawl.Mechanics.Materials;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
+using static Pawl.Analysis.Core.Inputs;
+using G = Pawl.Analysis.Gears.GearQuantities;
 using M = Pawl.Analysis.Gears.MaterialQuantities;
 
 namespace Pawl.Analysis.Gears;
 
 /// <summary>What the steels of two gears in mesh are to each other.</summary>
-public static class MaterialPairQuantities
+public sealed class MaterialPairQuantities : Section<MeshSpec>
 {
     private const string Practice = "common practice, no source";
 
-    public static readonly QuantityKind HardnessLead = new()
-    {
-        Name = "hardness_lead", Title = "Hardness of the pinion above that of the wheel", Unit = Units.Vickers, Scale = 20,
-        Formula = "hardness of the gear with fewer teeth less that of its mate", Symbols = ["pinion", "wheel"], Source = Practice,
-        Certainty = Certainty.CommonPractice, Note = "only where both are hardened through or not at all",
-    };
+    public static readonly NumberDefinition<MeshSpec> HardnessLead =
+        Number("hardness_lead", "", "Hardness of the pinion above that of the wheel", Units.Vickers)
+        .By("hardness of the gear with fewer teeth less that of its mate", Practice, Certainty.CommonPractice)
+        .Noted("only where both are hardened through or not at all").Scaled(20)
+        .When(static (_, subject) => IsSoft(subject.Reach("first")!) && IsSoft(subject.Reach("second")!))
+        .From(
+            Of("first", static () => G.Teeth, "z_1"), Of("first", static () => M.SurfaceHardness, "first"),
+            Of("second", static () => G.Teeth, "z_2"), Of("second", static () => M.SurfaceHardness, "second"),
+            static (z1, first, z2, second) => z1 <= z2 ? first - second : second - first);
 
-    public static readonly QuantityKind SoftAlike = new()
-    {
-        Name = "unhardened_alike", Title = "Both gears are unhardened and of one steel", ValueKind = ValueKind.Truth,
-        Formula = "same material, both normalised", Symbols = ["first", "second"], Source = Practice, Certainty = Certainty.CommonPractice,
-    };
+    public static readonly TruthDefinition<MeshSpec> SoftAlike = Truth("unhardened_alike", "Both gears are unhardened and of one steel")
+        .By("same material, both normalised", Practice, Certainty.CommonPractice)
+        .Custom(static subject => Unlike(subject))
+        .From(
+            OfRow("first", static () => M.Material), OfRow("second", static () => M.Material), static (first, second) => first == second);
 
-    public static readonly QuantityKind StainlessAlike = new()
-    {
-        Name = "stainless_alike", Title = "Both gears are of precipitation-hardening stainless steel", ValueKind = ValueKind.Truth,
-        Formula = "both precipitation-hardened", Symbols = ["first", "second"], Source = Practice, Certainty = Certainty.CommonPractice,
-    };
+    public static readonly TruthDefinition<MeshSpec> StainlessAlike =
+        Truth("stainless_alike", "Both gears are of precipitation-hardening stainless steel")
+        .By("both precipitation-hardened", Practice, Certainty.CommonPractice)
+        .From(
+            OfRow("first", static () => M.Treatment), OfRow("second", static () => M.Treatment),
+            static (first, second) => first == Treatments.PrecipitationHardened && second == Treatments.PrecipitationHardened);
 
-    public static readonly QuantityKind Nitrided = new()
-    {
-        Name = "nitrided_flank", Title = "A flank of the pair is nitrided", ValueKind = ValueKind.Truth,
-        Formula = "first or second is nitrided or nitrocarburised", Symbols = ["first", "second"], Source = "definition",
-    };
+    public static readonly TruthDefinition<MeshSpec> Nitrided = Truth("nitrided_flank", "A flank of the pair is nitrided")
+        .By("first or second is nitrided or nitrocarburised", "definition")
+        .From(
+            OfRow("first", static () => M.Treatment), OfRow("second", static () => M.Treatment),
+            static (first, second) => IsNitrided(first) || IsNitrided(second));
 
-    public static readonly ImmutableArray<QuantityKind> All = [HardnessLead, SoftAlike, StainlessAlike, Nitrided];
-}
+    private static bool IsNitrided(string treatment) => treatment is Treatments.GasNitrided or Treatments.Nitrocarburised;
 
-/// <summary>The steels of two gears in mesh.</summary>
-internal static class MaterialPair
-{
-    public static void Add(MeshDraft mesh)
-    {
-        var (first, second) = (mesh.First, mesh.Second);
-        ImmutableArray<Quantity> treatments = [first[M.Treatment], second[M.Treatment]];
-        mesh.Subject.Add(SoftAlike(first, second, treatments));
-        mesh.Subject.Add(Alike(MaterialPairQuantities.StainlessAlike, treatments, Both(treatments, Treatments.PrecipitationHardened)));
-        mesh.Subject.Add(Alike(
-            MaterialPairQuantities.Nitrided, treatments,
-            Array.Exists([.. treatments], each => each.Text is Treatments.GasNitrided or Treatments.Nitrocarburised)));
-        if (IsSoft(first) && IsSoft(second))
-        {
-            var (pinion, wheel) = first.Spec.Teeth.Value <= second.Spec.Teeth.Value ? (first, second) : (second, first);
-            mesh.Subject.Add(Derive.From(
-                MaterialPairQuantities.HardnessLead, pinion[M.SurfaceHardness], wheel[M.SurfaceHardness], (own, other) => own - other));
-        }
-    }
-
-    private static Quantity SoftAlike(GearDraft first, GearDraft second, ImmutableArray<Quantity> treatments)
-    {
-        if (!Both(treatments, Treatments.Normalised))
-            return Alike(MaterialPairQuantities.SoftAlike, treatments, false);
-        ImmutableArray<string> unknown =
-        [
-            .. new[] { first, second }.Where(gear => gear.Spec.Material is null).Select(gear => $"train.gears.{gear.Name}.material is not stated"),
-        ];
-        return unknown.IsEmpty
-            ? Alike(MaterialPairQuantities.SoftAlike, treatments, first.Spec.Material!.Value == second.Spec.Material!.Value)
-            : Quantity.NotEvaluated(MaterialPairQuantities.SoftAlike, treatments, unknown);
-    }
-
-    private static Quantity Alike(QuantityKind kind, ImmutableArray<Quantity> treatments, bool alike) =>
-        Quantity.MissingReasons(treatments) is { IsEmpty: false } reasons
-            ? Quantity.NotEvaluated(kind, treatments, reasons)
-            : Quantity.OfTruth(kind, Origin.Computed.Instance, alike, treatments);
-
-    private static bool Both(ImmutableArray<Quantity> treatments, string word) =>
-        treatments[0].Text == word && treatments[1].Text == word;
-
-    private static bool IsSoft(GearDraft gear) => gear.Material.Class is
+    private static bool IsSoft(Subject gear) => M.Of(gear).Class is
         MaterialClass.Normalised or MaterialClass.CarbonThroughHardened or MaterialClass.AlloyThroughHardened;
+
+    /// <summary>Not alike, whatever their materials, unless both are normalised.</summary>
+    private static Quantity? Unlike(Subject subject)
+    {
+        ImmutableArray<Quantity> treatments = [subject.Reach("first")![M.Treatment], subject.Reach("second")![M.Treatment]];
+        return Quantity.MissingReasons(treatments) is { IsEmpty: false } reasons ? Quantity.NotEvaluated(SoftAlike, treatments, reasons)
+            : treatments.All(static each => each.Text == Treatments.Normalised) ? null
+            : Quantity.OfTruth(SoftAlike, Origin.Computed.Instance, false, treatments);
+    }
 }

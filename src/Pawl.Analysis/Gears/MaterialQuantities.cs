@@ -1,137 +1,199 @@
 using Pawl.Analysis.Core;
+using Pawl.Mechanics.Materials;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
 
 namespace Pawl.Analysis.Gears;
 
-/// <summary>What is known of the steel of a gear, its treatment and its strength.</summary>
-public static class MaterialQuantities
+/// <summary>The steel of a gear, its quality and its strength.</summary>
+public sealed class MaterialQuantities : Section<GearSpec>
 {
     private const string Part5 = "ISO 6336-5";
     private const string Converted = "converted to HV after ISO 18265, table A.1, where written in HRC or HBW";
 
-    public static readonly QuantityKind Treatment = new()
-    {
-        Name = "treatment", Title = "Heat treatment", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
+    public static readonly RowDefinition<GearSpec, string> Material = Text("material", "Material").Stated(static s => s.Material);
 
-    public static readonly QuantityKind Material = new()
-    {
-        Name = "material", Title = "Material", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
+    public static readonly RowDefinition<GearSpec, string> Treatment = Text("treatment", "Heat treatment")
+        .Stated(static s => s.HeatTreatment?.Treatment, "heat_treatment");
 
-    public static readonly QuantityKind TreatmentSuits = new()
-    {
-        Name = "treatment_suits", Title = "The steel takes the treatment", ValueKind = ValueKind.Truth, Certainty = Certainty.Declared,
-        Formula = "the catalogue lists the treatment for the steel", Symbols = ["material", "treatment"], Source = "the catalogue",
-    };
+    public static readonly TruthDefinition<GearSpec> TreatmentSuits = Truth("treatment_suits", "The steel takes the treatment")
+        .By("the catalogue lists the treatment for the steel", "the catalogue", Certainty.Declared)
+        .Custom(static subject => Suits(subject));
 
-    public static readonly QuantityKind Class = new()
-    {
-        Name = "material_class", Title = "Class of ISO 6336-5", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-        Formula = "class that the catalogue gives for the treatment", Symbols = ["treatment"], Source = "the catalogue",
-    };
+    public static readonly RowDefinition<GearSpec, string> Class = Text("material_class", "Class of ISO 6336-5", "class")
+        .By("class that the catalogue gives for the treatment", "the catalogue", Certainty.Declared)
+        .Custom(static subject => ClassOf(subject));
 
-    public static readonly QuantityKind Quality = new()
-    {
-        Name = "quality", Title = "Quality of material and treatment", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
+    public static readonly RowDefinition<GearSpec, string> Quality = Text("quality", "Quality of material and treatment")
+        .Stated(static s => s.HeatTreatment?.Quality, "heat_treatment")
+        .Custom(static subject => HeatOf(subject) is null
+            ? null
+            : Quantity.OfText(Quality!, new Origin.Assumed("ML of ISO 6336-5, which asks least proof"), "ML", []));
 
-    public static readonly QuantityKind SurfaceHardness = new()
-    {
-        Name = "surface_hardness", Title = "Hardness of the flanks", Unit = Units.Vickers, Certainty = Certainty.Declared, Note = Converted,
-    };
+    public static readonly NumberDefinition<GearSpec> SurfaceHardness =
+        Number("surface_hardness", "", "Hardness of the flanks", Units.Vickers).Noted(Converted).Asking("heat_treatment")
+        .Custom(static subject => HeatOf(subject) is { } heat
+            ? MaterialDraft.Hardness(subject.Draft, SurfaceHardness!, heat.SurfaceHardness, Of(subject).Key("surface_hardness"))
+            : null);
 
-    public static readonly QuantityKind CoreHardness = new()
-    {
-        Name = "core_hardness", Title = "Hardness of the core", Unit = Units.Vickers, Certainty = Certainty.Declared, Note = Converted,
-    };
+    public static readonly NumberDefinition<GearSpec> CoreHardness =
+        Number("core_hardness", "", "Hardness of the core", Units.Vickers).Noted(Converted)
+        .When(static s => HasCase(s))
+        .Custom(static subject =>
+            MaterialDraft.Hardness(subject.Draft, CoreHardness!, HeatOf(subject)!.CoreHardness, Of(subject).Key("core_hardness")));
 
-    public static readonly QuantityKind ContactLimit = new()
-    {
-        Name = "contact_limit", Symbol = "σ_Hlim", Title = "Allowable stress number, contact", Unit = Units.Megapascal,
-        Formula = "σ_Hlim = A·x + B by class and quality, or as the catalogue states it", Symbols = ["class", "quality", "x"], Source = Part5,
-        Certainty = Certainty.Memory, Note = "x is the hardness of the surface, in HV; HBW for class St; harder than the line: its upper end",
-    };
+    public static readonly TruthDefinition<GearSpec> Hardenability =
+        Truth("hardenability_proven", "28 HRC at 12 mm of the end-quench test proven")
+        .When(static (s, subject) => HasCase(s) && Of(subject).Class == MaterialClass.CaseHardened)
+        .Stated(static s => s.HeatTreatment?.HardenabilityProven).Assumed(false, "not proven");
 
-    public static readonly QuantityKind BendingLimit = new()
-    {
-        Name = "bending_limit", Symbol = "σ_Flim", Title = "Nominal stress number, bending", Unit = Units.Megapascal,
-        Formula = "σ_Flim = (A·x + B)·f_peen by class, quality and core, or as the catalogue states it",
-        Source = Part5, Certainty = Certainty.Memory,
-        Note = "f_peen is 1.10 (MQ) or 1.05 (ME) for a case-hardened root that is peened on record, else 1",
-    };
+    public static readonly TruthDefinition<GearSpec> RootHardened = Truth("root_hardened", "The root is hardened too")
+        .When(static (s, subject) => HasCase(s) && Of(subject).Class == MaterialClass.InductionHardened)
+        .Stated(static s => s.HeatTreatment?.RootHardened).Assumed(false, "the root keeps the hardness of the core");
 
-    public static readonly QuantityKind Hardenability = new()
-    {
-        Name = "hardenability_proven", Title = "28 HRC at 12 mm of the end-quench test proven", ValueKind = ValueKind.Truth,
-        Certainty = Certainty.Declared,
-    };
+    public static readonly TruthDefinition<GearSpec> Peened = Truth("peened", "Peening earns its bonus")
+        .By("intensity and coverage recorded, root not ground after, class Eh", Part5, Certainty.Memory)
+        .When(static s => s.HeatTreatment is { Peening: not null })
+        .Custom(static subject => Quantity.OfTruth(
+            Peened!, Origin.Computed.Instance,
+            HeatOf(subject)!.Peening is { Intensity: not null, Coverage: not null } and not { RootGroundAfter.Value: true }
+                && Of(subject).Class == MaterialClass.CaseHardened,
+            [subject[Class]]));
 
-    public static readonly QuantityKind RootHardened = new()
-    {
-        Name = "root_hardened", Title = "The root is hardened too", ValueKind = ValueKind.Truth, Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> ContactLimit =
+        Number("contact_limit", "σ_Hlim", "Allowable stress number, contact", Units.Megapascal)
+        .By("σ_Hlim = A·x + B by class and quality, or as the catalogue states it", Part5, Certainty.Memory)
+        .Noted("x is the hardness of the surface, in HV; HBW for class St; harder than the line: its upper end")
+        .Custom(static subject => Of(subject).Taken is { ContactLimit: { } stated } ? subject.Draft.Amount(ContactLimit!, stated, "") : null)
+        .Custom(static subject => Of(subject).Class is null ? Uncovered(subject, ContactLimit!, "contact_limit") : Table(subject))
+        .From(Class, Quality, SurfaceHardness, static (name, quality, hardness) =>
+            AllowableStress.Contact(AllowableStress.Find(name)!.Value, MaterialDraft.QualityOf(quality), hardness));
 
-    public static readonly QuantityKind ElasticModulus = new()
-    {
-        Name = "elastic_modulus", Symbol = "E", Title = "Modulus of elasticity", Unit = Units.Megapascal, Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> BendingLimit =
+        Number("bending_limit", "σ_Flim", "Nominal stress number, bending", Units.Megapascal)
+        .By("σ_Flim = (A·x + B)·f_peen by class, quality and core, or as the catalogue states it", Part5, Certainty.Memory)
+        .Noted("f_peen is 1.10 (MQ) or 1.05 (ME) for a case-hardened root that is peened on record, else 1")
+        .Custom(static subject => Of(subject).Taken is { BendingLimit: { } stated } ? subject.Draft.Amount(BendingLimit!, stated, "") : null)
+        .Custom(static subject => Bending(subject));
 
-    public static readonly QuantityKind PoissonRatio = new()
-    {
-        Name = "poisson_ratio", Symbol = "ν", Title = "Poisson's ratio", Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> YieldStrength =
+        Number("yield_strength", "R_p0.2", "0.2 % proof stress of the core", Units.Megapascal)
+        .Stated(static s => s.HeatTreatment?.YieldStrength).Optional();
 
-    public static readonly QuantityKind FlankRz = new()
-    {
-        Name = "flank_rz", Symbol = "Rz_H", Title = "Roughness of the flanks, Rz", Unit = Units.Micrometre, Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> ElasticModulus =
+        Number("elastic_modulus", "E", "Modulus of elasticity", Units.Megapascal)
+        .Found(
+            static (_, subject) => Of(subject).Steel?.ElasticModulus,
+            static s => s.Material is { } id ? $"materials.{id.Value}.elastic_modulus" : $"train.gears.{s.Name.Value}.material");
 
-    public static readonly QuantityKind FlankRa = new()
-    {
-        Name = "flank_ra", Symbol = "Ra_H", Title = "Roughness of the flanks, Ra", Unit = Units.Micrometre,
-        Formula = "Ra = Rz/6, or as declared", Symbols = ["Rz_H"], Source = "ISO 6336-2, roughness factor", Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<GearSpec> PoissonRatio = Number("poisson_ratio", "ν", "Poisson's ratio")
+        .Custom(static subject => subject.Draft.Number(
+            PoissonRatio!, Of(subject).Steel?.PoissonRatio,
+            Of(subject).Gear.Material is { } id ? $"materials.{id.Value}.poisson_ratio" : $"{subject.Keys}.material"));
 
-    public static readonly QuantityKind RootRz = new()
-    {
-        Name = "root_rz", Symbol = "Rz_F", Title = "Roughness of the root, Rz", Unit = Units.Micrometre, Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> FlankRz =
+        Number("flank_rz", "Rz_H", "Roughness of the flanks, Rz", Units.Micrometre).Stated(static s => s.Roughness?.FlankRz);
 
-    public static readonly QuantityKind YieldStrength = new()
-    {
-        Name = "yield_strength", Symbol = "R_p0.2", Title = "0.2 % proof stress of the core", Unit = Units.Megapascal,
-        Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> FlankRa = Number("flank_ra", "Ra_H", "Roughness of the flanks, Ra", Units.Micrometre)
+        .By("Ra = Rz/6, or as declared", "ISO 6336-2, roughness factor", Certainty.Memory)
+        .Stated(static s => s.Roughness?.FlankRa).From(FlankRz, static depth => depth / 6);
 
-    public static readonly QuantityKind Peened = new()
-    {
-        Name = "peened", Title = "Peening earns its bonus", ValueKind = ValueKind.Truth,
-        Formula = "intensity and coverage recorded, root not ground after, class Eh", Symbols = [], Source = Part5, Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<GearSpec> RootRz =
+        Number("root_rz", "Rz_F", "Roughness of the root, Rz", Units.Micrometre).Stated(static s => s.Roughness?.RootRz);
 
-    public static readonly QuantityKind LeastClassHardness = new()
-    {
-        Name = "least_class_hardness", Title = "Least hardness of the flanks in the class", Unit = Units.Vickers,
-        Formula = "lower end of the line of σ_Hlim", Symbols = ["class", "quality"], Source = Part5, Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<GearSpec> MinClassHardness =
+        Number("min_class_hardness", "", "Minimum hardness of the flanks in the class", Units.Vickers)
+        .By("lower end of the line of σ_Hlim", Part5, Certainty.Memory).Tables(AllowableStress.TableId)
+        .When(static (_, subject) => Of(subject).Class is not null)
+        .From(Class, Quality, static (name, quality) => Range(name, quality).Least);
 
-    public static readonly QuantityKind GreatestClassHardness = new()
-    {
-        Name = "greatest_class_hardness", Title = "Greatest hardness of the flanks in the class", Unit = Units.Vickers,
-        Formula = "upper end of the line of σ_Hlim", Symbols = ["class", "quality"], Source = Part5, Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<GearSpec> MaxClassHardness =
+        Number("max_class_hardness", "", "Maximum hardness of the flanks in the class", Units.Vickers)
+        .By("upper end of the line of σ_Hlim", Part5, Certainty.Memory).Tables(AllowableStress.TableId)
+        .When(static (_, subject) => Of(subject).Class is not null)
+        .From(Class, Quality, static (name, quality) => Range(name, quality).Most);
 
-    public static readonly QuantityKind LeastQualityCore = new()
-    {
-        Name = "least_quality_core", Title = "Least hardness of the core for the quality", Unit = Units.Vickers,
-        Formula = "25 HRC for MQ, 30 HRC for ME, case-hardened", Symbols = ["class", "quality"], Source = Part5, Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<GearSpec> MinQualityCore =
+        Number("min_quality_core", "", "Minimum hardness of the core for the quality", Units.Vickers)
+        .By("25 HRC for MQ, 30 HRC for ME, case-hardened", Part5, Certainty.Memory)
+        .When(static (_, subject) => Of(subject) is { Class: { } known } material && AllowableStress.LeastCore(known, material.Quality) is not null)
+        .From(Class, Quality, static (name, quality) => HardnessConversion.VickersOfRockwell(
+            AllowableStress.LeastCore(AllowableStress.Find(name)!.Value, MaterialDraft.QualityOf(quality))!.Value));
 
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        Material, Treatment, TreatmentSuits, Class, Quality, SurfaceHardness, CoreHardness, Hardenability, RootHardened, Peened, ContactLimit, BendingLimit,
-        YieldStrength, ElasticModulus, PoissonRatio, FlankRz, FlankRa, RootRz, LeastClassHardness, GreatestClassHardness, LeastQualityCore,
-        .. TreatmentQuantities.All,
-    ];
+    /// <summary>What the spec and its catalogue say of the steel of a gear.</summary>
+    internal static MaterialDraft Of(Subject gear) => new(gear);
+
+    internal static HeatTreatmentSpec? HeatOf(Subject gear) => ((GearSpec)gear.Model).HeatTreatment;
+
+    internal static bool HasCase(GearSpec gear) => gear.HeatTreatment is { } heat && Treatments.HasCase(heat.Treatment.Value);
+
+    private static (double Least, double Most) Range(string name, string quality) =>
+        AllowableStress.Hardness(AllowableStress.Find(name)!.Value, MaterialDraft.QualityOf(quality));
+
+    private static Quantity Suits(Subject subject)
+    {
+        var material = Of(subject);
+        return material.Unknown() is { IsEmpty: false } unknown
+            ? Quantity.NotEvaluated(TreatmentSuits, [], unknown)
+            : Quantity.OfTruth(TreatmentSuits, Origin.Computed.Instance, material.Taken is not null, [subject[Material], subject[Treatment]])
+                .With(["material", "treatment"]);
+    }
+
+    private static Quantity ClassOf(Subject subject)
+    {
+        var material = Of(subject);
+        return material.Taken is { } taken ? Quantity.OfText(Class, Draft.Declared(taken.Class), taken.Class.Value, [])
+            : material.Unknown() is { IsEmpty: false } unknown ? Quantity.NotEvaluated(Class, [], unknown)
+            : Quantity.NotEvaluated(
+                Class, [], $"materials.{material.Gear.Material!.Value} does not list the treatment {material.Heat!.Treatment.Value}");
+    }
+
+    private static Quantity Uncovered(Subject subject, QuantityKind kind, string key) => Of(subject) is { Taken: { } taken, Steel: { } steel }
+        ? Quantity.NotEvaluated(
+            kind, [subject[Class]],
+            $"ISO 6336-5 does not cover {steel.Name.Value} {taken.Name.Value}; state materials.{steel.Name.Value}.treatments.{taken.Name.Value}.{key} from tests")
+        : Quantity.NotEvaluated(kind, [], subject[Class].Reasons);
+
+    /// <summary>Notes the table of strength; the formula that follows reads it.</summary>
+    private static Quantity? Table(Subject subject)
+    {
+        subject.Draft.Uses(AllowableStress.TableId);
+        return null;
+    }
+
+    private static Quantity Bending(Subject subject)
+    {
+        var material = Of(subject);
+        if (material.Class is null)
+            return Uncovered(subject, BendingLimit, "bending_limit");
+        if (material.RootClass is not { } root)
+        {
+            return Quantity.NotEvaluated(
+                BendingLimit, [subject[Class]],
+                $"the root is not hardened, and materials.{material.Gear.Material!.Value} lists no treatment of its core; state {material.Key("root_hardened")} if it is");
+        }
+
+        Table(subject);
+        var quality = material.Quality;
+        var factor = subject.Find(Peened) is { IsEvaluated: true, Truth: true } ? AllowableStress.PeeningFactor(root, quality) : 1;
+        ImmutableArray<Quantity> peened = subject.Find(Peened) is { } peening ? [peening] : [];
+        if (root != material.Class)
+        {
+            return Quantity.Compute(
+                BendingLimit, [subject[Class], subject[Quality], subject[CoreHardness], subject[RootHardened], .. peened],
+                v => AllowableStress.Bending(root, quality, v[2]));
+        }
+
+        if (!AllowableStress.CoreCounts(root, quality))
+        {
+            return Quantity.Compute(
+                BendingLimit, [subject[Class], subject[Quality], subject[SurfaceHardness], .. peened],
+                v => factor * AllowableStress.Bending(root, quality, v[2]));
+        }
+
+        var proven = subject[Hardenability].Truth;
+        return Quantity.Compute(
+            BendingLimit, [subject[Class], subject[Quality], subject[SurfaceHardness], subject[CoreHardness], subject[Hardenability], .. peened],
+            v => factor * AllowableStress.Bending(root, quality, v[2], new(v[3], proven)));
+    }
 }

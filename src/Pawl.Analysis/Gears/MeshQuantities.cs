@@ -1,300 +1,343 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Trains;
+using Pawl.Mechanics.Assembly;
+using Pawl.Mechanics.Gears;
+using Pawl.Mechanics.Trains;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
+using static Pawl.Analysis.Core.Inputs;
+using G = Pawl.Analysis.Gears.GearQuantities;
 
 namespace Pawl.Analysis.Gears;
 
-/// <summary>What is known of a pair of gears in mesh.</summary>
-public static class MeshQuantities
+/// <summary>A pair of gears in mesh. In an internal pair the ring is the second gear.</summary>
+public sealed class MeshQuantities : Section<MeshSpec>
 {
     private const string Iso = "ISO 21771";
     private const string Willis = "Willis relation of every mesh, solved as one linear system";
     private const string PowerBalance = "torque and power balance, losses by the power in the carrier frame";
 
-    public static readonly QuantityKind Kind = new()
+    // Drawing dimensions hold at 20 °C (ISO 1).
+    private const double ReferenceTemperature = 20;
+
+    public static readonly RowDefinition<MeshSpec, string> Kind = Text("kind", "External or internal pair")
+        .By("internal where one gear is a ring", "the spec", Certainty.Declared)
+        .From(
+            OfRow("first", static () => G.Kind), OfRow("second", static () => G.Kind),
+            static (first, second) => first == G.Internal || second == G.Internal ? G.Internal : G.External, static word => word);
+
+    public static readonly TruthDefinition<MeshSpec> SameRack = Truth("same_rack", "Module, pressure angle and helix angle agree")
+        .By("m_n, α_n and β equal on both gears", Iso)
+        .From(
+            Of("first", static () => G.Module, "m_n1"), Of("second", static () => G.Module, "m_n2"),
+            Of("first", static () => G.PressureAngle, "α_n1"), Of("second", static () => G.PressureAngle, "α_n2"),
+            Of("first", static () => G.HelixAngle, "β_1"), Of("second", static () => G.HelixAngle, "β_2"),
+            static (m1, m2, alpha1, alpha2, beta1, beta2) =>
+                Math.Abs(m1 - m2) <= 1e-9 && Math.Abs(alpha1 - alpha2) <= 1e-9 && Math.Abs(beta1 - beta2) <= 1e-9);
+
+    public static readonly TruthDefinition<MeshSpec> HandsAgree = Truth("hands_agree", "Hands of helix agree")
+        .By("external pair: opposite hands; internal pair: the same hand", Iso)
+        .From(OfRow("first", static () => G.Hand), OfRow("second", static () => G.Hand), Kind, static (first, second, kind) =>
+            Helix.HandsAgree(HandOf(first), HandOf(second), kind == G.Internal));
+
+    public static readonly NumberDefinition<MeshSpec> Module = Number("module", "m_n", "Normal module", Units.Millimetre)
+        .By("that of both gears", "the spec", Certainty.Declared)
+        .From(SameRack, Of("first", static () => G.Module), static (same, module) =>
+            same ? module : throw Guard.Because($"the gears differ in module, pressure angle or helix angle"));
+
+    public static readonly NumberDefinition<MeshSpec> ReferenceCentreDistance =
+        Number("reference_centre_distance", "a", "Reference centre distance", Units.Millimetre)
+        .By("a = m_n·|z_1 + z_2| / (2·cos β)", Iso)
+        .From(
+            Kind, Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"), Module,
+            Of("first", static () => G.HelixAngle), static (kind, z1, z2, m, beta) => Turn(kind)
+                * MeshGeometry.ReferenceCentreDistance((int)z1, Second(kind, z2), ToothGeometry.TransverseModule(m, beta)));
+
+    public static readonly NumberDefinition<MeshSpec> ShiftCentreDistance =
+        Number("shift_centre_distance", "a_w(x)", "Centre distance without play, from the profile shifts", Units.Millimetre)
+        .By("a_w = a·cos α_t/cos α_wt, inv α_wt = inv α_t + 2·tan α_n·(x_1 + x_2)/(z_1 + z_2)", Iso)
+        .From(
+            Kind, ReferenceCentreDistance, Of("first", static () => G.TransversePressureAngle), Of("first", static () => G.PressureAngle),
+            Of("first", static () => G.ProfileShift, "x_1"), Of("second", static () => G.ProfileShift, "x_2"),
+            Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"),
+            static (kind, a, transverse, normal, x1, x2, z1, z2) => Turn(kind) * MeshGeometry.WorkingCentreDistance(
+                Turn(kind) * a, transverse,
+                MeshGeometry.WorkingPressureAngleFromShift(transverse, normal, x1 + x2, (int)z1, Second(kind, z2))));
+
+    public static readonly NumberDefinition<MeshSpec> CentreDistance =
+        Number("centre_distance", "a_w", "Working centre distance", Units.Millimetre)
+        .By("as declared; else as another mesh of the planet with a central gear declares it; else from the profile shifts", Iso)
+        .Stated(static s => s.CentreDistance)
+        .From(Of("same_centres", static () => CentreDistance!), static a => a)
+        .From(ShiftCentreDistance, static a => a);
+
+    public static readonly NumberDefinition<MeshSpec> CentreDistanceDifference =
+        Number("centre_distance_difference", "Δa_w", "Declared centre distance less that of the profile shifts", Units.Millimetre)
+        .By("Δa_w = a_w − a_w(x)", Iso).Scaled(0.005)
+        .When(static (s, subject) => s.CentreDistance is not null || subject.Reach("same_centres") is not null)
+        .From(CentreDistance, ShiftCentreDistance, static (working, free) => working - free);
+
+    public static readonly NumberDefinition<MeshSpec> WorkingPressureAngle =
+        Number("working_pressure_angle", "α_wt", "Working transverse pressure angle", Units.Degree)
+        .By("α_wt = acos(a·cos α_t/a_w)", Iso)
+        .From(Kind, ReferenceCentreDistance, Of("first", static () => G.TransversePressureAngle), CentreDistance, AngleAt);
+
+    public static readonly NumberDefinition<MeshSpec> CommonFaceWidth =
+        Number("common_face_width", "b", "Face width in common", Units.Millimetre)
+        .By("b = least of b_1, b_2 and (b_1 + b_2)/2 − |place_1 − place_2|", "closed form").Turns()
+        .From(
+            Of("first", static () => G.FaceWidth, "b_1"), Of("first", static () => G.AxialPlace, "place_1"),
+            Of("second", static () => G.FaceWidth, "b_2"), Of("second", static () => G.AxialPlace, "place_2"),
+            static (b1, place1, b2, place2) => Math.Min(Math.Min(b1, b2), -new AxialSpan(place1, b1).GapTo(new(place2, b2))));
+
+    public static readonly NumberDefinition<MeshSpec> BasePitch =
+        Number("transverse_base_pitch", "p_bt", "Transverse base pitch", Units.Millimetre)
+        .By("p_bt = π·m_n/cos β·cos α_t", Iso)
+        .From(
+            Module, Of("first", static () => G.HelixAngle), Of("first", static () => G.TransversePressureAngle),
+            static (m, beta, transverse) => PathOfContact.TransverseBasePitch(ToothGeometry.TransverseModule(m, beta), transverse));
+
+    public static readonly NumberDefinition<MeshSpec> TransverseContactRatio =
+        Number("transverse_contact_ratio", "ε_α", "Transverse contact ratio")
+        .By("ε_α = g_α / p_bt, g_α = ±½√(d_Na1² − d_b1²) ± ½√(d_Na2² − d_b2²) − a_w·sin α_wt", Iso)
+        .Noted("full involute down to the start of active profile").Turns()
+        .From(
+            Kind, CentreDistance, WorkingPressureAngle, Of("first", static () => G.ActiveTipDiameter, "d_Na1"),
+            Of("first", static () => G.BaseDiameter, "d_b1"), Of("second", static () => G.ActiveTipDiameter, "d_Na2"),
+            Of("second", static () => G.BaseDiameter, "d_b2"), BasePitch,
+            static (kind, aw, angle, tip1, base1, tip2, base2, pitch) => PathOfContact.TransverseContactRatio(
+                PathOfContact.Length(
+                    Turn(kind) * aw, angle, PathOfContact.CurvatureAt(tip1, base1),
+                    PathOfContact.CurvatureAt(Turn(kind) * tip2, Turn(kind) * base2)),
+                pitch));
+
+    public static readonly NumberDefinition<MeshSpec> OverlapRatio = Number("overlap_ratio", "ε_β", "Overlap ratio")
+        .By("ε_β = b·sin β / (π·m_n)", Iso)
+        .From(CommonFaceWidth, Of("first", static () => G.HelixAngle), Module, PathOfContact.OverlapRatio);
+
+    public static readonly NumberDefinition<MeshSpec> TotalContactRatio = Number("total_contact_ratio", "ε_γ", "Total contact ratio")
+        .By("ε_γ = ε_α + ε_β; spur gears: ε_γ = ε_α", Iso)
+        .Custom(static subject => IsSpur(subject)
+            ? Derive.From(TotalContactRatio!, subject[TransverseContactRatio], static transverse => transverse).With(["ε_α"])
+            : null)
+        .From(TransverseContactRatio, OverlapRatio, PathOfContact.TotalContactRatio);
+
+    public static readonly NumberDefinition<MeshSpec> LossFactor = Number("loss_factor", "H_v", "Tooth loss factor")
+        .By("H_v = π·(1/z_1 + 1/z_2)/cos β_b · (1 − ε_α + ε_1² + ε_2²)", "ISO/TR 14179-2", Certainty.Memory)
+        .Noted("for ε_α from 1 to 2; outside, state the efficiency of the mesh").Turns()
+        .From(
+            Kind, Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"), Of("first", static () => G.BaseHelixAngle),
+            Of("first", static () => G.ActiveTipDiameter, "d_Na1"), Of("first", static () => G.BaseDiameter, "d_b1"),
+            Of("second", static () => G.ActiveTipDiameter, "d_Na2"), Of("second", static () => G.BaseDiameter, "d_b2"), WorkingPressureAngle,
+            static (kind, z1, z2, helix, tip1, base1, tip2, base2, angle) => LossOf(
+                (int)z1, Second(kind, z2), helix, ToothGeometry.PressureAngleAt(tip1, base1),
+                ToothGeometry.PressureAngleAt(Turn(kind) * tip2, Turn(kind) * base2), angle));
+
+    public static readonly NumberDefinition<MeshSpec> Friction = Number("friction", "μ_m", "Mean friction coefficient of the flanks")
+        .When(static s => s.Efficiency is null || s.Friction is not null)
+        .Stated(static s => s.Friction).Assumed(0.06, "0.06, common practice for oil-lubricated ground flanks, no source");
+
+    public static readonly NumberDefinition<MeshSpec> Efficiency = Number("efficiency", "η", "Efficiency of the mesh", Units.Percent)
+        .By("η = 1 − μ_m·H_v, or as declared", "ISO/TR 14179-2", Certainty.Memory)
+        .Stated(static s => s.Efficiency).From(Friction, LossFactor, Sliding.MeshEfficiency);
+
+    /// <summary>Added by the solver of the train.</summary>
+    public static readonly NumberDefinition<MeshSpec> RelativeSpeedRatio =
+        Number("relative_speed_ratio", "(ω − ω_carrier)/ω_in", "Speed of the first gear against the carrier, per input speed, magnitude")
+        .By("from the system of Willis relations", Willis);
+
+    /// <summary>Added by the solver of the train.</summary>
+    public static readonly NumberDefinition<MeshSpec> RollingPowerRatio =
+        Number("rolling_power_ratio", "P_m/P_in", "Rolling power per input power, one planet set together")
+        .By("P_m/P_in = |T · (ω − ω_carrier)| / (T_in · ω_in), with losses", PowerBalance)
+        .Noted("at nominal efficiency of every mesh");
+
+    /// <summary>Added by the solver of the train.</summary>
+    public static readonly NumberDefinition<MeshSpec> TorqueRatio =
+        Number("torque_ratio", "T/T_in", "Torque on the first gear per input torque, one planet of the set, magnitude")
+        .By("from the system of torque balances, with losses", PowerBalance)
+        .Noted("at nominal efficiency of every mesh");
+
+    public static readonly NumberDefinition<MeshSpec> RollingPower =
+        Number("rolling_power", "P_m", "Rolling power, one planet set together", Units.Kilowatt)
+        .By("P_m = P_in · (P_m/P_in)", PowerBalance).Scaled(1e6)
+        .From(Of("train", static () => TrainQuantities.InputPower), RollingPowerRatio, static (power, share) => power * share);
+
+    public static readonly NumberDefinition<MeshSpec> MeshFrequency = Number("mesh_frequency", "f_m", "Mesh frequency", Units.Hertz)
+        .By("f_m = z·|n − n_carrier|", Willis)
+        .From(
+            Of("train", static () => TrainQuantities.InputSpeed), RelativeSpeedRatio, Of("first", static () => G.Teeth),
+            static (speed, perInput, z) => MeshRates.MeshFrequency((int)z, speed * perInput, 0));
+
+    public static readonly NumberDefinition<MeshSpec> PitchLineSpeed =
+        Number("pitch_line_speed", "v", "Pitch line speed, relative to the carrier", Units.MetrePerSecond)
+        .By("v = d/2·|ω − ω_carrier|", Willis)
+        .From(
+            Of("train", static () => TrainQuantities.InputSpeed), RelativeSpeedRatio, Of("first", static () => G.ReferenceDiameter),
+            static (speed, perInput, d) => MeshRates.PitchLineSpeed(d, speed * perInput, 0));
+
+    public static readonly NumberDefinition<MeshSpec> TangentialForce =
+        Number("tangential_force", "F_t", "Nominal tangential force at the reference circle, one planet of the set", Units.Newton)
+        .By("F_t = 2·T_in·(T/T_in) / d", PowerBalance)
+        .Noted("equal shares; without load-sharing, application and dynamic factors")
+        .From(
+            Of("train", static () => TrainQuantities.InputTorque), TorqueRatio, Of("first", static () => G.ReferenceDiameter),
+            static (torque, perInput, d) => 2 * torque * perInput / d);
+
+    public static readonly NumberDefinition<MeshSpec> CommonFactor = Number("common_factor", "g", "Greatest common divisor of the tooth numbers")
+        .By("g = gcd(z_1, z_2); 1: hunting teeth", "closed form")
+        .From(
+            Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"),
+            static (z1, z2) => new ToothHunting((int)z1, (int)z2).Factor);
+
+    public static readonly NumberDefinition<MeshSpec> AssemblyBacklash =
+        Number("assembly_backlash", "j_bn", "Normal backlash at 20 °C", Units.Millimetre)
+        .By("j_bn = −(E_sn1 + E_sn2)·cos α_n + 2·a·cos α_t·(inv α_wt − inv α_wt(x))·cos β_b", "ISO 21771, exact", Certainty.ClosedForm)
+        .Noted("without run-out and shaft bending").Scaled(0.05).Turns()
+        .From(
+            Kind, Of("first", static () => G.ThicknessAllowance, "E_sn1"), Of("second", static () => G.ThicknessAllowance, "E_sn2"),
+            ReferenceCentreDistance, Of("first", static () => G.TransversePressureAngle), WorkingPressureAngle, ShiftCentreDistance,
+            Of("first", static () => G.PressureAngle), Of("first", static () => G.BaseHelixAngle), BacklashAt);
+
+    public static readonly NumberDefinition<MeshSpec> ExpansionOfCentres =
+        Number("expansion_of_centres", "α_c", "Thermal expansion of the body that holds the centres", Units.PerKelvin)
+        .Custom(static subject => BodyCentres.Of(subject).Expansion(subject.Draft, ExpansionOfCentres!));
+
+    public static readonly NumberDefinition<MeshSpec> ExpansionOfGears =
+        Number("expansion_of_gears", "α_g", "Thermal expansion of the gears", Units.PerKelvin)
+        .By("(α_g1·d_1 ± α_g2·d_2) / (d_1 ± d_2) (external +, internal −)", "linear thermal expansion")
+        .From(
+            Kind, Of("first", static () => G.ThermalExpansion, "α_g1"), Of("second", static () => G.ThermalExpansion, "α_g2"),
+            Of("first", static () => G.ReferenceDiameter, "d_1"), Of("second", static () => G.ReferenceDiameter, "d_2"),
+            static (kind, first, second, d1, d2) => ((first * d1) + (second * Turn(kind) * d2)) / (d1 + (Turn(kind) * d2)));
+
+    public static readonly NumberDefinition<MeshSpec> RunningTemperatureOfCentres =
+        Number("running_temperature_of_centres", "T_body", "Temperature in continuous service of the body that holds the centres", Units.Celsius)
+        .Found(static (_, subject) => BodyCentres.Of(subject).Spec?.Running);
+
+    public static readonly NumberDefinition<MeshSpec> TemperatureOfCentres =
+        Number("temperature_of_centres", "T_c", "Temperature of the body that holds the centres", Units.Celsius)
+        .By("T_c = T + (T_body − T_oil) as far as the oil has warmed from its coldest to its running temperature", "the spec").Turns()
+        .From(
+            Of("train", static () => TrainQuantities.OilTemperature), RunningTemperatureOfCentres,
+            Of("train", static () => TrainQuantities.RunningOil), Of("train", static () => TrainQuantities.ColdestOil),
+            static (oil, body, running, coldest) => oil + ((body - running)
+                * (running > coldest ? Math.Clamp((oil - coldest) / (running - coldest), 0, 1) : 1)))
+        .From(Of("train", static () => TrainQuantities.OilTemperature), static oil => oil);
+
+    public static readonly NumberDefinition<MeshSpec> OperatingCentreDistance =
+        Number("operating_centre_distance", "a_w(T)", "Working centre distance from coldest to hottest, measured by gears that grow with it", Units.Millimetre)
+        .By("a_w(T) = a_w·(1 + α_c·(T_c − 20 °C)) / (1 + α_g·(T − 20 °C))", "linear thermal expansion")
+        .Noted("the gears keep their drawn size; what all lengths grow by together is left out").Turns()
+        .From(
+            CentreDistance, ExpansionOfCentres, ExpansionOfGears, TemperatureOfCentres, Of("train", static () => TrainQuantities.OilTemperature),
+            static (a, centres, gears, ofCentres, ofGears) => Backlash.OperatingCentreDistance(
+                a, centres, ofCentres - ReferenceTemperature, gears, ofGears - ReferenceTemperature));
+
+    public static readonly NumberDefinition<MeshSpec> OperatingPressureAngle =
+        Number("operating_pressure_angle", "α_wt(T)", "Working transverse pressure angle from coldest to hottest", Units.Degree)
+        .By("α_wt(T) = acos(a·cos α_t/a_w(T))", Iso)
+        .From(Kind, ReferenceCentreDistance, Of("first", static () => G.TransversePressureAngle), OperatingCentreDistance, AngleAt);
+
+    public static readonly NumberDefinition<MeshSpec> OperatingBacklash =
+        Number("operating_backlash", "j_bn(T)", "Normal backlash from coldest to hottest", Units.Millimetre)
+        .By("j_bn(T) = −(E_sn1 + E_sn2)·cos α_n + 2·a·cos α_t·(inv α_wt(T) − inv α_wt(x))·cos β_b", "ISO 21771, exact; linear thermal expansion")
+        .Noted("gears at the temperature of the oil, and the body that holds the centres too unless its own is stated").Scaled(0.05).Turns()
+        .From(
+            Kind, Of("first", static () => G.ThicknessAllowance, "E_sn1"), Of("second", static () => G.ThicknessAllowance, "E_sn2"),
+            ReferenceCentreDistance, Of("first", static () => G.TransversePressureAngle), OperatingPressureAngle, ShiftCentreDistance,
+            Of("first", static () => G.PressureAngle), Of("first", static () => G.BaseHelixAngle), BacklashAt);
+
+    public static readonly NumberDefinition<MeshSpec> CircumferentialBacklash =
+        Number("circumferential_backlash", "j_wt", "Circumferential backlash from coldest to hottest", Units.Millimetre)
+        .By("j_wt = j_bn(T) / (cos α_wt(T) · cos β_b)", Iso).Scaled(0.05).Turns()
+        .From(OperatingBacklash, OperatingPressureAngle, Of("first", static () => G.BaseHelixAngle), Backlash.Circumferential);
+
+    public static readonly NumberDefinition<MeshSpec> RequiredMinBacklash =
+        Number("required_min_backlash", "", "Required minimum normal backlash", Units.Millimetre).Scaled(0.05)
+        .Stated(static s => s.LeastBacklash).Optional();
+
+    public static readonly NumberDefinition<MeshSpec> PermittedMaxBacklash =
+        Number("permitted_max_backlash", "", "Permitted maximum normal backlash", Units.Millimetre)
+        .Stated(static s => s.GreatestBacklash).Optional();
+
+    public static readonly NumberDefinition<MeshSpec> InvoluteClearance =
+        Number("involute_clearance", "", "Ring tip outside the base-circle limit of its mate", Units.Millimetre)
+        .By("√(r_a2² − r_b2²) − a_w·sin α_wt", Iso).Scaled(1)
+        .When(Kind, static kind => kind == G.Internal)
+        .From(
+            CentreDistance, WorkingPressureAngle, Of("second", static () => G.TipDiameter, "d_a2"), Of("second", static () => G.BaseDiameter, "d_b2"),
+            static (aw, angle, tip, ground) => InternalInterference.InvoluteSlack(-aw, angle, -tip, -ground));
+
+    public static readonly NumberDefinition<MeshSpec> TipInterferenceClearance =
+        Number("tip_interference_clearance", "", "Clearance of the tips as they enter and leave an internal mesh", Units.Degree)
+        .By("θ_1·z_1/z_2 + inv α_wt − inv α_a2 − θ_2 (θ from the crossing of the tip circles)", "handbook formula, confirmed by rolling simulation")
+        .Noted("a full turn where the tip circles do not cross").Scaled(0.01).Turns()
+        .When(Kind, static kind => kind == G.Internal)
+        .From(
+            Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"), Of("first", static () => G.TipDiameter, "d_a1"),
+            Of("first", static () => G.BaseDiameter, "d_b1"), Of("second", static () => G.TipDiameter, "d_a2"),
+            Of("second", static () => G.BaseDiameter, "d_b2"), CentreDistance, WorkingPressureAngle,
+            static (z1, z2, tip1, base1, tip2, base2, aw, angle) =>
+                Slack(InternalInterference.Tip((int)z1, -(int)z2, tip1, base1, -tip2, -base2, -aw, angle)));
+
+    public static readonly NumberDefinition<MeshSpec> TrimmingClearance =
+        Number("trimming_clearance", "", "Clearance of the tips as a pinion enters a ring radially", Units.Degree)
+        .By("θ_1 + inv α_a1 − inv α_wt − (z_2/z_1)·(θ_2 + inv α_a2 − inv α_wt)", "handbook formula, confirmed by insertion simulation")
+        .Noted("a full turn where the tip circles do not cross").Scaled(0.01).Turns()
+        .When(Kind, static kind => kind == G.Internal)
+        .From(
+            Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"), Of("first", static () => G.TipDiameter, "d_a1"),
+            Of("first", static () => G.BaseDiameter, "d_b1"), Of("second", static () => G.TipDiameter, "d_a2"),
+            Of("second", static () => G.BaseDiameter, "d_b2"), CentreDistance, WorkingPressureAngle,
+            static (z1, z2, tip1, base1, tip2, base2, aw, angle) =>
+                Slack(InternalInterference.Trimming((int)z1, -(int)z2, tip1, base1, -tip2, -base2, -aw, angle)));
+
+    public static readonly RowDefinition<MeshSpec, string> Insertion = Text("insertion", "How the planet enters the ring")
+        .When(Kind, static kind => kind == G.Internal)
+        .Custom(static subject => Draft.Text(Insertion!, PlanetSetOf(subject)?.Insertion, "axial", "axial insertion"));
+
+    /// <summary>The planet set that a mesh belongs to; null between two shafts.</summary>
+    internal static PlanetSetSpec? PlanetSetOf(Subject mesh)
     {
-        Name = "kind", Title = "External or internal pair", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-        Formula = "internal where one gear is a ring", Source = "the spec",
-    };
+        var train = mesh.Draft.Spec.Train!;
+        return Set("first") ?? Set("second");
 
-    public static readonly QuantityKind SameRack = new()
+        PlanetSetSpec? Set(string role) => train.Planets.Find(((GearSpec)mesh.Reach(role)!.Model).On.Value);
+    }
+
+    /// <summary>−1 in an internal pair: the sign of its centre distance and of its second gear.</summary>
+    private static int Turn(string kind) => G.Sign(kind);
+
+    private static int Second(string kind, double teeth) => G.Signed(kind, teeth);
+
+    private static HelixHand HandOf(string word) => word == "left" ? HelixHand.Left : HelixHand.Right;
+
+    private static double AngleAt(string kind, double reference, double transverse, double working) =>
+        MeshGeometry.WorkingPressureAngleFromCentreDistance(Turn(kind) * reference, transverse, Turn(kind) * working);
+
+    private static double BacklashAt(
+        string kind, double allowance1, double allowance2, double reference, double transverse, double working, double free, double normal,
+        double baseHelix) => Backlash.Normal(
+        allowance1 + allowance2, Turn(kind) * reference, transverse, working, AngleAt(kind, reference, transverse, free), normal, baseHelix);
+
+    private static bool IsSpur(Subject subject) =>
+        subject.Reach("first")![G.HelixAngle] is { IsEvaluated: true, Value: { IsExact: true, Nominal: 0 } };
+
+    private static double LossOf(int z1, int z2, double baseHelix, double tip1, double tip2, double working)
     {
-        Name = "same_rack", Title = "Module, pressure angle and helix angle agree", ValueKind = ValueKind.Truth,
-        Formula = "m_n, α_n and β equal on both gears", Source = Iso,
-    };
+        var contactRatio = Sliding.TipContactRatio(z1, tip1, working) + Sliding.TipContactRatio(z2, tip2, working);
+        return contactRatio is >= 1 and <= 2
+            ? Sliding.LossFactor(z1, z2, baseHelix, tip1, tip2, working)
+            : throw Guard.Because($"the transverse contact ratio is {contactRatio:0.###}; the source of the loss factor covers 1 to 2");
+    }
 
-    public static readonly QuantityKind HandsFit = new()
+    /// <summary>Slack in rad; tips whose circles do not cross are as free as a full turn.</summary>
+    private static double Slack(Interference interference) => interference switch
     {
-        Name = "hands_fit", Title = "Hands of helix fit", ValueKind = ValueKind.Truth,
-        Formula = "external pair: opposite hands; internal pair: the same hand", Source = Iso,
+        Interference.Slack slack => slack.Radians,
+        Interference.TipCirclesApart => Math.Tau,
+        Interference.NotEvaluable because => throw new OutsideValidityException(because.Reason),
+        _ => throw new InvalidOperationException("An interference has three cases."),
     };
-
-    public static readonly QuantityKind Module = new()
-    {
-        Name = "module", Symbol = "m_n", Title = "Normal module", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind ReferenceCentreDistance = new()
-    {
-        Name = "reference_centre_distance", Symbol = "a", Title = "Reference centre distance", Unit = Units.Millimetre,
-        Formula = "a = m_n·|z_1 + z_2| / (2·cos β)", Symbols = ["z_1", "z_2", "m_n", "β"], Source = Iso,
-    };
-
-    public static readonly QuantityKind CentreDistance = new()
-    {
-        Name = "centre_distance", Symbol = "a_w", Title = "Working centre distance", Unit = Units.Millimetre,
-        Formula = "as declared; else as another mesh of the planet with a central gear declares it; else from the profile shifts",
-        Source = Iso,
-    };
-
-    public static readonly QuantityKind ShiftCentreDistance = new()
-    {
-        Name = "shift_centre_distance", Symbol = "a_w(x)", Title = "Centre distance without play, from the profile shifts", Unit = Units.Millimetre,
-        Formula = "a_w = a·cos α_t/cos α_wt, inv α_wt = inv α_t + 2·tan α_n·(x_1 + x_2)/(z_1 + z_2)",
-        Symbols = ["a", "α_t", "α_n", "x_1", "x_2", "z_1", "z_2"], Source = Iso,
-    };
-
-    public static readonly QuantityKind CentreDistanceDifference = new()
-    {
-        Name = "centre_distance_difference", Symbol = "Δa_w", Title = "Declared centre distance less that of the profile shifts",
-        Unit = Units.Millimetre, Scale = 0.005,
-        Formula = "Δa_w = a_w − a_w(x), nominal", Symbols = ["a_w", "a_w(x)"], Source = Iso,
-    };
-
-    public static readonly QuantityKind WorkingPressureAngle = new()
-    {
-        Name = "working_pressure_angle", Symbol = "α_wt", Title = "Working transverse pressure angle", Unit = Units.Degree,
-        Formula = "α_wt = acos(a·cos α_t/a_w)", Symbols = ["a", "α_t", "a_w"], Source = Iso,
-    };
-
-    public static readonly QuantityKind TransverseContactRatio = new()
-    {
-        Name = "transverse_contact_ratio", Symbol = "ε_α", Title = "Transverse contact ratio",
-        Formula = "ε_α = g_α / (π·m_t·cos α_t), g_α = ±½√(d_Na1² − d_b1²) ± ½√(d_Na2² − d_b2²) − a_w·sin α_wt",
-        Symbols = ["a_w", "α_wt", "d_Na1", "d_b1", "d_Na2", "d_b2", "m_n", "β", "α_t"], Source = Iso,
-        Note = "full involute down to the start of active profile",
-    };
-
-    public static readonly QuantityKind OverlapRatio = new()
-    {
-        Name = "overlap_ratio", Symbol = "ε_β", Title = "Overlap ratio",
-        Formula = "ε_β = b·sin β / (π·m_n)", Symbols = ["b", "β", "m_n"], Source = Iso,
-    };
-
-    public static readonly QuantityKind TotalContactRatio = new()
-    {
-        Name = "total_contact_ratio", Symbol = "ε_γ", Title = "Total contact ratio",
-        Formula = "ε_γ = ε_α + ε_β; spur gears: ε_γ = ε_α", Symbols = ["ε_α", "ε_β"], Source = Iso,
-    };
-
-    public static readonly QuantityKind CommonFaceWidth = new()
-    {
-        Name = "common_face_width", Symbol = "b", Title = "Face width in common", Unit = Units.Millimetre,
-        Formula = "b = least of b_1, b_2 and (b_1 + b_2)/2 − |place_1 − place_2|",
-        Symbols = ["b_1", "place_1", "b_2", "place_2"], Source = "closed form",
-    };
-
-    public static readonly QuantityKind LossFactor = new()
-    {
-        Name = "loss_factor", Symbol = "H_v", Title = "Tooth loss factor",
-        Formula = "H_v = π·(1/z_1 + 1/z_2)/cos β_b · (1 − ε_α + ε_1² + ε_2²)",
-        Symbols = ["z_1", "z_2", "β_b", "d_Na1", "d_b1", "d_Na2", "d_b2", "α_wt"], Source = "ISO/TR 14179-2", Certainty = Certainty.Memory,
-        Note = "for ε_α from 1 to 2; outside, state the efficiency of the mesh",
-    };
-
-    public static readonly QuantityKind Friction = new()
-    {
-        Name = "friction", Symbol = "μ_m", Title = "Mean friction coefficient of the flanks", Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind Efficiency = new()
-    {
-        Name = "efficiency", Symbol = "η", Title = "Efficiency of the mesh", Unit = Units.Percent,
-        Formula = "η = 1 − μ_m·H_v, or as declared", Symbols = ["μ_m", "H_v"], Source = "ISO/TR 14179-2", Certainty = Certainty.Memory,
-    };
-
-    public static readonly QuantityKind RollingPower = new()
-    {
-        Name = "rolling_power", Symbol = "P_m", Title = "Rolling power, one planet set together", Unit = Units.Kilowatt,
-        Formula = "P_m = P_in · |T · (ω − ω_carrier)| / (T_in · ω_in), with losses", Symbols = ["P_in", "η"], Source = PowerBalance, Scale = 1e6,
-    };
-
-    public static readonly QuantityKind MeshFrequency = new()
-    {
-        Name = "mesh_frequency", Symbol = "f_m", Title = "Mesh frequency", Unit = Units.Hertz,
-        Formula = "f_m = z·|n − n_carrier|", Symbols = ["n_in", "z"], Source = Willis,
-    };
-
-    public static readonly QuantityKind PitchLineSpeed = new()
-    {
-        Name = "pitch_line_speed", Symbol = "v", Title = "Pitch line speed, relative to the carrier", Unit = Units.MetrePerSecond,
-        Formula = "v = d/2·|ω − ω_carrier|", Symbols = ["n_in", "d"], Source = Willis,
-    };
-
-    public static readonly QuantityKind TangentialForce = new()
-    {
-        Name = "tangential_force", Symbol = "F_t", Title = "Nominal tangential force at the reference circle, one planet of the set",
-        Unit = Units.Newton,
-        Formula = "F_t = 2·T / (d·N), T = T_in · (T/T_in) with losses", Symbols = ["T_in", "d", "η"], Source = PowerBalance,
-        Note = "equal shares; without load-sharing, application and dynamic factors",
-    };
-
-    public static readonly QuantityKind CommonFactor = new()
-    {
-        Name = "common_factor", Symbol = "g", Title = "Greatest common divisor of the tooth numbers",
-        Formula = "g = gcd(z_1, z_2); 1: hunting teeth", Symbols = ["z_1", "z_2"], Source = "closed form",
-    };
-
-    public static readonly QuantityKind AssemblyBacklash = new()
-    {
-        Name = "assembly_backlash", Symbol = "j_bn", Title = "Normal backlash at 20 °C", Unit = Units.Millimetre,
-        Formula = "j_bn = −(E_sn1 + E_sn2)·cos α_n + 2·Δa_w·sin α_wt·cos β_b",
-        Symbols = ["E_sn1", "E_sn2", "a_w", "a_w(x)", "α_n", "α_wt", "β_b"], Source = "ISO 21771, ISO/TR 10064-2",
-        Scale = 0.05, Note = "without run-out and shaft bending",
-    };
-
-    public static readonly QuantityKind OperatingBacklash = new()
-    {
-        Name = "operating_backlash", Symbol = "j_bn", Title = "Normal backlash from coldest to hottest", Unit = Units.Millimetre,
-        Formula = "j_bn(T) = j_bn ± 2·a_w·(α_c·(T_c − 20 °C) − α_g·(T − 20 °C))·sin α_wt·cos β_b (external +, internal −)",
-        Symbols = ["j_bn", "a_w", "α_c", "α_g", "T_c", "T", "α_wt", "β_b"],
-        Source = "ISO 21771; linear thermal expansion", Scale = 0.05,
-        Note = "gears at the temperature of the oil, and the body that holds the centres too unless its own is stated",
-    };
-
-    public static readonly QuantityKind CircumferentialBacklash = new()
-    {
-        Name = "circumferential_backlash", Symbol = "j_wt", Title = "Circumferential backlash from coldest to hottest", Unit = Units.Millimetre,
-        Formula = "j_wt = j_bn / (cos α_wt · cos β_b)", Symbols = ["j_bn", "α_wt", "β_b"], Source = Iso, Scale = 0.05,
-    };
-
-    public static readonly QuantityKind ExpansionOfCentres = new()
-    {
-        Name = "expansion_of_centres", Symbol = "α_c", Title = "Thermal expansion of the body that holds the centres",
-        Unit = Units.PerKelvin, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind ExpansionOfGears = new()
-    {
-        Name = "expansion_of_gears", Symbol = "α_g", Title = "Thermal expansion of the gears", Unit = Units.PerKelvin,
-        Formula = "(α_g1·d_1 ± α_g2·d_2) / (d_1 ± d_2) (external +, internal −)", Symbols = ["α_g1", "α_g2", "d_1", "d_2"],
-        Source = "linear thermal expansion",
-    };
-
-    public static readonly QuantityKind TemperatureOfCentres = new()
-    {
-        Name = "temperature_of_centres", Symbol = "T_c", Title = "Temperature of the body that holds the centres", Unit = Units.Celsius,
-        Formula = "T_c = T + (T_body − T_oil) as far as the oil has warmed from its coldest to its running temperature",
-        Symbols = ["T"], Source = "the spec",
-    };
-
-    public static readonly QuantityKind LeastBacklashWanted = new()
-    {
-        Name = "least_backlash_wanted", Title = "Least normal backlash wanted", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-        Scale = 0.05,
-    };
-
-    public static readonly QuantityKind GreatestBacklashWanted = new()
-    {
-        Name = "greatest_backlash_wanted", Title = "Greatest normal backlash wanted", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind InvoluteSlack = new()
-    {
-        Name = "involute_slack", Title = "Ring tip outside the base-circle limit of its mate", Unit = Units.Millimetre,
-        Formula = "√(r_a2² − r_b2²) − a_w·sin α_wt", Symbols = ["a_w", "α_wt", "d_a2", "d_b2"], Source = Iso, Scale = 1,
-    };
-
-    public static readonly QuantityKind TipInterferenceSlack = new()
-    {
-        Name = "tip_interference_slack", Title = "Slack of the tips as they enter and leave an internal mesh", Unit = Units.Degree,
-        Formula = "θ_1·z_1/z_2 + inv α_wt − inv α_a2 − θ_2 (θ from the crossing of the tip circles)",
-        Symbols = ["z_1", "z_2", "d_a1", "d_b1", "d_a2", "d_b2", "a_w", "α_wt"],
-        Source = "handbook formula, confirmed by rolling simulation", Scale = 0.01,
-        Note = "a full turn where the tip circles do not cross",
-    };
-
-    public static readonly QuantityKind TrimmingSlack = new()
-    {
-        Name = "trimming_slack", Title = "Slack of the tips as a pinion enters a ring radially", Unit = Units.Degree,
-        Formula = "θ_1 + inv α_a1 − inv α_wt − (z_2/z_1)·(θ_2 + inv α_a2 − inv α_wt)",
-        Symbols = ["z_1", "z_2", "d_a1", "d_b1", "d_a2", "d_b2", "a_w", "α_wt"],
-        Source = "handbook formula, confirmed by insertion simulation", Scale = 0.01,
-        Note = "a full turn where the tip circles do not cross",
-    };
-
-    public static readonly QuantityKind Insertion = new()
-    {
-        Name = "insertion", Title = "How the planet enters the ring", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
-
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        Kind, SameRack, HandsFit, Module, ReferenceCentreDistance, CentreDistance, ShiftCentreDistance, CentreDistanceDifference,
-        WorkingPressureAngle, CommonFaceWidth, TransverseContactRatio, OverlapRatio, TotalContactRatio, LossFactor, Friction, Efficiency,
-        RollingPower, MeshFrequency, PitchLineSpeed, TangentialForce, CommonFactor, AssemblyBacklash, ExpansionOfCentres, ExpansionOfGears,
-        TemperatureOfCentres, OperatingBacklash, CircumferentialBacklash, LeastBacklashWanted, GreatestBacklashWanted, InvoluteSlack, TipInterferenceSlack, TrimmingSlack, Insertion,
-    ];
-}
-
-/// <summary>What is known of a gear in one of its meshes.</summary>
-public static class MeshGearQuantities
-{
-    private const string Iso = "ISO 21771";
-
-    public static readonly QuantityKind WorkingPitchDiameter = new()
-    {
-        Name = "working_pitch_diameter", Symbol = "d_w", Title = "Working pitch diameter", Unit = Units.Millimetre,
-        Formula = "d_w = d_b / cos α_wt", Symbols = ["d_b", "α_wt"], Source = Iso,
-    };
-
-    public static readonly QuantityKind TipClearance = new()
-    {
-        Name = "tip_clearance", Symbol = "c", Title = "Tip clearance against the mate's root", Unit = Units.Millimetre,
-        Formula = "c = a_w − d_a1/2 − d_f2/2 (signed; internal pair: r_f2 − a_w − r_a1)", Symbols = ["a_w", "d_a1", "d_f2"], Source = Iso,
-        Scale = 0.1,
-    };
-
-    public static readonly QuantityKind TipClearanceFactor = new()
-    {
-        Name = "tip_clearance_factor", Symbol = "c/m_n", Title = "Tip clearance per module",
-        Formula = "c / m_n", Symbols = ["c", "m_n"], Source = Iso, Scale = 0.1,
-    };
-
-    public static readonly QuantityKind CurvatureAtStart = new()
-    {
-        Name = "curvature_at_start", Symbol = "ρ_A", Title = "Radius of curvature where the mate's tip asks for contact", Unit = Units.Millimetre,
-        Formula = "ρ_A = a_w·sin α_wt − ½√(d_Na2² − d_b2²)", Symbols = ["a_w", "α_wt", "d_Na2", "d_b2"], Source = Iso,
-        Note = "external pairs; zero lies on the base circle, where the involute ends",
-    };
-
-    public static readonly QuantityKind StartOfActiveProfile = new()
-    {
-        Name = "start_of_active_profile", Symbol = "d_Nf", Title = "Start of active profile", Unit = Units.Millimetre,
-        Formula = "d_Nf = √(4·(a_w·sin α_wt − ½√(d_Na2² − d_b2²))² + d_b1²)",
-        Symbols = ["d_b1", "a_w", "α_wt", "d_Na2", "d_b2"], Source = Iso,
-    };
-
-    public static readonly QuantityKind FormMargin = new()
-    {
-        Name = "form_margin", Symbol = "d_Nf − d_Ff", Title = "Start of active profile above the root form circle", Unit = Units.Millimetre,
-        Formula = "d_Nf − d_Ff (internal: d_Ff − d_Nf)", Symbols = ["d_Nf", "d_Ff"], Source = Iso, Scale = 0.1,
-    };
-
-    public static readonly QuantityKind SpecificSliding = new()
-    {
-        Name = "specific_sliding", Symbol = "ζ", Title = "Greatest specific sliding", Unit = Units.One,
-        Formula = "ζ_1 = 1 − (ρ_2/ρ_1)·(z_1/z_2) at the start of active profile, magnitude",
-        Symbols = ["z_1", "z_2", "a_w", "α_wt", "d_Na2", "d_b2"], Source = Iso,
-    };
-
-    public static readonly QuantityKind FaceWidthRatio = new()
-    {
-        Name = "face_width_ratio", Symbol = "b/d", Title = "Face width per reference diameter",
-        Formula = "b / d", Symbols = ["b", "d"], Source = "closed form",
-    };
-
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        WorkingPitchDiameter, TipClearance, TipClearanceFactor, CurvatureAtStart, StartOfActiveProfile, FormMargin, SpecificSliding, FaceWidthRatio,
-    ];
 }

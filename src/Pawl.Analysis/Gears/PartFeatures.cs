@@ -1,40 +1,30 @@
 using Pawl.Analysis.Core;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
 
 namespace Pawl.Analysis.Gears;
 
-/// <summary>What is known of a seat, spline or thread that is cut into the part of a gear.</summary>
-public static class PartFeatureQuantities
+/// <summary>A seat, spline or thread that is cut into the part of a gear.</summary>
+public sealed class PartFeatureQuantities : Section<PartFeatureSpec>
 {
-    public static readonly QuantityKind Feature = new()
-    {
-        Name = "feature", Title = "What it is", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
+    public static readonly RowDefinition<PartFeatureSpec, string> Feature = Text("feature", "What it is").Stated(static s => s.Feature);
 
-    public static readonly QuantityKind Hardness = new()
-    {
-        Name = "hardness", Title = "Hardness of its surface", Unit = Units.Vickers, Certainty = Certainty.Declared,
-        Note = "converted to HV after ISO 18265, table A.1, where written in HRC or HBW",
-    };
+    public static readonly NumberDefinition<PartFeatureSpec> Hardness = Number("hardness", "", "Hardness of its surface", Units.Vickers)
+        .Noted("converted to HV after ISO 18265, table A.1, where written in HRC or HBW")
+        .Custom(static subject => MaterialDraft.Hardness(
+            subject.Draft, Hardness!, ((PartFeatureSpec)subject.Model).Hardness, $"{subject.Keys}.hardness"));
 
-    public static readonly ImmutableArray<QuantityKind> All = [Feature, Hardness];
-}
-
-/// <summary>Seats, splines and threads of the parts that the gears are.</summary>
-internal static class PartFeatureDraft
-{
-    public static void AddAll(Draft draft, GearDraft gear, Subject train)
+    internal static void AddAll(Draft draft, GearDraft gear, Subject train)
     {
         if (gear.Spec.HeatTreatment is not { } heat)
             return;
         for (var i = 0; i < heat.Features.Length; i++)
         {
             var spec = heat.Features[i];
-            var subject = draft.Begin(SubjectKinds.PartFeature, $"gears.{gear.Name}.features[{i}]", spec.Span)
+            draft.Begin(
+                SubjectKinds.PartFeature, $"gears.{gear.Name}.features[{i}]", spec.Span, spec,
+                $"train.gears.{gear.Name}.heat_treatment.features[{i}]")
                 .Relate("train", train).Relate("gear", gear.Subject);
-            subject.Add(Draft.Text(PartFeatureQuantities.Feature, spec.Feature, ""));
-            subject.Add(MaterialDraft.Hardness(
-                draft, PartFeatureQuantities.Hardness, spec.Hardness, $"train.gears.{gear.Name}.heat_treatment.features[{i}].hardness"));
         }
     }
 }

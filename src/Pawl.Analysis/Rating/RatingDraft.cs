@@ -26,13 +26,11 @@ internal sealed class RatingDraft
         var duty = DutyDraft.Build(draft, train.Subject);
         foreach (var mesh in train.Meshes)
         {
-            mesh.Subject.Relate("train", train.Subject);
             mesh.Subject.Add(rating.DrivingGear(mesh));
             var set = train.PlanetSet(mesh.First.Spec.On.Value) ?? train.PlanetSet(mesh.Second.Spec.On.Value);
             var load = MeshLoadDraft.Build(draft, duty, mesh, set, set is not null && rating.Floats(set.Carrier.Value));
             foreach (var gear in (ReadOnlySpan<GearDraft>)[mesh.First, mesh.Second])
             {
-                mesh.Gear(gear).Relate("train", train.Subject);
                 var motion = rating.MotionOf(gear, mesh);
                 new FlankDraft(duty, mesh, load, gear, motion).Add();
                 CaseStrength.Add(mesh, gear);

@@ -37,6 +37,8 @@ internal static class ToothDraft
         ];
         s.Add(Quantity.Compute(K.CutterRootDiameter, inputs, v => -Shaping(z, v).RootDiameter));
         s.Add(Quantity.Compute(K.CutterRootFormDiameter, inputs, v => -Shaping(z, v).FormDiameter));
+        if (gear.Spec.RootDiameter is not null)
+            s.Add(Derive.From(K.CutterRootDifference, s[G.RootDiameter], s[K.CutterRootDiameter], (stated, made) => Math.Abs(stated - made)));
     }
 
     private static RootShaping Shaping(int z, ReadOnlySpan<double> v) =>

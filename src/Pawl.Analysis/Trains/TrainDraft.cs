@@ -36,7 +36,7 @@ internal sealed class TrainDraft
     public static TrainDraft Build(Draft draft, TrainSpec spec, Subject subject)
     {
         var train = new TrainDraft(draft, spec, subject);
-        subject.Add(OilTemperature(draft));
+        AddOil(draft, subject);
         train.BuildGears();
         train.BuildMeshes();
         train.Solve();
@@ -75,7 +75,17 @@ internal sealed class TrainDraft
         }
     }
 
-    public static Quantity OilTemperature(Draft draft)
+    /// <summary>The temperatures of the oil, together and each by itself.</summary>
+    public static void AddOil(Draft draft, Subject train)
+    {
+        train.Add(OilTemperature(draft));
+        if (draft.Spec.Duty?.Oil?.Running is { } running)
+            train.Add(draft.Amount(K.RunningOil, running, ""));
+        if (draft.Spec.Duty?.Oil?.Coldest is { } coldest)
+            train.Add(draft.Amount(K.ColdestOil, coldest, ""));
+    }
+
+    private static Quantity OilTemperature(Draft draft)
     {
         var oil = draft.Spec.Duty?.Oil;
         if (oil is not { Running: { } running, Coldest: { } coldest, Hottest: { } hottest })
@@ -96,34 +106,20 @@ internal sealed class TrainDraft
 
     private void BuildGears()
     {
-        var outward = _spec.InternalProfileShift is { Value: "outward" };
         var gears = ImmutableArray.CreateBuilder<GearDraft>(_spec.Gears.Entries.Length);
         foreach (var spec in _spec.Gears.Entries)
-            gears.Add(GearDraft.Build(_draft, spec, PlanetSet(spec.On.Value) is not null, outward));
+            gears.Add(GearDraft.Build(_draft, spec));
         Gears = gears.MoveToImmutable();
     }
 
     private void BuildMeshes()
     {
-        var meshes = ImmutableArray.CreateBuilder<MeshDraft>(_spec.Meshes.Length);
-        var centres = new Quantity?[_spec.Meshes.Length];
-        for (var k = 0; k < centres.Length; k++)
+        Meshes = [.. _spec.Meshes.Select(spec => MeshDraft.Build(_draft, spec, Gear(spec.Gears[0].Value), Gear(spec.Gears[1].Value)))];
+        foreach (var mesh in Meshes)
         {
-            if (_spec.Meshes[k].CentreDistance is { } centre)
-                centres[k] = _draft.Dimension(MeshQuantities.CentreDistance, centre, "");
+            if (mesh.Spec.CentreDistance is null && SharedCentre(mesh) is { } shared)
+                mesh.Subject.RelateOptional("same_centres", () => shared.Subject);
         }
-
-        for (var k = 0; k < centres.Length; k++)
-        {
-            var spec = _spec.Meshes[k];
-            var (first, second) = (Gear(spec.Gears[0].Value), Gear(spec.Gears[1].Value));
-            var set = PlanetSet(first.Spec.On.Value) ?? PlanetSet(second.Spec.On.Value);
-            meshes.Add(MeshDraft.Build(
-                _draft, spec, first, second, Centres(set?.Carrier.Value), set, centres[k],
-                centres[k] is null ? SharedCentre(centres, first, second) : null, Subject[K.OilTemperature]));
-        }
-
-        Meshes = meshes.MoveToImmutable();
     }
 
     private GearDraft Gear(string name)
@@ -138,15 +134,14 @@ internal sealed class TrainDraft
     }
 
     /// <summary>A planet stands at one radius: where one of its meshes with central gears states it, it holds for those that do not.</summary>
-    private Quantity? SharedCentre(Quantity?[] centres, GearDraft first, GearDraft second)
+    private MeshDraft? SharedCentre(MeshDraft mesh)
     {
-        if (PlanetOf(first, second) is not { } planet)
+        if (PlanetOf(mesh.First, mesh.Second) is not { } planet)
             return null;
-        for (var k = 0; k < centres.Length; k++)
+        foreach (var other in Meshes)
         {
-            var gears = _spec.Meshes[k].Gears;
-            if (centres[k] is not null && PlanetOf(Gear(gears[0].Value), Gear(gears[1].Value)) == planet)
-                return centres[k];
+            if (other.Spec.CentreDistance is not null && PlanetOf(other.First, other.Second) == planet)
+                return other;
         }
 
         return null;
@@ -160,25 +155,6 @@ internal sealed class TrainDraft
             (null, { } set) => set.Name.Value,
             _ => null,
         };
-
-    private BodyCentres Centres(string? carrier)
-    {
-        var body = carrier ?? Housing();
-        return new(body, body is null ? null : _spec.Bodies.Find(body), _draft.Spec.Duty?.Oil);
-    }
-
-    private string? Housing()
-    {
-        if (_spec.Fixed.Length == 1)
-            return _spec.Fixed[0].Value;
-        foreach (var held in _spec.Fixed)
-        {
-            if (held.Value == "housing")
-                return held.Value;
-        }
-
-        return null;
-    }
 
     private void Solve()
     {

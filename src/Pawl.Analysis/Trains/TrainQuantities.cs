@@ -163,6 +163,18 @@ public static class TrainQuantities
         Certainty = Certainty.Declared,
     };
 
+    public static readonly QuantityKind RunningOil = new()
+    {
+        Name = "running_oil_temperature", Symbol = "T_oil", Title = "Oil temperature in continuous service", Unit = Units.Celsius,
+        Certainty = Certainty.Declared,
+    };
+
+    public static readonly QuantityKind ColdestOil = new()
+    {
+        Name = "coldest_oil_temperature", Symbol = "T_cold", Title = "Oil temperature at the coldest start", Unit = Units.Celsius,
+        Certainty = Certainty.Declared,
+    };
+
     public static readonly QuantityKind GreatestLashWanted = new()
     {
         Name = "greatest_lash_wanted", Title = "Greatest angular play at the output that the load bears", Unit = Units.Arcminute,
@@ -186,6 +198,6 @@ public static class TrainQuantities
     [
         Topology, GraphFaults, FreeBodies, Mobility, Contradiction, StandingOutput, IdleBodies, ClosedLoops, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
         Efficiency, SelfLocking, TorqueBalance, CirculatingPower, InputSpeed, InputTorque, OutputSpeed, OutputTorque,
-        InputPower, LostPower, OilTemperature, OutputLash, GreatestLashWanted, BearingsStated,
+        InputPower, LostPower, OilTemperature, RunningOil, ColdestOil, OutputLash, GreatestLashWanted, BearingsStated,
     ];
 }

@@ -234,36 +234,16 @@ internal sealed class TrainResults
 
     private void Mesh(MeshDraft mesh)
     {
-        var s = mesh.Subject;
-        if (Solution.Speeds?.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is not { } speeds)
-        {
-            foreach (var kind in (ReadOnlySpan<QuantityKind>)[MeshQuantities.MeshFrequency, MeshQuantities.PitchLineSpeed])
-                s.Add(Quantity.NotEvaluated(kind, [], _speedReasons));
-        }
-        else
-        {
-            var (perInput, teeth) = (Math.Abs(speeds.First.ToDouble()), mesh.First.Spec.Teeth.Value);
-            s.Add(Derive.From(
-                MeshQuantities.MeshFrequency, _subject[K.InputSpeed], mesh.First[GearQuantities.Teeth],
-                (speed, _) => MeshRates.MeshFrequency(teeth, speed * perInput, 0)));
-            s.Add(Derive.From(
-                MeshQuantities.PitchLineSpeed, _subject[K.InputSpeed], mesh.First[GearQuantities.ReferenceDiameter],
-                (speed, diameter) => MeshRates.PitchLineSpeed(diameter, speed * perInput, 0)));
-        }
-
-        if (Solution.Torques?.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is not { } load)
-        {
-            s.Add(Quantity.NotEvaluated(MeshQuantities.RollingPower, [], TorqueReasons()));
-            s.Add(Quantity.NotEvaluated(MeshQuantities.TangentialForce, [], TorqueReasons()));
-            return;
-        }
-
-        var (power, torque) = (load.RollingPower, Math.Abs(load.FirstTorque) / load.Paths);
-        s.Add(Derive.From(
-            MeshQuantities.RollingPower, _subject[K.InputPower], _subject[K.Efficiency], (input, _) => input * power));
-        s.Add(Derive.From(
-            MeshQuantities.TangentialForce, _subject[K.InputTorque], mesh.First[GearQuantities.ReferenceDiameter],
-            _subject[K.Efficiency], (input, diameter, _) => 2 * input * torque / diameter));
+        mesh.Subject.Add(Solution.Speeds?.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is { } speeds
+            ? Quantity.Computed(MeshQuantities.RelativeSpeedRatio, Math.Abs(speeds.First.ToDouble()), [])
+            : Quantity.NotEvaluated(MeshQuantities.RelativeSpeedRatio, [], _speedReasons));
+        var load = Solution.Torques?.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name);
+        mesh.Subject.Add(load is null
+            ? Quantity.NotEvaluated(MeshQuantities.RollingPowerRatio, [], TorqueReasons())
+            : Quantity.Computed(MeshQuantities.RollingPowerRatio, load.RollingPower, _efficiencies));
+        mesh.Subject.Add(load is null
+            ? Quantity.NotEvaluated(MeshQuantities.TorqueRatio, [], TorqueReasons())
+            : Quantity.Computed(MeshQuantities.TorqueRatio, Math.Abs(load.FirstTorque) / load.Paths, _efficiencies));
     }
 
     /// <summary>Play of every mesh, carried to the output by the torque that the mesh bears per unit of output torque.</summary>

@@ -2,49 +2,58 @@ namespace Pawl.Mechanics.Gears;
 
 /// <summary>Play between the flanks, where it comes from and what it does at the shaft.</summary>
 /// <remarks>
-/// Allowances E_sn are zero or less, and thin the tooth. Δa is the change of the signed centre distance: a greater distance opens an
-/// external pair (Δa &gt; 0) and closes an internal one (Δa &lt; 0).
+/// Allowances E_sn are zero or less, and thin the tooth. Centre distances of internal pairs are negative: a greater distance opens an
+/// external pair and closes an internal one.
 /// </remarks>
 public static class Backlash
 {
-    /// <summary>Normal backlash j_bn, square to the flanks.</summary>
+    /// <summary>Normal backlash j_bn, square to the flanks, at any centre distance.</summary>
     /// <remarks>
-    /// <code>j_bn = −(E_sn1 + E_sn2) · cos α_n + 2 · Δa · sin α_wt · cos β_b</code>
-    /// Symbols: E_sn tooth thickness allowances, normal, mm, ≤ 0; Δa deviation of the signed centre distance from the one without
-    /// backlash, mm; α_n normal, α_wt working transverse pressure angle, β_b base helix angle, rad.<br/>
-    /// Source: ISO 21771, backlash; ISO/TR 10064-2.<br/>
-    /// Valid for: Δa small against a_w (the second order is left out). Below zero: the teeth jam.
+    /// <code>j_bn = −(E_sn1 + E_sn2) · cos α_n + 2 · a · cos α_t · (inv α_wt − inv α_wt(x)) · cos β_b</code>
+    /// Symbols: E_sn tooth thickness allowances, normal, mm, ≤ 0; a signed reference centre distance, mm; α_n normal, α_t transverse
+    /// pressure angle, α_wt the working one at the actual centre distance, α_wt(x) the one at the centre distance without backlash of
+    /// the profile shifts, β_b base helix angle, rad.<br/>
+    /// Source: what two teeth leave of the pitch on the working pitch circles, after the tooth thickness of ISO 21771: exact.<br/>
+    /// Valid for: involute flanks in contact. Below zero: the teeth jam.
     /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    /// <exception cref="OutsideValidityException">An angle is not between 0° and 90°, or a value is not a number.</exception>
     public static double Normal(
         double thicknessAllowanceSum,
-        double centreDistanceDeviation,
-        double normalPressureAngle,
+        double referenceCentreDistance,
+        double transversePressureAngle,
         double workingPressureAngle,
+        double freePressureAngle,
+        double normalPressureAngle,
         double baseHelixAngle) =>
         Guard.Finite(
             -thicknessAllowanceSum * Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle))
-                + 2 * centreDistanceDeviation * Math.Sin(Working(workingPressureAngle))
-                * Math.Cos(Guard.Helix(baseHelixAngle)),
+                + Opening(referenceCentreDistance, transversePressureAngle, workingPressureAngle, freePressureAngle, baseHelixAngle),
             "the backlash");
 
     /// <summary>Sum of the thickness allowances E_sn1 + E_sn2 that gives a normal backlash: <see cref="Normal"/> turned round.</summary>
     /// <remarks>
-    /// <code>E_sn1 + E_sn2 = (2 · Δa · sin α_wt · cos β_b − j_bn) / cos α_n</code>
+    /// <code>E_sn1 + E_sn2 = (2 · a · cos α_t · (inv α_wt − inv α_wt(x)) · cos β_b − j_bn) / cos α_n</code>
     /// Symbols, source, validity: as <see cref="Normal"/>.
     /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    /// <exception cref="OutsideValidityException">An angle is not between 0° and 90°, or a value is not a number.</exception>
     public static double ThicknessAllowanceSum(
         double normalBacklash,
-        double centreDistanceDeviation,
-        double normalPressureAngle,
+        double referenceCentreDistance,
+        double transversePressureAngle,
         double workingPressureAngle,
+        double freePressureAngle,
+        double normalPressureAngle,
         double baseHelixAngle) =>
         Guard.Finite(
-            (2 * centreDistanceDeviation * Math.Sin(Working(workingPressureAngle))
-                * Math.Cos(Guard.Helix(baseHelixAngle)) - normalBacklash)
+            (Opening(referenceCentreDistance, transversePressureAngle, workingPressureAngle, freePressureAngle, baseHelixAngle) - normalBacklash)
                 / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
             "the thickness allowance");
+
+    /// <summary>What a centre distance other than that without backlash opens, square to the flanks.</summary>
+    private static double Opening(double reference, double transverse, double working, double free, double baseHelix) =>
+        2 * Guard.NotZero(reference, "the reference centre distance")
+            * Math.Cos(Guard.AcuteAboveZero(transverse, "the transverse pressure angle"))
+            * (Involute.Of(Working(working)) - Involute.Of(Guard.AcuteAboveZero(free, "the pressure angle without backlash"))) * Math.Cos(Guard.Helix(baseHelix));
 
     /// <summary>Circumferential backlash j_wt, along the working pitch circle.</summary>
     /// <remarks>
@@ -67,39 +76,25 @@ public static class Backlash
             circumferentialBacklash * Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle)),
             "the backlash");
 
-    /// <summary>Radial backlash j_r: how far the gears could still close in.</summary>
+    /// <summary>Centre distance at temperature, measured by gears that keep their drawn size.</summary>
     /// <remarks>
-    /// <code>j_r = j_wt / (2 · tan α_wt)</code>
-    /// Symbols: j_wt circumferential backlash, mm; α_wt working transverse pressure angle, rad.<br/>
-    /// Source: ISO 21771, radial backlash.<br/>
-    /// Valid for: both kinds of pair, a magnitude: an internal pair closes by moving apart.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Radial(double circumferentialBacklash, double workingPressureAngle) =>
-        Guard.Finite(
-            circumferentialBacklash
-                / (2 * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle"))),
-            "the backlash");
-
-    /// <summary>Change of the centre distance by heat, with the sign that <see cref="Normal"/> takes.</summary>
-    /// <remarks>
-    /// <code>Δa = a_w · (α_c · ΔT_c − α_g · ΔT_g)</code>
-    /// Symbols: a_w signed working centre distance, mm; α_c expansion of the part that holds the axes apart, α_g of the gears, 1/K;
+    /// <code>a_w(T) = a_w · (1 + α_c · ΔT_c) / (1 + α_g · ΔT_g)</code>
+    /// Symbols: a_w working centre distance at 20 °C, mm; α_c expansion of the part that holds the axes apart, α_g of the gears, 1/K;
     /// ΔT their rises above 20 °C, K. Between sun and planet the carrier holds the axes, not the housing.<br/>
     /// Source: linear expansion; both gears of one material and temperature.<br/>
-    /// Valid for: free expansion.
+    /// Valid for: free expansion. What all lengths grow by together is left out.
     /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ThermalCentreDistanceDeviation(
+    /// <exception cref="OutsideValidityException">The gears would shrink to nothing, or a value is not a number.</exception>
+    public static double OperatingCentreDistance(
         double workingCentreDistance,
         double expansionOfCarrier,
         double temperatureRiseOfCarrier,
         double expansionOfGears,
         double temperatureRiseOfGears) =>
         Guard.Finite(
-            Guard.NotZero(workingCentreDistance, "the centre distance")
-                * (expansionOfCarrier * temperatureRiseOfCarrier - expansionOfGears * temperatureRiseOfGears),
-            "the change of centre distance");
+            Guard.NotZero(workingCentreDistance, "the centre distance") * (1 + expansionOfCarrier * temperatureRiseOfCarrier)
+                / Guard.Positive(1 + expansionOfGears * temperatureRiseOfGears, "the size of the gears at temperature"),
+            "the centre distance");
 
     /// <summary>Angle one gear can turn while its mate is held, rad.</summary>
     /// <remarks>

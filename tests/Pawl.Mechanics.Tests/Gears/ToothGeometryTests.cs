@@ -132,7 +132,7 @@ public class ToothGeometryTests
         Assert.True(Refuses(() => ToothGeometry.TransversePressureAngle(Twenty, Math.PI / 2)));
         Assert.True(Refuses(() => PathOfContact.OverlapRatio(0, 0.1, 1)));
         Assert.True(Refuses(() => MeshGeometry.TipClearance(40, double.NaN, 57)));
-        Assert.True(Refuses(() => Backlash.Normal(double.NaN, 0, Twenty, Twenty, 0)));
+        Assert.True(Refuses(() => Backlash.Normal(double.NaN, 60, Twenty, Twenty, Twenty, Twenty, 0)));
     }
 
     private static bool Refuses(Func<double> formula)
