@@ -246,7 +246,7 @@ public class JointOfSpecsTests
         var carried = Number(analysis, "carried_torque");
 
         Assert.Equal(210, carried, tolerance: 6.0);
-        Assert.Equal(8 * 15_003 * 0.15 * 67 / 1000, Min(analysis, "slip_torque"), tolerance: 2.0);
+        Assert.Equal(8 * 15_003 * 0.15 * 67, Min(analysis, "slip_torque"), tolerance: 2000.0);
         Assert.Equal(1206 / carried, Min(analysis, "slip_safety"), 0.01);
         Assert.Equal(1.8, Number(analysis, "required_slip_safety"));
         Assert.Equal(1.2, Number(Of(Flange(), duty: Duty.Replace("direction: both", "direction: one", StringComparison.Ordinal)), "required_slip_safety"));
@@ -347,16 +347,19 @@ public class JointOfSpecsTests
     {
         var analysis = Of(Nut(), duty: Duty.Replace("coldest: 0 °C", "coldest: 20 °C", StringComparison.Ordinal).Replace("hottest: 90 °C", "hottest: 60 °C", StringComparison.Ordinal));
         var ring = Math.PI / 4 * (2500 - 900);
-        var compliance = 45 / (206_000 * Math.PI / 4 * 625) + 30 / (206_000 * ring) + 15 / (208_000 * ring);
         var least = 96_000 / (0.2387 + (13.294 + 15.5) * 0.14);
-        var embedding = 8.5e-3 / compliance;
+        var (embedding, greatest) = (Embedding(30, 15), Embedding(29.95, 14.88));
 
         Assert.Equal(least, Number(analysis, "min_preload"), 1e-3 * least);
         Assert.Equal(embedding, Number(analysis, "embedding_loss"), 1e-6 * embedding);
 
-        // Bearing steel grows 0.5·10⁻⁶ 1/K more over 15 mm: nothing is lost by heat; what little is gained does not count.
-        Assert.Equal(least - embedding - 5000, Min(analysis, "residual_clamp"), tolerance: 30.0);
-        Assert.Equal((least - embedding) / 5000, Min(analysis, "parting_safety"), 0.01);
+        // Bearing steel grows 0.5·10⁻⁶ 1/K more over 15 mm: nothing is lost by heat; what little is gained does not count. The shortest
+        // layers lose most by embedding.
+        Assert.Equal(least - greatest - 5000, Min(analysis, "residual_clamp"), tolerance: 5.0);
+        Assert.Equal((least - greatest) / 5000, Min(analysis, "parting_safety"), 0.001);
+
+        double Embedding(double first, double second) =>
+            8.5e-3 / ((first + second) / (206_000 * Math.PI / 4 * 625) + first / (206_000 * ring) + second / (208_000 * ring));
     }
 
     // The narrowest overlap of nut (36/26) and ring (50/30) is 36/30: π/4·(36² − 30²) = 311 mm². Closed form.

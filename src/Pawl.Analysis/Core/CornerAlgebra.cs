@@ -71,7 +71,7 @@ internal static class CornerAlgebra
         return input.Corners[index];
     }
 
-    /// <summary>Too many leaves for all corners: each input moves the result one way; take it there. Wide, never narrow.</summary>
+    /// <summary>Too many leaves for all corners: each input goes to the limit that moves the result furthest, as if it were alone.</summary>
     private static Result AsIndependent(ImmutableArray<Quantity> inputs, Formula formula, double nominal, Span<double> x)
     {
         Span<double> low = stackalloc double[x.Length];
@@ -87,7 +87,31 @@ internal static class CornerAlgebra
             (low[i], high[i]) = rises ? (value.Least, value.Greatest) : (value.Greatest, value.Least);
         }
 
-        return new(Bounds(nominal, [formula(low), formula(high)]), [], [], true);
+        return new(Bounds(nominal, [Descend(inputs, formula, low, 1), Descend(inputs, formula, high, -1)]), [], [], true);
+    }
+
+    /// <summary>From a corner on to its neighbours as long as one is lower, for inputs whose direction depends on the others.</summary>
+    private static double Descend(ImmutableArray<Quantity> inputs, Formula formula, Span<double> corner, int sign)
+    {
+        var best = sign * formula(corner);
+        for (var moved = true; moved && double.IsFinite(best);)
+        {
+            moved = false;
+            for (var i = 0; i < corner.Length; i++)
+            {
+                var (here, value) = (corner[i], inputs[i].Value);
+                if (value.IsExact)
+                    continue;
+                corner[i] = here == value.Least ? value.Greatest : value.Least;
+                var there = sign * formula(corner);
+                if (there < best)
+                    (best, moved) = (there, true);
+                else
+                    corner[i] = here;
+            }
+        }
+
+        return sign * best;
     }
 
     private static Extent Bounds(double nominal, ReadOnlySpan<double> corners)

@@ -582,6 +582,11 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
         Way(subject => Found(
             subject, [a.Gather, b.Gather, c.Gather], (ref InputReader r) => formula(a.Read(ref r), b.Read(ref r), c.Read(ref r))));
 
+    public TruthDefinition<TSpec> From<A, B, C, D>(IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, Func<A, B, C, D, bool> formula) =>
+        Way(subject => Found(
+            subject, [a.Gather, b.Gather, c.Gather, d.Gather],
+            (ref InputReader r) => formula(a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r))));
+
     public TruthDefinition<TSpec> From<A, B, C, D, E, F>(
         IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, IInput<F> f, Func<A, B, C, D, E, F, bool> formula) =>
         Way(subject => Found(

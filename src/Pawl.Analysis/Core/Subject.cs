@@ -58,7 +58,7 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     /// <summary>What the spec says of it; for subjects whose quantities are declared.</summary>
     internal object Model { get; init; } = "";
 
-    /// <summary>The analysis that it belongs to.</summary>
+    /// <summary>The analysis that it belongs to; a subject of its own, such as the example of a rule, has only what it is given.</summary>
     internal Draft Draft { get; init; } = null!;
 
     /// <summary>The quantity of a kind, or null when this subject has none: then rules on it do not apply.</summary>
@@ -67,7 +67,7 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     {
         if (kind.Of != Kind)
             return null;
-        if (kind.Evaluate is not { } evaluate || _states[kind.Index] == State.Known)
+        if (kind.Evaluate is not { } evaluate || Draft is null || _states[kind.Index] == State.Known)
             return _quantities[kind.Index];
         if (_states[kind.Index] == State.Computing)
             throw new InvalidOperationException($"{Path}.{kind.Name} depends on itself.");

@@ -13,6 +13,7 @@ public sealed class CentringLinks : Section<CentringLinkSpec>
     private const string Spec = "the spec";
 
     public static readonly RowDefinition<CentringLinkSpec, string> Link = Text("link", "What the link is")
+        .By("run-out, bearing, fit or dowels that the link names", "the spec", Certainty.Declared)
         .Named(static s => s.Runout is not null ? $"run-out of {s.Of!.Value}"
             : s.Bearing is { } bearing ? $"bearing {bearing.Value}"
             : s.Fit is { } fit ? $"fit {fit.Value}"

@@ -25,9 +25,10 @@ public sealed class MaterialPairQuantities : Section<MeshSpec>
 
     public static readonly TruthDefinition<MeshSpec> SoftAlike = Truth("unhardened_alike", "Both gears are unhardened and of one steel")
         .By("same material, both normalised", Practice, Certainty.CommonPractice)
-        .Custom(static subject => Unlike(subject))
         .From(
-            OfRow("first", static () => M.Material), OfRow("second", static () => M.Material), static (first, second) => first == second);
+            OfRow("first", static () => M.Treatment), OfRow("second", static () => M.Treatment),
+            OfRow("first", static () => M.Material), OfRow("second", static () => M.Material),
+            static (first, second, one, other) => first == Treatments.Normalised && second == Treatments.Normalised && one == other);
 
     public static readonly TruthDefinition<MeshSpec> StainlessAlike =
         Truth("stainless_alike", "Both gears are of precipitation-hardening stainless steel")
@@ -46,13 +47,4 @@ public sealed class MaterialPairQuantities : Section<MeshSpec>
 
     private static bool IsSoft(Subject gear) => M.Of(gear).Class is
         MaterialClass.Normalised or MaterialClass.CarbonThroughHardened or MaterialClass.AlloyThroughHardened;
-
-    /// <summary>Not alike, whatever their materials, unless both are normalised.</summary>
-    private static Quantity? Unlike(Subject subject)
-    {
-        ImmutableArray<Quantity> treatments = [subject.Reach("first")![M.Treatment], subject.Reach("second")![M.Treatment]];
-        return Quantity.MissingReasons(treatments) is { IsEmpty: false } reasons ? Quantity.NotEvaluated(SoftAlike, treatments, reasons)
-            : treatments.All(static each => each.Text == Treatments.Normalised) ? null
-            : Quantity.OfTruth(SoftAlike, Origin.Computed.Instance, false, treatments);
-    }
 }

@@ -225,10 +225,12 @@ public sealed class Joints : Section<JointSpec>
             static (n, bolt, parts, thread, tapped) => Math.Min(
                 1, ClampForce.LoadFactor(n, 1 / bolt, 1 / parts, double.IsNaN(tapped) ? 0 : BoltCompliance.TappedHole(thread, tapped))));
 
-    public static readonly TruthDefinition<JointSpec> CarriesTorque = Truth("carries_torque", "Torque passes through the joint").Named(IsCarrying);
+    public static readonly TruthDefinition<JointSpec> CarriesTorque = Truth("carries_torque", "Torque passes through the joint")
+        .By("the joint carries a body or a torque of its own", "the spec", Certainty.Declared).Named(IsCarrying);
 
     // Interfaces between the layers, and the one to the tapped part or to the shoulder; a pack of k shims has k + 1 faces instead of two.
     public static readonly NumberDefinition<JointSpec> Interfaces = Number("interfaces", "n_i", "Interfaces that embed")
+        .By("one between each two layers, one to the tapped part or shoulder, one more for each shim beyond the first", "count of faces")
         .Counted(static s => s.Clamped.Length - 1 + (IsCentral(s) || s.Tapped is not null ? 1 : 0) + Math.Max(0, (s.Shims?.Value ?? 0) - 1));
 
     public static readonly NumberDefinition<JointSpec> Roughness =

@@ -12,7 +12,8 @@ public sealed class Contributors : Section<ContributorSpec>
 {
     private const string Spec = "the spec";
 
-    public static readonly RowDefinition<ContributorSpec, string> Label = Text("name", "Name").Named(static s => s.Name.Value);
+    public static readonly RowDefinition<ContributorSpec, string> Label = Text("name", "Name")
+        .By("key of the entry", "the spec", Certainty.Declared).Named(static s => s.Name.Value);
 
     public static readonly NumberDefinition<ContributorSpec> Size = Number("size", "m ± h", "Size", Units.Millimetre).Stated(static s => s.Size);
 

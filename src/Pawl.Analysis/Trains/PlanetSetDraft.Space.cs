@@ -60,7 +60,8 @@ internal sealed partial class PlanetSetDraft
         foreach (var value in values)
             least = Math.Min(least, value);
         return least;
-    });
+    },
+    turns: true);
 
     private Quantity? CentreOf(int body)
     {
