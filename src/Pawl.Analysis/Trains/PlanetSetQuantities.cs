@@ -67,7 +67,7 @@ public static class PlanetSetQuantities
         Name = "coaxial_spread", Symbol = "Δa_w", Title = "Spread of the centre distances of one circle of planets",
         Unit = Units.Millimetre, Scale = 0.005,
         Formula = "Δa_w = greatest − least, over the meshes of one planet with central gears, of a_w(x) or of a_w, whichever differs more",
-        Note = "nominal: the meshes of one planet share its pin, and with it the tolerance",
+        Note = "at nominal: the meshes of one planet share its pin, and with it the tolerance",
         Source = "ISO 21771",
     };
 
@@ -103,6 +103,7 @@ public static class PlanetSetQuantities
     {
         Name = "most_planets", Symbol = "N_max", Title = "Most planets that fit, equally spaced, and go together",
         Formula = "greatest N with D mod N = 0 and neighbour clearance above zero", Source = "closed form",
+        Note = "at nominal sizes; the neighbour clearance of the planets that are fitted is judged at its worst",
     };
 
     public static readonly QuantityKind Phasing = new()

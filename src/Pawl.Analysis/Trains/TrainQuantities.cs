@@ -115,6 +115,7 @@ public static class TrainQuantities
     {
         Name = "torque_balance", Symbol = "|ΣT|/|T|", Title = "Residue of the torques on the whole",
         Formula = "|T_in + T_out + Σ T_fixed| / max |T|", Source = "statics: the torques on a body at rest sum to zero", Scale = 1,
+        Note = "checks the solution itself, at nominal",
     };
 
     public static readonly QuantityKind CirculatingPower = new()
