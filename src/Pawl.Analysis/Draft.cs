@@ -1,3 +1,4 @@
+using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Mechanics.Fits;
 using Pawl.Quantities;
@@ -16,6 +17,9 @@ internal sealed class Draft(GearboxSpec spec)
     public GearboxSpec Spec { get; } = spec;
 
     public List<Subject> Subjects { get; } = [];
+
+    /// <summary>What teeth, orbit, weight and the coupled machines lay on every body; null without a train.</summary>
+    public Lazy<TrainForces>? Forces { get; set; }
 
     public ImmutableArray<string> TablesUsed => [.. _tables];
 

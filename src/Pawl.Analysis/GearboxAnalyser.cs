@@ -29,13 +29,14 @@ public static class GearboxAnalyser
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             TrainDraft.AddOil(draft, subject);
-            Joined(draft, subject, null, new Dictionary<string, Subject>());
+            Joined(draft);
             FitsAndStacks(draft);
             ORings.AddAll(draft);
             return Finish(draft, "");
         }
 
         var train = TrainDraft.Build(draft, spec.Train, subject);
+        draft.Forces = new(() => TrainForces.Build(draft, spec.Train, train));
         TrainResults.Add(draft, spec.Train, train);
         var bodies = draft.Subjects.Where(each => each.Kind == SubjectKinds.Body)
             .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
@@ -52,7 +53,7 @@ public static class GearboxAnalyser
         ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
         Splines.Splines.AddAll(draft);
         InterfaceDraft.AddAll(draft, train, bodies);
-        Joined(draft, subject, train, bodies);
+        Joined(draft);
         FitsAndStacks(draft);
         ORings.AddAll(draft);
         OilSystem.AddAll(draft);
@@ -61,12 +62,12 @@ public static class GearboxAnalyser
     }
 
     /// <summary>Joints, and the pins and rings that hold beside them.</summary>
-    private static void Joined(Draft draft, Subject subject, TrainDraft? train, Dictionary<string, Subject> bodies)
+    private static void Joined(Draft draft)
     {
         Joints.Joints.AddAll(draft);
-        DowelDraft.AddAll(draft, subject, bodies);
-        RetainingRingDraft.AddAll(draft, subject, bodies);
-        PlanetPinDraft.AddAll(draft, subject, train);
+        Dowels.AddAll(draft);
+        RetainingRings.AddAll(draft);
+        PlanetPins.AddAll(draft);
     }
 
     private static void FitsAndStacks(Draft draft)
@@ -81,6 +82,6 @@ public static class GearboxAnalyser
         Spec = draft.Spec,
         Subjects = [.. draft.Subjects.OrderBy(subject => SubjectKinds.All.IndexOf(subject.Kind))],
         Topology = topology,
-        TablesUsed = draft.TablesUsed,
+        Draft = draft,
     };
 }

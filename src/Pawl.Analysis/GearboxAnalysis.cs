@@ -14,6 +14,14 @@ public sealed record GearboxAnalysis
     /// <summary>The topology in words; empty when there is no train.</summary>
     public string Topology { get; init; } = "";
 
-    /// <summary>Standard tables that were used, by id, in order.</summary>
-    public ImmutableArray<string> TablesUsed { get; init; } = [];
+    /// <summary>Standard tables that were used for what has been computed so far, by id, in order.</summary>
+    public ImmutableArray<string> TablesUsed
+    {
+        get => Draft?.TablesUsed ?? field;
+        init;
+    }
+    = [];
+
+    /// <summary>Where tables are noted as quantities are asked for.</summary>
+    internal Draft? Draft { get; init; }
 }

@@ -114,13 +114,17 @@ public static class SubjectKinds
     public static readonly SubjectKind JointLayer =
         Section<ClampedLayerSpec>.KindOf("joint_layer", "Clamped layer", "Joints", typeof(JointLayers)).With("joint", () => Joint);
 
-    public static readonly SubjectKind Dowel = new SubjectKind("dowel", "Dowels", "Joints", DowelQuantities.All).With("train", () => Train);
+    public static readonly SubjectKind Dowel =
+        Section<DowelSpec>.KindOf("dowel", "Dowels", "Joints", typeof(Dowels)).With("train", () => Train);
+
+    public static readonly SubjectKind DowelledPart =
+        Section<DowelledPartSpec>.KindOf("dowelled_part", "Part that dowels go through", "Joints", typeof(DowelledParts)).With("dowels", () => Dowel);
 
     public static readonly SubjectKind RetainingRing =
-        new SubjectKind("retaining_ring", "Retaining ring", "Joints", RetainingRingQuantities.All).With("train", () => Train);
+        Section<RetainingRingSpec>.KindOf("retaining_ring", "Retaining ring", "Joints", typeof(RetainingRings)).With("train", () => Train);
 
     public static readonly SubjectKind PlanetPin =
-        new SubjectKind("planet_pin", "Planet pin", "Joints", PlanetPinQuantities.All).With("train", () => Train);
+        Section<PlanetPinSpec>.KindOf("planet_pin", "Planet pin", "Joints", typeof(PlanetPins)).With("train", () => Train);
 
     public static readonly SubjectKind ORing =
         Section<ORingSpec>.KindOf("o_ring", "O-ring", "Seals", typeof(ORings)).With("train", () => Train);
@@ -133,7 +137,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

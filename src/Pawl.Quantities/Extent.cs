@@ -9,6 +9,13 @@ public readonly record struct Extent(double Nominal, double Least, double Greate
     /// <summary>A number without a tolerance.</summary>
     public static Extent Exactly(double value) => new(value, value, value);
 
+    /// <summary>The difference to another value that varies by itself; nominal is the middle, for of a fit the nominal sizes may lie outside their limits.</summary>
+    public Extent Less(Extent other)
+    {
+        var (least, greatest) = (Least - other.Greatest, Greatest - other.Least);
+        return new((least + greatest) / 2, least, greatest);
+    }
+
     /// <summary>Whether least and greatest coincide.</summary>
     public bool IsExact => Least.Equals(Greatest);
 }

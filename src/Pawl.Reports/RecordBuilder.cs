@@ -39,6 +39,7 @@ public static class RecordBuilder
         var findings = FindingWriter.Write(judgement.Findings, quantities, whole);
         var subjects = analysis.Subjects.AddRange(judgement.Concessions);
         var coverage = CoverageCount.Of(findings, subjects);
+        var written = whole ? Map(subjects, quantities.Write) : [];
         return new()
         {
             IsWhole = whole,
@@ -64,7 +65,7 @@ public static class RecordBuilder
             Findings = findings,
             Waiting = WaitingList.Of(findings),
             Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
-            Subjects = whole ? Map(subjects, quantities.Write) : [],
+            Subjects = written,
             Assumptions = whole ? AssumptionList.Of(subjects, judgement.Findings, quantities) : [],
             Inputs = whole ? DeclaredInputs.Of(spec, quantities) : [],
             Cautions = Cautions.All,

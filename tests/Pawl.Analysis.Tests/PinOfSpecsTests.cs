@@ -1,4 +1,5 @@
 using CsCheck;
+using Pawl.Quantities;
 
 namespace Pawl.Analysis.Tests;
 
@@ -51,8 +52,57 @@ public class PinOfSpecsTests
     {
         var analysis = Dowels("torque: 400 N·m, count: 2, pin_position: 3 µm, hole_position: 3 µm");
 
-        Assert.Equal(-16, analysis.Value("dowels.d", "room"), 1e-6);
-        Assert.Equal(0.014 / 50 * 10_800 / Math.PI, analysis.Value("dowels.d", "turn"), 1e-6);
+        Assert.Equal(-0.016, Extent(analysis, "dowels.d", "room").Least, 1e-9);
+        Assert.Equal(0.014 / 50, Extent(analysis, "dowels.d", "turn").Greatest, 1e-9);
+    }
+
+    private static Extent Extent(GearboxAnalysis analysis, string path, string quantity) => analysis.Quantity(path, quantity).Value;
+
+    // 4000 N on 7.95 mm by 9 mm; 8.08 mm of hole less 8.05 mm of pin leave 30 µm, 8.12 less 7.95 give way 170 µm. Statics, as in Dowels_by_hand.
+    [Fact]
+    public void The_worst_case_of_dowels_covers_every_tolerance()
+    {
+        static GearboxAnalysis With(string diameter, string length, string hole) => Of(
+            $$"""
+            dowels: { d: {purpose: carry, torque: 400 N·m, count: 2, circle: 100 mm, diameter: {{diameter}}, yield: 900 MPa, pin_position: 0 mm, hole_position: 0 mm,
+              parts: [{yield: 250 MPa, length: 16 mm, hole: 8 mm}, {yield: 250 MPa, length: {{length}}, hole: {{hole}}}]} }
+            """);
+
+        var rough = With("8 mm ±0.05", "10 mm ±1", "8.1 mm ±0.02");
+        Assert.Equal(0.2, Extent(rough, "dowels.d", "pressure_share").Nominal, 1e-12);
+        Assert.Equal(4000 / (7.95 * 9) / 250, Extent(rough, "dowels.d", "pressure_share").Greatest, 1e-12);
+        Assert.Equal(4000 / (Math.PI / 4 * 7.95 * 7.95), Extent(rough, "dowels.d", "shear_stress").Greatest, 1e-9);
+        Assert.Equal(9 / 8.05, Extent(rough, "dowels.d", "length_ratio").Least, 1e-12);
+        Assert.Equal(0.03, Extent(rough, "dowels.d", "room").Least, 1e-9);
+        Assert.Equal(0.17 / 50, Extent(rough, "dowels.d", "turn").Greatest, 1e-9);
+        Assert.Equal(400_000 * 0.5 / (4000 / (7.95 * 9) / 250), Extent(rough, "dowels.d", "dowel_torque").Least, 1e-3);
+
+        var wider = With("8 mm ±0.05", "10 mm ±2", "8.1 mm ±0.06");
+        Assert.True(Extent(wider, "dowels.d", "pressure_share").Greatest > Extent(rough, "dowels.d", "pressure_share").Greatest);
+        Assert.True(Extent(wider, "dowels.d", "room").Least < Extent(rough, "dowels.d", "room").Least);
+        Assert.True(Extent(wider, "dowels.d", "turn").Greatest > Extent(rough, "dowels.d", "turn").Greatest);
+    }
+
+    // d_2 = 16 ∓0.1 on 17 mm: t = 0.45 to 0.55 mm; the load of the groove falls to π/4·(17² − 16.1²)·600/1.2. DIN 471 by hand.
+    [Fact]
+    public void The_worst_case_of_a_groove_covers_its_diameter_and_its_land()
+    {
+        var found = Ring("sits: shaft, diameter: 17 mm, groove: 16 mm ±0.1, land: 2 mm ±0.2, yield: 600 MPa, corner: 0 mm, axial_force: 1 kN");
+
+        Assert.Equal(1.8 / 0.55, Extent(found, "retaining_rings.r", "land_ratio").Least, 1e-9);
+        Assert.Equal(Math.PI / 4 * (17 * 17 - 16.1 * 16.1) * 500, Extent(found, "retaining_rings.r", "groove_load").Least, 1e-6);
+    }
+
+    // M = F/2·(L/2 − b/4) at L = 31, b = 19: 10.75/10 of that at 30 and 20. Beam on two supports.
+    [Fact]
+    public void The_worst_case_of_a_planet_pin_covers_span_and_load_width()
+    {
+        var found = Of("planet_pins: { p: {planets: planet, diameter: 12 mm, load_width: 20 mm ±1, cheek: 8 mm ±0.5, yield: 800 MPa, held: straddled, span: 30 mm ±1} }");
+        var (bending, pressure) = (Extent(found, "planet_pins.p", "bending_stress"), Extent(found, "planet_pins.p", "cheek_pressure"));
+
+        Assert.Equal(1.075 * bending.Nominal, bending.Greatest, 1e-9);
+        Assert.Equal(8 / 7.5 * pressure.Nominal, pressure.Greatest, 1e-9);
+        Assert.True(Extent(found, "planet_pins.p", "peak_safety").Least < Extent(found, "planet_pins.p", "peak_safety").Nominal / 1.05);
     }
 
     // Friction and dowels that hold half each hold nothing together; either alone is enough.

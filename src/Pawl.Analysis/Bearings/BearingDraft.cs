@@ -35,7 +35,7 @@ internal sealed partial class BearingDraft
         train.Subject.Add(Quantity.Computed(TrainQuantities.BearingsStated, places.Length, []));
         if (places.IsEmpty)
             return null;
-        var forces = TrainForces.Build(draft, spec, train);
+        var forces = draft.Forces!.Value;
         var duty = LoadShares.Of(draft, train.Subject);
         var bearings = places.Select(place => new BearingDraft(draft, spec, train, forces, duty, place)).ToImmutableArray();
         foreach (var bearing in bearings)

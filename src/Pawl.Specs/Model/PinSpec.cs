@@ -40,7 +40,7 @@ public sealed record DowelSpec
 
     [Display(Name = "Bore", Description = "Hole along the dowel; absent: solid.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "3 mm")]
-    public Stated<Amount>? Bore { get; init; }
+    public Stated<Toleranced>? Bore { get; init; }
 
     [Display(Name = "Yield", Description = "Yield of the dowels.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "900 MPa")]
@@ -75,7 +75,7 @@ public sealed record DowelledPartSpec
 
     [Display(Name = "Length", Description = "Length that bears, chamfers off.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm")]
-    public required Stated<Amount> Length { get; init; }
+    public required Stated<Toleranced> Length { get; init; }
 
     [Display(Name = "Hole", Description = "Diameter of its holes with tolerance.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6 mm H7")]
@@ -102,11 +102,11 @@ public sealed record RetainingRingSpec
 
     [Display(Name = "Groove", Description = "Diameter of the groove, d_2; absent: by the standard.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "23.9 mm")]
-    public Stated<Amount>? Groove { get; init; }
+    public Stated<Toleranced>? Groove { get; init; }
 
     [Display(Name = "Land", Description = "Width of material between the groove and the end, n.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "3 mm")]
-    public Stated<Amount>? Land { get; init; }
+    public Stated<Toleranced>? Land { get; init; }
 
     [Display(Name = "Yield", Description = "Yield of the part with the groove.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "600 MPa")]
@@ -153,7 +153,7 @@ public sealed record PlanetPinSpec
 
     [Display(Name = "Bore", Description = "Hole along the pin; absent: solid.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "4 mm")]
-    public Stated<Amount>? Bore { get; init; }
+    public Stated<Toleranced>? Bore { get; init; }
 
     [Display(Name = "Held", Description = "straddled: in two cheeks; overhung: in one.")]
     [OneOf("straddled", "overhung")]
@@ -161,19 +161,19 @@ public sealed record PlanetPinSpec
 
     [Display(Name = "Span", Description = "Distance of the middles of the two cheeks.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "34 mm")]
-    public Stated<Amount>? Span { get; init; }
+    public Stated<Toleranced>? Span { get; init; }
 
     [Display(Name = "Gap", Description = "Of an overhung pin: from the face of the cheek to the load.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "2 mm")]
-    public Stated<Amount>? Gap { get; init; }
+    public Stated<Toleranced>? Gap { get; init; }
 
     [Display(Name = "Load width", Description = "Width of what presses on the pin: rollers, or the planet.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "17 mm")]
-    public required Stated<Amount> LoadWidth { get; init; }
+    public required Stated<Toleranced> LoadWidth { get; init; }
 
     [Display(Name = "Cheek", Description = "Length that bears in a cheek.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "8 mm")]
-    public Stated<Amount>? Cheek { get; init; }
+    public Stated<Toleranced>? Cheek { get; init; }
 
     [Display(Name = "Cheek yield", Description = "Yield of the carrier.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "700 MPa")]

@@ -23,7 +23,7 @@ static partial class DowelReader
             Count = reader.Whole("count", 1, 200, required: true)!,
             Circle = reader.Amount("circle", Dimension.OfLength, AmountRange.Positive, required: true)!,
             Diameter = reader.Toleranced("diameter", Dimension.OfLength, AmountRange.Positive, required: true)!,
-            Bore = reader.Amount("bore", Dimension.OfLength, AmountRange.NotNegative),
+            Bore = reader.Toleranced("bore", Dimension.OfLength, AmountRange.NotNegative),
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
             Parts = reader.Items("parts", DowelledPartReader.Read, scope, required: true),
             PinPosition = reader.Amount("pin_position", Dimension.OfLength, AmountRange.NotNegative),

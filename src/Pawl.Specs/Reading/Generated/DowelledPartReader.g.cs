@@ -15,7 +15,7 @@ static partial class DowelledPartReader
         {
             Part = reader.Text("part"),
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
-            Length = reader.Amount("length", Dimension.OfLength, AmountRange.Positive, required: true)!,
+            Length = reader.Toleranced("length", Dimension.OfLength, AmountRange.Positive, required: true)!,
             Hole = reader.Toleranced("hole", Dimension.OfLength, AmountRange.Positive),
         };
         reader.Finish();

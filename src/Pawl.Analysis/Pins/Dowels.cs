@@ -1,0 +1,176 @@
+using System.Globalization;
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Joints;
+using Pawl.Mechanics.Joints;
+using Pawl.Mechanics.Pins;
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using static Pawl.Analysis.BodyInputs;
+using static Pawl.Analysis.Core.Inputs;
+
+namespace Pawl.Analysis.Pins;
+
+/// <summary>A set of dowels on a circle between two parts.</summary>
+public sealed class Dowels : Section<DowelSpec>
+{
+    private const string Closed = "closed form";
+    private const string Habit = "common practice, no source";
+
+    // Common practice, no source: pulsating shear and pressure over the yield.
+    private const double ShearShare = 0.4;
+    private const double PermittedPressureShare = 0.5;
+
+    private static readonly IInput<double[]> PartLengths = Each("parts", static () => DowelledParts.Length, "l");
+    private static readonly IInput<double[]> PartYields = Each("parts", static () => DowelledParts.Yield, "R_e,part");
+
+    public static readonly RowDefinition<DowelSpec, string> Purpose = Text("purpose", "What the dowels are for").Stated(static s => s.Purpose);
+
+    public static readonly NumberDefinition<DowelSpec> Count = Number("count", "z", "Number of dowels").Stated(static s => s.Count);
+
+    public static readonly TruthDefinition<DowelSpec> ReamedTogether = Truth("reamed_together", "The holes of both parts are reamed in one, assembled")
+        .By("as stated, else not", "the spec", Certainty.Declared)
+        .Named(AreReamedTogether);
+
+    public static readonly NumberDefinition<DowelSpec> Effective = Number("effective_dowels", "z_e", "Dowels that may be counted on")
+        .By("all where reamed together, else no more than two; one alone none", Habit, Certainty.CommonPractice)
+        .From(Count, ReamedTogether, static (count, together) => DowelPins.Effective((int)count, together));
+
+    public static readonly NumberDefinition<DowelSpec> Circle = Number("circle", "D", "Diameter of the circle of the dowels", Units.Millimetre).Stated(static s => s.Circle);
+
+    public static readonly NumberDefinition<DowelSpec> Diameter = Number("diameter", "d", "Diameter of a dowel", Units.Millimetre).Stated(static s => s.Diameter);
+
+    public static readonly NumberDefinition<DowelSpec> Bore =
+        Number("bore", "d_i", "Hole along a dowel", Units.Millimetre).Stated(static s => s.Bore).Optional();
+
+    public static readonly NumberDefinition<DowelSpec> PeakShare = Number("peak_over_rated", "f_p", "Peak torque over rated torque with its application factor, at least 1")
+        .By("f_p = max(1, T_peak/(T_in·K_A)); 1 where no peak is stated", Closed)
+        .When(static s => s.Carries is not null)
+        .Custom(static subject => Joints.Joints.PeakOverRated(PeakShare!, subject.Reach("train")!));
+
+    public static readonly NumberDefinition<DowelSpec> CarriedTorque = Number("carried_torque", "T", "Maximum torque between the parts", Units.NewtonMetre)
+        .By("that of the joint; else as stated; else T = |T_body|·K_A·f_p", "torque balance").Scaled(1000)
+        .From(Of("joint", static () => JointStrengths.CarriedTorque), static torque => torque)
+        .Custom(static subject => ((DowelSpec)subject.Model).Joint is { } joint
+            ? Quantity.NotEvaluated(CarriedTorque!, [], $"joints.{joint.Value}.carries is not stated")
+            : null)
+        .Stated(static s => s.Torque)
+        .From(BodyTorque, ApplicationFactor, PeakShare, static (torque, application, peak) => Math.Abs(torque) * application * peak)
+        .Custom(static subject => ((DowelSpec)subject.Model).Carries is { } body
+            ? Quantity.NotEvaluated(CarriedTorque!, [], $"the torque of {body.Value} is not known")
+            : null)
+        .Asking("joint");
+
+    public static readonly NumberDefinition<DowelSpec> Force = Number("dowel_force", "F", "Force on a dowel when friction carries nothing", Units.Newton)
+        .By("F = 2·T/(z_e·D)", "statics").Scaled(1).Noted("friction of the faces is never added")
+        .From(CarriedTorque, Effective, Circle, static (torque, effective, circle) => DowelPins.Force(torque, (int)effective, circle / 2));
+
+    public static readonly NumberDefinition<DowelSpec> Shear = Number("shear_stress", "τ", "Mean shear stress of a dowel", Units.Megapascal)
+        .By("τ = F/(π/4·(d² − d_i²))", Closed).Scaled(1)
+        .From(Force, Diameter, Bore.Or(0), static (force, d, bore) => DowelPins.ShearStress(force, d, 1, bore));
+
+    public static readonly NumberDefinition<DowelSpec> Yield = Number("yield", "R_e", "Yield of the dowels", Units.Megapascal).Stated(static s => s.Yield);
+
+    public static readonly NumberDefinition<DowelSpec> PressureShare =
+        Number("pressure_share", "p/R_e", "Maximum pressure in a hole over the yield of its part")
+        .By("p/R_e,part, p = F/(d·l), greater of both parts", Closed).Scaled(0.5)
+        .From(Force, Diameter, PartLengths, PartYields, Worst);
+
+    public static readonly NumberDefinition<DowelSpec> LengthRatio = Number("length_ratio", "l/d", "Minimum bearing length over diameter")
+        .By("l/d, lesser of both parts", Closed)
+        .From(Diameter, PartLengths, static (d, lengths) => lengths.Min() / d);
+
+    public static readonly NumberDefinition<DowelSpec> PinPosition = Number("pin_position", "t_1", "Position tolerance of the dowels", Units.Millimetre)
+        .When(static s => !AreReamedTogether(s)).Stated(static s => s.PinPosition);
+
+    public static readonly NumberDefinition<DowelSpec> HolePosition = Number("hole_position", "t_2", "Position tolerance of the loose holes", Units.Millimetre)
+        .When(static s => !AreReamedTogether(s)).Stated(static s => s.HolePosition);
+
+    // The holes of the second part are the loose ones. Of a fit the nominal size may lie outside both tolerances: the middle stands for it.
+    public static readonly NumberDefinition<DowelSpec> Play = Number("play", "S", "Clearance of a dowel in its loose hole", Units.Micrometre)
+        .By("S = d_hole − d", "ISO 286-1").Scaled(0.01)
+        .Range(OfLimits("loose", static () => DowelledParts.Hole, "d_hole"), Diameter.Limits(), static (hole, pin) => hole.Less(pin));
+
+    public static readonly NumberDefinition<DowelSpec> Room =
+        Number("room", "", "Clearance left when dowels and holes stand apart as far as permitted", Units.Micrometre)
+        .By("S − t_1 − t_2", "fixed fasteners: ISO 5458, ASME Y14.5").Scaled(0.01)
+        .From(Play, PinPosition, HolePosition, DowelPins.Room);
+
+    public static readonly NumberDefinition<DowelSpec> Turn = Number("turn", "ψ", "How far the parts may turn on their dowels", Units.Arcminute)
+        .By("ψ = 2·S/D, not below zero", Closed).Scaled(1e-4)
+        .From(Play, Circle, static (play, circle) => DowelPins.Turn(Math.Max(0, play), circle / 2));
+
+    public static readonly NumberDefinition<DowelSpec> Capacity = Number("dowel_torque", "T_d", "Torque that the dowels carry alone", Units.NewtonMetre)
+        .By("least of 0.4·R_e in shear and 0.5·R_e,part in pressure, over F per torque", "statics; common practice, no source", Certainty.CommonPractice).Scaled(1000)
+        .From(
+            Diameter, Bore.Or(0), Yield, Effective, Circle, PartLengths, PartYields,
+            static (d, bore, yield, effective, circle, lengths, yields) =>
+            {
+                var perTorque = DowelPins.Force(1, (int)effective, circle / 2);
+                return Math.Min(
+                    ShearShare * yield / DowelPins.ShearStress(perTorque, d, 1, bore), PermittedPressureShare / Worst(perTorque, d, lengths, yields));
+            });
+
+    public static readonly NumberDefinition<DowelSpec> Friction =
+        Number("friction_torque", "T_fr", "Torque that the joint carries by friction, over its safety", Units.NewtonMetre)
+        .By("slip torque of the joint over its required safety", "statics").Scaled(1000)
+        .When(static s => s.Joint is not null)
+        .From(
+            Of("joint", static () => JointStrengths.SlipTorque), Of("joint", static () => JointStrengths.RequiredSlipSafety),
+            static (torque, safety) => torque / safety)
+        .Otherwise(static s => $"joints.{s.Joint!.Value}.carries is not stated");
+
+    public static readonly RowDefinition<DowelSpec, string> Path = Text("torque_path", "Who carries the torque")
+        .By(
+            "friction where it can alone, else dowels where they can alone, else neither; never both, at the worst of each", Habit,
+            Certainty.CommonPractice)
+        .From(
+            CarriedTorque.Limits(), Friction.Limits(), Capacity.Limits(),
+            static (torque, friction, dowels) => Flange.Path(torque.Greatest, friction.Least, dowels.Least).ToString().ToLowerInvariant(),
+            static path => path);
+
+    /// <summary>All sets of dowels with their parts, in the order of the spec.</summary>
+    internal static void AddAll(Draft draft)
+    {
+        foreach (var spec in draft.Spec.Dowels.Entries)
+        {
+            var path = $"dowels.{spec.Name.Value}";
+            var parts = new List<Subject>();
+            var set = draft.Begin(SubjectKinds.Dowel, path, spec.Name.Span, spec)
+                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
+                .RelateAll("parts", () => parts)
+                .RelateOptional("loose", () => parts.ElementAtOrDefault(1))
+                .RelateOptional("joint", () => spec.Joint is { } joint ? draft.Find(SubjectKinds.Joint, $"joints.{joint.Value}") : null)
+                .RelateOptional("body", () => spec.Carries is { } body ? draft.Find(SubjectKinds.Body, $"bodies.{body.Value}") : null);
+            for (var i = 0; i < spec.Parts.Length; i++)
+            {
+                parts.Add(draft.Begin(
+                    SubjectKinds.DowelledPart, string.Create(CultureInfo.InvariantCulture, $"{path}.parts[{i}]"), spec.Parts[i].Length.Span, spec.Parts[i])
+                    .Relate("dowels", set));
+            }
+        }
+    }
+
+    private static bool AreReamedTogether(DowelSpec spec) => spec.ReamedTogether is { Value: true };
+
+    /// <summary>Maximum pressure over the yield of its part.</summary>
+    private static double Worst(double force, double diameter, double[] lengths, double[] yields)
+    {
+        var worst = 0.0;
+        for (var i = 0; i < lengths.Length; i++)
+            worst = Math.Max(worst, DowelPins.Pressure(force, diameter, lengths[i]) / yields[i]);
+        return worst;
+    }
+}
+
+/// <summary>A part that dowels go through; the first holds them.</summary>
+public sealed class DowelledParts : Section<DowelledPartSpec>
+{
+    public static readonly RowDefinition<DowelledPartSpec, string> Part = Text("part", "What it is").Stated(static s => s.Part).Optional();
+
+    public static readonly NumberDefinition<DowelledPartSpec> Yield = Number("yield", "R_e", "Yield of the part", Units.Megapascal).Stated(static s => s.Yield);
+
+    public static readonly NumberDefinition<DowelledPartSpec> Length =
+        Number("length", "l", "Length that bears, without chamfers", Units.Millimetre).Stated(static s => s.Length);
+
+    public static readonly NumberDefinition<DowelledPartSpec> Hole = Number("hole", "d_hole", "Diameter of its holes", Units.Millimetre).Stated(static s => s.Hole);
+}

@@ -1,0 +1,158 @@
+using Pawl.Analysis.Bearings;
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Rating;
+using Pawl.Analysis.Trains;
+using Pawl.Mechanics.Bearings;
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using static Pawl.Analysis.BodyInputs;
+
+namespace Pawl.Analysis.Pins;
+
+/// <summary>The pins of a planet set.</summary>
+public sealed class PlanetPins : Section<PlanetPinSpec>
+{
+    private const double SteelModulus = 206_000;
+
+    // Common practice, no source: needle and cylindrical rollers bear about so much.
+    private const double UsualSlope = 3 * Math.PI / 10_800;
+
+    private const string Closed = "closed form";
+    private const string Beam = "beam on two supports, or held at one end";
+
+    public static readonly RowDefinition<PlanetPinSpec, string> Planets = Text("planets", "Planets").Stated(static s => s.Planets);
+
+    public static readonly RowDefinition<PlanetPinSpec, string> Held = Text("held", "Held").Stated(static s => s.Held);
+
+    public static readonly RowDefinition<PlanetPinSpec, string> Secured = Text("secured", "Secured by").Stated(static s => s.Secured);
+
+    public static readonly NumberDefinition<PlanetPinSpec> Diameter = Number("diameter", "d", "Diameter of the pin", Units.Millimetre).Stated(static s => s.Diameter);
+
+    public static readonly NumberDefinition<PlanetPinSpec> Bore =
+        Number("bore", "d_i", "Hole along the pin", Units.Millimetre).Stated(static s => s.Bore).Optional();
+
+    public static readonly NumberDefinition<PlanetPinSpec> LoadWidth =
+        Number("load_width", "b", "Width of what presses on the pin", Units.Millimetre).Stated(static s => s.LoadWidth);
+
+    public static readonly NumberDefinition<PlanetPinSpec> Span = Number("span", "L", "Distance of the middles of the two cheeks", Units.Millimetre)
+        .When(IsStraddled).Stated(static s => s.Span);
+
+    public static readonly NumberDefinition<PlanetPinSpec> Gap = Number("gap", "g", "Gap from the face of the cheek to the load", Units.Millimetre)
+        .When(static s => !IsStraddled(s)).Stated(static s => s.Gap);
+
+    public static readonly NumberDefinition<PlanetPinSpec> ToothForce =
+        Number("tooth_force", "F_z", "Tooth forces on the most loaded planet at the rated torque, plane by plane", Units.Newton)
+        .By("F_z = Σ_planes |Σ F_tooth|·K_γ", "statics").Scaled(1)
+        .Noted("at nominal dimensions; as vectors in one plane of meshes, the planes added in size, which is cautious")
+        .Custom(static subject => OfForces(subject, ToothForce!, static (forces, planet) => InSize(forces.Of(planet))));
+
+    public static readonly NumberDefinition<PlanetPinSpec> OrbitForce = Number("orbit_force", "F_c", "Centrifugal force of a planet at the rated speed", Units.Newton)
+        .By("F_c = m·a·n_c²", "dynamics").Scaled(1)
+        .Noted("at nominal dimensions")
+        .Custom(static subject => OfForces(subject, OrbitForce!, static (forces, planet) => forces.OrbitForces.GetValueOrDefault(planet)));
+
+    public static readonly NumberDefinition<PlanetPinSpec> Force = Number("planet_force", "F", "Force of the most loaded planet at the rated torque", Units.Newton)
+        .By("F = F_z·K_A + F_c", "statics").Scaled(1).Noted("teeth and orbit added in size, which is cautious")
+        .From(ToothForce, ApplicationFactor, OrbitForce, static (teeth, application, orbit) => teeth * application + orbit);
+
+    public static readonly NumberDefinition<PlanetPinSpec> PeakForce = Number("peak_force", "F_p", "Force of the most loaded planet at the peak torque", Units.Newton)
+        .By("F_p = F_z·T_peak/T_in + F_c", "statics").Scaled(1)
+        .From(ToothForce, InputPeak, InputTorque, OrbitForce, static (teeth, peak, torque, orbit) => teeth * peak / torque + orbit);
+
+    public static readonly NumberDefinition<PlanetPinSpec> Bending = Number("bending_stress", "σ_b", "Bending stress at the rated torque", Units.Megapascal)
+        .By("32·d·M/(π·(d⁴ − d_i⁴)); straddled M = F/2·(L/2 − b/4), overhung M = F·(g + b/2)", Beam).Scaled(1)
+        .Noted("without notches: an oil hole is one")
+        .From(Diameter, Bore.Or(0), Force, Span, LoadWidth, BendingOfStraddled)
+        .From(Diameter, Bore.Or(0), Force, Gap, LoadWidth, BendingOfOverhung);
+
+    public static readonly NumberDefinition<PlanetPinSpec> Shear = Number("shear_stress", "τ", "Maximum shear stress at the rated torque", Units.Megapascal)
+        .By("4/3·V/A·(d² + d·d_i + d_i²)/(d² + d_i²); straddled V = F/2, overhung V = F", "shear of a round tube").Scaled(1)
+        .From(Held, Diameter, Bore.Or(0), Force, static (held, d, bore, force) => new PlanetPin(d, bore).ShearStress(OnCheek(held, force)));
+
+    public static readonly NumberDefinition<PlanetPinSpec> Yield = Number("yield", "R_e", "Yield of the pin", Units.Megapascal).Stated(static s => s.Yield);
+
+    public static readonly NumberDefinition<PlanetPinSpec> RatedSafety = Number("rated_safety", "S", "Yield over the reduced stress at the rated torque")
+        .By("R_e/√(σ_b² + 3·τ²)", "von Mises").Noted("bending is greatest in the middle, shear at the cheeks: added as if at one place")
+        .From(Yield, Bending, Shear, OverReduced);
+
+    public static readonly NumberDefinition<PlanetPinSpec> PeakSafety = Number("peak_safety", "S_p", "Yield over the reduced stress at the peak torque")
+        .By("R_e/√(σ_b² + 3·τ²) at F_p", "von Mises").Noted("bending is greatest in the middle, shear at the cheeks: added as if at one place")
+        .From(
+            Yield, Diameter, Bore.Or(0), PeakForce, Span, LoadWidth, static (yield, d, bore, force, span, width) => OverReduced(
+                yield, BendingOfStraddled(d, bore, force, span, width), new PlanetPin(d, bore).ShearStress(force / 2)))
+        .From(
+            Yield, Diameter, Bore.Or(0), PeakForce, Gap, LoadWidth, static (yield, d, bore, force, gap, width) => OverReduced(
+                yield, BendingOfOverhung(d, bore, force, gap, width), new PlanetPin(d, bore).ShearStress(force)));
+
+    public static readonly NumberDefinition<PlanetPinSpec> Modulus = Number("elastic_modulus", "E", "Modulus of elasticity of the pin", Units.Megapascal)
+        .For(static s => s.Material is not null).Found(
+            static (s, subject) => subject.Draft.Spec.Catalogue.Materials.Find(s.Material!.Value)?.ElasticModulus,
+            static s => $"elastic_modulus of material {s.Material!.Value} in the catalogue")
+        .Assumed(SteelModulus, "206 000 MPa, steel, for no material is stated");
+
+    public static readonly NumberDefinition<PlanetPinSpec> Slope = Number("slope", "φ", "Slope of the pin at the edge of its load, rated torque", Units.Arcminute)
+        .By("straddled F·(L²/16 − b²/48 − a²/4)/(E·I), a = (L − b)/2; overhung F·(g²/2 + g·b/2 + b²/6)/(E·I)", Beam).Scaled(1e-4).Turns()
+        .From(
+            Diameter, Bore.Or(0), Force, Span, LoadWidth, Modulus,
+            static (d, bore, force, span, width, modulus) => new PlanetPin(d, bore).StraddledSlope(force, span, width, modulus))
+        .From(
+            Diameter, Bore.Or(0), Force, Gap, LoadWidth, Modulus,
+            static (d, bore, force, gap, width, modulus) => new PlanetPin(d, bore).OverhungSlope(force, gap, width, modulus));
+
+    public static readonly NumberDefinition<PlanetPinSpec> GreatestSlope = Number("greatest_slope", "φ_max", "Slope that the planet bearing permits", Units.Arcminute)
+        .Stated(static s => s.GreatestSlope).Assumed(UsualSlope, "3′, common practice for needles and cylindrical rollers, no source");
+
+    public static readonly NumberDefinition<PlanetPinSpec> Cheek = Number("cheek", "t", "Length that bears in a cheek", Units.Millimetre).Stated(static s => s.Cheek);
+
+    public static readonly NumberDefinition<PlanetPinSpec> CheekPressure = Number("cheek_pressure", "p", "Mean pressure in a cheek at the peak torque", Units.Megapascal)
+        .By("straddled F_p/(2·d·t), overhung F_p/(d·t)", Closed).Scaled(1)
+        .From(Held, Diameter, PeakForce, Cheek, static (held, d, force, cheek) => new PlanetPin(d).CheekPressure(OnCheek(held, force), cheek));
+
+    public static readonly NumberDefinition<PlanetPinSpec> CheekYield =
+        Number("cheek_yield", "R_e,c", "Yield of the carrier", Units.Megapascal).Stated(static s => s.CheekYield);
+
+    public static readonly NumberDefinition<PlanetPinSpec> CheekHole =
+        Number("cheek_hole", "D", "Hole of the cheek", Units.Millimetre).Stated(static s => s.CheekHole).Optional();
+
+    // Of a fit the nominal size may lie outside both tolerances: the middle stands for it.
+    public static readonly NumberDefinition<PlanetPinSpec> Overlap = Number("press_overlap", "d − D", "Overlap of pin and hole of the cheek", Units.Micrometre)
+        .By("d − D", "ISO 286-1").Scaled(0.01)
+        .Range(Diameter.Limits(), CheekHole.Limits(), static (pin, hole) => pin.Less(hole));
+
+    /// <summary>The pins of all planet sets, in the order of the spec.</summary>
+    internal static void AddAll(Draft draft)
+    {
+        foreach (var spec in draft.Spec.PlanetPins.Entries)
+        {
+            draft.Begin(SubjectKinds.PlanetPin, $"planet_pins.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"));
+        }
+    }
+
+    private static bool IsStraddled(PlanetPinSpec spec) => spec.Held.Value == "straddled";
+
+    private static double OnCheek(string held, double force) => held == "straddled" ? force / 2 : force;
+
+    private static double BendingOfStraddled(double diameter, double bore, double force, double span, double width) =>
+        new PlanetPin(diameter, bore).BendingStress(PlanetPin.StraddledMoment(force, span, width));
+
+    private static double BendingOfOverhung(double diameter, double bore, double force, double gap, double width) =>
+        new PlanetPin(diameter, bore).BendingStress(PlanetPin.OverhungMoment(force, gap, width));
+
+    private static double OverReduced(double yield, double bending, double shear) => yield / Math.Sqrt(bending * bending + 3 * shear * shear);
+
+    private static Quantity OfForces(Subject subject, QuantityKind kind, Func<TrainForces, string, double> read)
+    {
+        var planet = ((PlanetPinSpec)subject.Model).Planets.Value;
+        if (subject.Draft.Forces is not { } forces)
+            return Quantity.NotEvaluated(kind, [], "train is not stated");
+        return forces.Value.Of(planet).Reasons is { Count: > 0 } reasons
+            ? Quantity.NotEvaluated(kind, [], [.. reasons])
+            : Quantity.Computed(kind, read(forces.Value, planet), [subject.Reach("train")![TrainQuantities.InputTorque]]).With(["T_in"]);
+    }
+
+    /// <summary>Tooth forces of every plane as vectors, the planes in size: forces that pull apart in two planes bend the pin all the same.</summary>
+    private static double InSize(BodyForces forces) => forces.TeethRadial.Concat(forces.TeethTangential)
+        .GroupBy(load => Math.Round(load.Position))
+        .Sum(plane => double.Hypot(plane.Sum(load => load.X), plane.Sum(load => load.Y)));
+}
