@@ -204,6 +204,7 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
     where TSpec : class
 {
     private bool _turns;
+    private bool _isOne;
 
     internal NumberDefinition()
     {
@@ -265,6 +266,13 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
     public NumberDefinition<TSpec> Turns()
     {
         _turns = true;
+        return this;
+    }
+
+    /// <summary>Counts as one tolerance for what is computed of it, such as a loss that enters nothing but the balance of the whole.</summary>
+    public NumberDefinition<TSpec> AsOne()
+    {
+        _isOne = true;
         return this;
     }
 
@@ -440,7 +448,8 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
         }
 
         var (quantities, counts) = (list.Quantities, list.Counts);
-        return Quantity.Compute(this, quantities, formula ?? Read, _turns).With(list.Symbols);
+        var value = Quantity.Compute(this, quantities, formula ?? Read, _turns).With(list.Symbols);
+        return _isOne ? Quantity.AsOne(value) : value;
 
         double Read(ReadOnlySpan<double> values)
         {

@@ -1,113 +1,153 @@
+using System.Runtime.InteropServices;
 using Pawl.Quantities;
 
 namespace Pawl.Analysis.Core;
 
-/// <summary>Looks between the corners of the tolerances for values beyond those at the corners.</summary>
-internal static class InsideTheBox
+/// <summary>Worst case of a formula that is not monotonic in its tolerances: searched for between the corners as well.</summary>
+/// <remarks>What lies between the leaves and the result is laid out once as a row of steps, so that a point costs little.</remarks>
+internal sealed class InsideTheBox
 {
-    private const int Steps = 12;
+    private const int Steps = 8;
     private const int Sweeps = 3;
-    private const int Halvings = 30;
+    private const int Halvings = 28;
     private const double Near = 1e-3;
+
+    private readonly ImmutableArray<Quantity> _leaves;
+    private readonly Dictionary<Quantity, int> _places = [];
+    private readonly List<double> _values = [];
+    private readonly List<(Formula Formula, int[] Inputs, int Place)> _steps = [];
+
+    private InsideTheBox(ImmutableArray<Quantity> leaves, ImmutableArray<Quantity> inputs, Formula formula)
+    {
+        _leaves = leaves;
+        foreach (var leaf in leaves)
+            Place(leaf, leaf.Value.Nominal);
+        var places = inputs.Select(LayOut).ToArray();
+        _steps.Add((formula, places, Result));
+    }
+
+    // The last step leaves its value aside.
+    private const int Result = -1;
 
     /// <summary>The extent widened by what was found; null when the corners are the worst.</summary>
     public static Extent? Search(ImmutableArray<Quantity> inputs, Formula formula, CornerAlgebra.Result corners)
     {
-        if (corners.Leaves.IsEmpty || !Turns(inputs, formula, corners.Leaves))
+        ImmutableArray<Quantity> leaves = corners.IsBounded ? [.. inputs.Where(input => !input.Value.IsExact).Distinct()] : corners.Leaves;
+        if (leaves.IsEmpty)
             return null;
-        var least = -Climb(inputs, x => -formula(x), corners.Leaves, -corners.Extent.Least);
-        var greatest = Climb(inputs, formula, corners.Leaves, corners.Extent.Greatest);
-        return least < corners.Extent.Least || greatest > corners.Extent.Greatest
-            ? new(corners.Extent.Nominal, Math.Min(least, corners.Extent.Least), Math.Max(greatest, corners.Extent.Greatest))
-            : null;
+        var box = new InsideTheBox(leaves, inputs, formula);
+        var least = -box.Climb(-1, -corners.Extent.Least, corners);
+        var greatest = box.Climb(1, corners.Extent.Greatest, corners);
+        return least < corners.Extent.Least || greatest > corners.Extent.Greatest ? new(corners.Extent.Nominal, least, greatest) : null;
     }
 
-    /// <summary>Whether the value turns along an edge of the box: it does not move at both ends as it does from end to end.</summary>
-    /// <remarks>A look at each edge spares the search for most; one turn along an edge shows itself in the ends.</remarks>
-    private static bool Turns(ImmutableArray<Quantity> inputs, Formula formula, ImmutableArray<Quantity> leaves)
+    private int Place(Quantity quantity, double value)
     {
-        ReadOnlySpan<double> shares = [0, Near, 0.5, 1 - Near, 1];
-        Span<double> values = stackalloc double[shares.Length];
-        var point = new Dictionary<Quantity, double>();
-        for (var along = 0; along < leaves.Length; along++)
+        _places.Add(quantity, _values.Count);
+        _values.Add(value);
+        return _values.Count - 1;
+    }
+
+    /// <summary>Where the value of a quantity will stand; what it is computed from is laid out before it.</summary>
+    private int LayOut(Quantity quantity)
+    {
+        if (_places.TryGetValue(quantity, out var known))
+            return known;
+        if (quantity.Formula is not { } formula)
+            return Place(quantity, quantity.Value.Nominal);
+        var inputs = quantity.Inputs.Select(LayOut).ToArray();
+        var place = Place(quantity, quantity.Value.Nominal);
+        if (inputs.Any(Moves))
+            _steps.Add((formula, inputs, place));
+        return place;
+    }
+
+    private bool Moves(int place) => place < _leaves.Length || _steps.Exists(step => step.Place == place);
+
+    private double At(double[] point)
+    {
+        var values = CollectionsMarshal.AsSpan(_values);
+        point.CopyTo(values);
+        Span<double> x = stackalloc double[_steps.Max(static step => step.Inputs.Length)];
+        var result = 0.0;
+        foreach (var (formula, inputs, place) in _steps)
         {
-            for (var mask = 0; mask < 1 << leaves.Length; mask++)
-            {
-                if (((mask >> along) & 1) != 0)
-                    continue;
-                for (var k = 0; k < leaves.Length; k++)
-                    point[leaves[k]] = ((mask >> k) & 1) == 0 ? leaves[k].Value.Least : leaves[k].Value.Greatest;
-                var limits = leaves[along].Value;
-                for (var i = 0; i < shares.Length; i++)
-                {
-                    point[leaves[along]] = limits.Least + shares[i] * (limits.Greatest - limits.Least);
-                    values[i] = At(inputs, formula, point);
-                }
-
-                var (rises, falls) = (false, false);
-                for (var i = 1; i < values.Length; i++)
-                {
-                    rises |= values[i] > values[i - 1];
-                    falls |= values[i] < values[i - 1];
-                }
-
-                if (rises && falls)
-                    return true;
-            }
+            for (var i = 0; i < inputs.Length; i++)
+                x[i] = values[inputs[i]];
+            result = formula(x[..inputs.Length]);
+            if (place != Result)
+                values[place] = result;
         }
 
-        return false;
+        return result;
     }
 
-    private static double At(ImmutableArray<Quantity> inputs, Formula formula, Dictionary<Quantity, double> point)
+    // From the best corner and from nominal, leaf by leaf to the best of a row of points.
+    private double Climb(int sign, double best, CornerAlgebra.Result corners)
     {
-        // What stands at the point is taken from there, a value of its own tolerance that has a formula as well.
-        var known = new Dictionary<Quantity, double>(point);
-        Span<double> x = new double[inputs.Length];
-        for (var i = 0; i < x.Length; i++)
-            x[i] = inputs[i].At(each => each.Value.Nominal, known);
-        return formula(x);
-    }
-
-    // From every corner, leaf by leaf to the best of a row of points, then narrower about it.
-    private static double Climb(ImmutableArray<Quantity> inputs, Formula formula, ImmutableArray<Quantity> leaves, double best)
-    {
-        for (var mask = 0; mask < 1 << leaves.Length; mask++)
+        var starts = new List<double[]> { _leaves.Select(static leaf => leaf.Value.Nominal).ToArray() };
+        if (!corners.IsBounded)
         {
-            var point = new Dictionary<Quantity, double>();
-            for (var k = 0; k < leaves.Length; k++)
-                point[leaves[k]] = ((mask >> k) & 1) == 0 ? leaves[k].Value.Least : leaves[k].Value.Greatest;
+            var mask = 0;
+            for (var i = 1; i < corners.Corners.Length; i++)
+            {
+                if (sign * corners.Corners[i] > sign * corners.Corners[mask])
+                    mask = i;
+            }
+
+            starts.Add([.. _leaves.Select((leaf, k) => ((mask >> k) & 1) == 0 ? leaf.Value.Least : leaf.Value.Greatest)]);
+        }
+
+        foreach (var point in starts)
+        {
+            var reached = double.NegativeInfinity;
             for (var sweep = 0; sweep < Sweeps; sweep++)
             {
-                foreach (var leaf in leaves)
-                    best = Math.Max(best, Line(inputs, formula, point, leaf));
+                var before = reached;
+                for (var along = 0; along < point.Length; along++)
+                    reached = Line(sign, point, along);
+                if (reached <= before)
+                    break;
             }
+
+            best = Math.Max(best, reached);
         }
 
         return best;
     }
 
-    private static double Line(ImmutableArray<Quantity> inputs, Formula formula, Dictionary<Quantity, double> point, Quantity leaf)
+    /// <summary>Moves the point along one leaf to the best place, and gives the value there.</summary>
+    private double Line(int sign, double[] point, int along)
     {
-        var (least, greatest) = (leaf.Value.Least, leaf.Value.Greatest);
-        var (place, best) = (point[leaf], double.NegativeInfinity);
+        var (least, greatest) = (_leaves[along].Value.Least, _leaves[along].Value.Greatest);
+        var (place, best) = (point[along], sign * At(point));
         for (var i = 0; i <= Steps; i++)
             Try(least + (greatest - least) * i / Steps);
+
+        // A limit that is better than what lies just inside of it is the best.
         var width = (greatest - least) / Steps;
-        for (var i = 0; i < Halvings; i++, width /= 2)
+        if (place == least || place == greatest)
+        {
+            var limit = place;
+            Try(limit == least ? least + Near * width : greatest - Near * width);
+            if (place == limit)
+                width = 0;
+        }
+
+        for (var i = 0; i < Halvings && width > 0; i++, width /= 2)
         {
             var centre = place;
             Try(Math.Max(least, centre - width));
             Try(Math.Min(greatest, centre + width));
         }
 
-        point[leaf] = place;
+        point[along] = place;
         return best;
 
         void Try(double at)
         {
-            point[leaf] = at;
-            var value = At(inputs, formula, point);
+            point[along] = at;
+            var value = sign * At(point);
             if (value > best)
                 (best, place) = (value, at);
         }

@@ -131,9 +131,9 @@ public sealed class Quantity
         {
             return CornerAlgebra.Evaluate(inputs, formula) switch
             {
-                { IsFinite: true, IsBounded: true } result => Widened(kind, inputs, result.Extent, formula: formula),
                 { IsFinite: true } result when turns && InsideTheBox.Search(inputs, formula, result) is { } wider =>
-                    Widened(kind, inputs, wider, isWide: false, formula),
+                    Widened(kind, inputs, wider, result.IsBounded, formula),
+                { IsFinite: true, IsBounded: true } result => Widened(kind, inputs, result.Extent, formula: formula),
                 { IsFinite: true } result => new Quantity(kind, Origin.Computed.Instance, inputs)
                 {
                     Value = result.Extent,
@@ -168,6 +168,11 @@ public sealed class Quantity
         !value.IsEvaluated ? NotEvaluated(kind, [value], value.Reasons)
         : value.Value.IsExact ? Computed(kind, value.Value.Nominal, [value])
         : Widened(kind, [value], value.Value, formula: x => x[0]);
+
+    /// <summary>The same value, that counts as one tolerance from here on: as <see cref="Settled"/>, with its own derivation.</summary>
+    internal static Quantity AsOne(Quantity value) => !value.IsEvaluated || value.Value.IsExact
+        ? value
+        : Widened(value.Kind, value.Inputs, value.Value, value.IsBounded, value.Formula).With(value.Symbols);
 
     /// <summary>A value whose least and greatest the mechanics knows in closed form; it counts as one tolerance from there on.</summary>
     public static Quantity Bounded(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) => Widened(kind, inputs, bounds, isWide: false);

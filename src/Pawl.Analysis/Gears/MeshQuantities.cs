@@ -139,7 +139,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
 
     public static readonly NumberDefinition<MeshSpec> Efficiency = Number("efficiency", "η", "Efficiency of the mesh", Units.Percent)
         .By("η = 1 − μ_m·H_v, or as declared", "ISO/TR 14179-2", Certainty.Memory)
-        .Stated(static s => s.Efficiency).From(Friction, LossFactor, Sliding.MeshEfficiency);
+        .AsOne().Stated(static s => s.Efficiency).From(Friction, LossFactor, Sliding.MeshEfficiency);
 
     /// <summary>Added by the solver of the train.</summary>
     public static readonly NumberDefinition<MeshSpec> RelativeSpeedRatio =

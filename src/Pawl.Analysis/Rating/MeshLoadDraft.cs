@@ -275,7 +275,8 @@ internal sealed class MeshLoadDraft
             _duty[D.PeakTorque], _duty[T.InputTorque], _duty[D.ApplicationFactor], S[K.DynamicFactor], S[K.FaceLoadFactor], S[transverse],
             S[K.LineLoad], _mesh[Q.PitchLineSpeed],
         ],
-        v => LoadRatio(v[0] / (v[1] * v[2]), 1, v[6], v[7], product));
+        v => LoadRatio(v[0] / (v[1] * v[2]), 1, v[6], v[7], product),
+        turns: true);
 
     /// <summary>Load with its factors over the rated load with its own.</summary>
     /// <param name="load">Torque and application factor over the rated ones.</param>

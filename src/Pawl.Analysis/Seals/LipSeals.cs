@@ -44,13 +44,13 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("shaft_beyond_h11", "", "Shaft diameter beyond the limits of h11", Units.Millimetre)
         .By("the greater of upper deviation − 0 and −IT11 − lower deviation; not above 0 inside", "ISO 286-1; class after ISO 6194-1, DIN 3760")
         .Scaled(0.1).Tables([.. Iso286.Tables])
-        .Custom(static subject => Beyond(ShaftBeyondClass!, subject[Diameter], "h", 11));
+        .From(Diameter.Limits(), static size => Beyond(size, "h", 11));
 
     public static readonly NumberDefinition<LipSealSpec> BoreBeyondClass =
         Number("bore_beyond_h8", "", "Housing bore beyond the limits of H8", Units.Millimetre)
         .By("the greater of upper deviation − IT8 and 0 − lower deviation; not above 0 inside", "ISO 286-1; class after ISO 6194-1, DIN 3760")
         .Scaled(0.01).Tables([.. Iso286.Tables])
-        .Custom(static subject => Beyond(BoreBeyondClass!, subject[Bore], "H", 8));
+        .From(Bore.Limits(), static size => Beyond(size, "H", 8));
 
     public static readonly NumberDefinition<LipSealSpec> RelativeSpeed =
         Number("relative_speed", "n", "Fastest speed of the shaft against the housing", Units.RevolutionPerMinute)
@@ -170,16 +170,13 @@ public sealed class LipSeals : Section<LipSealSpec>
     }
 
     /// <summary>How far the limits of a size lie outside a class of ISO 286; negative inside.</summary>
-    private static Quantity Beyond(QuantityKind kind, Quantity size, string letters, int grade)
+    private static double Beyond(Quantities.Extent size, string letters, int grade)
     {
-        if (!size.IsEvaluated)
-            return Quantity.NotEvaluated(kind, [size], size.Reasons);
-        var (nominal, least, greatest) = (size.Value.Nominal, size.Value.Least, size.Value.Greatest);
-        if (!Iso286.TryLimits(letters, grade, nominal, out var limits, out var reason))
-            return Quantity.NotEvaluated(kind, [size], reason);
+        if (!Iso286.TryLimits(letters, grade, size.Nominal, out var limits, out var reason))
+            throw new OutsideValidityException(reason);
 
         // Deviations come of sums: a millionth of a millimetre is none.
-        var beyond = Math.Max(greatest - nominal - limits.Upper, limits.Lower - (least - nominal));
-        return Quantity.Computed(kind, Math.Abs(beyond) < 1e-9 ? 0 : beyond, [size]);
+        var beyond = Math.Max(size.Greatest - size.Nominal - limits.Upper, limits.Lower - (size.Least - size.Nominal));
+        return Math.Abs(beyond) < 1e-9 ? 0 : beyond;
     }
 }

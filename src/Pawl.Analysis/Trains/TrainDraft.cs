@@ -171,11 +171,14 @@ internal sealed class TrainDraft
         var graph = new TrainGraph(
             bodies.MoveToImmutable(), gears.MoveToImmutable(), meshes.MoveToImmutable(), _spec.Input.Value, _spec.Output.Value,
             [.. _spec.Fixed.Select(held => held.Value)]);
+        Graph = graph;
         Solution = TrainSolver.Solve(graph);
         Topology = Mechanics.Trains.Topology.Describe(graph);
     }
 
     public string Topology { get; private set; } = "";
+
+    public TrainGraph? Graph { get; private set; }
 
     private static double EfficiencyOf(MeshDraft mesh) =>
         mesh[MeshQuantities.Efficiency] is { IsEvaluated: true, Value.Nominal: > 0 and <= 1 and var efficiency } ? efficiency : 1;

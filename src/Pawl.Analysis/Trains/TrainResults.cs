@@ -131,7 +131,9 @@ internal sealed class TrainResults
         });
         s.Add(Lossy(K.Efficiency, torques => torques.Efficiency));
         s.Add(Lossy(K.CirculatingPower, torques => torques.GreatestRollingPower));
-        s.Add(Lossy(K.TorqueBalance, Residue));
+        s.Add(Solution.Torques is { } solved
+            ? Quantity.Computed(K.TorqueBalance, Residue(solved), _efficiencies)
+            : Quantity.NotEvaluated(K.TorqueBalance, [], TorqueReasons()));
         s.Add(Derive.From(
             K.OutputTorque, s[K.InputTorque], s[K.Ratio], s[K.Efficiency], (torque, i, efficiency) => torque * i * efficiency));
         s.Add(Derive.From(K.LostPower, s[K.InputPower], s[K.Efficiency], (power, efficiency) => power * (1 - efficiency)));
@@ -149,9 +151,11 @@ internal sealed class TrainResults
         return Math.Abs(sum) / greatest;
     }
 
-    /// <summary>A number of the solution with losses, at the nominal efficiency of every mesh.</summary>
-    private Quantity Lossy(QuantityKind kind, Func<TrainTorques, double> value) => Solution.Torques is { } torques
-        ? Quantity.Computed(kind, value(torques), _efficiencies)
+    /// <summary>A number of the solution with losses.</summary>
+    private Quantity Lossy(QuantityKind kind, Func<TrainTorques, double> value) => Solution is { Torques: not null, Speeds: { } speeds }
+        ? Quantity.Compute(kind, _efficiencies, v => TrainSolver.TorquesAt(_train.Graph!, speeds, v) is { } torques
+            ? value(torques)
+            : throw new OutsideValidityException("within its tolerances the train locks"))
         : Quantity.NotEvaluated(kind, [], TorqueReasons());
 
     private ImmutableArray<string> TorqueReasons() => _torqueReasons.IsEmpty ? ["the torques are not determined"] : _torqueReasons;

@@ -32,6 +32,20 @@ public static class TrainSolver
         return new TrainSolution(problems.ToImmutable(), speeds);
     }
 
+    /// <summary>Torques of a train that is solved, where its meshes have other efficiencies, in the order of the graph; null when it locks.</summary>
+    public static TrainTorques? TorquesAt(TrainGraph graph, TrainSpeeds speeds, ReadOnlySpan<double> efficiencies)
+    {
+        ArgumentNullException.ThrowIfNull(graph);
+        ArgumentNullException.ThrowIfNull(speeds);
+        var meshes = ImmutableArray.CreateBuilder<TrainMesh>(graph.Meshes.Length);
+        for (var i = 0; i < graph.Meshes.Length; i++)
+            meshes.Add(graph.Meshes[i] with { Efficiency = Guard.Share(efficiencies[i], "the efficiency of a mesh") });
+        var problems = ImmutableArray.CreateBuilder<TrainProblem>();
+        return TrainIndex.Build(graph with { Meshes = meshes.MoveToImmutable() }, problems) is { } train
+            ? TorqueSolver.Solve(train, speeds, lossless: false, problems)
+            : null;
+    }
+
     private static TrainSolution Solve(TrainGraph graph, bool withTorques)
     {
         var problems = ImmutableArray.CreateBuilder<TrainProblem>();
