@@ -1,6 +1,5 @@
 using System.Globalization;
 using CsCheck;
-using Pawl.Analysis.Seals;
 using Pawl.Quantities;
 
 namespace Pawl.Analysis.Tests;

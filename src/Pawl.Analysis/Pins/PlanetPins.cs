@@ -1,6 +1,5 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Quantities;

@@ -17,7 +17,7 @@ public static class ShaftTwist
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Rigidity(double modulus, double poisson) =>
-        Guard.Positive(modulus, "the modulus of elasticity") 
+        Guard.Positive(modulus, "the modulus of elasticity")
         / (2 * (1 + Poisson(poisson)));
 
     private static double Poisson(double ratio) =>

@@ -100,12 +100,12 @@ public sealed record Contributor
     public double Quantile(double share) => !(share > 0 && share < 1)
         ? throw Guard.Because($"a share must lie between 0 and 1; it is {share:0.######}")
         : Distribution switch
-    {
-        SizeDistribution.Normal => Middle + StandardDeviation * NormalDistribution.Quantile(share),
-        SizeDistribution.Rectangular => Middle + HalfTolerance * (2 * share - 1),
-        SizeDistribution.Triangular => share < 0.5
-            ? Middle - HalfTolerance * (1 - Math.Sqrt(2 * share))
-            : Middle + HalfTolerance * (1 - Math.Sqrt(2 * (1 - share))),
-        _ => throw Guard.Because($"a size is distributed normally, rectangularly or triangularly"),
-    };
+        {
+            SizeDistribution.Normal => Middle + StandardDeviation * NormalDistribution.Quantile(share),
+            SizeDistribution.Rectangular => Middle + HalfTolerance * (2 * share - 1),
+            SizeDistribution.Triangular => share < 0.5
+                ? Middle - HalfTolerance * (1 - Math.Sqrt(2 * share))
+                : Middle + HalfTolerance * (1 - Math.Sqrt(2 * (1 - share))),
+            _ => throw Guard.Because($"a size is distributed normally, rectangularly or triangularly"),
+        };
 }
