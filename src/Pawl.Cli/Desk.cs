@@ -9,8 +9,8 @@ public sealed record Desk
 
     public required TextWriter Error { get; init; }
 
-    /// <summary>Opens standard input; called at most once.</summary>
-    public required Func<Stream> Input { get; init; }
+    /// <summary>Opens standard input, null when it is closed; called at most once.</summary>
+    public required Func<Stream?> Input { get; init; }
 
     public required TimeProvider Clock { get; init; }
 
@@ -34,7 +34,7 @@ public sealed record Desk
     {
         Out = Writer(Console.OpenStandardOutput(), buffer: 16 * 1024),
         Error = Writer(Console.OpenStandardError(), buffer: 1024),
-        Input = Console.OpenStandardInput,
+        Input = StandardInput.Open,
         Clock = TimeProvider.System,
         Folder = Environment.CurrentDirectory,
         Variable = Environment.GetEnvironmentVariable,

@@ -37,9 +37,7 @@ public static class PawlCommand
         catch (Exception defect)
 #pragma warning restore CA1031
         {
-            var text = $"pawl: defect in pawl: {defect.GetType().Name}: {Plain.Line(defect.Message)}\n"
-                + "  hint: This is no fault of the spec. Please report it with the command line and the files that were read.";
-            return Last(desk, verbose ? $"{text}\n{defect}" : text, ExitCode.Defect);
+            return Last(desk, DefectText.Of(defect, spec: null, verbose), ExitCode.Defect);
         }
     }
 

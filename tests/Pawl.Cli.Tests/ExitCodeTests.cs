@@ -111,17 +111,43 @@ public sealed class ExitCodeTests
         var ran = place.Run("check", "defect.yaml");
 
         Assert.Equal(70, ran.Code);
-        Assert.StartsWith("pawl: defect in pawl: InvalidOperationException: a seam came open\n  hint: ", ran.Error, StringComparison.Ordinal);
+        Assert.StartsWith("pawl: defect in pawl, met in defect.yaml: InvalidOperationException: a seam came open\n  hint: ", ran.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", ran.Error, StringComparison.Ordinal);
         Assert.Contains("   at ", place.Run("check", "defect.yaml", "--verbose").Error, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_defect_in_one_of_many_specs_is_a_defect_of_the_run()
+    public void A_defect_outside_of_a_spec_names_none()
     {
-        using var place = Place();
+        using var place = new Workplace { Engine = StandIn.Engine with { LoadRules = (_, _) => throw new InvalidOperationException("a seam came open") } }
+            .With("good.yaml", "conforms");
 
-        Assert.Equal(70, place.Run("check", "bad.yaml", "defect.yaml", "failing.yaml", "good.yaml").Code);
+        var ran = place.Run("check", "good.yaml");
+
+        Assert.Equal(70, ran.Code);
+        Assert.StartsWith("pawl: defect in pawl: InvalidOperationException: a seam came open\n", ran.Error, StringComparison.Ordinal);
+    }
+
+    // The first spec is computed beside the rules, the others in parallel; a defect may sit in any of them.
+    [Theory]
+    [InlineData("a.yaml", "good.yaml", "failing.yaml", "bad.yaml")]
+    [InlineData("bad.yaml", "failing.yaml", "good.yaml", "z.yaml")]
+    [InlineData("failing.yaml", "good.yaml", "a.yaml", "z.yaml")]
+    public void A_defect_in_one_of_many_specs_leaves_the_others_their_verdicts(params string[] specs)
+    {
+        using var place = Place().With("a.yaml", "defect").With("z.yaml", "defect");
+
+        var ran = place.Run(["check", "--output", "out", "--format", "json", .. specs]);
+
+        Assert.Equal(70, ran.Code);
+        Assert.Contains("good.yaml: conforms conforms.", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("failing.yaml: fails error fails.", ran.Out, StringComparison.Ordinal);
+        foreach (var spec in specs)
+        {
+            var name = Path.GetFileNameWithoutExtension(spec);
+            Assert.Equal(name is "good" or "failing", File.Exists(place.PathOf($"out/{name}.json")));
+            Assert.Equal(name is "a" or "z", ran.Error.Contains($"defect in pawl, met in {spec}: InvalidOperationException: ", StringComparison.Ordinal));
+        }
     }
 
     [Fact]

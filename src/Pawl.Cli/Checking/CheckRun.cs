@@ -30,6 +30,7 @@ internal sealed class CheckRun : IDisposable
     private Progress? _progress;
     private bool _refused;
     private bool _fails;
+    private bool _defect;
 
     private CheckRun(Desk desk, Settings settings, bool many)
     {
@@ -97,7 +98,9 @@ internal sealed class CheckRun : IDisposable
             return new(input, loaded, loaded is { IsBase: false, Spec: { } spec } ? engine.Analyse(spec) : null);
         }
 
-        var first = Compute(selection.Specs[0]);
+        // A task, because what it throws is said when its turn comes.
+        var first = new Task<ComputedSpec>(() => Compute(selection.Specs[0]));
+        first.RunSynchronously();
         if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
             return ExitCode.NotJudged;
 
@@ -125,7 +128,8 @@ internal sealed class CheckRun : IDisposable
         if (_settings.ReportPlace.Value is { } place && !_settings.Quiet)
             to.WriteLine($"reports in {Plain.Line(Path.GetRelativePath(_desk.Folder, place).Replace('\\', '/'))}");
         _totals.Write(to);
-        return _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
+        return _defect ? ExitCode.Defect
+            : _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
             : _fails ? ExitCode.Findings
             : ExitCode.Conforms;
     }
@@ -144,11 +148,11 @@ internal sealed class CheckRun : IDisposable
         return load.Rules is { Rules.IsEmpty: false } && !load.Diagnostics.Any(d => d.Severity == Severity.Error) ? load.Rules : null;
     }
 
-    private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, ComputedSpec> compute, ComputedSpec first, SpecChecker checker)
+    private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, ComputedSpec> compute, Task<ComputedSpec> first, SpecChecker checker)
     {
         var names = ReportNames.Of(specs.Select(s => s.Display));
         _desk.Cancelled.ThrowIfCancellationRequested();
-        Print(checker.Check(first, names[0]), names[0]);
+        Print(Guarded(specs[0], () => checker.Check(first.GetAwaiter().GetResult(), names[0])), names[0]);
         if (specs.Length == 1)
             return;
 
@@ -159,10 +163,25 @@ internal sealed class CheckRun : IDisposable
         {
             var count = Math.Min(ChunkSize, specs.Length - start);
             var from = start;
-            InParallel(count, i => results[i] = checker.Check(compute(specs[from + i]), names[from + i]));
+            InParallel(count, i => results[i] = Guarded(specs[from + i], () => checker.Check(compute(specs[from + i]), names[from + i])));
             for (var i = 0; i < count; i++)
                 Print(results[i], names[from + i]);
             progress.Advance(start + count);
+        }
+    }
+
+    /// <summary>A defect that one spec brings to light leaves the others their verdicts.</summary>
+    private static SpecResult Guarded(SpecInput input, Func<SpecResult> check)
+    {
+        try
+        {
+            return check();
+        }
+#pragma warning disable CA1031 // Whatever it is, it is told of this spec and ends in an exit code of its own.
+        catch (Exception defect) when (defect is not (OperationCanceledException or CannotWriteException or IOException or UnauthorizedAccessException))
+#pragma warning restore CA1031
+        {
+            return new() { Input = input, State = SpecState.Defect, Defect = defect };
         }
     }
 
@@ -182,6 +201,11 @@ internal sealed class CheckRun : IDisposable
     {
         foreach (var diagnostic in result.Diagnostics)
             Complain(diagnostic);
+        if (result.Defect is { } defect)
+        {
+            _defect = true;
+            Say(to => to.WriteLine(DefectText.Of(defect, result.Input.Display, _settings.Verbose)));
+        }
 
         foreach (var file in result.FilesRead)
         {
@@ -230,9 +254,14 @@ internal sealed class CheckRun : IDisposable
         if (!_told.Add(diagnostic))
             return;
 
+        Say(to => DiagnosticWriter.Write(to, diagnostic));
+    }
+
+    private void Say(Action<TextWriter> write)
+    {
         // Both streams may be one terminal or one log: what came first stands first.
         _desk.Out.Flush();
         _progress?.Clear();
-        DiagnosticWriter.Write(_desk.Error, diagnostic);
+        write(_desk.Error);
     }
 }

@@ -13,6 +13,9 @@ internal enum SpecState
 
     /// <summary>Not judged, for the reasons in its diagnostics.</summary>
     Refused,
+
+    /// <summary>Not judged, for a defect of Pawl.</summary>
+    Defect,
 }
 
 /// <summary>One spec, done with: what is needed to print it and to count it.</summary>
@@ -23,6 +26,9 @@ internal sealed record SpecResult
     public required SpecState State { get; init; }
 
     public ImmutableArray<Diagnostic> Diagnostics { get; init; } = [];
+
+    /// <summary>What was thrown, when the state says so.</summary>
+    public Exception? Defect { get; init; }
 
     /// <summary>Null when there is nothing to record.</summary>
     public ConformanceRecord? Record { get; init; }

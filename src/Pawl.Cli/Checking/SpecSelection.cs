@@ -97,7 +97,9 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
                 return;
 
             _inputIsRead = true;
-            var bytes = AtMost(YamlReader.MostBytes + 1);
+            if (AtMost(YamlReader.MostBytes + 1) is not { } bytes)
+                return;
+
             var display = "-";
             if (standIn is not null)
             {
@@ -113,14 +115,22 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         }
 
         // An endless stream would fill the memory; the reader refuses what is longer than it reads.
-        private byte[] AtMost(int most)
+        private byte[]? AtMost(int most)
         {
-            using var input = desk.Input();
-            using var bytes = new MemoryStream();
-            var buffer = new byte[64 * 1024];
-            while (bytes.Length < most && input.Read(buffer, 0, (int)Math.Min(buffer.Length, most - bytes.Length)) is > 0 and var count)
-                bytes.Write(buffer, 0, count);
-            return bytes.ToArray();
+            try
+            {
+                using var input = desk.Input() ?? throw new IOException("it is closed");
+                using var bytes = new MemoryStream();
+                var buffer = new byte[64 * 1024];
+                while (bytes.Length < most && input.Read(buffer, 0, (int)Math.Min(buffer.Length, most - bytes.Length)) is > 0 and var count)
+                    bytes.Write(buffer, 0, count);
+                return bytes.ToArray();
+            }
+            catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+            {
+                Problem(CliCodes.CannotRead, "-", $"Standard input cannot be read: {problem.Message.TrimEnd('.')}.", "Pipe a spec into it, or name a file.");
+                return null;
+            }
         }
 
         private void Folder(string path)

@@ -1,6 +1,8 @@
 using System.CommandLine;
+using System.Text;
 using Pawl.Cli.Output;
 using Pawl.Quantities;
+using Pawl.Specs.Files;
 
 namespace Pawl.Cli.Commands;
 
@@ -64,7 +66,7 @@ internal static class SchemaCommand
         foreach (var (name, text) in schemas)
         {
             var path = Path.Combine(folder, FileOf(name));
-            var state = !File.Exists(path) ? "missing" : File.ReadAllText(path) == text() ? null : "stale";
+            var state = !File.Exists(path) ? "missing" : WholeFile.Read(path, int.MaxValue, out _).AsSpan().SequenceEqual(Encoding.UTF8.GetBytes(text())) ? null : "stale";
             if (state is null)
                 continue;
             stale++;

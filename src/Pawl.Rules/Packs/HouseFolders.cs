@@ -1,3 +1,4 @@
+using Pawl.Specs.Files;
 using Pawl.Specs.Text;
 using Pawl.Specs.Yaml;
 
@@ -81,19 +82,20 @@ internal static class HouseFolders
     {
         try
         {
-            if (new FileInfo(file).Length > YamlReader.MostBytes)
-            {
+            var bytes = WholeFile.Read(file, YamlReader.MostBytes, out _);
+            if (bytes is null)
                 diagnostics.Add(Unreadable(shown, $"The file has more than {YamlReader.MostBytes / 1_000_000} MB."));
-                return null;
-            }
-
-            return File.ReadAllBytes(file);
+            else if (bytes.Length == 0)
+                diagnostics.Add(Unreadable(shown, "The file is empty, or it is a pipe or a device."));
+            else
+                return bytes;
         }
         catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
         {
             diagnostics.Add(Unreadable(shown, "The file cannot be read."));
-            return null;
         }
+
+        return null;
     }
 
     /// <summary>Links are followed: a pack may not lie outside the project by one.</summary>

@@ -41,13 +41,12 @@ internal sealed class FileStore
             if (Directory.Exists(path.Full))
                 return Unreadable(path, (span, name) => SpecDiagnostics.UnreadableFile(span, name, "it is a folder"));
 
-            using var stream = new FileStream(path.Full, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
-            if (stream.Length > YamlReader.MostBytes)
-                return new(path.Shown, null, null, [SpecDiagnostics.TooLarge(path.Shown, stream.Length)]);
-
-            var content = new byte[stream.Length];
-            stream.ReadExactly(content);
-            return ParsedFile.Of(path.Shown, content);
+            return WholeFile.Read(path.Full, YamlReader.MostBytes, out var length) switch
+            {
+                null => new(path.Shown, null, null, [SpecDiagnostics.TooLarge(path.Shown, length)]),
+                [] => new(path.Shown, null, null, [SpecDiagnostics.EmptyFile(SourceSpan.Whole(path.Shown))]),
+                var content => ParsedFile.Of(path.Shown, content),
+            };
         }
         catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
         {

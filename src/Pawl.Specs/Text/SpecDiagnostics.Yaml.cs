@@ -17,6 +17,10 @@ internal static partial class SpecDiagnostics
     public static Diagnostic Empty(SourceSpan span) =>
         Error(DiagnosticCodes.Empty, span, "The file is empty.", "Start it with `pawl: 1`.");
 
+    /// <summary>A pipe or a device cannot be told from an empty file without opening it.</summary>
+    public static Diagnostic EmptyFile(SourceSpan span) =>
+        Error(DiagnosticCodes.Empty, span, "The file is empty, or it is a pipe or a device.", "Name a file that starts with `pawl: 1`.");
+
     public static Diagnostic SeveralDocuments(SourceSpan span) =>
         Error(DiagnosticCodes.SeveralDocuments, span, "A second document starts here.", "One file holds one document. Remove the `---`, or use a file each.");
 
