@@ -68,6 +68,14 @@ internal static class SpecText
         return GearboxAnalyser.Analyse(load.Spec);
     }
 
+    /// <summary>A shipped variant with some keys changed.</summary>
+    public static GearboxAnalysis AnalyseChanged(string path, string changes)
+    {
+        var load = Loader.Load($"{Path.GetDirectoryName(path)}/changed.yaml", Encoding.UTF8.GetBytes($"pawl: 1\nextends: {Path.GetFileName(path)}\ngearbox: {{variant: Changed}}\n{changes}\n"));
+        Assert.True(load.Spec is not null, string.Join('\n', load.Diagnostics));
+        return GearboxAnalyser.Analyse(load.Spec);
+    }
+
     public static GearboxAnalysis AnalyseFile(string path)
     {
         var load = Loader.Load(path);

@@ -72,6 +72,7 @@ public sealed class BadInputTests
     [InlineData("on: input_shaft", "on: 2nd", DiagnosticCodes.NotAName, "2nd", "letter")]
     [InlineData("on: input_shaft", "on: true", DiagnosticCodes.NotAName, "true\n      teeth", "letter")]
     [InlineData("gears: [input_sun, long]", "gears: [input_sun, input_sun]", DiagnosticCodes.SelfMesh, "input_sun]", "meshes with")]
+    [InlineData("    - gears: [long, short]", "    - gears: [long, input_sun]", DiagnosticCodes.RepeatedMesh, "gears: [long, input_sun]", "other gear")]
     [InlineData("gears: [input_sun, long]", "gears: [input_sun, lnog]", DiagnosticCodes.UnknownGear, "lnog", "long")]
     [InlineData("gears: [input_sun, long]", "gears: [input_sun]", DiagnosticCodes.WrongCount, "[input_sun]", "pair")]
     [InlineData("gears: [input_sun, long]", "gears: [input_sun, long, short]", DiagnosticCodes.WrongCount, "[input_sun, long, short]", "pair")]

@@ -176,6 +176,8 @@ internal sealed class SupportDraft
     {
         if (place.Support is null)
             return [$"bearings.{place.Name}.axial_place is not stated"];
+        if (place.Support is { Inner: null, Outer: null })
+            return [$"{place.Spec.Shaft.Value} and {place.Spec.Housing.Value} both stand still"];
         var reasons = new List<string>();
         foreach (var body in (ReadOnlySpan<string>)[place.Spec.Shaft.Value, place.Spec.Housing.Value])
         {

@@ -237,22 +237,26 @@ public sealed class Quantity
         }
     }
 
-    /// <summary>The reasons of all inputs that are not evaluated, each once, in order.</summary>
+    /// <summary>The reasons of all inputs that are not evaluated, each once, in order; of many the first, for the others go with them.</summary>
     public static ImmutableArray<string> MissingReasons(ImmutableArray<Quantity> inputs)
     {
-        ImmutableArray<string>.Builder? reasons = null;
+        ImmutableArray<string> reasons = [];
         foreach (var input in inputs)
         {
             foreach (var reason in input.Reasons)
             {
-                reasons ??= ImmutableArray.CreateBuilder<string>();
+                if (reasons.Length == MaxReasons)
+                    return reasons.Add(FurtherReasons);
                 if (!reasons.Contains(reason))
-                    reasons.Add(reason);
+                    reasons = reasons.IsEmpty && input.Reasons.Length <= MaxReasons ? input.Reasons : reasons.Add(reason);
             }
         }
 
-        return reasons?.ToImmutable() ?? [];
+        return reasons;
     }
+
+    private const int MaxReasons = 8;
+    private const string FurtherReasons = "further reasons, not listed";
 
     public override string ToString() => $"{Subject}.{Kind.Name}";
 }

@@ -12,12 +12,32 @@ internal sealed class RatingDraft
     private readonly Draft _draft;
     private readonly TrainSpec _spec;
     private readonly TrainDraft _train;
+    private readonly Dictionary<string, MeshLoad> _loads;
+    private readonly Dictionary<string, MeshSpeed> _speeds;
+
+    // Greatest load on the flank of each sign.
+    private readonly Dictionary<GearDraft, (double Plus, double Minus)> _flanks = [];
 
     private RatingDraft(Draft draft, TrainSpec spec, TrainDraft train)
     {
         _draft = draft;
         _spec = spec;
         _train = train;
+        _loads = (train.Solution?.Torques?.Meshes ?? []).ToDictionary(load => load.Mesh, StringComparer.Ordinal);
+        _speeds = (train.Solution?.Speeds?.Meshes ?? []).ToDictionary(mesh => mesh.Mesh, StringComparer.Ordinal);
+        foreach (var mesh in train.Meshes)
+        {
+            if (!_loads.TryGetValue(mesh.Name, out var load))
+                continue;
+            Count(mesh.First, load.FirstTorque / load.Paths);
+            Count(mesh.Second, load.SecondTorque / load.Paths);
+        }
+
+        void Count(GearDraft gear, double torque)
+        {
+            var (plus, minus) = _flanks.GetValueOrDefault(gear);
+            _flanks[gear] = (Math.Max(plus, torque), Math.Max(minus, -torque));
+        }
     }
 
     public static void Add(Draft draft, TrainSpec spec, TrainDraft train)
@@ -58,15 +78,13 @@ internal sealed class RatingDraft
     private bool IsFloating(string body) => _spec.Bodies.Find(body)?.Floating is { Value: true };
 
     private Quantity DrivingGear(MeshDraft mesh) =>
-        _train.Solution?.Torques?.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is { } load
+        _loads.TryGetValue(mesh.Name, out var load)
             ? Quantity.ComputedText(MeshLoadQuantities.DrivingGear, load.Driver ?? "none: the mesh carries no power")
             : Quantity.NotEvaluated(MeshLoadQuantities.DrivingGear, [], mesh[MeshQuantities.TangentialForce].Reasons);
 
     private GearMotion MotionOf(GearDraft gear, MeshDraft mesh)
     {
-        if (_train.Solution is not { Speeds: { } speeds, Torques: { } torques }
-            || speeds.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is not { } turning
-            || torques.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is not { } own)
+        if (!_speeds.TryGetValue(mesh.Name, out var turning) || !_loads.TryGetValue(mesh.Name, out var own))
         {
             return new(1, 0, _ => 0, [.. mesh[MeshQuantities.TangentialForce].Reasons.DefaultIfEmpty("the loads of the mesh are not known")]);
         }
@@ -74,24 +92,14 @@ internal sealed class RatingDraft
         var first = Math.Abs(turning.First.ToDouble());
         var perInput = gear == mesh.First ? first : first * mesh.First.Spec.Teeth.Value / mesh.Second.Spec.Teeth.Value;
         var contacts = _train.PlanetSet(gear.Spec.On.Value) is null ? own.Paths : 1;
-        return new(contacts, perInput, reverse => Weaker(gear, mesh, torques, reverse), []);
+        return new(contacts, perInput, reverse => Weaker(gear, reverse), []);
     }
 
     /// <summary>Load of the less loaded flank over that of the more loaded one.</summary>
     /// <remarks>A torque from a mesh presses on the flank of its own sign. What presses forward on one flank presses on the other in reverse.</remarks>
-    private double Weaker(GearDraft gear, MeshDraft mesh, TrainTorques torques, double reverse)
+    private double Weaker(GearDraft gear, double reverse)
     {
-        double plus = 0, minus = 0;
-        foreach (var each in _train.Meshes)
-        {
-            if (each.MateOf(gear) is null || torques.Meshes.FirstOrDefault(load => load.Mesh == each.Name) is not { } load)
-                continue;
-
-            var torque = (each.First == gear ? load.FirstTorque : load.SecondTorque) / load.Paths;
-            plus = Math.Max(plus, torque);
-            minus = Math.Max(minus, -torque);
-        }
-
+        var (plus, minus) = _flanks.GetValueOrDefault(gear);
         (plus, minus) = (Math.Max(plus, reverse * minus), Math.Max(minus, reverse * plus));
         var stronger = Math.Max(plus, minus);
         return stronger == 0 ? 0 : Math.Min(plus, minus) / stronger;

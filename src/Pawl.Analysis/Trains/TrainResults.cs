@@ -169,14 +169,14 @@ internal sealed class TrainResults
         if (_spec.Bodies.Find(name)?.Floating is { } floating)
             s.Add(Draft.Truth(BodyQuantities.Floating, floating, false, ""));
 
-        if (Solution.Speeds is null)
+        if (Solution.Speeds?.Of(name) is not { } speed)
         {
-            s.Add(Quantity.NotEvaluated(BodyQuantities.SpeedRatio, [], _speedReasons));
+            var reasons = _speedReasons.IsEmpty ? [$"nothing determines the speed of {name}"] : _speedReasons;
+            var unknown = set is null ? UnknownOfShafts : UnknownOfPlanets;
+            foreach (var kind in unknown)
+                s.Add(Quantity.NotEvaluated(kind, [], reasons));
             return;
         }
-
-        if (Solution.Speeds.Of(name) is not { } speed)
-            return;
 
         s.Add(Quantity.Computed(BodyQuantities.SpeedRatio, speed.Speed.ToDouble(), []));
         s.Add(Derive.From(
@@ -191,11 +191,18 @@ internal sealed class TrainResults
             Load(s, name);
     }
 
+    private static readonly ImmutableArray<QuantityKind> UnknownOfShafts =
+        [BodyQuantities.SpeedRatio, BodyQuantities.Speed, BodyQuantities.Torque, BodyQuantities.Power];
+
+    private static readonly ImmutableArray<QuantityKind> UnknownOfPlanets =
+        [BodyQuantities.SpeedRatio, BodyQuantities.Speed, BodyQuantities.SpinSpeed];
+
     private void Load(Subject s, string name)
     {
         if (Solution.Torques is not { } torques)
         {
             s.Add(Quantity.NotEvaluated(BodyQuantities.Torque, [], TorqueReasons()));
+            s.Add(Quantity.NotEvaluated(BodyQuantities.Power, [], TorqueReasons()));
             return;
         }
 

@@ -186,6 +186,7 @@ internal static class References
             return;
         }
 
+        Dictionary<(string, string), SourceSpan> pairs = [];
         foreach (var mesh in train.Meshes)
         {
             foreach (var name in mesh.Gears)
@@ -199,6 +200,9 @@ internal static class References
                 reader.Report(SpecDiagnostics.SelfMesh(second.Span, reader.PathOf("meshes"), second.Value));
             else if (IsInternal(train, first.Value) && IsInternal(train, second.Value))
                 reader.Report(SpecDiagnostics.InternalPair(second.Span, reader.PathOf("meshes"), first.Value, second.Value));
+            var ordered = string.CompareOrdinal(first.Value, second.Value) < 0 ? (first.Value, second.Value) : (second.Value, first.Value);
+            if (!pairs.TryAdd(ordered, mesh.Span))
+                reader.Report(SpecDiagnostics.RepeatedMesh(mesh.Span, reader.PathOf("meshes"), first.Value, second.Value, pairs[ordered]));
         }
     }
 

@@ -51,6 +51,7 @@ public static class DiagnosticCodes
     public const string NotInCatalogue = "spec/not-in-catalogue";
     public const string OneWay = "spec/one-way";
     public const string OpenChain = "spec/open-chain";
+    public const string RepeatedMesh = "spec/repeated-mesh";
     public const string SelfCarried = "spec/self-carried";
     public const string SelfMesh = "spec/self-mesh";
     public const string SpectrumSum = "spec/spectrum-sum";

@@ -51,6 +51,11 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.InternalPair, span, $"{path}: `{first}` and `{second}` are both internal and cannot mesh.",
             "An internal gear meshes with an external one. Check `internal: true`.");
 
+    public static Diagnostic RepeatedMesh(SourceSpan span, string path, string first, string second, SourceSpan before) =>
+        Error(
+            DiagnosticCodes.RepeatedMesh, span, $"{path}: `{first}` and `{second}` mesh already (line {before.Start.Line}).",
+            "Remove this mesh, or name the other gear.");
+
     public static Diagnostic SelfCarried(SourceSpan span, string path, string name) =>
         Error(DiagnosticCodes.SelfCarried, span, $"{path}: the planet set `{name}` cannot carry itself.", "Name the body that carries it.");
 

@@ -23,7 +23,7 @@ public sealed class AgreementTests
     private static readonly string[] BeyondSchema =
     [
         DiagnosticCodes.AllowanceOrder, DiagnosticCodes.DuplicateName, DiagnosticCodes.ExclusiveKeys, DiagnosticCodes.InternalPair,
-        DiagnosticCodes.NoCase, DiagnosticCodes.NotInCatalogue, DiagnosticCodes.OneWay, DiagnosticCodes.SelfCarried, DiagnosticCodes.SelfMesh, DiagnosticCodes.SpectrumSum,
+        DiagnosticCodes.NoCase, DiagnosticCodes.NotInCatalogue, DiagnosticCodes.OneWay, DiagnosticCodes.RepeatedMesh, DiagnosticCodes.SelfCarried, DiagnosticCodes.SelfMesh, DiagnosticCodes.SpectrumSum,
         DiagnosticCodes.TemperatureOrder, DiagnosticCodes.UnknownBody, DiagnosticCodes.UnknownGear,
     ];
 
