@@ -1,14 +1,9 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
-using Pawl.Analysis.Lubrication;
-using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
-using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
-using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -29,9 +24,6 @@ public static class GearboxAnalyser
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
             TrainDraft.AddOil(draft, subject);
-            Joined(draft);
-            FitsAndStacks(draft);
-            ORings.AddAll(draft);
             return Finish(draft, "");
         }
 
@@ -51,37 +43,20 @@ public static class GearboxAnalyser
 
         var held = BearingDraft.AddAll(draft, spec.Train, train, bodies);
         ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
-        Splines.Splines.AddAll(draft);
         InterfaceDraft.AddAll(draft, train, bodies);
-        Joined(draft);
-        FitsAndStacks(draft);
-        ORings.AddAll(draft);
-        OilSystem.AddAll(draft);
-        LipSeals.AddAll(draft);
         return Finish(draft, train.Topology);
     }
 
-    /// <summary>Joints, and the pins and rings that hold beside them.</summary>
-    private static void Joined(Draft draft)
+    private static GearboxAnalysis Finish(Draft draft, string topology)
     {
-        Joints.Joints.AddAll(draft);
-        Dowels.AddAll(draft);
-        RetainingRings.AddAll(draft);
-        PlanetPins.AddAll(draft);
+        foreach (var kind in SubjectKinds.All)
+            kind.AddAll?.Invoke(draft);
+        return new()
+        {
+            Spec = draft.Spec,
+            Subjects = [.. draft.Subjects.OrderBy(subject => SubjectKinds.All.IndexOf(subject.Kind))],
+            Topology = topology,
+            Draft = draft,
+        };
     }
-
-    private static void FitsAndStacks(Draft draft)
-    {
-        PartFits.AddAll(draft);
-        Centrings.AddAll(draft);
-        SizeStacks.AddAll(draft);
-    }
-
-    private static GearboxAnalysis Finish(Draft draft, string topology) => new()
-    {
-        Spec = draft.Spec,
-        Subjects = [.. draft.Subjects.OrderBy(subject => SubjectKinds.All.IndexOf(subject.Kind))],
-        Topology = topology,
-        Draft = draft,
-    };
 }

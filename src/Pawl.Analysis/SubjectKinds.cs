@@ -4,6 +4,7 @@ using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Joints;
+using Pawl.Analysis.Keys;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Pins;
 using Pawl.Analysis.Rating;
@@ -82,7 +83,13 @@ public static class SubjectKinds
     public static readonly SubjectKind Spline =
         Section<SplineSpec>.KindOf("spline", "Spline", "Splines", typeof(Splines.Splines))
             .With("train", () => Train)
-            .With("body", () => Body);
+            .With("body", () => Body)
+            .AddedBy(Splines.Splines.AddAll);
+
+    public static readonly SubjectKind ParallelKey =
+        Section<ParallelKeySpec>.KindOf("parallel_key", "Parallel key", "Splines", typeof(ParallelKeys))
+            .With("train", () => Train)
+            .AddedBy(ParallelKeys.AddAll);
 
     public static readonly SubjectKind Interface =
         new SubjectKind("interface", "Interface pairing", "Interfaces", InterfaceQuantities.All)
@@ -90,54 +97,64 @@ public static class SubjectKinds
             .With("body", () => Body);
 
     public static readonly SubjectKind Fit =
-        Section<FitSpec>.KindOf("fit", "Fit", "Fits", typeof(PartFits)).With("train", () => Train);
+        Section<FitSpec>.KindOf("fit", "Fit", "Fits", typeof(PartFits)).With("train", () => Train)
+            .AddedBy(PartFits.AddAll);
 
     public static readonly SubjectKind Centring =
-        Section<CentringSpec>.KindOf("centring", "Centring of one part by another", "Fits", typeof(Centrings)).With("train", () => Train);
+        Section<CentringSpec>.KindOf("centring", "Centring of one part by another", "Fits", typeof(Centrings)).With("train", () => Train)
+            .AddedBy(Centrings.AddAll);
 
     public static readonly SubjectKind CentringLink =
         Section<CentringLinkSpec>.KindOf("centring_link", "Link of a chain that centres a part", "Fits", typeof(CentringLinks)).With("chain", () => Centring);
 
     public static readonly SubjectKind Stack =
-        Section<StackSpec>.KindOf("stack", "Stack of sizes", "Stacks", typeof(SizeStacks)).With("train", () => Train);
+        Section<StackSpec>.KindOf("stack", "Stack of sizes", "Stacks", typeof(SizeStacks)).With("train", () => Train)
+            .AddedBy(SizeStacks.AddAll);
 
     public static readonly SubjectKind Contributor =
         Section<ContributorSpec>.KindOf("contributor", "Size in a stack", "Stacks", typeof(Contributors)).With("stack", () => Stack);
 
     public static readonly SubjectKind Lubrication =
-        Section<LubricationSpec>.KindOf("lubrication", "Lubrication", "Lubrication", typeof(OilSystem)).With("train", () => Train);
+        Section<LubricationSpec>.KindOf("lubrication", "Lubrication", "Lubrication", typeof(OilSystem)).With("train", () => Train)
+            .AddedBy(OilSystem.AddAll);
 
     public static readonly SubjectKind Joint =
         Section<JointSpec>.KindOf("joint", "Joint", "Joints", typeof(Joints.Joints), typeof(JointStrengths))
-            .With("train", () => Train);
+            .With("train", () => Train)
+            .AddedBy(Joints.Joints.AddAll);
 
     public static readonly SubjectKind JointLayer =
         Section<ClampedLayerSpec>.KindOf("joint_layer", "Clamped layer", "Joints", typeof(JointLayers)).With("joint", () => Joint);
 
     public static readonly SubjectKind Dowel =
-        Section<DowelSpec>.KindOf("dowel", "Dowels", "Joints", typeof(Dowels)).With("train", () => Train);
+        Section<DowelSpec>.KindOf("dowel", "Dowels", "Joints", typeof(Dowels)).With("train", () => Train)
+            .AddedBy(Dowels.AddAll);
 
     public static readonly SubjectKind DowelledPart =
         Section<DowelledPartSpec>.KindOf("dowelled_part", "Part that dowels go through", "Joints", typeof(DowelledParts)).With("dowels", () => Dowel);
 
     public static readonly SubjectKind RetainingRing =
-        Section<RetainingRingSpec>.KindOf("retaining_ring", "Retaining ring", "Joints", typeof(RetainingRings)).With("train", () => Train);
+        Section<RetainingRingSpec>.KindOf("retaining_ring", "Retaining ring", "Joints", typeof(RetainingRings)).With("train", () => Train)
+            .AddedBy(RetainingRings.AddAll);
 
     public static readonly SubjectKind PlanetPin =
-        Section<PlanetPinSpec>.KindOf("planet_pin", "Planet pin", "Joints", typeof(PlanetPins)).With("train", () => Train);
+        Section<PlanetPinSpec>.KindOf("planet_pin", "Planet pin", "Joints", typeof(PlanetPins)).With("train", () => Train)
+            .AddedBy(PlanetPins.AddAll);
 
     public static readonly SubjectKind ORing =
-        Section<ORingSpec>.KindOf("o_ring", "O-ring", "Seals", typeof(ORings)).With("train", () => Train);
+        Section<ORingSpec>.KindOf("o_ring", "O-ring", "Seals", typeof(ORings)).With("train", () => Train)
+            .AddedBy(ORings.AddAll);
 
     public static readonly SubjectKind LipSeal =
         Section<LipSealSpec>.KindOf("lip_seal", "Lip seal", "Seals", typeof(LipSeals))
             .With("train", () => Train)
             .With("shaft", () => Body)
-            .With("housing", () => Body);
+            .With("housing", () => Body)
+            .AddedBy(LipSeals.AddAll);
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, ParallelKey, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

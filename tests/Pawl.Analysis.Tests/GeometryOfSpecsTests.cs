@@ -192,4 +192,14 @@ public class GeometryOfSpecsTests
         Assert.False(analysis.Quantity("meshes.pinion~wheel", "same_rack").Truth);
         Assert.Contains("differ", Assert.Single(analysis.Quantity("meshes.pinion~wheel", "transverse_contact_ratio").Reasons), StringComparison.Ordinal);
     }
+
+    // Closed form: 30 µm on 2 mm.
+    [Fact]
+    public void Tip_relief_is_counted_in_modules()
+    {
+        var analysis = SpecText.Analyse(SpecText.Simple(gears: "module: 2 mm, profile_shift: 0, tip_relief: 30 µm ±10"));
+
+        Assert.Equal(0.015, analysis.Value("gears.sun", "tip_relief_factor"), 12);
+        Assert.Equal(0.020, analysis.Quantity("gears.sun", "tip_relief_factor").Value.Greatest, 12);
+    }
 }

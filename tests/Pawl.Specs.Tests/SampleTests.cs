@@ -65,7 +65,7 @@ public sealed class SampleTests
         Assert.Equal(new Tolerance.Deviations(-0.1, 0.1), gear.FaceWidth!.Value.Tolerance);
         Assert.Equal(Tolerance.General.Instance, gear.AxialPlace!.Value.Tolerance);
         Assert.Equal(new Tolerance.ToleranceClass("h", 8), gear.TipDiameter!.Value.Tolerance);
-        Assert.Equal((69.3, 0.2, 4.5, 8), (gear.RootDiameter!.Value.Nominal.Value, gear.TipChamfer!.Value.Value, gear.BallDiameter!.Value.Value, gear.RimThickness!.Value.Value));
+        Assert.Equal((69.3, 0.2, 4.5, 8), (gear.RootDiameter!.Value.Nominal.Value, gear.TipChamfer!.Value.Nominal.Value, gear.BallDiameter!.Value.Value, gear.RimThickness!.Value.Nominal.Value));
         Assert.Equal((-0.06, -0.1), (gear.ThicknessAllowance!.Upper.Value.Coherent, gear.ThicknessAllowance.Lower.Value.Coherent));
         Assert.Equal(("carburised-9310", "case-hardened"), (gear.Material!.Value, gear.Surface!.Value));
 

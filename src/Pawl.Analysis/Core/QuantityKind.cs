@@ -160,6 +160,16 @@ public sealed class SubjectKind
         return this;
     }
 
+    /// <summary>Adds every such subject of a spec to its analysis; null when others do it.</summary>
+    internal Action<Draft>? AddAll { get; private set; }
+
+    /// <summary>A section that adds its own subjects, in no order to others: relations are followed and values computed on demand.</summary>
+    internal SubjectKind AddedBy(Action<Draft> addAll)
+    {
+        AddAll = addAll;
+        return this;
+    }
+
     public QuantityKind? Find(string quantity) => _byName.GetValueOrDefault(quantity);
 
     public SubjectKind? Related(string role) => _relations.TryGetValue(role, out var kind) ? kind() : null;

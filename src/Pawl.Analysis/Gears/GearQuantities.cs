@@ -67,6 +67,13 @@ public sealed class GearQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> TipChamfer = Number("tip_chamfer", "h_K", "Radial height of the tip chamfer", Units.Millimetre)
         .Stated(static s => s.TipChamfer).Assumed(0, "no tip chamfer");
 
+    public static readonly NumberDefinition<GearSpec> TipRelief =
+        Number("tip_relief", "C_a", "Tip relief", Units.Micrometre).StatedAlone(static s => s.TipRelief).Optional();
+
+    public static readonly NumberDefinition<GearSpec> TipReliefFactor = Number("tip_relief_factor", "C_a/m_n", "Tip relief per module")
+        .By("C_a / m_n", "closed form")
+        .From(TipRelief, Module, static (relief, m) => relief / m);
+
     public static readonly RowDefinition<GearSpec, string> Surface = Text("surface", "Condition of the flanks")
         .Custom(static subject => SurfaceOfTreatment(subject)).Stated(static s => s.Surface);
 

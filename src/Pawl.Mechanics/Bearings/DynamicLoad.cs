@@ -1,3 +1,4 @@
+using Pawl.Mechanics.Tables;
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>The radial load under which a bearing would live as long as under the loads it has.</summary>

@@ -1,4 +1,5 @@
 using Pawl.Mechanics.Seals;
+using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Bearings;
 

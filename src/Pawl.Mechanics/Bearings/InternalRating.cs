@@ -1,3 +1,4 @@
+using Pawl.Mechanics.Tables;
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How a raceway of rollers is made, by which its rating goes.</summary>

@@ -1,3 +1,4 @@
+using Pawl.Mechanics.Tables;
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>How long a bearing lives before its raceways tire.</summary>

@@ -1,3 +1,4 @@
+using Pawl.Mechanics.Tables;
 namespace Pawl.Mechanics.Bearings;
 
 /// <summary>The radial load that would dent a bearing at rest as deep as the loads it has.</summary>

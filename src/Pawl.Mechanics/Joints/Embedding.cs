@@ -1,4 +1,4 @@
-using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Joints;
 

@@ -1,5 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
-using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Joints;
 

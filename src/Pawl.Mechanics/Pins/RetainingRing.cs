@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Pins;
 

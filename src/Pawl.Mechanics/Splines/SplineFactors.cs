@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Splines;

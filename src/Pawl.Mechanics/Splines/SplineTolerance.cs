@@ -1,5 +1,5 @@
-using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Fits;
+using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Splines;
 

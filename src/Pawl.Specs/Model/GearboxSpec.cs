@@ -57,6 +57,9 @@ public sealed record GearboxSpec
     [Display(Name = "Splines", Description = "Involute splines by name, with both sides.")]
     public Named<SplineSpec> Splines { get; init; } = Named<SplineSpec>.Empty;
 
+    [Display(Name = "Parallel keys", Description = "Parallel keys by name, each between a shaft and a hub.")]
+    public Named<ParallelKeySpec> ParallelKeys { get; init; } = Named<ParallelKeySpec>.Empty;
+
     [Display(Name = "Interfaces", Description = "What adapters are joined to, by name, and the adapters that the variant may be built with.")]
     public Named<InterfaceSpec> Interfaces { get; init; } = Named<InterfaceSpec>.Empty;
 

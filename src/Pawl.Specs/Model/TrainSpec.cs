@@ -185,7 +185,11 @@ public sealed record GearSpec
 
     [Display(Name = "Tip chamfer", Description = "Radial height of the tip chamfer; absent: none.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.2 mm")]
-    public Stated<Amount>? TipChamfer { get; init; }
+    public Stated<Toleranced>? TipChamfer { get; init; }
+
+    [Display(Name = "Tip relief", Description = "C_a, material taken off the flank at the tip; absent: none is drawn.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "20 µm")]
+    public Stated<Toleranced>? TipRelief { get; init; }
 
     [Display(Name = "Tooth thickness allowance", Description = "Upper and lower deviation of the normal tooth thickness, both zero or negative: backlash comes from them.")]
     public ThicknessAllowanceSpec? ThicknessAllowance { get; init; }
@@ -196,7 +200,7 @@ public sealed record GearSpec
 
     [Display(Name = "Rim thickness", Description = "s_R, from the root of the tooth to the bore, keyway or outside diameter of the ring.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "8 mm")]
-    public Stated<Amount>? RimThickness { get; init; }
+    public Stated<Toleranced>? RimThickness { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue.")]
     [Refers(Declared.Material)]

@@ -27,6 +27,7 @@ static partial class GearboxReader
             Bearings = scope.Bearings = new(reader.Named("bearings", BearingReader.Read, scope), entry => entry.Name.Value),
             Shafts = new(reader.Named("shafts", ShaftReader.Read, scope), entry => entry.Name.Value),
             Splines = new(reader.Named("splines", SplineReader.Read, scope), entry => entry.Name.Value),
+            ParallelKeys = new(reader.Named("parallel_keys", ParallelKeyReader.Read, scope), entry => entry.Name.Value),
             Interfaces = new(reader.Named("interfaces", InterfaceReader.Read, scope), entry => entry.Name.Value),
             Joints = scope.Joints = new(reader.Named("joints", JointReader.Read, scope), entry => entry.Name.Value),
             Dowels = new(reader.Named("dowels", DowelReader.Read, scope), entry => entry.Name.Value),

@@ -1,6 +1,5 @@
-using Pawl.Mechanics.Tables;
 
-namespace Pawl.Mechanics.Bearings;
+namespace Pawl.Mechanics.Tables;
 
 /// <summary>Rows of numbers, and straight lines between them.</summary>
 internal static class NumberTable
