@@ -111,6 +111,18 @@ internal sealed class Draft(GearboxSpec spec)
             : Leaf(kind, Declared(stated, $"ISO 2768-1, class {general.Value} sets none: taken as exact"), Extent.Exactly(nominal));
     }
 
+    /// <summary>General tolerance of a computed size, about zero; null where the spec states no class.</summary>
+    public Quantity? GeneralDeviation(QuantityKind kind, double size)
+    {
+        if (Spec.Tolerances?.General is not { } general)
+            return null;
+
+        _tables.Add(GeneralTolerance.LinearTable);
+        return GeneralTolerance.TryLinear(general.Value, Math.Abs(size), out var deviation, out _)
+            ? Leaf(kind, Declared(general, $"ISO 2768-1, class {general.Value}"), new(0, -deviation, deviation))
+            : null;
+    }
+
     private Quantity Leaf(QuantityKind kind, Origin origin, Extent value) => Quantity.Leaf(kind, origin, value, _serial++);
 
     public static Origin.Declared Declared<T>(Stated<T> stated, string tolerance = "") => new(stated.Span, stated.Text, tolerance);

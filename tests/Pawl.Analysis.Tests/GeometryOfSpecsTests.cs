@@ -1,3 +1,4 @@
+using Pawl.Analysis.Core;
 namespace Pawl.Analysis.Tests;
 
 /// <summary>Geometry as a spec gets it, from YAML to quantity, against published examples and closed forms.</summary>
@@ -201,5 +202,34 @@ public class GeometryOfSpecsTests
 
         Assert.Equal(0.015, analysis.Value("gears.sun", "tip_relief_factor"), 12);
         Assert.Equal(0.020, analysis.Quantity("gears.sun", "tip_relief_factor").Value.Greatest, 12);
+    }
+
+    // ISO 2768-1, class m: ±0.3 mm over 30 to 120 mm, as the standard prints it. Sun of 20 teeth of module 2: d_a = 44 mm, d_f = 35 mm.
+    [Fact]
+    public void Tip_and_root_without_limits_of_their_own_have_the_general_tolerance()
+    {
+        var exact = SpecText.Analyse(SpecText.Simple());
+        var general = SpecText.Analyse(SpecText.Simple() + "\ntolerances: {general: m}\n");
+        var stated = SpecText.Analyse(SpecText.Simple(gears: "module: 2 mm, profile_shift: 0, tip_deviations: {upper: 0 mm, lower: -0.05 mm}, root_deviations: {upper: -0.1 mm, lower: -0.3 mm}")
+            + "\ntolerances: {general: m}\n");
+
+        AssertLimits(44, 44, exact, "tip_diameter");
+        AssertLimits(43.7, 44.3, general, "tip_diameter");
+        AssertLimits(34.7, 35.3, general, "root_diameter");
+        AssertLimits(43.95, 44, stated, "tip_diameter");
+        AssertLimits(34.7, 34.9, stated, "root_diameter");
+        Assert.Contains("ISO 2768-1, class m", Assert.IsType<Origin.Declared>(general.Quantity("gears.sun", "tip_deviation").Origin).Tolerance, StringComparison.Ordinal);
+
+        // c = a − d_a1/2 − d_f2/2: half of ±0.3 at the tip of the sun and half of ±0.3 at the root of the planet.
+        Assert.Equal(
+            exact.Value("meshes.sun~planet_gear.sun", "tip_clearance") - 0.3,
+            general.Quantity("meshes.sun~planet_gear.sun", "tip_clearance").Value.Least, 12);
+
+        static void AssertLimits(double least, double greatest, GearboxAnalysis analysis, string quantity)
+        {
+            var value = analysis.Quantity("gears.sun", quantity).Value;
+            Assert.Equal(least, value.Least, 12);
+            Assert.Equal(greatest, value.Greatest, 12);
+        }
     }
 }

@@ -94,23 +94,35 @@ public sealed class GearQuantities : Section<GearSpec>
         .By("d_b = d · cos α_t", Iso)
         .From(ReferenceDiameter, TransversePressureAngle, ToothGeometry.BaseDiameter);
 
+    public static readonly NumberDefinition<GearSpec> TipDeviation =
+        Number("tip_deviation", "Δ_a", "Deviation of the tip diameter", Units.Millimetre)
+        .When(static s => s.TipDiameter is null)
+        .Custom(static subject => Stated(subject, TipDeviation!, ((GearSpec)subject.Model).TipDeviations))
+        .Custom(static subject => General(subject, TipDeviation!, static (d, m, x, gear) => ToothGeometry.TipDiameter(d, m, x, gear[Addendum!].Value.Nominal, 0)));
+
     public static readonly NumberDefinition<GearSpec> TipDiameter = Number("tip_diameter", "d_a", "Tip diameter", Units.Millimetre)
-        .By("d_a = |d + 2·m_n·(x + h_aP*)|, or as declared", Iso)
+        .By("d_a = |d + 2·m_n·(x + h_aP*)| + Δ_a, or as declared", Iso)
         .Stated(static s => s.TipDiameter)
-        .From(Kind, ReferenceDiameter, Module, ProfileShift, Addendum,
-            static (kind, d, m, x, addendum) => Sign(kind) * ToothGeometry.TipDiameter(Sign(kind) * d, m, x, addendum, 0));
+        .From(Kind, ReferenceDiameter, Module, ProfileShift, Addendum, TipDeviation.Or(0),
+            static (kind, d, m, x, addendum, deviation) => Sign(kind) * ToothGeometry.TipDiameter(Sign(kind) * d, m, x, addendum, 0) + deviation);
 
     public static readonly NumberDefinition<GearSpec> ActiveTipDiameter =
         Number("active_tip_diameter", "d_Na", "Tip diameter less the chamfer", Units.Millimetre)
         .By("d_Na = d_a ∓ 2·h_K (external −, internal +)", Iso)
         .From(Kind, TipDiameter, TipChamfer, static (kind, tip, chamfer) => tip - (Sign(kind) * 2 * chamfer));
 
+    public static readonly NumberDefinition<GearSpec> RootDeviation =
+        Number("root_deviation", "Δ_f", "Deviation of the root diameter", Units.Millimetre)
+        .When(static s => s.RootDiameter is null && s.Cutter is null)
+        .Custom(static subject => Stated(subject, RootDeviation!, ((GearSpec)subject.Model).RootDeviations))
+        .Custom(static subject => General(subject, RootDeviation!, static (d, m, x, gear) => ToothGeometry.RootDiameter(d, m, x, gear[Dedendum!].Value.Nominal)));
+
     public static readonly NumberDefinition<GearSpec> RootDiameter = Number("root_diameter", "d_f", "Root diameter", Units.Millimetre)
-        .By("d_f = |d + 2·m_n·(x − h_fP*)|; a ring whose cutter is stated: d_f0; or as declared", Iso)
+        .By("d_f = |d + 2·m_n·(x − h_fP*)| + Δ_f; a ring whose cutter is stated: d_f0; or as declared", Iso)
         .Stated(static s => s.RootDiameter)
         .From(Own(static () => ToothQuantities.CutterRootDiameter, "d_f0"), static made => made)
-        .From(Kind, ReferenceDiameter, Module, ProfileShift, Dedendum,
-            static (kind, d, m, x, dedendum) => Sign(kind) * ToothGeometry.RootDiameter(Sign(kind) * d, m, x, dedendum));
+        .From(Kind, ReferenceDiameter, Module, ProfileShift, Dedendum, RootDeviation.Or(0),
+            static (kind, d, m, x, dedendum, deviation) => Sign(kind) * ToothGeometry.RootDiameter(Sign(kind) * d, m, x, dedendum) + deviation);
 
     public static readonly NumberDefinition<GearSpec> ToothDepth = Number("tooth_depth", "h", "Tooth depth", Units.Millimetre)
         .By("h = |d_a − d_f| / 2", Iso)
@@ -271,4 +283,18 @@ public sealed class GearQuantities : Section<GearSpec>
                 isInternal ? "1.68 modules, common practice for internal gears" : "1.728 modules, common practice for external gears")
             : Quantity.NotEvaluated(BallDiameter, [], module.Reasons);
     }
+
+    private static Quantity? Stated(Subject gear, QuantityKind kind, DeviationsSpec? stated)
+    {
+        if (stated is null)
+            return null;
+        var (least, greatest) = (stated.Lower.Value.Coherent, stated.Upper.Value.Coherent);
+        var origin = Draft.Declared(stated.Upper) with { Text = $"{stated.Upper.Text} to {stated.Lower.Text}" };
+        return gear.Draft.Between(kind, origin, Math.Clamp(0, least, greatest), least, greatest);
+    }
+
+    private static Quantity? General(Subject gear, QuantityKind kind, Func<double, double, double, Subject, double> size) =>
+        gear[ReferenceDiameter!] is { IsEvaluated: true } d && gear[Module!] is { IsEvaluated: true } m
+            ? gear.Draft.GeneralDeviation(kind, size(Sign(gear[Kind!].Text!) * d.Value.Nominal, m.Value.Nominal, gear[ProfileShift!].Value.Nominal, gear))
+            : null;
 }

@@ -187,6 +187,12 @@ public sealed record GearSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.2 mm")]
     public Stated<Toleranced>? TipChamfer { get; init; }
 
+    [Display(Name = "Tip deviations", Description = "Limit deviations of the tip diameter from its computed size; absent: the general tolerance.")]
+    public DeviationsSpec? TipDeviations { get; init; }
+
+    [Display(Name = "Root deviations", Description = "Limit deviations of the root diameter from its computed size; absent: the general tolerance.")]
+    public DeviationsSpec? RootDeviations { get; init; }
+
     [Display(Name = "Tip relief", Description = "C_a, material taken off the flank at the tip; absent: none is drawn.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "20 µm")]
     public Stated<Toleranced>? TipRelief { get; init; }
@@ -226,6 +232,18 @@ public sealed record GearSpec
 
     [Display(Name = "Cutter", Description = "The pinion-type cutter of an internal gear: its root stress depends on it.")]
     public CutterSpec? Cutter { get; init; }
+}
+
+/// <summary>Limit deviations from a computed size.</summary>
+public sealed record DeviationsSpec
+{
+    [Display(Name = "Upper", Description = "Upper limit deviation.")]
+    [Measures(nameof(Dimension.OfLength), Example = "0 mm")]
+    public required Stated<Amount> Upper { get; init; }
+
+    [Display(Name = "Lower", Description = "Lower limit deviation.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-0.1 mm")]
+    public required Stated<Amount> Lower { get; init; }
 }
 
 /// <summary>Deviations of the normal tooth thickness.</summary>

@@ -18,6 +18,10 @@ internal static partial class GearReader
         else if (hasModule && hasPitch)
             reader.Report(SpecDiagnostics.ExclusiveKeys(reader.KeySpan("diametral_pitch"), reader.ObjectPath, "module", "diametral_pitch"));
 
+        if (read is { TipDiameter: not null, TipDeviations: not null })
+            reader.Report(SpecDiagnostics.ExclusiveKeys(reader.KeySpan("tip_deviations"), reader.ObjectPath, "tip_diameter", "tip_deviations"));
+        if (read is { RootDiameter: not null, RootDeviations: not null })
+            reader.Report(SpecDiagnostics.ExclusiveKeys(reader.KeySpan("root_deviations"), reader.ObjectPath, "root_diameter", "root_deviations"));
         if (read.HelixAngle is { } angle)
             CheckHelix(reader, angle);
     }
@@ -43,6 +47,15 @@ internal static partial class RoughnessReader
 internal static partial class ThicknessAllowanceReader
 {
     static partial void Check(ThicknessAllowanceSpec read, MapReader reader, Scope scope)
+    {
+        if (read.Lower is { } lower && read.Upper is { } upper && lower.Value.Coherent > upper.Value.Coherent)
+            reader.Report(SpecDiagnostics.AllowanceOrder(lower.Span, reader.PathOf("lower"), lower.Text, upper.Text));
+    }
+}
+
+internal static partial class DeviationsReader
+{
+    static partial void Check(DeviationsSpec read, MapReader reader, Scope scope)
     {
         if (read.Lower is { } lower && read.Upper is { } upper && lower.Value.Coherent > upper.Value.Coherent)
             reader.Report(SpecDiagnostics.AllowanceOrder(lower.Span, reader.PathOf("lower"), lower.Text, upper.Text));

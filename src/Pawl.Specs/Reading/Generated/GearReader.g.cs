@@ -39,6 +39,8 @@ static partial class GearReader
             RootDiameter = reader.Toleranced("root_diameter", Dimension.OfLength, AmountRange.Positive),
             RootFormDiameter = reader.Toleranced("root_form_diameter", Dimension.OfLength, AmountRange.Positive),
             TipChamfer = reader.Toleranced("tip_chamfer", Dimension.OfLength, AmountRange.NotNegative),
+            TipDeviations = reader.Map("tip_deviations", DeviationsReader.Read, scope),
+            RootDeviations = reader.Map("root_deviations", DeviationsReader.Read, scope),
             TipRelief = reader.Toleranced("tip_relief", Dimension.OfLength, AmountRange.NotNegative),
             ThicknessAllowance = reader.Map("thickness_allowance", ThicknessAllowanceReader.Read, scope),
             BallDiameter = reader.Amount("ball_diameter", Dimension.OfLength, AmountRange.Positive),
