@@ -53,7 +53,18 @@ internal sealed partial class BearingDraft
             bearing.Add();
         }
 
+        train.Subject.Add(SetLife(bearings));
         return held;
+    }
+
+    /// <summary>Life of all bearings together; a bearing of planets stands for that of every planet.</summary>
+    private static Quantity SetLife(ImmutableArray<BearingDraft> bearings)
+    {
+        var copies = bearings.SelectMany(bearing => Enumerable.Repeat(bearing, bearing.Copies)).ToImmutableArray();
+        var slope = LoadSpectrum.Slope(copies.Any(each => each._place.Type is { IsBall: true }), copies.Any(each => each._place.Type is not { IsBall: true }));
+        ImmutableArray<Quantity> lives = [.. copies.Select(each => each._s[K.BasicLife])];
+        return Quantity.Compute(TrainQuantities.BearingSetLife, lives, v => LoadSpectrum.SystemLife(v.ToArray(), slope))
+            .With([.. copies.Select(static _ => "L_10h,i")]);
     }
 
     /// <summary>What lies on bodies from outside: stated, or nothing, which the report lists as assumed.</summary>

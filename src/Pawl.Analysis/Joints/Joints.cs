@@ -137,6 +137,12 @@ public sealed class Joints : Section<JointSpec>
         .By("α_A = F_M,max/F_M,min", Vdi)
         .From(MaxPreload, MinPreload, static (max, min) => max / min);
 
+    public static readonly NumberDefinition<JointSpec> LooseningTorque =
+        Number("loosening_torque", "M_L", "Minimum torque that loosens the fastener right after tightening", Units.NewtonMetre)
+        .By("M_L = F_M,min·(0.577·d_2·µ_min + 0.5·D_Km·µ_min − 0.159·P)", Vdi).Scaled(1000).Noted("of the thread and the face; what secures it comes on top")
+        .From(Thread, FaceOutside, FaceHole, MinFriction, MinPreload, static (thread, outer, hole, friction, preload) =>
+            Tightening.LooseningTorque(thread, new(friction, friction), new(outer, hole), preload));
+
     public static readonly NumberDefinition<JointSpec> PermittedTorque = Number("permitted_torque", "M_A,zul", "Torque that reaches the permitted preload at minimum friction", Units.NewtonMetre)
         .By("M_A,zul = F_Mzul·(0.159·P + 0.577·d_2·µ_min + 0.5·D_Km·µ_min) + M_p", Vdi, Certainty.Published)
         .When(Method, IsByTorque)
