@@ -1,5 +1,6 @@
 using CsCheck;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Trains;
 using Pawl.Mechanics;
 using Pawl.Quantities;
 
@@ -120,5 +121,15 @@ public class CornerTests
         var top = Quantity.Compute(Number, [above, missing], x => x[0] + x[1]);
 
         Assert.Equal("train.gears.a.module is not stated", Assert.Single(top.Reasons));
+    }
+
+    // A value that a solver gives without end is no value; it says so instead of reaching a report.
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void A_number_without_end_is_not_evaluated(double value)
+    {
+        Assert.False(Quantity.Computed(TrainQuantities.BearingsStated, value, []).IsEvaluated);
+        Assert.False(Quantity.Bounded(TrainQuantities.BearingsStated, new(1, 1, value), []).IsEvaluated);
     }
 }

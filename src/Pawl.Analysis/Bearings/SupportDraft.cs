@@ -125,7 +125,16 @@ internal sealed class SupportDraft
         var close = system.Order.Where(each => Math.Abs(each.First.Position - each.Second.Position) < LeastSpan).ToImmutableArray();
         if (close.IsEmpty)
         {
-            Loads(system, shafts, bodies);
+            try
+            {
+                Loads(system, shafts, bodies);
+            }
+            catch (OutsideValidityException outside)
+            {
+                foreach (var place in shafts)
+                    place.Reasons = [outside.Message];
+            }
+
             return;
         }
 

@@ -141,7 +141,7 @@ public sealed class Quantity
                     Leaves = result.Leaves,
                     Corners = result.Corners,
                 },
-                _ => NotEvaluated(kind, inputs, [$"{kind.Title.ToLowerInvariant()} has no finite value for these inputs"]),
+                _ => NotFinite(kind, inputs),
             };
         }
         catch (OutsideValidityException outside)
@@ -175,7 +175,10 @@ public sealed class Quantity
         : Widened(value.Kind, value.Inputs, value.Value, value.IsBounded, value.Formula).With(value.Symbols);
 
     /// <summary>A value whose least and greatest the mechanics knows in closed form; it counts as one tolerance from there on.</summary>
-    public static Quantity Bounded(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) => Widened(kind, inputs, bounds, isWide: false);
+    public static Quantity Bounded(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) =>
+        double.IsFinite(bounds.Nominal) && double.IsFinite(bounds.Least) && double.IsFinite(bounds.Greatest)
+            ? Widened(kind, inputs, bounds, isWide: false)
+            : NotFinite(kind, inputs);
 
     private static Quantity Widened(
         QuantityKind kind, ImmutableArray<Quantity> inputs, Extent bounds, bool isWide = true, Formula? formula = null)
@@ -194,9 +197,25 @@ public sealed class Quantity
 
     /// <summary>A number that another part of the mechanics computed at nominal, such as the solution of a linear system.</summary>
     public static Quantity Computed(QuantityKind kind, double value, ImmutableArray<Quantity> inputs) =>
-        MissingReasons(inputs) is { IsEmpty: false } reasons
-            ? NotEvaluated(kind, inputs, reasons)
-            : new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) };
+        MissingReasons(inputs) is { IsEmpty: false } reasons ? NotEvaluated(kind, inputs, reasons)
+        : double.IsFinite(value) ? new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) }
+        : NotFinite(kind, inputs);
+
+    /// <summary>What a part of the mechanics computes as it likes; where it has no answer, that is the reason.</summary>
+    internal static Quantity Guarded(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<Quantity> compute)
+    {
+        try
+        {
+            return compute();
+        }
+        catch (OutsideValidityException outside)
+        {
+            return NotEvaluated(kind, inputs, outside.Message);
+        }
+    }
+
+    private static Quantity NotFinite(QuantityKind kind, ImmutableArray<Quantity> inputs) =>
+        NotEvaluated(kind, inputs, [$"{kind.Title.ToLowerInvariant()} has no finite value for these inputs"]);
 
     /// <summary>A text that is computed.</summary>
     public static Quantity ComputedText(QuantityKind kind, string text, ImmutableArray<Quantity> inputs = default) =>

@@ -125,7 +125,7 @@ internal sealed partial class PlanetSetDraft
 
         _subject.Add(Quantity.MissingReasons(inputs.ToImmutable()) is { IsEmpty: false } reasons || Group() is not { } group
             ? Quantity.NotEvaluated(K.MostPlanets, [], Quantity.MissingReasons(inputs.ToImmutable()))
-            : Most(group));
+            : Quantity.Guarded(K.MostPlanets, inputs.ToImmutable(), () => Most(group)));
 
         PlanetDisc[] Discs(ReadOnlySpan<double> v)
         {

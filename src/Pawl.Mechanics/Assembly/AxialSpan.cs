@@ -13,9 +13,5 @@ public readonly record struct AxialSpan(double MidPlane, double FaceWidth)
     public double GapTo(AxialSpan other) =>
         Guard.Finite(Math.Abs(MidPlane - other.MidPlane), "the distance of the mid-planes") - (Width + other.Width) / 2;
 
-    /// <summary>Axial overlap of two gears as the width they share, mm; 0 when they lie apart.</summary>
-    public double OverlapWith(AxialSpan other) =>
-        Math.Clamp(-GapTo(other), 0, Math.Min(Width, other.Width));
-
     private double Width => Guard.NotNegative(FaceWidth, "the face width", "mm");
 }

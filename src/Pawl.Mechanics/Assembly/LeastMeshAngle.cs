@@ -21,9 +21,6 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
     /// <summary>θ₀, rad; 0 when any angle will do.</summary>
     public double Angle => IsAnyAngle ? 0 : Math.Tau / PositionsPerTurn;
 
-    /// <summary>Whether 180° is a multiple of θ₀, so that planets can stand in opposite, balanced pairs.</summary>
-    public bool AllowsOppositePairs => PositionsPerTurn % 2 == 0;
-
     /// <summary>Whether N groups can be spaced equally: D/N must be whole.</summary>
     public bool CanSpaceEqually(int planets) => Remainder(planets) == 0;
 
@@ -32,22 +29,6 @@ public readonly record struct LeastMeshAngle(long PositionsPerTurn)
     {
         Guard.Count(planets, 1, "the number of planets");
         return PositionsPerTurn % planets;
-    }
-
-    /// <summary>Every number of groups up to a greatest that can be spaced equally, ascending.</summary>
-    public ImmutableArray<int> EquallySpacedCounts(int most)
-    {
-        Guard.Count(most, 1, "the greatest number of planets");
-        var counts = ImmutableArray.CreateBuilder<int>();
-        for (var planets = 1; planets <= most; planets++)
-        {
-            if (CanSpaceEqually(planets))
-            {
-                counts.Add(planets);
-            }
-        }
-
-        return counts.ToImmutable();
     }
 
     /// <summary>The permitted positions nearest to equal spacing.</summary>

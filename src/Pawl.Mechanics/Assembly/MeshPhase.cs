@@ -103,39 +103,6 @@ public static class MeshPhase
         return effect;
     }
 
-    /// <summary>What harmonics 1 to a last one do to the central gear, planets equally spaced.</summary>
-    public static ImmutableArray<HarmonicEffect> Effects(int centralTeeth, int planets, int lastHarmonic)
-    {
-        Guard.Count(lastHarmonic, 1, "the last harmonic");
-        var effects = ImmutableArray.CreateBuilder<HarmonicEffect>(lastHarmonic);
-        for (var harmonic = 1; harmonic <= lastHarmonic; harmonic++)
-        {
-            effects.Add(Effect(centralTeeth, planets, harmonic));
-        }
-
-        return effects.MoveToImmutable();
-    }
-
-    /// <summary>Share of a harmonic's torque that adds up at the central gear: 1 all, 0 none; for any positions.</summary>
-    /// <remarks>
-    /// <code>|Σ e^(ihzθ_k)|/N</code>
-    /// Symbols and source as <see cref="Effect"/>.<br/>
-    /// Valid for: alike, equally loaded planets.
-    /// </remarks>
-    public static double TorsionalShare(int centralTeeth, PlanetPositions positions, int harmonic) =>
-        Share(positions, (Int128)harmonic * centralTeeth);
-
-    /// <summary>Share of a harmonic's force that adds up at the central gear, 1 all, 0 none; for any positions.</summary>
-    /// <remarks>
-    /// <code>max( |Σ e^(i(hz+1)θ_k)|, |Σ e^(i(hz−1)θ_k)| )/N</code>
-    /// Symbols and source as <see cref="Effect"/>.<br/>
-    /// Valid for: alike, equally loaded planets.
-    /// </remarks>
-    public static double TranslationalShare(int centralTeeth, PlanetPositions positions, int harmonic) =>
-        Math.Max(
-            Share(positions, (Int128)harmonic * centralTeeth + 1),
-            Share(positions, (Int128)harmonic * centralTeeth - 1));
-
     private static double Share(PlanetPositions positions, Int128 order)
     {
         var angles = new double[positions.Count];

@@ -24,26 +24,11 @@ public static class Neighbours
     // Half a nanometre: a clearance exactly as required is one that fits.
     private const double Exactly = 5e-7;
 
-    /// <summary>Clearance between the tips of two equal planets on one circle.</summary>
-    /// <remarks>
-    /// <code>c = 2·a·sin(Δθ/2) − d_a</code>
-    /// Symbols: a distance from the carrier axis, mm; Δθ angle between the planets, rad; d_a tip diameter, mm; c in mm.<br/>
-    /// Source: geometry, chord of a circle.<br/>
-    /// Valid for: 0 ≤ Δθ ≤ 2π; take the smallest gap of the set.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double SameCircleClearance(double centreDistance, double gap, double tipDiameter)
-    {
-        Guard.Between(gap, 0, Math.Tau, "the angle between two planets", "rad");
-        return 2 * Guard.Positive(centreDistance, "the centre distance", "mm") * Math.Sin(gap / 2)
-            - Guard.Positive(tipDiameter, "the tip diameter", "mm");
-    }
-
     /// <summary>Greatest number of equally spaced equal planets on one circle with at least a required clearance.</summary>
     /// <remarks>
     /// <code>N = ⌊π / asin( (d_a + c)/(2·a) )⌋</code>
     /// Symbols: d_a tip diameter, mm; c least clearance, mm; a centre distance from the carrier axis, mm.<br/>
-    /// Source: <see cref="SameCircleClearance"/> solved for the number.<br/>
+    /// Source: chord between two planets, c = 2·a·sin(π/N) − d_a, solved for the number.<br/>
     /// Valid for: d_a + c > 0; a planet with no room for an opposite one gives 1.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>

@@ -45,24 +45,4 @@ public sealed record PairTriangle
         triangle = Exists(longRadius, shortRadius, pairDistance) ? new(longRadius, shortRadius, pairDistance) : null;
         return triangle is not null;
     }
-
-    /// <summary>Distance from a long pinion to the next long one, mm.</summary>
-    /// <param name="gap">Angle between the pairs, rad.</param>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double LongToLong(double gap) => Neighbours.Distance(LongRadius, LongRadius, gap);
-
-    /// <summary>Distance from a short pinion to the next short one, mm.</summary>
-    /// <inheritdoc cref="LongToLong"/>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double ShortToShort(double gap) => Neighbours.Distance(ShortRadius, ShortRadius, gap);
-
-    /// <summary>Distance from a short pinion to the long pinion of the next pair, mm.</summary>
-    /// <remarks>
-    /// <code>√( a_L² + a_S² − 2·a_L·a_S·cos(Δθ − δ) )</code>
-    /// Symbols: Δθ angle between the pairs, rad, to the side where the short pinion lies; else as <see cref="Angle"/>.<br/>
-    /// Source: cosine rule.<br/>
-    /// Valid for: any gap.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double ShortToNextLong(double gap) => Neighbours.Distance(LongRadius, ShortRadius, gap - Angle);
 }

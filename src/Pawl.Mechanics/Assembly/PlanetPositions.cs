@@ -56,62 +56,6 @@ public sealed record PlanetPositions
         }
     }
 
-    /// <summary>Largest angle between a planet and its place in equal spacing from the first planet on, rad.</summary>
-    public double LargestDeviationFromEqual
-    {
-        get
-        {
-            Int128 largest = 0;
-            for (var planet = 0; planet < Count; planet++)
-            {
-                var deviation = (Int128)(Steps[planet] - Steps[0]) * Count - (Int128)planet * StepsPerTurn;
-                var turn = (Int128)StepsPerTurn * Count;
-                var within = (deviation % turn + turn) % turn;
-                largest = Int128.Max(largest, Int128.Min(within, turn - within));
-            }
-
-            return Math.Tau * ((double)largest / ((double)StepsPerTurn * Count));
-        }
-    }
-
-    /// <summary>Smallest angle between a planet and the next, rad; a whole turn for one planet, 0 for two in one place.</summary>
-    public double SmallestGap
-    {
-        get
-        {
-            var sorted = Steps.Sort();
-            var smallest = sorted[0] + StepsPerTurn - sorted[^1];
-            for (var planet = 1; planet < Count; planet++)
-            {
-                smallest = Math.Min(smallest, sorted[planet] - sorted[planet - 1]);
-            }
-
-            return Math.Tau * smallest / StepsPerTurn;
-        }
-    }
-
-    /// <summary>Whether every planet has another exactly opposite, so that the set balances wherever the pairs stand.</summary>
-    public bool StandsInOppositePairs
-    {
-        get
-        {
-            if (StepsPerTurn % 2 != 0)
-            {
-                return false;
-            }
-
-            foreach (var step in Steps)
-            {
-                if (CountAt(step) != CountAt((step + StepsPerTurn / 2) % StepsPerTurn))
-                {
-                    return false;
-                }
-            }
-
-            return true;
-        }
-    }
-
     /// <summary>Unbalance factor of the planets; see <see cref="Balance.Unbalance"/>.</summary>
     public double Unbalance => Balance.Unbalance(Angles.AsSpan());
 

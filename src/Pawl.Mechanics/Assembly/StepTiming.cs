@@ -76,9 +76,6 @@ public static class StepTiming
         return checked((long)(fewest / accepted));
     }
 
-    /// <summary>Whether some seatings fail whatever mesh is seated first, so that the group needs timing marks.</summary>
-    public static bool NeedsMarks(PlanetGroup group) => FewestInsertionTrials(group) > 1;
-
     /// <summary>Whether N equally spaced planets can all go in with the same mark outward: N | z of every central gear.</summary>
     public static bool SameMarkOutward(PlanetGroup group, int planets) =>
         SameMarkOutward(group, PlanetPositions.Equal(planets));
@@ -135,15 +132,4 @@ public static class StepTiming
 
         return marks.MoveToImmutable();
     }
-
-    /// <summary>Tooth position error that an error of the angle between two steps makes in the mesh seated last.</summary>
-    /// <remarks>
-    /// <code>f = δ·r</code>
-    /// Symbols: δ error of the angle between the steps, rad; r pitch radius of the step seated last, mm; f in mm.<br/>
-    /// Source: geometry.<br/>
-    /// Valid for: small δ.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ToothPositionError(double angularError, double pitchRadius) =>
-        Guard.Number(angularError, "the error of the angle", "rad") * Guard.Positive(pitchRadius, "the pitch radius", "mm");
 }

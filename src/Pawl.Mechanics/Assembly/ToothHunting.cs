@@ -24,15 +24,6 @@ public readonly record struct ToothHunting
     /// <summary>g: a tooth meets every g-th tooth of its mate only; 1 when it hunts over all of them.</summary>
     public int Factor => CommonFactor(PinionTeeth, WheelTeeth);
 
-    /// <summary>Turns of the pinion until the same two teeth meet again.</summary>
-    public int PinionTurnsToRepeat => WheelTeeth / Factor;
-
-    /// <summary>Turns of the wheel until the same two teeth meet again.</summary>
-    public int WheelTurnsToRepeat => PinionTeeth / Factor;
-
-    /// <summary>Ways to put the pair together that differ in which teeth ever meet: g.</summary>
-    public int AssemblyPhases => Factor;
-
     internal static int CommonFactor(int first, int second)
     {
         while (second != 0)

@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Rating;
 using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
 
@@ -11,9 +10,6 @@ public static class BearingSpeed
     public const string TableId = "bearing-speed-guides";
 
     private static ImmutableArray<(string Kind, string Lubrication, Extent Number)> s_guides;
-
-    /// <summary>Silicon nitride of hybrid bearings' balls: E = 310 000 MPa, ν = 0.26; from memory.</summary>
-    public static Elastic SiliconNitride => new(310_000, 0.26);
 
     /// <summary>Density of bearing steel, t/mm³; from memory.</summary>
     public const double SteelDensity = 7850e-12;
@@ -95,24 +91,6 @@ public static class BearingSpeed
     public static double Centrifugal(double mass, double pitchDiameter, double cageSpeed) =>
         Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2
         * Guard.Finite(cageSpeed * cageSpeed, "the speed of the cage");
-
-    /// <summary>Load at which ceramic balls press as hard as steel balls do, over the load of these, 1.</summary>
-    /// <remarks>
-    /// <code>(E*_steel/E*_hybrid)²</code>
-    /// Symbols: E* reduced modulus of ball and ring, MPa.<br/>
-    /// Source: Hertz, point contact: p ∝ (Q·E*²)^(1/3).<br/>
-    /// Valid for: equal balls and grooves. It is not the static rating of a hybrid bearing, which its supplier states.
-    /// </remarks>
-    public static double LoadAtSamePressure(Elastic ring, Elastic ball, Elastic otherBall) =>
-        Math.Pow(Elastic.Reduced(ring, ball) / Elastic.Reduced(ring, otherBall), 2);
-
-    /// <summary>Pressure under balls of another material over that under balls like the ring's, at the same load, 1.</summary>
-    /// <remarks>
-    /// <code>(E*_hybrid/E*_steel)^(2/3)</code>
-    /// Source, validity: as <see cref="LoadAtSamePressure"/>.
-    /// </remarks>
-    public static double PressureAtSameLoad(Elastic ring, Elastic ball, Elastic otherBall) =>
-        Math.Pow(LoadAtSamePressure(ring, ball, otherBall), -1.0 / 3);
 
     private static ImmutableArray<(string Kind, string Lubrication, Extent Number)> Read()
     {

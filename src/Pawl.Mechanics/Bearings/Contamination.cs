@@ -56,24 +56,6 @@ public static class Contamination
         throw Guard.Because($"the source has no contamination factor for oil as dirty as `{code}`");
     }
 
-    /// <summary>Contamination factor e_C of grease by its class, 1.</summary>
-    /// <param name="class">high, normal, slight to typical, severe, very severe.</param>
-    /// <param name="viscosityRatio">κ of the base oil.</param>
-    /// <param name="pitchDiameter">D_pw, mm.</param>
-    /// <remarks>Formula, source: as <see cref="Factor"/>.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double FactorOfGrease(string @class, double viscosityRatio, double pitchDiameter)
-    {
-        foreach (var row in Rows())
-        {
-            if (row.Supply == LubricantSupply.Grease && row.Class == @class)
-                return row.Factor(viscosityRatio, pitchDiameter);
-        }
-
-        var known = Rows().Where(row => row.Supply == LubricantSupply.Grease).Select(row => row.Class);
-        throw Guard.Because($"there is no cleanliness of grease `{@class}`; there are {string.Join(", ", known)}");
-    }
-
     /// <summary>Least and greatest contamination factor e_C of a class in words, 1; a cautious reader takes the least.</summary>
     /// <param name="class">Such as <c>typical contamination</c>.</param>
     /// <param name="pitchDiameter">D_pw, mm.</param>

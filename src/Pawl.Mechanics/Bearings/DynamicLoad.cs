@@ -89,16 +89,6 @@ public static class DynamicLoad
         * (type.Kind == BearingKind.AngularContactBall ? type.Rows : 1)
         / Guard.Positive(staticRating, "the basic static load rating");
 
-    /// <summary>Basic dynamic load rating of two equal bearings that carry as one, N.</summary>
-    /// <remarks>
-    /// <code>balls: C₂ = 2^0.7·C;  rollers: C₂ = 2^(7/9)·C</code>
-    /// Source: ISO 281:2007, bearing arrangements; the power of the rows in its ratings.<br/>
-    /// Valid for: two bearings side by side, made and mounted to share the load.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double RatingOfPair(BearingType single, double rating) =>
-        Guard.Positive(rating, "the basic dynamic load rating") * Math.Pow(2, single.IsBall ? 0.7 : 7.0 / 9);
-
     private static void Ratio(double? axialRatio)
     {
         if (axialRatio is { } value)

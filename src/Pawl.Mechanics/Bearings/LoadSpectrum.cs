@@ -33,16 +33,6 @@ public static class LoadSpectrum
         return Math.Pow(bins.Sum(bin => Math.Pow(bin.Load, exponent) * bin.Share * Math.Abs(bin.RelativeSpeed)) / speed, 1 / exponent);
     }
 
-    /// <summary>Mean load of one that rises along a line at constant speed, N.</summary>
-    /// <remarks>
-    /// <code>P_m ≈ (P_min + 2·P_max)/3</code>
-    /// Source: textbooks of machine design, from memory.<br/>
-    /// Valid for: balls: up to 8.4 % above the integral of P³, never below; exact at P_min = P_max.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double MeanOfRamp(double least, double greatest) =>
-        (DynamicLoad.NotNegative(least, "the least load") + 2 * DynamicLoad.NotNegative(greatest, "the greatest load")) / 3;
-
     /// <summary>Life in time of parts that each have a life of their own, in their unit.</summary>
     /// <param name="parts">
     /// Share of the time, and the life in time if that part went on for ever; infinite where nothing tires.

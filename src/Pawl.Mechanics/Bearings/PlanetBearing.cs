@@ -5,8 +5,6 @@ namespace Pawl.Mechanics.Bearings;
 /// <summary>What a planet lays on its bearings.</summary>
 public static class PlanetBearing
 {
-    /// <summary>Share of the heaviest loaded roller at no play at all, 1: Q = k·F/Z.</summary>
-    public const double RollerShareWithoutPlay = 4.08;
 
     /// <summary>The same with normal play, for balls and rollers, 1.</summary>
     /// <remarks>Source: Stribeck; textbooks of machine design, from memory.</remarks>
@@ -129,6 +127,4 @@ public static class PlanetBearing
 /// <param name="Outward">Away from the carrier axis, N; below zero inwards.</param>
 public readonly record struct PlanetForce(double Tangential, double Outward)
 {
-    /// <summary>Size of the force, N.</summary>
-    public double Resultant => Guard.Finite(double.Hypot(Tangential, Outward), "the force on the pin");
 }

@@ -21,27 +21,13 @@ public static class RatingLife
     /// <code>L₁₀ = (C/P)^p · 10⁶</code>
     /// Symbols: C basic dynamic load rating, P equivalent dynamic load, N; p 3 for balls, 10/3 for rollers.<br/>
     /// Source: ISO 281:2007, basic rating life.<br/>
-    /// Valid for: P up to <see cref="GreatestLoad"/>; a reliability of 90 %.
+    /// Valid for: P up to C/2, for balls also up to C₀; a reliability of 90 %.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Basic(BearingType type, double dynamicRating, double equivalentLoad) =>
         1e6 * Math.Pow(
             Guard.Positive(dynamicRating, "the basic dynamic load rating") / Guard.Positive(equivalentLoad, "the equivalent load"),
             Exponent(type));
-
-    /// <summary>Greatest equivalent load for which the life holds, N.</summary>
-    /// <remarks>
-    /// <code>balls: min(C₀, C/2);  rollers: C/2</code>
-    /// Symbols: C basic dynamic, C₀ basic static load rating, N.<br/>
-    /// Source: ISO 281:2007, limitations; above them the supplier is to be asked.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double GreatestLoad(BearingType type, double dynamicRating, double staticRating)
-    {
-        var half = Guard.Positive(dynamicRating, "the basic dynamic load rating") / 2;
-        var most = Guard.Positive(staticRating, "the basic static load rating");
-        return type.IsBall ? Math.Min(half, most) : half;
-    }
 
     /// <summary>Life in s of a life in revolutions at a speed of one ring against the other, rad/s.</summary>
     /// <remarks>

@@ -18,11 +18,6 @@ public enum FitKind
 /// <param name="Greatest">Greatest clearance C_max: largest hole, smallest shaft.</param>
 public readonly record struct FitLimits(double Least, double Greatest)
 {
-    /// <summary>Least overlap U_min, mm; below zero there can be play.</summary>
-    public double LeastInterference => -Guard.Number(Greatest, "the clearance", "mm");
-
-    /// <summary>Greatest overlap U_max, mm; below zero there is always play.</summary>
-    public double GreatestInterference => -Guard.Number(Least, "the clearance", "mm");
 
     /// <summary>Clearance where both parts are in the middle of their tolerances, mm.</summary>
     public double Middle => Guard.Finite((Least + Greatest) / 2, "the clearance");

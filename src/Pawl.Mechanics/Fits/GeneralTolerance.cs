@@ -3,20 +3,16 @@ using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Fits;
 
-/// <summary>General tolerances for dimensions without a tolerance of their own, classes f, m, c and v.</summary>
-/// <remarks>Source: ISO 2768-1:1989; tables <c>iso2768-1-linear</c> and <c>iso2768-1-angular</c>.</remarks>
+/// <summary>General tolerances for lengths without a tolerance of their own, classes f, m, c and v.</summary>
+/// <remarks>Source: ISO 2768-1:1989; table <c>iso2768-1-linear</c>.</remarks>
 public static class GeneralTolerance
 {
     /// <summary>The id of the table of linear dimensions.</summary>
     public const string LinearTable = "iso2768-1-linear";
 
-    /// <summary>The id of the table of angular dimensions.</summary>
-    public const string AngularTable = "iso2768-1-angular";
-
     private const string Classes = "fmcv";
 
     private static double[]? linear;
-    private static double[]? angular;
 
     /// <summary>Permissible deviation ± of a linear dimension, mm, or the reason why there is none.</summary>
     /// <remarks>Valid for: 0.5 ≤ D ≤ 4000 mm, except broken edges (outer radii, chamfers), which have a table of their own.</remarks>
@@ -33,17 +29,6 @@ public static class GeneralTolerance
 
         return TryFind(
             linear ??= Read(LinearTable), "size", toleranceClass, nominalMillimetres, out millimetres, out reason);
-    }
-
-    /// <summary>Permissible deviation ± of an angle, rad, by the length of its shorter side, or the reason why there is none.</summary>
-    /// <remarks>Valid for: any length above zero.</remarks>
-    public static bool TryAngular(
-        string toleranceClass, double shorterSideMillimetres, out double radians, [NotNullWhen(false)] out string? reason)
-    {
-        var found = TryFind(
-            angular ??= Read(AngularTable), "shorter side", toleranceClass, shorterSideMillimetres, out var minutes, out reason);
-        radians = minutes / 60 * Math.PI / 180;
-        return found;
     }
 
     private static bool TryFind(

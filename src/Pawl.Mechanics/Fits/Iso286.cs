@@ -68,16 +68,6 @@ public static class Iso286
         return true;
     }
 
-    /// <summary>Standard tolerance IT of a grade, mm, or the reason why the table has none.</summary>
-    /// <inheritdoc cref="Iso286" path="/remarks"/>
-    public static bool TryStandardTolerance(
-        int grade, double nominalMillimetres, out double millimetres, [NotNullWhen(false)] out string? reason)
-    {
-        var found = TryTolerance(grade, nominalMillimetres, out var micrometres, out reason);
-        millimetres = micrometres / 1000;
-        return found;
-    }
-
     private static bool TryTolerance(
         int grade, double nominal, out double micrometres, [NotNullWhen(false)] out string? reason)
     {

@@ -44,20 +44,6 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double Interference(double pressure) => DynamicLoad.NotNegative(pressure, "the pressure") / Pressure(1);
 
-    /// <summary>Hoop stress at the bore of the hub, MPa, tension.</summary>
-    /// <remarks>
-    /// <code>σ_t = p·(1 + Q_h²)/(1 − Q_h²)</code>
-    /// Symbols: p pressure, MPa; Q_h = d/D.<br/>
-    /// Source: Lamé.<br/>
-    /// Valid for: a plain ring; the ends of a hub on a longer shaft see more.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double HubHoopStress(double pressure)
-    {
-        var square = HubQuotient;
-        return DynamicLoad.NotNegative(pressure, "the pressure") * (1 + square) / (1 - square);
-    }
-
     /// <summary>Von Mises stress at the bore of the hub, MPa.</summary>
     /// <remarks>
     /// <code>σ_v = p·√(3 + Q_h⁴)/(1 − Q_h²)</code>
@@ -91,30 +77,6 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ShaftStress(double pressure) => Math.Abs(ShaftHoopStress(pressure));
-
-    /// <summary>Greatest pressure at which the hub stays elastic, MPa.</summary>
-    /// <remarks>
-    /// <code>p = R_e·(1 − Q_h²)/√3</code>
-    /// Symbols: R_e yield strength of the hub, MPa.<br/>
-    /// Source: DIN 7190-1, modified shear stress hypothesis; from memory. Von Mises in plane stress allows less about thin hubs, by
-    /// √(1 + Q_h⁴/3): judge <see cref="HubStress"/> as well.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double ElasticPressureOfHub(double yield) =>
-        Guard.Positive(yield, "the yield strength of the hub") * (1 - HubQuotient) / Math.Sqrt(3);
-
-    /// <summary>Greatest pressure at which the shaft stays elastic, MPa.</summary>
-    /// <remarks>
-    /// <code>hollow: p = R_e·(1 − Q_s²)/√3;  solid: p = 2·R_e/√3</code>
-    /// Symbols: R_e yield strength of the shaft, MPa.<br/>
-    /// Source: DIN 7190-1, modified shear stress hypothesis; from memory.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double ElasticPressureOfShaft(double yield)
-    {
-        Sizes();
-        return Guard.Positive(yield, "the yield strength of the shaft") * (Hole > 0 ? 1 - ShaftQuotient : 2) / Math.Sqrt(3);
-    }
 
     /// <summary>Axial force at which the joint slips, N; also the force to press it on, with the greatest friction.</summary>
     /// <remarks>
@@ -168,24 +130,6 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
         double interference, double clearance, double hubExpansion, double shaftExpansion, double shaftTemperature = 20) =>
         20 + Joining(interference, clearance, shaftExpansion, shaftTemperature)
             / (Guard.Positive(hubExpansion, "the expansion of the hub") * Sized());
-
-    /// <summary>Temperature of the shaft at which it slips in freely, °C.</summary>
-    /// <remarks>
-    /// <code>θ_s = 20 − [ U + s − α_h·d·(θ_h − 20) ] / (α_s·d)</code>
-    /// Symbols, source: as <see cref="HubTemperature"/>.<br/>
-    /// Valid for: above −196 °C, where liquid nitrogen boils; expansion falls in the cold.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double ShaftTemperature(
-        double interference, double clearance, double hubExpansion, double shaftExpansion, double hubTemperature = 20)
-    {
-        var temperature = 20 - Joining(interference, clearance, -hubExpansion, hubTemperature)
-            / (Guard.Positive(shaftExpansion, "the expansion of the shaft") * Sized());
-        return temperature >= -196
-            ? temperature
-            : throw Guard.Because(
-                $"no cold joining: the shaft would have to be at {temperature:0} °C, and liquid nitrogen boils at −196 °C; warm the hub");
-    }
 
     /// <summary>Interference lost at speed because the hub grows more than the shaft, mm.</summary>
     /// <param name="speed">Speed ω, rad/s.</param>

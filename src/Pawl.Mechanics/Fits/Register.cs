@@ -13,16 +13,6 @@ public static class Register
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double OfPilot(double clearance) => Math.Max(0, Guard.Number(clearance, "the clearance of the pilot", "mm")) / 2;
 
-    /// <summary>Greatest turn of a part on two dowels, rad.</summary>
-    /// <remarks>
-    /// <code>φ = (C_1 + C_2)/(2·L)</code>
-    /// Symbols: C clearances of the dowels in their holes, L their distance, mm.<br/>
-    /// Source: geometry, small turns.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double TurnOnDowels(double firstClearance, double secondClearance, double distance) =>
-        (OfPilot(firstClearance) + OfPilot(secondClearance)) / Guard.Positive(distance, "the distance of the dowels");
-
     /// <summary>Greatest eccentricity on two dowels, mm: how far a point of the part can move.</summary>
     /// <param name="firstClearance">Clearance C_1 of the first dowel, mm.</param>
     /// <param name="secondClearance">Clearance C_2 of the second dowel, mm.</param>

@@ -30,25 +30,6 @@ public static class Backlash
                 + Opening(referenceCentreDistance, transversePressureAngle, workingPressureAngle, freePressureAngle, baseHelixAngle),
             "the backlash");
 
-    /// <summary>Sum of the thickness allowances E_sn1 + E_sn2 that gives a normal backlash: <see cref="Normal"/> turned round.</summary>
-    /// <remarks>
-    /// <code>E_sn1 + E_sn2 = (2 · a · cos α_t · (inv α_wt − inv α_wt(x)) · cos β_b − j_bn) / cos α_n</code>
-    /// Symbols, source, validity: as <see cref="Normal"/>.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An angle is not between 0° and 90°, or a value is not a number.</exception>
-    public static double ThicknessAllowanceSum(
-        double normalBacklash,
-        double referenceCentreDistance,
-        double transversePressureAngle,
-        double workingPressureAngle,
-        double freePressureAngle,
-        double normalPressureAngle,
-        double baseHelixAngle) =>
-        Guard.Finite(
-            (Opening(referenceCentreDistance, transversePressureAngle, workingPressureAngle, freePressureAngle, baseHelixAngle) - normalBacklash)
-                / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
-            "the thickness allowance");
-
     /// <summary>What a centre distance other than that without backlash opens, square to the flanks.</summary>
     private static double Opening(double reference, double transverse, double working, double free, double baseHelix) =>
         2 * Guard.NotZero(reference, "the reference centre distance")
@@ -66,14 +47,6 @@ public static class Backlash
     public static double Circumferential(double normalBacklash, double workingPressureAngle, double baseHelixAngle) =>
         Guard.Finite(
             normalBacklash / (Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle))),
-            "the backlash");
-
-    /// <summary>Normal backlash from the circumferential one: <see cref="Circumferential"/> turned round.</summary>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double NormalFromCircumferential(
-        double circumferentialBacklash, double workingPressureAngle, double baseHelixAngle) =>
-        Guard.Finite(
-            circumferentialBacklash * Math.Cos(Working(workingPressureAngle)) * Math.Cos(Guard.Helix(baseHelixAngle)),
             "the backlash");
 
     /// <summary>Centre distance at temperature, measured by gears that keep their drawn size.</summary>
@@ -95,43 +68,6 @@ public static class Backlash
             Guard.NotZero(workingCentreDistance, "the centre distance") * (1 + expansionOfCarrier * temperatureRiseOfCarrier)
                 / Guard.Positive(1 + expansionOfGears * temperatureRiseOfGears, "the size of the gears at temperature"),
             "the centre distance");
-
-    /// <summary>Angle one gear can turn while its mate is held, rad.</summary>
-    /// <remarks>
-    /// <code>φ = 2 · j_wt / |d_w|</code>
-    /// Symbols: j_wt circumferential backlash, d_w working pitch diameter of the gear that turns, mm.<br/>
-    /// Source: definition. Divide by the ratio from there to the output for its part in the output's lash.<br/>
-    /// Valid for: one mesh.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double AngularLash(double circumferentialBacklash, double workingPitchDiameter) =>
-        Guard.Finite(
-            2 * circumferentialBacklash / Guard.Positive(Math.Abs(workingPitchDiameter), "the working pitch diameter"),
-            "the lash");
-
-    /// <summary>Angle a carrier can turn while both central gears are held, rad.</summary>
-    /// <remarks>
-    /// <code>φ = (j₁ / r₁ + j₂ / r₂) / ( |a_w| · (1/r₁ + 1/r₂) );  r₁ = r₂: φ = (j₁ + j₂) / (2 · |a_w|)</code>
-    /// Symbols: j circumferential backlash of the planet with each central gear, r the planet's working pitch radius in that mesh
-    /// (given as diameters), a_w centre distance, mm.<br/>
-    /// Source: closed form. The carrier turns by φ, the planet by ψ; the flank play in the meshes is |a_w|·φ − r₁·ψ and
-    /// |a_w|·φ + r₂·ψ, and ψ is free.<br/>
-    /// Valid for: one sun and one ring on single or stepped planets.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double CarrierLash(
-        double sunBacklash,
-        double ringBacklash,
-        double planetPitchDiameterAtSun,
-        double planetPitchDiameterAtRing,
-        double workingCentreDistance)
-    {
-        var atSun = 2 / Guard.Positive(Math.Abs(planetPitchDiameterAtSun), "the planet's working pitch diameter");
-        var atRing = 2 / Guard.Positive(Math.Abs(planetPitchDiameterAtRing), "the planet's working pitch diameter");
-        var centre = Guard.Positive(Math.Abs(workingCentreDistance), "the centre distance");
-        return Guard.Finite(
-            (sunBacklash * atSun + ringBacklash * atRing) / (centre * (atSun + atRing)), "the lash of the carrier");
-    }
 
     private static double Working(double angle) => Guard.Acute(angle, "the working pressure angle");
 }

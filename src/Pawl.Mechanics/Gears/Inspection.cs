@@ -65,23 +65,6 @@ public static class Inspection
         return Math.Clamp((int)Math.Round(Guard.Finite(best, "the number of teeth to span")), Math.Min(2, teeth), teeth);
     }
 
-    /// <summary>Diameter d_M at which the anvils touch.</summary>
-    /// <remarks>
-    /// <code>d_M = √( d_b² + (W_k · cos β_b)² )</code>
-    /// Symbols: d_b base diameter, W_k base tangent length, mm; β_b base helix angle, rad.<br/>
-    /// Source: ISO 21771, base tangent length.<br/>
-    /// Valid for: external gears. Must lie between d_Ff and the effective tip circle for a true reading.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double BaseTangentContactDiameter(
-        double baseTangentLength, double baseDiameter, double baseHelixAngle)
-    {
-        var across = Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Cos(Guard.Helix(baseHelixAngle));
-        return Guard.Finite(
-            Math.Sqrt(Guard.Positive(baseDiameter, "the base diameter") * baseDiameter + across * across),
-            "the contact diameter");
-    }
-
     /// <summary>Face width left over when both anvils of a helical gear sit on the teeth, mm; less than zero: they miss.</summary>
     /// <remarks>
     /// <code>b − W_k · sin |β_b|</code>
@@ -94,20 +77,6 @@ public static class Inspection
         Guard.Finite(
             Guard.Positive(faceWidth, "the face width", "mm") - Guard.Positive(baseTangentLength, "the base tangent length", "mm") * Math.Sin(Math.Abs(Guard.Helix(baseHelixAngle))),
             "the face width left over");
-
-    /// <summary>Thickness allowance E_sn that a measured base tangent length shows.</summary>
-    /// <remarks>
-    /// <code>E_sn = (W_k,measured − W_k,nominal) / cos α_n</code>
-    /// Symbols: W_k measured, and nominal with E_sn = 0, mm; α_n normal pressure angle, rad.<br/>
-    /// Source: <see cref="BaseTangentLength"/> turned round.<br/>
-    /// Valid for: external gears.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ThicknessAllowanceFromBaseTangent(
-        double measuredLength, double nominalLength, double normalPressureAngle) =>
-        Guard.Finite(
-            (Guard.Positive(measuredLength, "the measured length", "mm") - Guard.Positive(nominalLength, "the nominal length", "mm")) / Math.Cos(ToothGeometry.NormalAngle(normalPressureAngle)),
-            "the thickness allowance");
 
     // d_b = z · m_n · cos α_n / cos β_b, from cos α_n · cos β = cos α_t · cos β_b.
     private static double BaseDiameter(int teeth, double normalModule, double normalPressureAngle, double baseHelixCosine) =>

@@ -27,7 +27,7 @@ public static class Involute
             * (1.0 / 3 + square * (2.0 / 15 + square * (17.0 / 315 + square * (62.0 / 2835 + square * (1382.0 / 155925)))));
     }
 
-    /// <summary>Pressure angle α whose involute function is given.</summary>
+    /// <summary>Pressure angle α whose involute function is given. False when no angle above zero has this involute function.</summary>
     /// <remarks>
     /// <code>α ← α − (inv α − y) / tan² α</code>
     /// Symbols: y given value of inv α, rad; α in rad.<br/>
@@ -35,14 +35,6 @@ public static class Involute
     /// α &lt; π/2), so the steps from the smaller of them fall to the root and never pass it.<br/>
     /// Valid for: y &gt; 0.
     /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Inverse(double involute) =>
-        TryInverse(involute, out var angle)
-            ? angle
-            : throw Guard.Because(
-                $"no pressure angle: its involute function must be above zero; it is {involute:0.########}");
-
-    /// <summary>As <see cref="Inverse"/>; false when no angle above zero has this involute function.</summary>
     public static bool TryInverse(double involute, out double angle)
     {
         angle = 0;

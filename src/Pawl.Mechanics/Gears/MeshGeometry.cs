@@ -94,20 +94,6 @@ public static class MeshGeometry
         return possible;
     }
 
-    /// <summary>Sum of the profile shift coefficients, x₁ + x₂, that closes the backlash at a working pressure angle.</summary>
-    /// <remarks>
-    /// <code>x₁ + x₂ = (inv α_wt − inv α_t) · (z₁ + z₂) / (2 · tan α_n)</code>
-    /// Symbols: α_wt working, α_t reference transverse pressure angle, α_n normal pressure angle, rad; z teeth, internal
-    /// negative.<br/>
-    /// Source: ISO 21771, sum of the profile shift coefficients.<br/>
-    /// Valid for: z₁ + z₂ ≠ 0.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ProfileShiftSum(
-        double workingPressureAngle, double transversePressureAngle, double normalPressureAngle, int teeth1, int teeth2) =>
-        (Involute.Of(workingPressureAngle) - Involute.Of(transversePressureAngle)) * TeethSum(teeth1, teeth2)
-        / (2 * Math.Tan(ToothGeometry.NormalAngle(normalPressureAngle)));
-
     /// <summary>Working centre distance a_w without backlash; negative for an internal pair.</summary>
     /// <remarks>
     /// <code>a_w = a · cos α_t / cos α_wt</code>
@@ -133,21 +119,6 @@ public static class MeshGeometry
     public static double WorkingPitchDiameter(double baseDiameter, double workingPressureAngle) =>
         Guard.NotZero(baseDiameter, "the base diameter")
         / Math.Cos(Guard.Acute(workingPressureAngle, "the working pressure angle"));
-
-    /// <summary>Tip alteration coefficient k that keeps the tip clearance of the basic rack.</summary>
-    /// <remarks>
-    /// <code>k = (a_w − a) / m_n − (x₁ + x₂)</code>
-    /// Symbols: a_w working, a reference centre distance, mm; m_n normal module, mm; x profile shift coefficients.<br/>
-    /// Source: ISO 21771, tip alteration.<br/>
-    /// Valid for: external pairs, where k ≤ 0. An internal gear's tip is set by interference instead.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double TipAlteration(
-        double workingCentreDistance, double referenceCentreDistance, double normalModule, double profileShiftSum) =>
-        Guard.Finite(
-            (Guard.NotZero(workingCentreDistance, "the centre distance") - Guard.NotZero(referenceCentreDistance, "the reference centre distance"))
-                / ToothGeometry.Module(normalModule) - profileShiftSum,
-            "the tip alteration");
 
     /// <summary>Tip clearance c of one gear's tip in the other gear's root. Below zero: they collide.</summary>
     /// <remarks>

@@ -71,8 +71,7 @@ public static class PathOfContact
     /// Symbols: ρ_a radii of curvature at the effective tips, a_w working centre distance, mm, signed; α_wt working transverse
     /// pressure angle, rad.<br/>
     /// Source: ISO 21771, length of the path of contact.<br/>
-    /// Valid for: tips that touch involute all the way. Under involute interference it counts contact that cannot be; see
-    /// <see cref="LengthWithinForm"/>.
+    /// Valid for: tips that touch involute all the way. Under involute interference it counts contact that cannot be.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Length(
@@ -84,54 +83,6 @@ public static class PathOfContact
             : throw Guard.Because(
                 $"no path of contact: the tips pass {Math.Abs(length):0.####} mm clear of each other on the line of action");
     }
-
-    /// <summary>Length of the path of contact between real involutes: cut where a root form circle ends the flank.</summary>
-    /// <remarks>
-    /// <code>from max(a_w·sin α_wt − ρ_a2, ρ_Ff1) to min(ρ_a1, a_w·sin α_wt − ρ_Ff2), measured on gear 1</code>
-    /// Symbols: ρ_a radii of curvature at the effective tips, ρ_Ff at the root form circles, mm, signed; an involute down to the
-    /// base circle has ρ_Ff = 0. For a ring whose form circle is unknown pass that of its root circle.<br/>
-    /// Source: ISO 21771, effective path of contact.<br/>
-    /// Valid for: gear 1 external.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double LengthWithinForm(
-        double workingCentreDistance,
-        double workingPressureAngle,
-        double tipCurvature1,
-        double formCurvature1,
-        double tipCurvature2,
-        double formCurvature2)
-    {
-        var start = Math.Max(
-            CurvatureOpposite(workingCentreDistance, workingPressureAngle, tipCurvature2),
-            Guard.Finite(formCurvature1, "the radius of curvature at the root form circle"));
-        var end = Math.Min(
-            Guard.Number(tipCurvature1, "the radius of curvature at the tip", "mm"), CurvatureOpposite(workingCentreDistance, workingPressureAngle, formCurvature2));
-        return end > start
-            ? end - start
-            : throw Guard.Because($"no path of contact: tips and root form circles leave no common involute");
-    }
-
-    /// <summary>Approach, A to C: the part of the path before the pitch point when gear 1 drives.</summary>
-    /// <remarks>
-    /// <code>g_f = ρ_a2 − ½ · d_b2 · tan α_wt</code>
-    /// Symbols: ρ_a2 radius of curvature at the driven gear's tip, d_b2 its base diameter, mm, signed; α_wt working transverse
-    /// pressure angle, rad.<br/>
-    /// Source: ISO 21771, lengths of approach and recess path.<br/>
-    /// Valid for: both kinds of pair. Below zero: contact begins only after the pitch point.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Approach(double tipCurvature2, double baseDiameter2, double workingPressureAngle) =>
-        BeyondPitchPoint(tipCurvature2, baseDiameter2, workingPressureAngle);
-
-    /// <summary>Recess, C to E: the part of the path after the pitch point when gear 1 drives.</summary>
-    /// <remarks>
-    /// <code>g_a = ρ_a1 − ½ · d_b1 · tan α_wt</code>
-    /// Symbols, source, validity: as <see cref="Approach"/>, with the driving gear's tip and base circle.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Recess(double tipCurvature1, double baseDiameter1, double workingPressureAngle) =>
-        BeyondPitchPoint(tipCurvature1, baseDiameter1, workingPressureAngle);
 
     /// <summary>Transverse base pitch p_bt.</summary>
     /// <remarks>

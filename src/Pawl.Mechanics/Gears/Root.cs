@@ -67,17 +67,6 @@ public static class Root
             "the least profile shift");
     }
 
-    /// <summary>How far the tool's straight flank reaches past the limit of undercut, mm. Zero or less: no undercut.</summary>
-    /// <remarks>
-    /// <code>m_n · (x_min − x)</code>
-    /// Symbols: m_n normal module, mm; x_min least, x actual profile shift coefficient.<br/>
-    /// Source: follows from the generation limit.<br/>
-    /// Valid for: as <see cref="LeastProfileShift"/>.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Undercut(double normalModule, double profileShift, double leastProfileShift) =>
-        Guard.Finite(ToothGeometry.Module(normalModule) * (leastProfileShift - profileShift), "the undercut");
-
     private static double StraightDepth(double dedendumFactor, double rootRadiusFactor, double normalPressureAngle) =>
         dedendumFactor - rootRadiusFactor * (1 - Math.Sin(ToothGeometry.NormalAngle(normalPressureAngle)));
 }

@@ -82,8 +82,8 @@ public static class ToothGeometry
     /// <summary>Root diameter d_f, with the sign of d.</summary>
     /// <remarks>
     /// <code>d_f = d + 2 · m_n · (x − h_fP*)</code>
-    /// Symbols: d reference diameter, mm; m_n normal module, mm; x profile shift coefficient, nominal, or x_E for the root as cut
-    /// (<see cref="GeneratingProfileShift"/>); h_fP* dedendum factor of the basic rack.<br/>
+    /// Symbols: d reference diameter, mm; m_n normal module, mm; x profile shift coefficient, nominal, or for the root as cut
+    /// x_E = x + E_sn/(2·m_n·tan α_n); h_fP* dedendum factor of the basic rack.<br/>
     /// Source: ISO 21771, root diameter.<br/>
     /// Valid for: a result with the sign of d; cut by a rack tool, or nominal.
     /// </remarks>
@@ -92,21 +92,6 @@ public static class ToothGeometry
         double referenceDiameter, double normalModule, double profileShift, double dedendumFactor) =>
         SameSign(
             referenceDiameter + 2 * Module(normalModule) * (profileShift - dedendumFactor), referenceDiameter, "root diameter");
-
-    /// <summary>Generating profile shift coefficient x_E: what the tool was set to so that the tooth came out thinner.</summary>
-    /// <remarks>
-    /// <code>x_E = x + E_sn / (2 · m_n · tan α_n)</code>
-    /// Symbols: x nominal profile shift coefficient; E_sn tooth thickness allowance in the normal section, mm, negative thins;
-    /// m_n normal module, mm; α_n normal pressure angle, rad.<br/>
-    /// Source: ISO 21771, generating profile shift.<br/>
-    /// Valid for: m_n &gt; 0, 0 &lt; α_n &lt; π/2.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double GeneratingProfileShift(
-        double profileShift, double thicknessAllowance, double normalModule, double normalPressureAngle) =>
-        Guard.Finite(
-            profileShift + thicknessAllowance / (2 * Module(normalModule) * Math.Tan(NormalAngle(normalPressureAngle))),
-            "the generating profile shift");
 
     /// <summary>Tooth depth h, positive for both kinds of gear.</summary>
     /// <remarks>
@@ -157,19 +142,6 @@ public static class ToothGeometry
                 * Guard.NotZero(diameter, "the diameter") / Guard.NotZero(referenceDiameter, "the reference diameter")),
             "the helix angle at the diameter");
 
-    /// <summary>Normal tooth thickness s_n at the reference cylinder.</summary>
-    /// <remarks>
-    /// <code>s_n = m_n · ( π/2 + 2 · x · tan α_n )</code>
-    /// Symbols: m_n normal module, mm; x profile shift coefficient (x_E for the tooth as cut); α_n normal pressure angle, rad.<br/>
-    /// Source: ISO 21771, tooth thickness.<br/>
-    /// Valid for: both kinds of gear. Divide by cos β for the transverse thickness.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double NormalThickness(double normalModule, double profileShift, double normalPressureAngle) =>
-        Guard.Finite(
-            Module(normalModule) * (Math.PI / 2 + 2 * profileShift * Math.Tan(NormalAngle(normalPressureAngle))),
-            "the tooth thickness");
-
     /// <summary>Transverse tooth thickness s_yt at a diameter. Below zero: the flanks have crossed, the tooth is pointed sooner.</summary>
     /// <remarks>
     /// <code>s_yt = d_y · [ (π/2 + 2 · x · tan α_n) / z + inv α_t − inv α_y ],  cos α_y = d_b / d_y</code>
@@ -201,17 +173,6 @@ public static class ToothGeometry
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double NormalThicknessAt(double transverseThickness, double helixAngleThere) =>
         Guard.Finite(transverseThickness * Math.Cos(Guard.Helix(helixAngleThere)), "the tooth thickness");
-
-    /// <summary>Transverse space width e_yt at a diameter.</summary>
-    /// <remarks>
-    /// <code>e_yt = π · d_y / z − s_yt</code>
-    /// Symbols: d_y the diameter, mm, and z the teeth, of one sign; s_yt transverse tooth thickness there, mm.<br/>
-    /// Source: ISO 21771, space width.<br/>
-    /// Valid for: both kinds of gear.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double TransverseSpaceWidthAt(double diameter, int teeth, double transverseThickness) =>
-        Guard.Finite(Math.PI * Guard.NotZero(diameter, "the diameter") / Guard.Teeth(teeth) - transverseThickness, "the space width");
 
     /// <summary>Normal tip thickness s_an. Zero or less: the tooth runs to a point before it reaches its tip circle.</summary>
     /// <remarks>

@@ -32,10 +32,6 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
     /// <remarks><code>F_p = S_p·A_s</code> Source: ISO 898-1.</remarks>
     public double ProofLoad(ScrewThread thread) => Guard.Positive(Proof, "the proof stress", "MPa") * thread.StressArea;
 
-    /// <summary>Least load F_m at which a bolt of a thread breaks, N.</summary>
-    /// <remarks><code>F_m = R_m·A_s</code> Source: ISO 898-1.</remarks>
-    public double UltimateLoad(ScrewThread thread) => Guard.Positive(Tensile, "the tensile strength", "MPa") * thread.StressArea;
-
     /// <summary>The strength of a property class or grade at the size of a thread, or the reason why there is none.</summary>
     /// <remarks><c>8.8</c> of a metric thread; <c>grade 8</c>, <c>SAE 8</c> or <c>8</c> of an inch thread. Strengths go with its size.</remarks>
     public static bool TryFind(

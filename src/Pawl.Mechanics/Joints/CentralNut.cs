@@ -104,17 +104,11 @@ public static class CentralNut
     /// <remarks>
     /// <code>F_KR = F_M − f_Z/(δ_S + δ_P) + ΔF − (1 − Φ)·F_A;  Φ = δ_P/(δ_S + δ_P)</code>
     /// Source: VDI 2230 Part 1 with the load at the face of the nut, n = 1. A load that enters nearer to the shoulder takes more off
-    /// the faces beyond it; hence <see cref="Closes"/> asks for the whole load.
+    /// the faces beyond it; hence the whole load counts, Φ = 0.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Residual(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
         Left(assembly, embedding, shaft, stack, thermal, axial, ClampForce.LoadFactor(1, shaft, stack));
-
-    /// <summary>Whether the clamp closes the path wherever the load enters the stack.</summary>
-    /// <remarks><code>F_M − F_Z + ΔF &gt; F_A</code> Source: the residual clamp with Φ = 0, the load at an inner face.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static bool Closes(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
-        Left(assembly, embedding, shaft, stack, thermal, axial, loadFactor: 0) > 0;
 
     private static double Left(
         double assembly, double embedding, double shaft, double stack, double thermal, double axial, double loadFactor) =>

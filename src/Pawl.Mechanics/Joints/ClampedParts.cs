@@ -42,10 +42,6 @@ public sealed record ClampedParts(ImmutableArray<ClampedLayer> Layers, BearingFa
         }
     }
 
-    /// <summary>Diameter D_A,Gr at which the cone would no longer reach the edge, mm.</summary>
-    /// <remarks><code>D_A,Gr = d_W + w·l_K·tan φ;  w = 1 with a nut, 2 tapped</code> Source: VDI 2230 Part 1.</remarks>
-    public double LimitDiameter => Face.Outer + (Tapped ? 2 : 1) * Length * ConeTangent;
-
     /// <summary>Compliance δ_P, mm/N.</summary>
     /// <remarks>
     /// <code>δ_P = Σ l/(E·A), along a cone from each face, cut to a sleeve at D_A; a sleeve where D_A ≤ d_W</code>

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Joints;
@@ -13,9 +12,6 @@ public sealed record FastenerCoating(string Name, bool BringsHydrogen)
     /// <summary>The id of the table.</summary>
     public const string TableId = "fastener-coatings";
 
-    /// <summary>Vickers hardness above which ISO 4042:2018 sees electroplated fasteners in danger. From memory.</summary>
-    public const double DangerousHardness = 390;
-
     private static ImmutableArray<FastenerCoating> s_all;
 
     /// <summary>All coatings of the table.</summary>
@@ -24,17 +20,6 @@ public sealed record FastenerCoating(string Name, bool BringsHydrogen)
     /// <summary>The coating of a name, or the reason why there is none.</summary>
     public static bool TryFind(string name, [NotNullWhen(true)] out FastenerCoating? coating, [NotNullWhen(false)] out string? reason) =>
         JointTables.TryFind(All, row => row.Name, name, "coating", out coating, out reason);
-
-    /// <summary>Least duration of the bake at 190 °C to 220 °C that a bolt needs after coating, s; zero when it needs none.</summary>
-    /// <remarks>
-    /// <code>ASTM B850 by the tensile strength, if the coating brings hydrogen</code>
-    /// Source: <see cref="HydrogenBake"/>. Stricter than ISO 4042:2018, which looks at bolts above 390 HV only: of the property
-    /// classes 12.9, not 10.9.
-    /// </remarks>
-    public double LeastBake(BoltStrength bolt) => BringsHydrogen ? HydrogenBake.LeastDuration(bolt.Tensile) : 0;
-
-    /// <summary>Whether a bolt can be harder than what ISO 4042:2018 takes as safe from hydrogen.</summary>
-    public bool Endangers(BoltStrength bolt) => BringsHydrogen && bolt.GreatestHardness > DangerousHardness;
 
     private static ImmutableArray<FastenerCoating> Read()
     {

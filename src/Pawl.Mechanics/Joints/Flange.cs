@@ -35,12 +35,6 @@ public static class Flange
         * Guard.Positive(boltCircle, "the circle of the bolts") / 2
         * (interfaces >= 1 ? interfaces : throw Guard.Because($"a flange has an interface; there are {interfaces}"));
 
-    /// <summary>Clamp force that each bolt must keep, F_KQ, N.</summary>
-    /// <remarks><code>F_KQ = 2·T/(z·µ_T·D)</code> Source: <see cref="FrictionTorque"/> solved for the clamp.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ClampNeeded(int bolts, double torque, double friction, double boltCircle) =>
-        DynamicLoad.NotNegative(torque, "the torque") / FrictionTorque(bolts, 1, friction, boltCircle);
-
     /// <summary>Greatest force across a bolt, N, from a torque and a force through the middle.</summary>
     /// <remarks>
     /// <code>Q = 2·T/(z·D) + F_Q/z</code>

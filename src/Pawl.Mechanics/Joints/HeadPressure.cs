@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using Pawl.Mechanics.Bearings;
 
 namespace Pawl.Mechanics.Joints;
@@ -23,13 +22,6 @@ public static class HeadPressure
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Pressure(double force, BearingFace face) => DynamicLoad.NotNegative(force, "the force in the bolt") / face.Area;
-
-    /// <summary>The limit of a material, or the reason why there is none.</summary>
-    /// <param name="material">As the table has it, such as <c>EN AW-7075</c>.</param>
-    /// <param name="limit">The row.</param>
-    /// <param name="reason">Why there is none.</param>
-    public static bool TryLimit(string material, [NotNullWhen(true)] out LimitingPressure? limit, [NotNullWhen(false)] out string? reason) =>
-        JointTables.TryFind(All, row => row.Material, material, "limiting pressure of", out limit, out reason);
 }
 
 /// <summary>What a material stands under a head.</summary>

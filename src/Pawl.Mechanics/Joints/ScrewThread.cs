@@ -45,8 +45,4 @@ public sealed record ScrewThread(string Designation, ThreadForm Form, double Dia
     /// Source: ISO 898-1; ASME B1.1 with the same mean.
     /// </remarks>
     public double StressArea => Math.PI / 4 * StressDiameter * StressDiameter;
-
-    /// <summary>Lead angle φ at the pitch diameter, rad.</summary>
-    /// <remarks><code>tan φ = P/(π·d₂)</code> Source: definition.</remarks>
-    public double LeadAngle => Math.Atan2(Pitch, Math.PI * PitchDiameter);
 }

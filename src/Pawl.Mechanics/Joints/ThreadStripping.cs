@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Bearings;
-
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>The load at which engaged threads strip.</summary>
@@ -45,17 +43,6 @@ public sealed record ThreadStripping(ScrewThread Thread, ThreadLimits Limits, do
         var ratio = nut / bolt;
         return Widening(widthRatio) * Math.Min(BoltBending(ratio) * bolt, NutBending(ratio) * nut);
     }
-
-    /// <summary>Length of engagement at which the bolt breaks before a thread strips, mm, with 0.8 pitches for the ends.</summary>
-    /// <param name="ultimate">Greatest load at which the bolt breaks, N: 1.2 times its least where no greatest is known.</param>
-    /// <param name="boltShear">Shear strength of the bolt, MPa.</param>
-    /// <param name="nutShear">Shear strength of the tapped part, MPa.</param>
-    /// <param name="widthRatio">As for <see cref="Strength"/>.</param>
-    /// <remarks><code>L = L₁·F/F(L₁) + 0.8·P</code> The strength goes with the length. Source: VDI 2230 Part 1.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double NeededEngagement(double ultimate, double boltShear, double nutShear, double widthRatio) =>
-        Engagement * DynamicLoad.NotNegative(ultimate, "the load at which the bolt breaks") / Strength(boltShear, nutShear, widthRatio)
-        + LostPitches * Thread.Pitch;
 
     /// <summary>Factor C₁, 1: a narrow nut widens.</summary>
     /// <remarks><code>C₁ = 3.8·s/d − (s/d)² − 2.61 for 1.4 ≤ s/d &lt; 1.9;  1 above</code></remarks>

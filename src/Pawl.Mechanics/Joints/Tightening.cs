@@ -70,9 +70,6 @@ public static class Tightening
     public static double LooseningTorque(ScrewThread thread, JointFriction friction, BearingFace face, double preload) =>
         Torque(thread, friction, face, preload) - preload * thread.Pitch / Math.PI;
 
-    /// <summary>Nut factor K of T = K·F·d, 1.</summary>
-    public static double NutFactor(ScrewThread thread, JointFriction friction, BearingFace face) => Lever(thread, friction, face) / thread.Diameter;
-
     /// <summary>Preload that uses a share of the yield when tightened, F_M zul, N.</summary>
     /// <param name="thread">The thread.</param>
     /// <param name="threadFriction">Least friction µ_G in the thread; the head does not count.</param>

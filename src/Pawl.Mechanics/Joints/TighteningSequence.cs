@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Bearings;
-
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>A round of tightening.</summary>
@@ -28,16 +26,6 @@ public static class TighteningSequence
 
         var half = bolts / 2;
         return [.. Spread(half).SelectMany(pair => new[] { pair + 1, pair + half + 1 })];
-    }
-
-    /// <summary>The rounds: crosswise at 30 %, 60 % and all of the torque, then once round the circle at all of it.</summary>
-    /// <remarks>Source: common practice, told on public trade pages.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static ImmutableArray<TighteningRound> Rounds(int bolts, double torque)
-    {
-        var order = Crosswise(bolts);
-        DynamicLoad.NotNegative(torque, "the torque");
-        return [.. Shares.Select(share => new TighteningRound(share * torque, order)), new TighteningRound(torque, [.. Enumerable.Range(1, bolts)])];
     }
 
     // Places 0 to count − 1 on a circle, each as far from its forerunners as can be.

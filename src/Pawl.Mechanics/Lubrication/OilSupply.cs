@@ -23,9 +23,6 @@ public static class OilSupplyChoice
     /// <summary>Speed up to which splash does with care, mm/s.</summary>
     public const double SplashWithCareSpeed = 15_000;
 
-    /// <summary>Viscosity above which oil no longer splashes at a cold start, mm²/s.</summary>
-    public const double ColdStartViscosity = 2000;
-
     /// <summary>The least supply for the fastest of pitch line and carrier rim.</summary>
     /// <param name="speedInMillimetresPerSecond">Speed, mm/s; its sign does not matter.</param>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>

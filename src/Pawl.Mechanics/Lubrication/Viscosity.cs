@@ -75,25 +75,6 @@ public static class Viscosity
     public static double Dynamic(double kinematic, double density) =>
         Guard.Positive(kinematic, "the kinematic viscosity") * Guard.Positive(density, "the density");
 
-    /// <summary>Pressure–viscosity coefficient α of a mineral oil, 1/MPa, an estimate.</summary>
-    /// <remarks>
-    /// <code>α = (0.6 + 0.965 · lg η) · 10⁻² /MPa, η in mPa·s</code>
-    /// Symbols: η dynamic viscosity at the temperature of the contact and no pressure, MPa·s (mPa·s in the source; converted
-    /// inside).<br/>
-    /// Source: Wooster; Stachowiak and Batchelor, Engineering Tribology. From memory.<br/>
-    /// Valid for: mineral oils of 1 mPa·s and above; measured ones lie up to half above it and a sixth below. Synthetic oils are
-    /// often lower: state the value instead.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double PressureCoefficient(double dynamic)
-    {
-        var viscosity = Guard.Positive(dynamic, "the dynamic viscosity") * MillipascalSeconds;
-        return viscosity >= 1
-            ? (0.6 + 0.965 * Math.Log10(viscosity)) * 1e-2
-            : throw Guard.Because(
-                $"no pressure–viscosity coefficient: the estimate needs 1 mPa·s and above; the oil has {viscosity:0.###} mPa·s");
-    }
-
     private static double Ordinate(double viscosity) => Math.Log10(Math.Log10(Covered(viscosity) + 0.7));
 
     private static double LogAbsolute(double temperature) =>

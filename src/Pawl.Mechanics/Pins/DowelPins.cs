@@ -82,9 +82,4 @@ public static class DowelPins
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Turn(double play, double radius) =>
         DynamicLoad.NotNegative(play, "the play of the pins") / Guard.Positive(radius, "the radius of the pins");
-
-    /// <summary>How far two parts on pins may shift from the middle, mm.</summary>
-    /// <remarks><code>e = S_max/2</code> Source: geometry.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Shift(double play) => DynamicLoad.NotNegative(play, "the play of the pins") / 2;
 }

@@ -32,11 +32,6 @@ public sealed record ContactPath(
     /// <summary>ρ₁ at E, the pinion's tip, mm.</summary>
     public double End => Guard.Number(TipCurvature1, "the radius of curvature", "mm");
 
-    /// <summary>ρ₁ at the pitch point C, mm.</summary>
-    public double PitchPoint =>
-        Guard.Positive(BaseDiameter1, "the pinion's base diameter") / 2
-        * Math.Tan(Guard.AcuteAboveZero(WorkingPressureAngle, "the working pressure angle"));
-
     /// <summary>Transverse contact ratio ε_α.</summary>
     public double ContactRatio => (End - Start) / Guard.Positive(BasePitch, "the base pitch");
 

@@ -33,22 +33,6 @@ public static class FilmThickness
             "the film thickness");
     }
 
-    /// <summary>Rolling velocity of both flanks at the pitch point, mm/s.</summary>
-    /// <remarks>
-    /// <code>u = |ω₁| · ½·d_b1·tan α_wt</code>
-    /// Symbols: ω₁ speed of the pinion relative to the carrier, rad/s; d_b1 its base diameter, mm; α_wt working transverse
-    /// pressure angle, rad.<br/>
-    /// Source: kinematics; both flanks roll equally fast there.<br/>
-    /// Valid for: both kinds of pair.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double RollingVelocityAtPitchPoint(
-        double pinionSpeed, double pinionBaseDiameter, double workingPressureAngle) =>
-        Guard.Finite(
-            Math.Abs(pinionSpeed * Guard.NotZero(pinionBaseDiameter, "the base diameter", "mm")) / 2
-                * Math.Tan(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle")),
-            "the rolling velocity");
-
     /// <summary>Film thickness ratio λ.</summary>
     /// <remarks>
     /// <code>λ = h_min / √( Ra₁² + Ra₂² )</code>

@@ -38,17 +38,9 @@ public sealed class LifeCurve
     /// <summary>Factor up to the first corner: static strength.</summary>
     public double StaticFactor => Math.Exp(_factors[0]);
 
-    /// <summary>Cycles of the first corner.</summary>
-    public double StaticCycles => Math.Exp(_cycles[0]);
-
     /// <summary>Factor of strength for a number of cycles.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double FactorAt(double cycles) => Math.Exp(LogFactorAt(Math.Log(Guard.Positive(cycles, "the number of cycles"))));
-
-    /// <summary>The greatest number of cycles at which the strength still reaches the factor.</summary>
-    /// <remarks>Zero above the static factor; endless (+∞) up to the factor of a level last line.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double CyclesAt(double factor) => Math.Exp(LogCyclesAt(Math.Log(Guard.Positive(factor, "the life factor"))));
 
     /// <summary>The same curve with another static factor.</summary>
     /// <remarks>

@@ -138,21 +138,4 @@ public static class RootFactors
                 $"no rim factor: the rim of an internal gear must be thicker than 1.75 modules; it has {ratio:0.###}"),
         };
     }
-
-    /// <summary>Deep tooth factor Y_DT.</summary>
-    /// <remarks>
-    /// <code>1 for ε_αn ≤ 2.05 or a coarse gear; 2.366 − 0.666·ε_αn up to ε_αn = 2.5; 0.7 beyond</code>
-    /// Symbols: ε_αn transverse contact ratio of the virtual gear.<br/>
-    /// Source: ISO 6336-3:2006, deep tooth factor; as printed in UR M56.3.7.<br/>
-    /// Valid for: the reduction only where the flanks are of accuracy grade 4 or finer and shaped for the deflection
-    /// (<paramref name="precise"/>); 1 is on the safe side.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double DeepTooth(double virtualContactRatio, bool precise) =>
-        (precise, Guard.Positive(virtualContactRatio, "the contact ratio")) switch
-        {
-            (false, _) or (_, <= 2.05) => 1,
-            (_, <= 2.5) => 2.366 - 0.666 * virtualContactRatio,
-            _ => 0.7,
-        };
 }

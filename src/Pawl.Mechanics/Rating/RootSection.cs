@@ -44,16 +44,4 @@ public readonly record struct RackTool(double DedendumFactor, double RootRadiusF
 /// <param name="ProfileShift">Profile shift coefficient x₀; it falls as the cutter is sharpened.</param>
 public readonly record struct PinionCutter(int Teeth, double TipDiameter, double TipRadius, double ProfileShift)
 {
-    /// <summary>The cutter whose addendum over the shifted reference circle is given: d_a0 = m·(z₀ + 2·x₀) + 2·h_a0.</summary>
-    /// <remarks>Symbols: m module, mm; h_a0 addendum of the cutter, mm, at x₀ = 0.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static PinionCutter WithAddendum(int teeth, double module, double addendum, double tipRadius, double profileShift) =>
-        new(
-            Guard.Count(teeth, 1, "the number of teeth of the cutter"),
-            Guard.Positive(
-                Guard.Positive(module, "the module", "mm") * (teeth + 2 * Guard.Number(profileShift, "the profile shift"))
-                    + 2 * Guard.NotNegative(addendum, "the addendum", "mm"),
-                "the tip diameter of the cutter", "mm"),
-            Guard.NotNegative(tipRadius, "the tip radius of the cutter", "mm"),
-            profileShift);
 }

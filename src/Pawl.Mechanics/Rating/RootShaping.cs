@@ -87,17 +87,6 @@ public readonly record struct RootShaping
     /// </remarks>
     public double FormDiameter => PathOfContact.DiameterAt(FormCurvature, WorkBaseDiameter);
 
-    /// <summary>Where the involute ends toward the tip of a ring: further in, the cutter would need flank below its base circle.</summary>
-    /// <remarks>
-    /// <code>ρ = a₀·sin α_w0,  d = −√(4·ρ² + d_b²)</code>
-    /// Symbols: as <see cref="FormDiameter"/>.<br/>
-    /// Source: the cutter's base circle, where its involute begins, carried along the line of action.<br/>
-    /// Valid for: internal gears. A ring whose tip reaches further in gets a tip that is no involute.
-    /// </remarks>
-    public double TipLimitDiameter => _tooth.Teeth < 0
-        ? PathOfContact.DiameterAt(CentreDistance * Math.Sin(WorkingAngle), WorkBaseDiameter)
-        : throw Guard.Because($"the tip of an external gear is not limited by the cutter's base circle");
-
     internal RootGeneration Generation
     {
         get

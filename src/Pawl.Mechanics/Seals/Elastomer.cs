@@ -38,12 +38,6 @@ public sealed record Elastomer(string Code, double Coldest, double Hottest, doub
     /// <summary>The id of the table.</summary>
     public const string TableId = "elastomers";
 
-    /// <summary>Speed of an O-ring on a turning shaft above which it burns off, mm/s. Common practice, no source.</summary>
-    public const double TurningORingSpeed = 500;
-
-    /// <summary>Speed of an O-ring that goes to and fro above which it wears off, mm/s. Common practice, no source.</summary>
-    public const double ReciprocatingORingSpeed = 500;
-
     private const int Fluids = 6;
 
     private static ImmutableArray<Elastomer> s_all;

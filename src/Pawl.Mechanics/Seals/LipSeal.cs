@@ -12,18 +12,6 @@ public static class LipSeal
     /// <summary>Tolerance class of the shaft under the lip. Source: ISO 6194-1, DIN 3760; told on public trade pages.</summary>
     public const string ShaftClass = "h11";
 
-    /// <summary>Tolerance class of the bore of the housing. Source: ISO 6194-1, DIN 3760; from memory.</summary>
-    public const string BoreClass = "H8";
-
-    /// <summary>Smoothest shaft that still carries oil under the lip, Ra, mm. Source: DIN 3760, told on public trade pages.</summary>
-    public const double LeastRoughness = 0.2e-3;
-
-    /// <summary>Roughest shaft that does not wear the lip, Ra, mm. Source: as above; ISO 6194-1 asks for 0.5 µm (from memory).</summary>
-    public const double GreatestRoughness = 0.8e-3;
-
-    /// <summary>Least depth of a hardened case under the lip, mm. Told on public trade pages.</summary>
-    public const double LeastHardDepth = 0.3;
-
     /// <summary>How much the lip is warmer than the oil near its limit of speed, K: from 20 K to this.</summary>
     public const double GreatestLipRise = 40;
 

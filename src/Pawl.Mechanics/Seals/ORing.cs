@@ -11,12 +11,6 @@ public sealed record ORing(string Dash, double InsideDiameter, double InsideDevi
     /// <summary>One inch, mm. The sizes of AS568 are inches.</summary>
     public const double Inch = 25.4;
 
-    /// <summary>Inside diameter, inches.</summary>
-    public double InsideDiameterInches => Guard.Positive(InsideDiameter, "the inside diameter of the ring", "mm") / Inch;
-
-    /// <summary>Cord, inches.</summary>
-    public double CordInches => Guard.Positive(Cord, "the cord", "mm") / Inch;
-
     /// <summary>Outside diameter of the free ring, mm.</summary>
     public double OutsideDiameter =>
         Guard.Positive(InsideDiameter, "the inside diameter of the ring", "mm") + 2 * Guard.Positive(Cord, "the cord", "mm");
@@ -31,16 +25,4 @@ public sealed record ORing(string Dash, double InsideDiameter, double InsideDevi
 /// <param name="Cord">Diameter of the cord, mm.</param>
 public readonly record struct RingExtents(Extent InsideDiameter, Extent Cord)
 {
-    /// <summary>The ring warmer or colder than 20 °C; its cord shrinks in the cold and loses squeeze.</summary>
-    /// <remarks>
-    /// <code>d(θ) = d · (1 + α · Δθ)</code>
-    /// Symbols: d any of its lengths, mm; α expansion of the elastomer, 1/K; Δθ temperature above 20 °C, K.<br/>
-    /// Source: linear expansion.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public RingExtents Warmed(double expansion, double rise)
-    {
-        var factor = Guard.Positive(1 + Guard.NotNegative(expansion, "the expansion of the rubber", "1/K") * rise, "the growth of the rubber");
-        return new(InsideDiameter.Scaled(factor), Cord.Scaled(factor));
-    }
 }

@@ -30,32 +30,6 @@ public static class ORingChoice
         return Best(ORingTable.All.Select(ring => Judge(ring, extremes, windows, service)), fit => fit);
     }
 
-    /// <summary>Sizes, each with the piston gland of the trade, that fit a bore.</summary>
-    /// <param name="bore">Bore, mm.</param>
-    /// <param name="plug">Plug, mm.</param>
-    /// <param name="rootTolerance">Tolerance of the groove root, its whole width, mm.</param>
-    /// <param name="kind">Static or dynamic.</param>
-    /// <param name="service">What service makes of the rubber.</param>
-    /// <param name="guided">Eccentricity that another guide allows; none when the plug alone guides.</param>
-    /// <param name="windows">The windows; those that the trade bears when absent.</param>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static ImmutableArray<GlandProposal<PistonGland>> Piston(
-        Extent bore, Extent plug, double rootTolerance, GlandKind kind, RubberService service, double? guided = null,
-        GlandWindows? windows = null)
-    {
-        Radial(kind);
-        Play(guided);
-        Guard.NotNegative(rootTolerance, "the tolerance of the groove", "mm");
-        return Propose(kind, windows, service, practice =>
-            {
-                var root = bore.Middle - 2 * practice.Height.Middle;
-                return root > rootTolerance
-                    ? new PistonGland(bore, Extent.About(root, rootTolerance / 2), plug, practice.Width, guided)
-                    : null;
-            },
-            gland => gland.Extremes);
-    }
-
     /// <summary>Sizes, each with the rod gland of the trade, that fit a rod.</summary>
     /// <param name="rod">Rod, mm.</param>
     /// <param name="bore">Bore beside the groove, mm.</param>

@@ -131,27 +131,6 @@ public sealed class BentShaft
         return new(piece.Stiffness * piece.BendX.At(along), piece.Stiffness * piece.BendY.At(along));
     }
 
-    /// <summary>Greatest bending moment, N·mm, and where it is, mm.</summary>
-    /// <remarks>Between loads the moment is a straight line, so its amount is greatest at an end; under line loads places are tried.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public (double Moment, double Place) GreatestMoment()
-    {
-        var greatest = (Moment: 0.0, Place: _pieces[0].From);
-        foreach (var piece in _pieces)
-        {
-            var steps = piece.BendX.C == 0 && piece.BendY.C == 0 ? 1 : 64;
-            for (var step = 0; step <= steps; step++)
-            {
-                var along = (piece.To - piece.From) * step / steps;
-                var moment = piece.Stiffness * double.Hypot(piece.BendX.At(along), piece.BendY.At(along));
-                if (moment > greatest.Moment)
-                    greatest = (moment, piece.From + along);
-            }
-        }
-
-        return greatest;
-    }
-
     private static double[] Ends(double start, IReadOnlyList<ShaftSegment> segments)
     {
         if (segments.Count == 0)

@@ -16,48 +16,6 @@ public static class CriticalSpeed
     /// <summary>Standard acceleration of fall, mm/s².</summary>
     private const double Fall = 9806.65;
 
-    /// <summary>Critical speed from the sag under weights.</summary>
-    /// <param name="weights">Weights W, N.</param>
-    /// <param name="sags">Deflections y under them all together, mm.</param>
-    /// <remarks>
-    /// <code>ω² = g·Σ W·y/Σ W·y²</code>
-    /// Symbols: g = 9806.65 mm/s².<br/>
-    /// Source: Rayleigh; textbooks of machine design.<br/>
-    /// Valid for: an upper bound. Overhung weights must be taken upward, against those between the bearings.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Rayleigh(IReadOnlyList<double> weights, IReadOnlyList<double> sags)
-    {
-        if (weights.Count != sags.Count || weights.Count == 0)
-            throw Guard.Because($"a critical speed needs a sag for every weight; there are {weights.Count} weights and {sags.Count} sags");
-
-        double once = 0, twice = 0;
-        for (var index = 0; index < weights.Count; index++)
-        {
-            _ = (Guard.Positive(weights[index], "the weight", "N"), Guard.Number(sags[index], "the sag", "mm"));
-            once += weights[index] * sags[index];
-            twice += weights[index] * sags[index] * sags[index];
-        }
-
-        return Math.Sqrt(Fall * Guard.Positive(once, "the work of the weights") / twice);
-    }
-
-    /// <summary>Critical speed of several masses from that of each alone.</summary>
-    /// <remarks>
-    /// <code>1/ω² = Σ 1/ω_i²</code>
-    /// Symbols: ω_i critical speed with one mass alone, rad/s.<br/>
-    /// Source: Dunkerley; textbooks of machine design.<br/>
-    /// Valid for: a lower bound.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Dunkerley(IReadOnlyList<double> alone)
-    {
-        var sum = 0.0;
-        foreach (var speed in alone)
-            sum += 1 / (Guard.Positive(speed, "the critical speed") * speed);
-        return sum > 0 ? 1 / Math.Sqrt(sum) : throw Guard.Because($"a critical speed needs at least one mass");
-    }
-
     /// <summary>Critical speed with one mass alone.</summary>
     /// <remarks>
     /// <code>ω = 1/√(δ·m)</code>

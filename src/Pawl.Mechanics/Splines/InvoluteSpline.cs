@@ -144,13 +144,6 @@ public sealed record InvoluteSpline
         ? 0.1 * Module
         : Math.Clamp(0.001 * PitchDiameter, 0.002 * 25.4, 0.010 * 25.4);
 
-    /// <summary>Form diameter of the internal spline D_FI, mm, least: the involute reaches this far out.</summary>
-    /// <remarks>
-    /// <code>D_EE + 2·c_F</code>
-    /// Source: as <see cref="ExternalMajor"/>.
-    /// </remarks>
-    public double InternalForm => ExternalMajor + 2 * FormClearance;
-
     /// <summary>Form diameter of the external spline D_FE, mm, greatest: the involute reaches this far in.</summary>
     /// <param name="allowance">Fundamental deviation es_v of the tooth thickness, mm, zero or below.</param>
     /// <remarks>

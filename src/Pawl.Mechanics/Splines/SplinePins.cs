@@ -31,24 +31,6 @@ public static class SplinePins
     public static double Between(InvoluteSpline spline, double space, double pin) =>
         spline.BaseDiameter / Math.Cos(InternalAngle(spline, space, pin)) * Across(spline.Teeth) - pin;
 
-    /// <summary>Diameter at which a pin touches the flanks of an external spline, mm.</summary>
-    /// <remarks>
-    /// <code>tan α_c = tan α_e − D_RE/D_b;  d_c = D_b/cos α_c</code>
-    /// Source: centre and contact lie on one normal of the flank. Must lie between form and major diameter.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ContactOver(InvoluteSpline spline, double thickness, double pin) =>
-        Contact(spline, Math.Tan(ExternalAngle(spline, thickness, pin)) - pin / spline.BaseDiameter);
-
-    /// <summary>Diameter at which a pin touches the flanks of an internal spline, mm.</summary>
-    /// <remarks>
-    /// <code>tan α_c = tan α_i + D_RI/D_b;  d_c = D_b/cos α_c</code>
-    /// Source: as <see cref="ContactOver"/>. Must lie between minor and form diameter.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ContactBetween(InvoluteSpline spline, double space, double pin) =>
-        Contact(spline, Math.Tan(InternalAngle(spline, space, pin)) + pin / spline.BaseDiameter);
-
     private static double ExternalAngle(InvoluteSpline spline, double thickness, double pin) => Angle(
         Guard.Positive(thickness, "the tooth thickness") / spline.PitchDiameter + Involute.Of(spline.PressureAngle)
             + Guard.Positive(pin, "the diameter of the pins") / spline.BaseDiameter - Math.PI / spline.Teeth,

@@ -102,27 +102,6 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     public double ToothBending(double form = 1.5) =>
         2 * Force / (Guard.Positive(PitchDiameter, "the pitch diameter") * Extent * Guard.Positive(form, "the form factor"));
 
-    /// <summary>Length that keeps the flank pressure to what is allowed, mm.</summary>
-    /// <param name="allowed">Allowed pressure, MPa, by which factors have been divided already.</param>
-    /// <param name="height">Height h of the flanks in contact, mm.</param>
-    /// <param name="share">Share ψ of the teeth that carry.</param>
-    /// <remarks>
-    /// <code>L = 2·T/(D·z·h·ψ·p)</code>
-    /// Source: <see cref="FlankPressure"/> turned round. More than about the pitch diameter hardly helps: the ends carry (common practice).
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double LengthForPressure(double allowed, double height, double share = 1) =>
-        Length * FlankPressure(height, share) / Guard.Positive(allowed, "the pressure allowed");
-
-    /// <summary>Length that keeps the shear of the teeth to what is allowed, mm.</summary>
-    /// <remarks>
-    /// <code>L = 2·T/(D·z·t·ψ·τ)</code>
-    /// Source: <see cref="ToothShear"/> turned round.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double LengthForShear(double allowed, double thickness, double share = 0.5) =>
-        Length * ToothShear(thickness, share) / Guard.Positive(allowed, "the shear stress allowed");
-
     // Force at the pitch circle, N.
     private double Force => 2 * Math.Abs(Guard.Finite(Torque, "the torque")) / Guard.Positive(PitchDiameter, "the pitch diameter");
 

@@ -90,25 +90,6 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double WarmthAt(double temperature) => Sum(part => part.WarmthAt(temperature));
 
-    /// <summary>Share of assemblies whose gap lies outside a window, if the gap is normal.</summary>
-    /// <param name="window">Gaps allowed, mm.</param>
-    /// <param name="warmth">What temperature adds to the gap, mm.</param>
-    /// <remarks>
-    /// <code>P = Φ((w_1 − g)/σ) + 1 − Φ((w_2 − g)/σ)</code>
-    /// Symbols: w window, g middle of the gap, σ standard deviation, mm.<br/>
-    /// Source: normal distribution; a sum of independent sizes tends to it.<br/>
-    /// Valid for: normal contributors, or many of like size; else <see cref="StackSample"/> tells.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double NormalShareOutside(Extent window, double warmth = 0)
-    {
-        var (middle, sigma) = (Guard.Finite(Middle + warmth, "the gap"), StandardDeviation);
-        if (sigma == 0)
-            return window.Contains(middle) ? 0 : 1;
-
-        return NormalDistribution.Share((window.Least - middle) / sigma) + NormalDistribution.Share((middle - window.Greatest) / sigma);
-    }
-
     /// <summary>Process capability of the gap against a window.</summary>
     /// <remarks>
     /// <code>C_pk = min(w_2 − g, g − w_1)/(3·σ)</code>

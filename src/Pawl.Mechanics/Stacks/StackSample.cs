@@ -37,9 +37,6 @@ public sealed class StackSample
     /// <summary>Standard deviation of the gaps, mm.</summary>
     public double StandardDeviation { get; }
 
-    /// <summary>Least and greatest gap met, mm.</summary>
-    public Extent Met => new(_sorted[0], _sorted[^1]);
-
     /// <summary>Puts assemblies together.</summary>
     /// <param name="stack">The chain.</param>
     /// <param name="seed">Start of the generator, to be told with the result.</param>

@@ -20,8 +20,6 @@ internal sealed class IntegerElimination(int columns, int[] pivotPreference)
     private readonly List<BigInteger[]> _rows = new(columns);
     private readonly List<int> _pivots = new(columns);
 
-    public int Rank => _rows.Count;
-
     /// <summary>Adds a row. A row that is not independent is left as what remained of it; its tags name the rows that form the loop.</summary>
     public RowOutcome Add(BigInteger[] row)
     {

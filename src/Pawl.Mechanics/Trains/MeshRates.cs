@@ -14,28 +14,6 @@ public static class MeshRates
     public static double MeshFrequency(int teeth, double speed, double carrierSpeed) =>
         Math.Abs((double)Guard.Teeth(teeth)) * Relative(speed, carrierSpeed) / Math.Tau;
 
-    /// <summary>Load cycles an hour on one flank of a tooth of a sun or a ring.</summary>
-    /// <remarks>
-    /// <code>n = 3600·N·|ω − ω_c| / (2π)</code>
-    /// Symbols: N planets that mesh with it; ω, ω_c as in <see cref="MeshFrequency"/>.<br/>
-    /// Source: definition in the frame of the carrier.<br/>
-    /// Valid for: one sense of rotation, all planets loaded; every planet loads the same flank.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double CentralGearCyclesPerHour(int planets, double speed, double carrierSpeed) =>
-        Guard.Count(planets, 1, "the number of planets") * TurnsPerHour(speed, carrierSpeed);
-
-    /// <summary>Load cycles an hour on one flank of a planet's tooth.</summary>
-    /// <remarks>
-    /// <code>n = 3600·m·|ω_p − ω_c| / (2π)</code>
-    /// Symbols: m meshes that load the flank in a turn: 1 for a planet between a sun and a ring, as each loads the other flank.<br/>
-    /// Source: definition in the frame of the carrier.<br/>
-    /// Valid for: one sense of rotation. The root of a planet between two gears sees as many loads again, of opposite sign.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double PlanetCyclesPerHour(double speed, double carrierSpeed, int meshesOnFlank = 1) =>
-        Guard.Count(meshesOnFlank, 1, "the number of meshes of a flank") * TurnsPerHour(speed, carrierSpeed);
-
     /// <summary>Pitch line speed in the frame of the carrier v, mm/s.</summary>
     /// <remarks>
     /// <code>v = |d|/2·|ω − ω_c|</code>

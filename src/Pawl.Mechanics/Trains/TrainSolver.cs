@@ -11,27 +11,6 @@ public static class TrainSolver
     /// <summary>Speeds for input speed 1 with the fixed bodies at rest, then torques for input torque 1.</summary>
     public static TrainSolution Solve(TrainGraph graph) => Solve(graph, withTorques: true);
 
-    /// <summary>Speeds only, for input speed 1 with the fixed bodies at rest.</summary>
-    public static TrainSolution SolveSpeeds(TrainGraph graph) => Solve(graph, withTorques: false);
-
-    /// <summary>Speeds only, for the speeds given; the graph's fixed bodies count only if they are among them.</summary>
-    public static TrainSolution SolveSpeedsAt(TrainGraph graph, ImmutableArray<GivenSpeed> given)
-    {
-        var problems = ImmutableArray.CreateBuilder<TrainProblem>();
-        if (TrainIndex.Build(graph, problems) is not { } train) return new TrainSolution(problems.ToImmutable(), null);
-
-        var rows = new SpeedSolver.Given(new int[given.Length], new Fraction[given.Length]);
-        for (var i = 0; i < given.Length; i++)
-        {
-            rows.Bodies[i] = train.PositionOf(given[i].Body);
-            rows.Speeds[i] = given[i].Speed;
-            if (rows.Bodies[i] < 0) problems.Add(new TrainProblem.UnknownName("A given speed", given[i].Body, "body"));
-        }
-
-        var speeds = Blocked(problems, TrainStep.Speeds) ? null : SpeedSolver.Solve(train, rows, problems);
-        return new TrainSolution(problems.ToImmutable(), speeds);
-    }
-
     /// <summary>Torques of a train that is solved, where its meshes have other efficiencies, in the order of the graph; null when it locks.</summary>
     public static TrainTorques? TorquesAt(TrainGraph graph, TrainSpeeds speeds, ReadOnlySpan<double> efficiencies)
     {

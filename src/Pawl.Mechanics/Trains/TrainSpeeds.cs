@@ -9,9 +9,6 @@ public enum RotationSense
     Reversed,
 }
 
-/// <summary>A speed stated for a body, in any unit; all results are in the same one.</summary>
-public sealed record GivenSpeed(string Body, Fraction Speed);
-
 /// <summary>Exact speeds of a train, signed about the common axis.</summary>
 /// <param name="Ratio">i = ω_in/ω_out, an exact fraction, negative when reversed; null when the output stands still.</param>
 /// <param name="Bodies">One entry a body that the train moves or holds, in the order of the graph. Idle bodies are left out.</param>

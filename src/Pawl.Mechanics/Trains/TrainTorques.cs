@@ -28,31 +28,6 @@ public sealed record TrainTorques(
         }
     }
 
-    /// <summary>The greatest |T·ω| in a branch of a shaft over the input power; above 1, power circulates through shafts.</summary>
-    public double GreatestBranchPower
-    {
-        get
-        {
-            var greatest = 0.0;
-            foreach (var body in Bodies) greatest = Math.Max(greatest, Math.Abs(body.Power));
-            foreach (var branch in Branches) greatest = Math.Max(greatest, Math.Abs(branch.Power));
-            return greatest;
-        }
-    }
-
-    /// <summary>Torque on the ground: all held bodies and the housing. With input and output it adds up to zero.</summary>
-    public double GroundTorque
-    {
-        get
-        {
-            var sum = Guard.Number(HousingTorque, "the torque of the housing", "N·mm");
-            foreach (var body in Bodies)
-                if (body.Role == BodyRole.Held) sum += body.External;
-
-            return sum;
-        }
-    }
-
     /// <summary>The entry of a body; null when it takes no external torque.</summary>
     public BodyTorque? Of(string body)
     {

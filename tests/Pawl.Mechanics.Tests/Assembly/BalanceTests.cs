@@ -22,15 +22,6 @@ public sealed class BalanceTests
             Assert.Equal(
                 Balance.Unbalance(positions), Balance.Unbalance(Array.ConvertAll(positions, angle => angle + turned)), 9));
 
-    // By hand: 10 and 350 of 360 steps are 20 apart across the start of the turn.
-    [Fact]
-    public void The_smallest_gap_may_lie_across_the_start_of_the_turn()
-    {
-        Assert.Equal(Math.Tau * 20 / 360, new PlanetPositions(360, [350, 120, 10]).SmallestGap, 12);
-        Assert.Equal(Math.Tau, PlanetPositions.Equal(1).SmallestGap, 12);
-        Assert.Equal(0, new PlanetPositions(360, [10, 120, 10]).SmallestGap);
-    }
-
     // Units by hand: 0.07 · 0.5 kg · 45 mm · (10/s)² = 0.07 · 0.5 · 0.045 · 100 N = 0.1575 N; 0.5 kg = 0.0005 t.
     [Fact]
     public void Unbalance_force_is_in_newtons() =>
@@ -43,14 +34,4 @@ public sealed class BalanceTests
     [InlineData(Math.PI, 1)]
     public void The_planets_of_a_pair_pull_together(double angle, double moment) =>
         Assert.Equal(2 * moment * 9, Balance.PairUnbalanceForce(2, 0.1, 30, 0.1, 40, angle, 3), 9);
-
-    // Brute force: every planet of a balanced pair has its opposite.
-    [Fact]
-    public void Opposite_pairs_are_found_wherever_they_stand()
-    {
-        Assert.True(new PlanetPositions(90, [3, 48, 20, 65]).StandsInOppositePairs);
-        Assert.False(new PlanetPositions(90, [3, 48, 20, 66]).StandsInOppositePairs);
-        Assert.False(PlanetPositions.Equal(3).StandsInOppositePairs);
-        Assert.True(PlanetPositions.Equal(4).StandsInOppositePairs);
-    }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using CsCheck;
 using Pawl.Mechanics.Assembly;
 
@@ -48,60 +47,6 @@ public sealed class MeshPhaseTests
     [InlineData(21, 1, Phasing.InPhase)]
     public void Equally_spaced_planets_are_classed_by_the_remainder(int teeth, int planets, Phasing phasing) =>
         Assert.Equal(phasing, MeshPhase.Classify(teeth, planets));
-
-    // Closed form: q = h·20 mod 3.
-    [Fact]
-    public void Harmonics_of_a_sequential_set_shake_but_for_every_third() =>
-        Assert.Equal(
-            [HarmonicEffect.Translational, HarmonicEffect.Translational, HarmonicEffect.Torsional, HarmonicEffect.Translational],
-            MeshPhase.Effects(20, 3, 4));
-
-    // Brute force: forces of the planets added up over one tooth mesh.
-    [Fact]
-    public void Effects_are_those_of_mesh_forces_added_up() =>
-        Gen.Select(Groups.Teeth, Gen.Int[1, 8], Gen.Int[1, 8]).Sample((teeth, planets, harmonic) =>
-        {
-            var phases = MeshPhase.Of(teeth, planets);
-            var (torque, force) = (0.0, 0.0);
-            for (var instant = 0; instant < 64; instant++)
-            {
-                var (sum, x, y) = (0.0, 0.0, 0.0);
-                for (var planet = 0; planet < planets; planet++)
-                {
-                    var mesh = Math.Cos(Math.Tau * harmonic * (instant / 64.0 + phases[planet]));
-                    sum += mesh;
-                    x += mesh * Math.Cos(Math.Tau * planet / planets);
-                    y += mesh * Math.Sin(Math.Tau * planet / planets);
-                }
-
-                torque = Math.Max(torque, Math.Abs(sum));
-                force = Math.Max(force, Math.Sqrt(x * x + y * y));
-            }
-
-            var effect = MeshPhase.Effect(teeth, planets, harmonic);
-            var positions = PlanetPositions.Equal(planets);
-            Assert.Equal(torque > 1e-6, effect.HasFlag(HarmonicEffect.Torsional));
-            Assert.Equal(force > 1e-6, effect.HasFlag(HarmonicEffect.Translational));
-            Assert.Equal(torque > 1e-6, MeshPhase.TorsionalShare(teeth, positions, harmonic) > 1e-6);
-            Assert.Equal(force > 1e-6, MeshPhase.TranslationalShare(teeth, positions, harmonic) > 1e-6);
-        });
-
-    // Brute force: the amplitude of the summed torque at unequal positions.
-    [Fact]
-    public void Torsional_share_is_the_amplitude_of_the_summed_torque() =>
-        Gen.Select(Groups.Teeth, Gen.Long[0, 89].Array[1, 6], Gen.Int[1, 4]).Sample((teeth, steps, harmonic) =>
-        {
-            var positions = new PlanetPositions(90, ImmutableArray.Create(steps));
-            var (cosine, sine) = (0.0, 0.0);
-            foreach (var phase in MeshPhase.Of(teeth, positions))
-            {
-                cosine += Math.Cos(Math.Tau * harmonic * phase);
-                sine += Math.Sin(Math.Tau * harmonic * phase);
-            }
-
-            var amplitude = Math.Sqrt(cosine * cosine + sine * sine) / steps.Length;
-            Assert.Equal(amplitude, MeshPhase.TorsionalShare(teeth, positions, harmonic), 9);
-        });
 
     private static bool Near(double expected, double actual) => Math.Abs(expected - actual) < 1e-12;
 }

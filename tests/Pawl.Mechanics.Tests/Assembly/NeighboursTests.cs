@@ -7,26 +7,6 @@ public sealed class NeighboursTests
 {
     private const double Degree = Math.PI / 180;
 
-    // Closed form: chord 2·45·sin 60° less 54.
-    [Fact]
-    public void Clearance_of_three_planets_is_the_chord_less_the_tip_diameter() =>
-        Assert.Equal(90 * Math.Sqrt(3) / 2 - 54, Neighbours.SameCircleClearance(45, Math.Tau / 3, 54), 12);
-
-    // Brute force: planets are added until they touch.
-    [Fact]
-    public void Greatest_number_on_a_circle_is_the_last_that_clears() =>
-        Gen.Select(Gen.Double[20, 100], Gen.Double[5, 60], Gen.Double[0, 5]).Sample((radius, tip, least) =>
-        {
-            var number = 1;
-            while (Neighbours.SameCircleClearance(radius, Math.Tau / (number + 1), tip) >= least)
-            {
-                number++;
-            }
-
-            Assert.Equal(number, Neighbours.GreatestNumberOnCircle(radius, tip, least));
-            Assert.Equal(number, Neighbours.GreatestNumber([new(0, radius, 0, tip / 2)], least));
-        });
-
     // Geometry: six equal circles touch round a seventh.
     [Fact]
     public void Six_planets_that_just_touch_fit_with_no_clearance_required()
@@ -80,10 +60,6 @@ public sealed class NeighboursTests
         Assert.True(PairTriangle.TryCreate(36, 40, 30, out var triangle));
 
         Assert.Equal(46.1275281, triangle.Angle / Degree, 5e-8);
-        Assert.Equal(45.7821412, triangle.ShortToNextLong(Math.Tau / 3), 5e-8);
-        Assert.Equal(36 * Math.Sqrt(3), triangle.LongToLong(Math.Tau / 3), 9);
-        Assert.Equal(40 * Math.Sqrt(3), triangle.ShortToShort(Math.Tau / 3), 9);
-        Assert.Equal(30, triangle.ShortToNextLong(0), 9);
 
         PlanetDisc[] pair = [new(0, 36, 0, 15), new(1, 40, triangle.Angle, 17)];
         var tightest = Neighbours.Tightest(pair, PlanetPositions.Equal(3).Angles.AsSpan(), [(0, 1)]);
@@ -111,9 +87,6 @@ public sealed class NeighboursTests
 
         Assert.Equal(1.5, first.GapTo(new(22.5, 10)), 12);
         Assert.Equal(-2, first.GapTo(new(-1, 14)), 12);
-        Assert.Equal(2, first.OverlapWith(new(-1, 14)), 12);
-        Assert.Equal(4, first.OverlapWith(new(11, 4)), 12);
-        Assert.Equal(0, first.OverlapWith(new(22.5, 10)), 12);
     }
 
     private static double CircleDistance(PlanetDisc first, double firstPosition, PlanetDisc second, double secondPosition)

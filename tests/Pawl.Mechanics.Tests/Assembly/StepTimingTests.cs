@@ -98,7 +98,6 @@ public sealed class StepTimingTests
         Assert.Equal(2, StepTiming.InsertionTrials(group, 0));
         Assert.Equal(1, StepTiming.InsertionTrials(group, 1));
         Assert.Equal(1, StepTiming.FewestInsertionTrials(group));
-        Assert.False(StepTiming.NeedsMarks(group));
         Assert.True(StepTiming.SameMarkOutward(group, 3));
         Assert.False(StepTiming.SameMarkOutward(group, 5));
     }
@@ -111,16 +110,6 @@ public sealed class StepTimingTests
 
         Assert.Equal(3, StepTiming.InsertionTrials(group, 0));
         Assert.Equal(2, StepTiming.InsertionTrials(group, 1));
-        Assert.True(StepTiming.NeedsMarks(group));
-    }
-
-    // Closed form: unstepped bodies look the same after every tooth.
-    [Fact]
-    public void Unstepped_groups_need_no_marks()
-    {
-        Assert.False(StepTiming.NeedsMarks(Groups.Simple(20, 25, 70)));
-        Assert.False(StepTiming.NeedsMarks(Groups.PairTwoSuns(48, 21, 18, 30)));
-        Assert.True(StepTiming.NeedsMarks(Groups.PairSteppedLong(48, 21, 20, 18, 30)));
     }
 
     // Worked by hand, in turns, planet 1 at 1/3: 20·u = 25/3 + n and 10·u = −85/3 + m. So u = (25 + 3·n)/60, and 10·u ends in
@@ -151,9 +140,4 @@ public sealed class StepTimingTests
         Assert.Throws<OutsideValidityException>(() => StepTiming.InsertionTrials(group, 0, 4));
         Assert.Equal(1, StepTiming.InsertionTrials(group, 0, 3));
     }
-
-    // Geometry: arc of a small angle.
-    [Fact]
-    public void An_error_between_steps_moves_the_tooth_by_its_arc() =>
-        Assert.Equal(0.01, StepTiming.ToothPositionError(0.0005, 20), 12);
 }

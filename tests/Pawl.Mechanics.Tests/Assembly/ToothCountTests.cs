@@ -1,4 +1,3 @@
-using CsCheck;
 using Pawl.Mechanics.Assembly;
 
 namespace Pawl.Mechanics.Tests.Assembly;
@@ -12,28 +11,7 @@ public sealed class ToothCountTests
         ToothHunting pair = new(24, 60);
 
         Assert.Equal(12, pair.Factor);
-        Assert.Equal(5, pair.PinionTurnsToRepeat);
-        Assert.Equal(2, pair.WheelTurnsToRepeat);
-        Assert.Equal(12, pair.AssemblyPhases);
     }
-
-    // Brute force: teeth are counted round until the first pair meets again, and the pairs that ever meet.
-    [Fact]
-    public void Hunting_is_what_counting_teeth_gives() =>
-        Gen.Select(Gen.Int[1, 60], Gen.Int[1, 60]).Sample((pinion, wheel) =>
-        {
-            var meshes = 0;
-            HashSet<(int, int)> met = [];
-            while (met.Add((meshes % pinion, meshes % wheel)))
-            {
-                meshes++;
-            }
-
-            ToothHunting pair = new(pinion, wheel);
-            Assert.Equal(meshes, pair.PinionTurnsToRepeat * pinion);
-            Assert.Equal(meshes, pair.WheelTurnsToRepeat * wheel);
-            Assert.Equal(pinion * wheel / meshes, pair.AssemblyPhases);
-        });
 
     // Geometry; a ring's centre distance is negative by the sign convention of ISO 21771.
     [Fact]

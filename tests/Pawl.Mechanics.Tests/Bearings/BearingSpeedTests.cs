@@ -1,6 +1,5 @@
 using CsCheck;
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Rating;
 using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Bearings;
@@ -48,20 +47,6 @@ public class BearingSpeedTests
 
     [Fact]
     public void A_ball_of_steel_is_weighed() => Assert.Equal(2.056e-6, BearingSpeed.BallMass(7.938, BearingSpeed.SteelDensity), 0.001e-6);
-
-    // Hertz, point contact, p ∝ (Q·E*²)^(1/3): at the load that is told the pressures are equal. Textbooks of hybrid bearings say
-    // about an eighth more pressure at the same load.
-    [Fact]
-    public void Ceramic_balls_press_an_eighth_harder()
-    {
-        Elastic steel = new(206_000, 0.3);
-        var load = BearingSpeed.LoadAtSamePressure(steel, steel, BearingSpeed.SiliconNitride);
-        Assert.Equal(0.706, load, 0.0005);
-        Assert.Equal(1.12, BearingSpeed.PressureAtSameLoad(steel, steel, BearingSpeed.SiliconNitride), 0.005);
-        static double Pressure(double q, double modulus) => Math.Cbrt(q * modulus * modulus);
-        Assert.Equal(
-            Pressure(1, Elastic.Reduced(steel, steel)), Pressure(load, Elastic.Reduced(steel, BearingSpeed.SiliconNitride)), 1e-6);
-    }
 
     [Fact]
     public void Impossible_bearings_are_refused()

@@ -1,6 +1,5 @@
 using CsCheck;
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Bearings;
 
@@ -52,26 +51,5 @@ public class ContaminationTests
             Contamination.Factor(LubricantSupply.Bath, "-/19/16", 1, 50), Contamination.Factor(LubricantSupply.Bath, "15/15", 1, 50));
         Assert.Equal(
             Contamination.Factor(LubricantSupply.Bath, "-/13/10", 1, 50), Contamination.Factor(LubricantSupply.Bath, "10/8/5", 1, 50));
-    }
-
-    // High cleanliness of grease has the constants of the cleanest oil bath.
-    [Fact]
-    public void Grease_goes_by_words()
-    {
-        Assert.Equal(
-            Contamination.Factor(LubricantSupply.Bath, "-/13/10", 0.8, 40), Contamination.FactorOfGrease("high", 0.8, 40), 1e-12);
-        Assert.Equal(0.0432 * Math.Pow(30, 0.55) * (1 - 1.141 / Math.Cbrt(30)), Contamination.FactorOfGrease("normal", 1, 30), 1e-12);
-    }
-
-    [Fact]
-    public void Unknown_codes_and_words_are_refused()
-    {
-        Refusal.Says("as dirty as `-/24/20`", () => Contamination.Factor(LubricantSupply.Bath, "-/24/20", 1, 50));
-        Refusal.Says("as dirty as `-/21/18`", () => Contamination.Factor(LubricantSupply.Filtered, "-/21/18", 1, 50));
-        Refusal.Says("`clean` is no cleanliness code", () => Contamination.Factor(LubricantSupply.Bath, "clean", 1, 50));
-        Refusal.Says("`x/17/14` is no cleanliness code", () => Contamination.Factor(LubricantSupply.Bath, "x/17/14", 1, 50));
-        Refusal.Says("grease has no code", () => Contamination.Factor(LubricantSupply.Grease, "-/17/14", 1, 50));
-        Refusal.Says("there are high, normal", () => Contamination.FactorOfGrease("good", 1, 50));
-        Refusal.Says("no class of contamination `dirty`", () => Contamination.OfClass("dirty", 50).Least);
     }
 }

@@ -53,16 +53,6 @@ public class LoadSpectrumTests
             return mean >= bins.Min(bin => bin.Load) - 1e-6 && mean <= bins.Max(bin => bin.Load) + 1e-6;
         });
 
-    // The integral of a line: ∫(a + (b − a)·x)³dx = (b⁴ − a⁴)/(4·(b − a)).
-    [Fact]
-    public void A_ramp_is_met_within_a_twelfth_on_the_safe_side() =>
-        Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1]).Where((a, b) => b - a > 1e-3).Sample((a, b) =>
-        {
-            var exact = Math.Cbrt((b * b * b * b - a * a * a * a) / (4 * (b - a)));
-            var estimate = LoadSpectrum.MeanOfRamp(a, b);
-            return estimate >= exact && estimate <= exact * 1.084;
-        });
-
     // Weibull: all live to t with probability Π exp(−ln(1/0.9)·(t/L_i)^w). The time at which that is 0.9, by bisection.
     [Fact]
     public void The_life_of_a_group_is_where_its_survivors_are_nine_in_ten() =>

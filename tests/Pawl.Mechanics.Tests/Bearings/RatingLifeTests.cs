@@ -34,15 +34,6 @@ public class RatingLifeTests
         Assert.Equal(0.64 * 2 * 1e9, RatingLife.Modified(1e9, RatingLife.ReliabilityFactor(0.95), 2), 1.0);
     }
 
-    // ISO 281: half of C, and of balls no more than C₀.
-    [Fact]
-    public void The_life_ends_to_hold_at_half_of_the_rating_or_at_the_static_one()
-    {
-        Assert.Equal(7000, RatingLife.GreatestLoad(s_ball, 14_000, 7800));
-        Assert.Equal(1300, RatingLife.GreatestLoad(s_ball, 3300, 1300));
-        Assert.Equal(1650, RatingLife.GreatestLoad(s_roller, 3300, 1300));
-    }
-
     // ISO 281:2007, a₁, from memory.
     [Theory]
     [InlineData(0.90, 1)]

@@ -80,25 +80,6 @@ public class Iso286Tests
     public void Values_put_right_in_the_corrigendum_are_right(string letters, int grade, double size, double lower, double upper) =>
         Matches(letters, grade, size, lower, upper);
 
-    // ISO 286-1: i = 0.45·∛D + 0.001·D µm with D the geometric mean of the step; IT6 10i, IT7 16i, IT8 25i, IT9 40i.
-    [Theory]
-    [InlineData(18, 30)]
-    [InlineData(30, 50)]
-    [InlineData(50, 80)]
-    [InlineData(80, 120)]
-    [InlineData(120, 180)]
-    [InlineData(315, 400)]
-    public void Standard_tolerances_follow_the_tolerance_factor(double over, double upTo)
-    {
-        var mean = Math.Sqrt(over * upTo);
-        var factor = 0.45 * Math.Cbrt(mean) + 0.001 * mean;
-        foreach (var (grade, multiple) in new[] { (6, 10), (7, 16), (8, 25), (9, 40), (10, 64), (11, 100) })
-        {
-            Assert.True(Iso286.TryStandardTolerance(grade, upTo, out var tolerance, out _));
-            Assert.Equal(1, tolerance * 1000 / (multiple * factor), 0.03);
-        }
-    }
-
     // ISO 286-1: a step holds over < D ≤ up to.
     [Fact]
     public void A_size_on_the_edge_belongs_to_the_smaller_step()

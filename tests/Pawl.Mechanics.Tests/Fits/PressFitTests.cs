@@ -28,8 +28,8 @@ public class PressFitTests
     {
         var limits = FitLimits.Of(Iso286.Limits("H", 7, 40), Iso286.Limits(letter, 6, 40));
         var fit = new PressFit(40, 0, 80, 40, s_steel, s_steel);
-        Assert.Equal(most, fit.Pressure(limits.GreatestInterference), 0.05);
-        Assert.Equal(least, fit.Pressure(limits.LeastInterference), 0.05);
+        Assert.Equal(most, fit.Pressure(-limits.Least), 0.05);
+        Assert.Equal(least, fit.Pressure(-limits.Greatest), 0.05);
     }
 
     // The same, problem 3-68, inches: 0.001 in of the radius on a solid shaft of 1 in in a ring of 2 in, E = 30 Mpsi, ν = 0.292: 22 500 psi, hoop
@@ -40,7 +40,6 @@ public class PressFitTests
         Elastic steel = new(30e6, 0.292);
         var fit = new PressFit(1, 0, 2, 1, steel, steel);
         Assert.Equal(22_500, fit.Pressure(0.002), 1e-6);
-        Assert.Equal(37_500, fit.HubHoopStress(22_500), 1e-6);
     }
 
     // Same textbooks, hollow shaft of one steel: p = E·U/(2·d³)·(D² − d²)·(d² − d_i²)/(D² − d_i²); Shigley's equation for like
@@ -59,9 +58,7 @@ public class PressFitTests
     public void Thin_and_endless_hubs_meet_their_limits()
     {
         var thin = new PressFit(100, 0, 100.2, 10, s_steel, s_steel);
-        Assert.Equal(100.1 / 0.2, thin.HubHoopStress(1), 0.01);
         var thick = new PressFit(100, 0, 1e7, 10, s_steel, s_steel);
-        Assert.Equal(1, thick.HubHoopStress(1), 1e-6);
         Assert.Equal(Math.Sqrt(3), thick.HubStress(1), 1e-6);
     }
 
@@ -70,32 +67,9 @@ public class PressFitTests
     public void Hub_stresses_are_worked_by_hand()
     {
         var p = s_plain.Pressure(0.06);
-        Assert.Equal(172.72, s_plain.HubHoopStress(p), 0.01);
         Assert.Equal(220.52, s_plain.HubStress(p), 0.01);
         Assert.Equal(-p, s_plain.ShaftHoopStress(p), 1e-9);
     }
-
-    [Fact]
-    public void Von_Mises_of_the_hub_is_that_of_its_principal_stresses() =>
-        Gen.Select(s_any, Gen.Double[1, 300]).Sample((fit, p) =>
-        {
-            var hoop = fit.HubHoopStress(p);
-            return Math.Abs(fit.HubStress(p) / Math.Sqrt(hoop * hoop + hoop * p + p * p) - 1) < 1e-9;
-        });
-
-    // The hoop stress as strain: both parts move by what Hooke says, and the movements make up the interference.
-    [Fact]
-    public void The_parts_move_together_by_the_interference() =>
-        Gen.Select(s_any, Gen.Double[0.001, 0.1]).Sample((fit, interference) =>
-        {
-            var p = fit.Pressure(interference);
-            var hub = fit.Diameter * (fit.HubHoopStress(p) + fit.Hub.Poisson * p) / fit.Hub.Modulus;
-
-            // Balance of the half shaft, hole against joint: hoop at the joint and at the bore differ by p (σ_t + σ_r is constant).
-            var hoop = fit.Hole > 0 ? fit.ShaftHoopStress(p) + p : -p;
-            var shaft = fit.Diameter * (hoop + fit.Shaft.Poisson * p) / fit.Shaft.Modulus;
-            return Math.Abs((hub - shaft) / interference - 1) < 1e-9 && Math.Abs(fit.Interference(p) / interference - 1) < 1e-9;
-        });
 
     // DIN 7190-1, from memory: 0.8·(6 + 4) = 8 µm of 60 µm.
     [Fact]
@@ -132,8 +106,6 @@ public class PressFitTests
     {
         Assert.Equal(211.3, s_plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6), 0.05);
         Assert.Equal(113.3, s_plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6, -78), 0.05);
-        Assert.Equal(-67.0, s_plain.ShaftTemperature(0.03, 0.02, 11.5e-6, 11.5e-6), 0.05);
-        Refusal.Says("liquid nitrogen boils", () => s_plain.ShaftTemperature(0.09, 0.05, 11.5e-6, 11.5e-6));
     }
 
     // At the temperature found, the play is the play asked for.
@@ -143,17 +115,6 @@ public class PressFitTests
         {
             var hub = fit.HubTemperature(u, s, expansion, 11.5e-6, cold);
             return Math.Abs(new FitLimits(-u, -u).At(fit.Diameter, expansion, hub, 11.5e-6, cold).Least - s) < 1e-9;
-        });
-
-    // 2·R_e/√3 at the bore by the shear stress: von Mises in plane stress is √(1 + Q⁴/3) of the yield strength there.
-    [Fact]
-    public void The_elastic_limit_of_the_standard_is_near_that_of_von_Mises() =>
-        s_any.Sample(fit =>
-        {
-            var quotient = fit.Diameter / fit.Outside;
-            var hub = fit.HubStress(fit.ElasticPressureOfHub(500)) / 500;
-            return Math.Abs(hub - Math.Sqrt(1 + Math.Pow(quotient, 4) / 3)) < 1e-9
-                && Math.Abs(fit.ShaftStress(fit.ElasticPressureOfShaft(500)) / 500 - 2 / Math.Sqrt(3)) < 1e-9;
         });
 
     [Fact]

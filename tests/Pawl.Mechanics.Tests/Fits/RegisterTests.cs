@@ -20,7 +20,6 @@ public class RegisterTests
     public void Two_dowels_are_worked_by_hand()
     {
         Assert.Equal(0.015, Register.OnDowels(0.02, 0.04, 100, 50, 0), 1e-9);
-        Assert.Equal(0.0003, Register.TurnOnDowels(0.02, 0.04, 100), 1e-12);
         Assert.Equal(0.01, Register.OnDowels(0.02, 0.04, 100, 0, 0), 1e-9);
         Assert.Equal(0.02, Register.OnDowels(0.02, 0.04, 100, 100, 0), 1e-9);
 

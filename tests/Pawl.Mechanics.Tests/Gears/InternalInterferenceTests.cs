@@ -182,14 +182,14 @@ public class InternalInterferenceTests
         private readonly double _ringTip = -pair.Tip2 / 2;
         private readonly double _ringBase = -pair.Base2 / 2;
         private readonly double _ringReference = -pair.D2 / 2;
-        private readonly double _ringThickness = ToothGeometry.NormalThickness(1, pair.Shift2, pair.NormalAngle);
+        private readonly double _ringThickness = ClosedForms.NormalThickness(1, pair.Shift2, pair.NormalAngle);
         private readonly double _pitch = 2 * Math.PI / -pair.Teeth2;
         private readonly double _ratio = (double)pair.Teeth1 / -pair.Teeth2;
         private readonly double _halfTip = Drawing.HalfToothAngle(
             false,
             pair.Base1 / 2,
             pair.D1 / 2,
-            ToothGeometry.NormalThickness(1, pair.Shift1, pair.NormalAngle),
+            ClosedForms.NormalThickness(1, pair.Shift1, pair.NormalAngle),
             pair.Tip1 / 2);
 
         public double Centre { get; } = -pair.Centre;

@@ -30,7 +30,7 @@ public class MeshGeometryTests
             var shifted = pair with { Shift1 = pair.Teeth2 > 0 ? shift : -shift };
             var fromCentre = MeshGeometry.WorkingPressureAngleFromCentreDistance(
                 pair.Reference, pair.TransverseAngle, shifted.Centre);
-            var back = MeshGeometry.ProfileShiftSum(
+            var back = ClosedForms.ProfileShiftSum(
                 fromCentre, pair.TransverseAngle, pair.NormalAngle, pair.Teeth1, pair.Teeth2);
             return Math.Abs(fromCentre - shifted.WorkingAngle) < 1e-9 && Math.Abs(back - shifted.Shift1) < 1e-7;
         });
@@ -55,7 +55,7 @@ public class MeshGeometryTests
             var pitch2 = MeshGeometry.WorkingPitchDiameter(pair.Base2, shifted.WorkingAngle);
             var tooth = ToothGeometry.TransverseThicknessAt(
                 pitch1, pair.Base1, pair.Teeth1, shifted.Shift1, pair.NormalAngle, pair.TransverseAngle);
-            var space = ToothGeometry.TransverseSpaceWidthAt(pitch2, pair.Teeth2, ToothGeometry.TransverseThicknessAt(
+            var space = ClosedForms.TransverseSpaceWidthAt(pitch2, pair.Teeth2, ToothGeometry.TransverseThicknessAt(
                 pitch2, pair.Base2, pair.Teeth2, 0, pair.NormalAngle, pair.TransverseAngle));
             return Math.Abs(tooth - space) <= 1e-9 * pair.NormalModule;
         });

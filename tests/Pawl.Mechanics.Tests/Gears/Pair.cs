@@ -33,7 +33,7 @@ internal sealed record Pair(
     public double Centre => MeshGeometry.WorkingCentreDistance(Reference, TransverseAngle, WorkingAngle);
 
     public double TipAlteration =>
-        Shorten ? MeshGeometry.TipAlteration(Centre, Reference, NormalModule, Shift1 + Shift2) : 0;
+        Shorten ? ClosedForms.TipAlteration(Centre, Reference, NormalModule, Shift1 + Shift2) : 0;
 
     public double D1 => ToothGeometry.ReferenceDiameter(Teeth1, TransverseModule);
 

@@ -41,15 +41,6 @@ public class PathOfContactTests
     }
 
     [Fact]
-    public void Approach_and_recess_make_up_the_whole_path() =>
-        Gen.OneOf(External, Internal).Sample(pair =>
-        {
-            var approach = PathOfContact.Approach(pair.TipCurvature2, pair.Base2, pair.WorkingAngle);
-            var recess = PathOfContact.Recess(pair.TipCurvature1, pair.Base1, pair.WorkingAngle);
-            return Math.Abs(approach + recess - pair.PathLength) < 1e-9;
-        });
-
-    [Fact]
     public void The_contact_ratio_falls_as_the_axes_of_an_external_pair_part() =>
         External.Sample(pair =>
         {
@@ -102,32 +93,6 @@ public class PathOfContactTests
             var start = PathOfContact.ActiveProfileStart(pair.Base2, pair.Centre, pair.WorkingAngle, pair.TipCurvature1);
             return start < pair.Tip2 && start > pair.Root2;
         });
-
-    [Fact]
-    public void The_path_within_form_is_shorter_only_where_an_involute_ends_early()
-    {
-        var pair = new Pair(1, 20, 60);
-        var form1 = PathOfContact.CurvatureAt(pair.FormDiameter1, pair.Base1);
-        double Within(double first, double second) => PathOfContact.LengthWithinForm(
-            pair.Centre, pair.WorkingAngle, pair.TipCurvature1, first, pair.TipCurvature2, second);
-
-        Assert.Equal(pair.PathLength, Within(form1, 0), 1e-12);
-        Assert.Equal(pair.PathLength - 0.3, Within(pair.CurvatureA1 + 0.3, 0), 1e-12);
-        Assert.Equal(pair.PathLength - 0.2, Within(0, pair.CurvatureE2 + 0.2), 1e-12);
-
-        // The standard 20/60 ring asks for contact below the base circle; what is left begins at it.
-        var ring = new Pair(1, 20, -60);
-        Assert.Equal(
-            ring.TipCurvature1,
-            PathOfContact.LengthWithinForm(
-                ring.Centre,
-                ring.WorkingAngle,
-                ring.TipCurvature1,
-                0,
-                ring.TipCurvature2,
-                PathOfContact.CurvatureAt(ring.Root2, ring.Base2)),
-            1e-12);
-    }
 
     [Fact]
     public void Tips_that_do_not_reach_each_other_have_no_path_of_contact()

@@ -33,7 +33,7 @@ public class WorkedPairTests
         Assert.Equal(1.202, pair.ContactRatio, 0.0005);
         Assert.Equal(
             0.960,
-            MeshGeometry.ProfileShiftSum(pair.WorkingAngle, pair.TransverseAngle, pair.NormalAngle, 12, 24),
+            ClosedForms.ProfileShiftSum(pair.WorkingAngle, pair.TransverseAngle, pair.NormalAngle, 12, 24),
             0.0005);
     }
 
@@ -196,19 +196,6 @@ public class WorkedPairTests
             expected,
             Root.LeastProfileShift(teeth, 0, Degrees.Rad(20), Degrees.Rad(20), dedendum, radius),
             1e-8);
-
-    // Textbooks: a sharp rack of full depth undercuts below 2/sin²α teeth: 17.1 at 20°, 32 at 14.5°, 11.2 at 25°.
-    [Theory]
-    [InlineData(20, 17)]
-    [InlineData(14.5, 31)]
-    [InlineData(25, 11)]
-    public void A_sharp_rack_undercuts_below_the_textbook_number_of_teeth(double degrees, int undercut)
-    {
-        var angle = Degrees.Rad(degrees);
-
-        Assert.True(Root.Undercut(1, 0, Root.LeastProfileShift(undercut, 0, angle, angle, 1, 0)) > 0);
-        Assert.True(Root.Undercut(1, 0, Root.LeastProfileShift(undercut + 1, 0, angle, angle, 1, 0)) < 0);
-    }
 
     private static void NearSliding(Pair pair, double first1, double first2, double last1, double last2)
     {

@@ -69,19 +69,6 @@ public class TighteningTests
         Assert.Equal(3551, Tightening.Torque(thread, new JointFriction(0.15, 0.15), face, 25_000) / 25.4, 18.0);
     }
 
-    // The thread unrolled as a wedge: a block of F pushed up an incline of φ by a friction of µ/cos 30°, by its balance of forces.
-    [Fact]
-    public void The_thread_is_a_wedge() =>
-        Gen.Select(Gen.Int[0, ThreadTable.All.Length - 1], Gen.Double[0.05, 0.3], Gen.Double[100, 1e5]).Sample((index, friction, preload) =>
-        {
-            var thread = ThreadTable.All[index];
-            var wedge = friction / Math.Cos(Math.PI / 6);
-            var (sin, cos) = Math.SinCos(thread.LeadAngle);
-            var up = preload * (sin + wedge * cos) / (cos - wedge * sin) * thread.PitchDiameter / 2;
-            var torque = Tightening.ThreadTorque(thread, friction, preload);
-            return torque <= up && torque >= up * 0.97;
-        });
-
     // A part of the turn without friction: the work 2π·M lifts F by P.
     [Fact]
     public void Without_friction_all_the_work_goes_into_the_pitch()
@@ -93,19 +80,6 @@ public class TighteningTests
         Assert.Equal(20_000 * 1.5, 2 * Math.PI * Tightening.Torque(thread, none, face, 20_000), 1e-6);
         Assert.Equal(-20_000 * 1.5, 2 * Math.PI * Tightening.LooseningTorque(thread, none, face, 20_000), 1e-6);
     }
-
-    [Fact]
-    public void Torque_and_preload_undo_each_other() =>
-        Gen.Select(Gen.Int[0, ThreadTable.All.Length - 1], Gen.Double[0.04, 0.4], Gen.Double[0.04, 0.4], Gen.Double[1, 1e6], Gen.Double[0, 1e4]).Sample(
-            (index, inThread, under, preload, prevailing) =>
-            {
-                var thread = ThreadTable.All[index];
-                JointFriction friction = new(inThread, under);
-                BearingFace face = new(1.6 * thread.Diameter, 1.1 * thread.Diameter);
-                var torque = Tightening.Torque(thread, friction, face, preload);
-                return Math.Abs(Tightening.Preload(thread, friction, face, torque + prevailing, prevailing) / preload - 1) < 1e-9
-                    && Math.Abs(Tightening.NutFactor(thread, friction, face) * preload * thread.Diameter / torque - 1) < 1e-12;
-            });
 
     // A permitted preload put back: tension and fully plastic torsion, τ = 12·M/(π·d³), by von Mises, is ν·R_p again.
     [Fact]
@@ -176,8 +150,6 @@ public class TighteningTests
         Assert.StartsWith("the table has no threadlocker `glue`", locker, StringComparison.Ordinal);
         Assert.True(Threadlocker.TryFind("anaerobic medium strength", out var medium, out _));
         Assert.Equal(150, medium.Hottest);
-        Assert.False(HeadPressure.TryLimit("cheese", out _, out var limit));
-        Assert.StartsWith("the table has no limiting pressure of `cheese`", limit, StringComparison.Ordinal);
     }
 
     // A public trade page: M12, 8.8, 41.9 kN at µ = 0.14, α_A = 1.8: F_min = 23.3 kN.

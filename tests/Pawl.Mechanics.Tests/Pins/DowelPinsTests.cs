@@ -62,7 +62,6 @@ public class DowelPinsTests
     public void Turn_and_shift_are_geometry()
     {
         Assert.Equal(0.02 / 40, DowelPins.Turn(0.02, 40), 1e-15);
-        Assert.Equal(0.01, DowelPins.Shift(0.02), 1e-15);
     }
 
     [Fact]

@@ -1,7 +1,5 @@
 using CsCheck;
-using Pawl.Mechanics.Lubrication;
 using Pawl.Mechanics.Rating;
-using Pawl.Mechanics.Tests.Gears;
 
 namespace Pawl.Mechanics.Tests.Rating;
 
@@ -44,15 +42,6 @@ public class FilmThicknessTests
                 && Near(film * Math.Pow(times, -0.03), Least(speed, load, radius, 113_000 * times));
         });
 
-    // 100 rad/s on a base circle of 37.5877 mm, 20°: 100·18.79385·0.363970 = 684.04 mm/s, and for the mate of three times the
-    // size at a third of the speed the same.
-    [Fact]
-    public void Both_flanks_roll_alike_at_the_pitch_point()
-    {
-        Assert.Equal(684.04, FilmThickness.RollingVelocityAtPitchPoint(100, 37.5877048, Degrees.Rad(20)), 5e-3);
-        Assert.Equal(684.04, FilmThickness.RollingVelocityAtPitchPoint(-100.0 / 3, -112.7631145, Degrees.Rad(20)), 5e-3);
-    }
-
     // 0.5 µm over Ra 0.3 and 0.4 µm: 0.5/0.5 = 1. Halving both roughnesses doubles λ.
     [Fact]
     public void The_film_is_set_against_the_roughness()
@@ -61,16 +50,6 @@ public class FilmThicknessTests
         Assert.Equal(2, FilmThickness.Ratio(0.0005, 0.00015, 0.0002), 1e-12);
         Refusal.Says("flank roughness", () => FilmThickness.Ratio(0.0005, 0, 0.0004));
         Refusal.Says("rolling velocity", () => FilmThickness.Least(0.02, 50e-9, 0, 100, 10, 113_000));
-    }
-
-    // Steel gear of ρ_red 10 mm, 5 m/s, 100 N/mm, oil of 40 mPa·s: textbooks speak of a few tenths of a micrometre to a
-    // micrometre.
-    [Fact]
-    public void A_gear_has_a_film_of_the_usual_size()
-    {
-        var film = FilmThickness.Least(Viscosity.PressureCoefficient(40e-9), 40e-9, 1710, 100, 10, 113_187);
-
-        Assert.InRange(film, 0.0002, 0.001);
     }
 
     // ρ_red 1 mm and E′ = 2·50 000 MPa, so that the groups can be set one by one.

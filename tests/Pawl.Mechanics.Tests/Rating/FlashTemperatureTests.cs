@@ -97,7 +97,6 @@ public class FlashTemperatureTests
         Assert.Equal(1.0 / 3, FlashTemperature.LoadShare(path, path.Start), 1e-12);
         Assert.Equal(1.0 / 3, FlashTemperature.LoadShare(path, path.End), 1e-12);
         Assert.Equal(2.0 / 3, FlashTemperature.LoadShare(path, path.End - path.BasePitch - 1e-9), 1e-6);
-        Assert.Equal(1, FlashTemperature.LoadShare(path, path.PitchPoint));
         Assert.Equal(1 / path.ContactRatio, FlashTemperature.LoadShare(path with { OverlapRatio = 1 }, path.Start), 1e-12);
         Assert.True(Greatest(path with { BasePitch = path.End - path.Start }) > 0);
     }

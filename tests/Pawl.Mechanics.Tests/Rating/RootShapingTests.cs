@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 using Pawl.Mechanics.Tests.Gears;
 
@@ -23,7 +22,7 @@ public class RootShapingTests
     {
         const double Module = 1.5;
         var tooth = new RatedTooth(teeth, Module, Angle, 0, shift, Module * (teeth + 1.2 + 2 * shift));
-        var cutter = PinionCutter.WithAddendum(cutterTeeth, Module, addendum * Module, tipRadius * Module, cutterShift);
+        var cutter = Cutter(cutterTeeth, Module, addendum * Module, tipRadius * Module, cutterShift);
         var section = RootSections.ByPinionCutter(tooth, cutter, 1.4);
         var shaping = new RootShaping(tooth, cutter);
         var drawing = FilletDrawing.Cutter(tooth, cutter);
@@ -53,7 +52,7 @@ public class RootShapingTests
         var tooth = new RatedTooth(teeth, 2, Angle, 0, shift, 2 * (teeth + 2 + 2 * shift));
         var byRack = RootSections.ByRack(tooth, new RackTool(1.25, radius), 1.5);
         var byCutter = RootSections.ByPinionCutter(
-            tooth, PinionCutter.WithAddendum(20_000_000, 2, 2.5, 2 * radius, 0), 1.5);
+            tooth, Cutter(20_000_000, 2, 2.5, 2 * radius, 0), 1.5);
 
         Assert.Equal(byRack.Chord, byCutter.Chord, 1e-5);
         Assert.Equal(byRack.LeverArm, byCutter.LeverArm, 1e-5);
@@ -66,27 +65,11 @@ public class RootShapingTests
     public void A_cutter_without_shift_makes_the_root_of_its_addendum()
     {
         var shaping = new RootShaping(
-            new RatedTooth(-70, 2, Angle, 0, 0, -136), PinionCutter.WithAddendum(25, 2, 2.5, 0.4, 0));
+            new RatedTooth(-70, 2, Angle, 0, 0, -136), Cutter(25, 2, 2.5, 0.4, 0));
 
         Assert.Equal(-145, shaping.RootDiameter, 1e-9);
         Assert.Equal(-45, shaping.CentreDistance, 1e-9);
         Assert.Equal(20, Degrees.Deg(shaping.WorkingAngle), 1e-9);
-    }
-
-    // A pinion in the cutter's place would just escape involute interference with a ring of that tip.
-    [Fact]
-    public void The_tip_limit_is_where_a_pinion_like_the_cutter_would_lose_its_involute()
-    {
-        var ring = new RatedTooth(-60, 2, Angle, 0, 0.2, -116);
-        var shaping = new RootShaping(ring, PinionCutter.WithAddendum(25, 2, 2.5, 0.4, -0.1));
-        var baseDiameter = -120 * Math.Cos(Angle);
-
-        Assert.Equal(
-            0,
-            InternalInterference.InvoluteSlack(
-                shaping.CentreDistance, shaping.WorkingAngle, shaping.TipLimitDiameter, baseDiameter),
-            1e-9);
-        Assert.True(shaping.TipLimitDiameter is < -112.7 and > -118);
     }
 
     [Theory]
@@ -107,4 +90,8 @@ public class RootShapingTests
             Assert.Throws<OutsideValidityException>(() => RootSections.ByPinionCutter(tooth, cutter, 1.5)).Message,
             StringComparison.Ordinal);
     }
+
+    /// <summary>d_a0 = m·(z_0 + 2·x_0) + 2·h_a0.</summary>
+    private static PinionCutter Cutter(int teeth, double module, double addendum, double radius, double shift) =>
+        new(teeth, (module * (teeth + (2 * shift))) + (2 * addendum), radius, shift);
 }

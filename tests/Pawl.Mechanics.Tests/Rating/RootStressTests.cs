@@ -55,17 +55,6 @@ public class RootStressTests
         Assert.Throws<OutsideValidityException>(() => RootFactors.LoadDistribution(-0.5, 1.5));
     }
 
-    // ISO 6336-3:2006, Y_DT: the line joins 1 at 2.05 and 0.7 at 2.5 within the digits of its constants.
-    [Fact]
-    public void The_deep_tooth_factor_helps_precise_gears_only()
-    {
-        Assert.Equal(1, RootFactors.DeepTooth(2.3, precise: false));
-        Assert.Equal(1, RootFactors.DeepTooth(2.05, precise: true));
-        Assert.Equal(1, RootFactors.DeepTooth(2.0501, precise: true), 1e-3);
-        Assert.Equal(0.7, RootFactors.DeepTooth(2.5, precise: true), 1.5e-3);
-        Assert.Equal(0.7, RootFactors.DeepTooth(2.6, precise: true));
-    }
-
     [Fact]
     public void A_root_counts_at_most_a_module_more_than_the_common_width_at_each_end()
     {

@@ -128,8 +128,7 @@ public class UnifiedRequirementTests
                         1 - Math.Min(overlap, 1) * Math.Min(beta, 30) / 120,
                         RootFactors.HelixAngle(overlap, beta * Math.PI / 180, RootEdition.Iso2006))
                     && Near(yB, RootFactors.RimOfExternal(rim, 1))
-                    && Near(yBInternal, RootFactors.RimOfInternal(internalRim, 1))
-                    && Near(yDT, RootFactors.DeepTooth(ratio, precise: true));
+                    && Near(yBInternal, RootFactors.RimOfInternal(internalRim, 1));
             });
 
     // M56.3.11: slip layers, and the factor over them.

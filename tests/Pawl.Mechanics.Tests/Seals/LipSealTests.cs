@@ -26,14 +26,6 @@ public class LipSealTests
     public void The_shaft_is_as_hard_as_the_trade_asks(double speed, bool dirty, double hardness) =>
         Assert.Equal(hardness, LipSeal.LeastHardness(speed, dirty));
 
-    // Ra 0.2 µm to 0.8 µm on three public trade pages.
-    [Fact]
-    public void The_shaft_is_neither_too_smooth_nor_too_rough()
-    {
-        Assert.Equal(0.2e-3, LipSeal.LeastRoughness);
-        Assert.Equal(0.8e-3, LipSeal.GreatestRoughness);
-    }
-
     // Shaft tolerances that a seller of seals prints for DIN 3760, mm below nominal: h11.
     [Theory]
     [InlineData(8, 0.09)]

@@ -35,8 +35,6 @@ public class BentShaftTests
         Assert.Equal(1000 * Math.Pow(100, 3) / 48 / s_stiffness, bent.DeflectionAt(50).X, 1e-12);
         Assert.Equal(1000 * 100.0 * 100 / 16 / s_stiffness, bent.SlopeAt(0).X, 1e-12);
         Assert.Equal(-bent.SlopeAt(0).X, bent.SlopeAt(100).X, 1e-12);
-        Assert.Equal(25_000, bent.GreatestMoment().Moment, 1e-6);
-        Assert.Equal(50, bent.GreatestMoment().Place);
     }
 
     // Load F at a from the left, b from the right: y = F·a²·b²/(3·E·I·L); slopes F·a·b·(L + b)/(6·E·I·L), F·a·b·(L + a)/(6·E·I·L).
@@ -58,7 +56,6 @@ public class BentShaftTests
         var bent = Simple(new ShaftLoad(140, 1000, 0));
         Assert.Equal(1000 * 40.0 * 40 * 140 / (3 * s_stiffness), bent.DeflectionAt(140).X, 1e-12);
         Assert.Equal(-1000 * 40 * 100.0 * 100 / (9 * Math.Sqrt(3) * s_stiffness), bent.DeflectionAt(100 / Math.Sqrt(3)).X, 1e-12);
-        Assert.Equal(40_000, bent.GreatestMoment().Moment, 1e-6);
     }
 
     // Weight w by length over the span: 5·w·L⁴/(384·E·I), slope w·L³/(24·E·I), moment w·L²/8.
@@ -68,7 +65,6 @@ public class BentShaftTests
         var bent = BentShaft.Of(0, [new(100, s_round)], Modulus, Bearings(), [], [new(0, 100, 0, 3)]);
         Assert.Equal(5 * 3 * Math.Pow(100, 4) / 384 / s_stiffness, bent.DeflectionAt(50).Y, 1e-12);
         Assert.Equal(3 * Math.Pow(100, 3) / 24 / s_stiffness, bent.SlopeAt(0).Y, 1e-12);
-        Assert.Equal(3750, bent.GreatestMoment().Moment, 1e-6);
     }
 
     // A couple M at the left bearing: slopes M·L/(3·E·I) there and M·L/(6·E·I) at the far end, of opposite sign.

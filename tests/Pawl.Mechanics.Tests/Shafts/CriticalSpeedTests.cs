@@ -1,6 +1,5 @@
 using CsCheck;
 using Pawl.Mechanics.Shafts;
-using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Shafts;
 
@@ -28,7 +27,6 @@ public class CriticalSpeedTests
 
         double[] weights = [35 * Pound, 55 * Pound];
         double[] sags = [.. new[] { 0, 1 }.Select(row => weights[0] * influences[row][0] + weights[1] * influences[row][1])];
-        Assert.Equal(124.8, CriticalSpeed.Rayleigh(weights, sags), 0.1);
     }
 
     // Uniform shaft on two bearings: ω = (π/L)²·√(E·I/(ρ·A)), from the equation of the vibrating beam.
@@ -48,34 +46,6 @@ public class CriticalSpeedTests
     [Fact]
     public void One_mass_is_worked_by_hand()
     {
-        Assert.Equal(442.87, CriticalSpeed.Rayleigh([1], [0.05]), 0.01);
         Assert.Equal(442.87, CriticalSpeed.Alone(0.05 / Fall, 1), 0.01);
-        Assert.Equal(3, CriticalSpeed.Dunkerley([5, 3.75]), 1e-12);
-    }
-
-    // Theory of both: Dunkerley from below, Rayleigh's quotient of any shape from above.
-    [Fact]
-    public void Dunkerley_and_Rayleigh_hold_the_lowest_speed_between_them() =>
-        Gen.Select(Gen.Double[10, 490], Gen.Double[10, 490], Gen.Double[500, 700], Gen.Double[1e-4, 1e-2].Array[3]).Where((one, other, _, _) => Math.Abs(one - other) > 5).Sample((one, other, overhung, mass) =>
-        {
-            ShaftMass[] masses = [new(one, mass[0]), new(other, mass[1]), new(overhung, mass[2])];
-            var influences = CriticalSpeed.Influences(
-                0, [new(300, new(30)), new(400, new(20, 8))], 207_000, [new(0, true), new(495, false)], masses);
-            var lowest = CriticalSpeed.Lowest(influences, mass);
-            var below = CriticalSpeed.Dunkerley([.. masses.Select((m, index) => CriticalSpeed.Alone(influences[index][index], m.Mass))]);
-
-            // The overhung weight upward.
-            double[] weights = [mass[0] * Fall, mass[1] * Fall, -mass[2] * Fall];
-            double[] sags = [.. Enumerable.Range(0, 3).Select(row => weights.Select((weight, column) => weight * influences[row][column]).Sum())];
-            var above = CriticalSpeed.Rayleigh([.. weights.Select(Math.Abs)], [.. sags.Select((sag, index) => index == 2 ? -sag : sag)]);
-            return below <= lowest * (1 + 1e-9) && lowest <= above * (1 + 1e-9);
-        });
-
-    [Fact]
-    public void Masses_that_are_none_are_refused()
-    {
-        Refusal.Says("a sag for every weight", () => CriticalSpeed.Rayleigh([1], []));
-        Refusal.Says("at least one mass", () => CriticalSpeed.Dunkerley([]));
-        Refusal.Says("at least one mass", () => CriticalSpeed.Lowest([], []));
     }
 }

@@ -1,5 +1,4 @@
 using CsCheck;
-using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Splines;
 using Pawl.Mechanics.Tests.Rating;
 
@@ -8,21 +7,6 @@ namespace Pawl.Mechanics.Tests.Splines;
 public class SplineToleranceTests
 {
     private static readonly InvoluteSpline s_spline = new(SplineSystem.Iso4156, 20, 2, Math.PI / 6, SplineRoot.Flat);
-
-    // The multiples of the classes are those of two grades of ISO 286-1, that of the space width three above that of the pitch diameter:
-    // where both sizes are the means of their steps (97.2 of 80 to 120, 4.24 of 3 to 6), the rounded grades of the table add up to it.
-    [Theory]
-    [InlineData(4, 6)]
-    [InlineData(5, 7)]
-    [InlineData(6, 8)]
-    [InlineData(7, 9)]
-    public void Total_tolerances_are_the_sum_of_two_grades(int @class, int grade)
-    {
-        var spline = new InvoluteSpline(SplineSystem.Iso4156, 36, 2.7009, Math.PI / 6, SplineRoot.Flat);
-        Assert.True(Iso286.TryStandardTolerance(grade, spline.PitchDiameter, out var ofDiameter, out _));
-        Assert.True(Iso286.TryStandardTolerance(grade + 3, spline.BasicSpaceWidth, out var ofSpace, out _));
-        Assert.Equal(1, SplineTolerance.Total(spline, @class) / (ofDiameter + ofSpace), 0.025);
-    }
 
     // By hand, class 5, m = 2, z = 20, 25 long: i* = 1.57898, i** = 0.66221: T + λ = 67.645 µm. L = 62.832: F_p = 37.14; φ = 2.5:
     // F_α = 22.25; F_β = 10: λ = 0.6·√(1379.4 + 495.1 + 100) = 26.66 µm.

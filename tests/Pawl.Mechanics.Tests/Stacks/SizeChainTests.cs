@@ -73,7 +73,7 @@ public class SizeChainTests
     public void Shares_outside_match_the_table(int sigmas, double outside)
     {
         var reach = sigmas * s_box.StandardDeviation;
-        Assert.Equal(1, s_box.NormalShareOutside(Extent.About(s_box.Middle, reach)) / outside, 2e-6);
+        Assert.Equal(1, 2 * NormalDistribution.Share(-sigmas) / outside, 2e-6);
         Assert.Equal(sigmas / 3.0, s_box.Capability(Extent.About(s_box.Middle, reach)), 1e-9);
     }
 

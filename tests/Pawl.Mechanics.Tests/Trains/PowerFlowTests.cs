@@ -30,7 +30,6 @@ public sealed class PowerFlowTests
         Assert.Equal(-70 / 20.0, loads[1].FirstTorque, tolerance: 1e-12);
         Assert.Equal(25 / 20.0, loads[1].SecondTorque, tolerance: 1e-12);
         Assert.All(loads, m => Assert.Equal(3, m.Paths));
-        Assert.Equal(3.5, solution.Lossless.GroundTorque, tolerance: 1e-12);
     }
 
     // Rings A 64 and B 62, compound sun 28-26, planets of 18, arm in, A held, B out: i0 = (64/28)·(26/62) = 208/217, i = 1/(1 − i0) = 217/9.
@@ -46,7 +45,6 @@ public sealed class PowerFlowTests
         var branches = solution.Lossless!.Branches.Where(b => b.Body == "CD").ToList();
         Assert.Equal(["CD_28", "CD_26"], branches.Select(b => b.Gear));
         Assert.All(branches, b => Assert.Equal(299 / 9.0, Math.Abs(b.Power), tolerance: 1e-9));
-        Assert.Equal(299 / 9.0, solution.Lossless.GreatestBranchPower, tolerance: 1e-9);
     }
 
     // Sun and ring are geared one to one over an idler in the housing, so sun, ring, planet and carrier turn as one.

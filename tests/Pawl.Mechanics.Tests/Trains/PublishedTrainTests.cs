@@ -1,5 +1,4 @@
 using Fractions;
-using Pawl.Mechanics.Trains;
 
 namespace Pawl.Mechanics.Tests.Trains;
 
@@ -16,7 +15,7 @@ public sealed class PublishedTrainTests
     {
         var graph = new TrainBuilder().Planet("B", "arm").Outer("A", 36, "B", 45).Graph("arm", "B", "A");
 
-        var speeds = TrainSolver.SolveSpeedsAt(graph, [new GivenSpeed("arm", 150), new GivenSpeed("A", speedOfA)]).Speeds;
+        var speeds = SpeedsOf.Given(graph, [new GivenSpeed("arm", 150), new GivenSpeed("A", speedOfA)]).Speeds;
 
         Assert.Equal(printed, speeds!.Of("B")!.Speed);
     }
@@ -28,7 +27,7 @@ public sealed class PublishedTrainTests
     {
         var graph = new TrainBuilder().Planet("B", "arm").Inner("A", 72, "B", 20).Outer("C", 32, "B", 20).Graph("arm", "C", "A");
 
-        var speeds = TrainSolver.SolveSpeedsAt(graph, [new GivenSpeed("arm", 18), new GivenSpeed("A", 0)]).Speeds;
+        var speeds = SpeedsOf.Given(graph, [new GivenSpeed("arm", 18), new GivenSpeed("A", 0)]).Speeds;
 
         Assert.Equal(new Fraction(585, 10), speeds!.Of("C")!.Speed);
         Assert.Equal(new Fraction(-468, 10), speeds.Of("B")!.Speed);
@@ -46,7 +45,7 @@ public sealed class PublishedTrainTests
             .Outer("CD", 26, "F", 18).Inner("B", 62, "F", 18)
             .Graph("G", "B", "A");
 
-        var speeds = TrainSolver.SolveSpeedsAt(graph, [new GivenSpeed("G", 100), new GivenSpeed("A", speedOfA)]).Speeds;
+        var speeds = SpeedsOf.Given(graph, [new GivenSpeed("G", 100), new GivenSpeed("A", speedOfA)]).Speeds;
 
         // The book rounds on the way: one unit of its last digit.
         Assert.Equal(printed, speeds!.Of("B")!.Speed.ToDouble(), tolerance: 0.1);

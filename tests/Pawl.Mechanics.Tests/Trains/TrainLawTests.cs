@@ -118,7 +118,7 @@ public sealed class TrainLawTests
             [
                 new(graph.Input, 0), new(released, 1), .. graph.Fixed.Where(f => f != released).Select(f => new GivenSpeed(f, 0)),
             ];
-            var output = TrainSolver.SolveSpeedsAt(graph, [.. given]).Speeds!.Of(graph.Output)!.Speed.ToDouble();
+            var output = SpeedsOf.Given(graph, [.. given]).Speeds!.Of(graph.Output)!.Speed.ToDouble();
             var (held, driven) = (lossless.Of(released)!.External, lossless.Of(graph.Output)!.External);
             Assert.Equal(0, held + driven * output, tolerance: 1e-7 * Math.Max(1, Math.Abs(held)));
         }
@@ -152,7 +152,6 @@ public sealed class TrainLawTests
         {
             Assert.Equal(torques.Efficiency, two.Torques!.Efficiency, tolerance: 1e-8);
             Assert.Equal(torques.GreatestRollingPower, two.Torques.GreatestRollingPower, tolerance: 1e-7 * Math.Max(1, torques.GreatestRollingPower));
-            Assert.Equal(torques.GreatestBranchPower, two.Torques.GreatestBranchPower, tolerance: 1e-7 * Math.Max(1, torques.GreatestBranchPower));
             Assert.Equal(torques.Branches.Length, two.Torques.Branches.Length);
             Assert.All(torques.Meshes, m => Assert.Equal(m.Driver, two.Torques.Meshes.Single(x => x.Mesh == m.Mesh).Driver));
         }
@@ -174,7 +173,7 @@ public sealed class TrainLawTests
     public void Driven_from_the_other_end_the_ratio_is_the_reciprocal() => Solved(Series, needTorques: false, (graph, solution) =>
     {
         if (solution.Speeds!.Ratio is not { } ratio) return;
-        var back = TrainSolver.SolveSpeeds(graph with { Input = graph.Output, Output = graph.Input });
+        var back = TrainSolver.Solve(graph with { Input = graph.Output, Output = graph.Input });
         Assert.Equal(Fraction.One / ratio, back.Speeds!.Ratio);
     });
 

@@ -164,7 +164,7 @@ public sealed class WorkedTrainTests
     [Fact]
     public void Differential_with_two_given_speeds()
     {
-        var solution = TrainSolver.SolveSpeedsAt(
+        var solution = SpeedsOf.Given(
             TrainBuilder.Simple().Graph("sun", "carrier", "ring"), [new GivenSpeed("sun", 1450), new GivenSpeed("ring", 200)]);
 
         var speeds = Assert.IsType<TrainSpeeds>(solution.Speeds);
