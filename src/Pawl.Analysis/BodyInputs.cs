@@ -31,10 +31,10 @@ internal static class BodyInputs
     public static readonly IInput<double[]> CaseSpeeds = Each("load_cases", static () => LoadCaseQuantities.Speed, "n_i");
 
     /// <summary>Train, body and load cases, by which the inputs above are reached.</summary>
-    public static Subject On(this Subject part, Draft draft, string body) => part
-        .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-        .Relate("body", () => draft.Find(SubjectKinds.Body, $"bodies.{body}"))
-        .RelateAll("load_cases", () => draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase));
+    public static Subject On(this Subject part, AnalysisContext context, string body) => part
+        .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+        .Relate("body", () => context.Find(SubjectKinds.Body, $"bodies.{body}"))
+        .RelateAll("load_cases", () => context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase));
 
     /// <summary>Why a body has no torque.</summary>
     public static string NoTorque(string body) => $"the torque inside {body} is not computed: neither input, output nor held";

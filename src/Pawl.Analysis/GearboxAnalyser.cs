@@ -17,46 +17,46 @@ public static class GearboxAnalyser
     public static GearboxAnalysis Analyse(GearboxSpec spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
-        var draft = new Draft(spec);
-        var subject = draft.Begin(SubjectKinds.Train, "train", spec.Train?.Span ?? SourceSpan.Whole(spec.File));
+        var context = new AnalysisContext(spec);
+        var subject = context.Begin(SubjectKinds.Train, "train", spec.Train?.Span ?? SourceSpan.Whole(spec.File));
         if (spec.Train is null)
         {
             foreach (var kind in SubjectKinds.Train.Quantities)
                 subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
-            TrainDraft.AddOil(draft, subject);
-            return Finish(draft, "");
+            TrainBuilder.AddOil(context, subject);
+            return Finish(context, "");
         }
 
-        var train = TrainDraft.Build(draft, spec.Train, subject);
-        draft.Forces = new(() => TrainForces.Build(draft, spec.Train, train));
-        TrainResults.Add(draft, spec.Train, train);
-        var bodies = draft.Subjects.Where(each => each.Kind == SubjectKinds.Body)
+        var train = TrainBuilder.Build(context, spec.Train, subject);
+        context.Forces = new(() => TrainForces.Build(context, spec.Train, train));
+        TrainResults.Add(context, spec.Train, train);
+        var bodies = context.Subjects.Where(each => each.Kind == SubjectKinds.Body)
             .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
-        RatingDraft.Add(draft, spec.Train, train);
-        PlanetSetDraft.AddAll(draft, spec.Train, train, bodies);
-        PassingDraft.AddAll(draft, train);
+        RatingBuilder.Add(context, spec.Train, train);
+        PlanetSetBuilder.AddAll(context, spec.Train, train, bodies);
+        PassingBuilder.AddAll(context, train);
         foreach (var gear in train.Gears)
         {
             gear.Subject.Relate("train", subject).Relate("body", bodies[gear.Spec.On.Value]);
-            PartFeatureQuantities.AddAll(draft, gear, subject);
+            PartFeatureQuantities.AddAll(context, gear, subject);
         }
 
-        var held = BearingDraft.AddAll(draft, spec.Train, train, bodies);
-        ShaftDraft.AddAll(draft, spec.Train, train, held, bodies);
-        InterfaceDraft.AddAll(draft, train, bodies);
-        return Finish(draft, train.Topology);
+        var held = BearingBuilder.AddAll(context, spec.Train, train, bodies);
+        ShaftBuilder.AddAll(context, spec.Train, train, held, bodies);
+        InterfaceBuilder.AddAll(context, train, bodies);
+        return Finish(context, train.Topology);
     }
 
-    private static GearboxAnalysis Finish(Draft draft, string topology)
+    private static GearboxAnalysis Finish(AnalysisContext context, string topology)
     {
         foreach (var kind in SubjectKinds.All)
-            kind.AddAll?.Invoke(draft);
+            kind.AddAll?.Invoke(context);
         return new()
         {
-            Spec = draft.Spec,
-            Subjects = [.. draft.Subjects.OrderBy(subject => SubjectKinds.All.IndexOf(subject.Kind))],
+            Spec = context.Spec,
+            Subjects = [.. context.Subjects.OrderBy(subject => SubjectKinds.All.IndexOf(subject.Kind))],
             Topology = topology,
-            Draft = draft,
+            Context = context,
         };
     }
 }

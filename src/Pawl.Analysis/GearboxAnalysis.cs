@@ -17,11 +17,11 @@ public sealed record GearboxAnalysis
     /// <summary>Standard tables that were used for what has been computed so far, by id, in order.</summary>
     public ImmutableArray<string> TablesUsed
     {
-        get => Draft?.TablesUsed ?? field;
+        get => Context?.TablesUsed ?? field;
         init;
     }
     = [];
 
     /// <summary>Where tables are noted as quantities are asked for.</summary>
-    internal Draft? Draft { get; init; }
+    internal AnalysisContext? Context { get; init; }
 }

@@ -15,6 +15,6 @@ internal static class Program
         });
 
         WarmUp.Start(args);
-        return PawlCommand.Run(args, Desk.OfProcess(cancel.Token));
+        return PawlCommand.Run(args, CommandContext.OfProcess(cancel.Token));
     }
 }

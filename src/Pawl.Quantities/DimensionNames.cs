@@ -5,7 +5,7 @@ namespace Pawl.Quantities;
 /// <summary>What the trade calls each dimension.</summary>
 internal static class DimensionNames
 {
-    private static readonly (Dimension Dimension, string Name)[] s_names =
+    private static readonly (Dimension Dimension, string Name)[] Names =
     [
         (Dimension.Ratio, "ratio"),
         (Dimension.OfLength, "length"),
@@ -57,7 +57,7 @@ internal static class DimensionNames
 
     public static string Of(Dimension dimension)
     {
-        foreach (var (known, name) in s_names)
+        foreach (var (known, name) in Names)
         {
             if (known == dimension) return name;
         }

@@ -8,7 +8,7 @@ public static class Formatting
     private const int MostDigits = 17;
     private const int MostDigitsApart = 12;
 
-    private static readonly string[] s_scientific =
+    private static readonly string[] Scientific =
         ["E0", "E1", "E2", "E3", "E4", "E5", "E6", "E7", "E8", "E9", "E10", "E11", "E12", "E13", "E14", "E15", "E16"];
 
     /// <summary>Up to this many significant digits, no exponent between 1e-5 and 1e9, no trailing zeros after the point.</summary>
@@ -20,7 +20,7 @@ public static class Formatting
         // d.ddddE+xxx: rounding is the framework's, the layout ours.
         var count = Math.Clamp(digits, 1, MostDigits);
         Span<char> scientific = stackalloc char[32];
-        value.TryFormat(scientific, out var length, s_scientific[count - 1], CultureInfo.InvariantCulture);
+        value.TryFormat(scientific, out var length, Scientific[count - 1], CultureInfo.InvariantCulture);
         scientific = scientific[..length];
 
         var mark = scientific.IndexOf('E');

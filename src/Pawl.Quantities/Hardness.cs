@@ -18,9 +18,9 @@ public enum HardnessScale
 /// <summary>A hardness with its window as on a drawing, in its own scale.</summary>
 /// <param name="Scale">The scale as written.</param>
 /// <param name="Nominal">As written, or the middle of the window.</param>
-/// <param name="Least">Lower end of the window; equal to the nominal when none is written.</param>
-/// <param name="Greatest">Upper end of the window.</param>
-public sealed record Hardness(HardnessScale Scale, double Nominal, double Least, double Greatest)
+/// <param name="Min">Lower end of the window; equal to the nominal when none is written.</param>
+/// <param name="Max">Upper end of the window.</param>
+public sealed record Hardness(HardnessScale Scale, double Nominal, double Min, double Max)
 {
     /// <summary>
     /// Reads <c>58..62 HRC</c>, <c>60 HRC ±2</c>, <c>60 +2/-2 HRC</c>, <c>58 +4 HRC</c>, <c>60 HRC (58..61)</c>, <c>HRC 60</c>, <c>700 HV</c>,
@@ -43,7 +43,7 @@ public sealed record Hardness(HardnessScale Scale, double Nominal, double Least,
     };
 
     /// <summary>Where a scale is defined or of use: HRC 20 to 70 (ISO 6508-1), HBW up to 650 (ISO 6506-1), HV up to 3000. From memory.</summary>
-    public static (double Least, double Most) RangeOf(HardnessScale scale) => scale switch
+    public static (double Min, double Most) RangeOf(HardnessScale scale) => scale switch
     {
         HardnessScale.RockwellC => (20, 70),
         HardnessScale.Brinell => (3, 650),

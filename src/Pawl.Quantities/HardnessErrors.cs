@@ -9,7 +9,7 @@ internal static class HardnessErrors
     private const string TwoEnds = "A window has two ends: write 58..62 HRC.";
     private const string Scales = "Scales: HRC, HV, HBW.";
 
-    private static readonly string[] s_oneSided = ["min", "max", "least", "most", "≥", "≤", ">", "<"];
+    private static readonly string[] OneSided = ["min", "max", "least", "most", "≥", "≤", ">", "<"];
 
     public static NotationError Nothing(ReadOnlySpan<char> text) =>
         new(NotationErrorKind.NotANumber, 0, text.Length, "Nothing is written here.", Example);
@@ -66,7 +66,7 @@ internal static class HardnessErrors
 
     private static bool IsOneSided(ReadOnlySpan<char> word)
     {
-        foreach (var known in s_oneSided)
+        foreach (var known in OneSided)
         {
             if (word.Equals(known, StringComparison.OrdinalIgnoreCase)) return true;
         }

@@ -22,7 +22,7 @@ internal static class HardnessNotation
     public static string Write(Hardness hardness)
     {
         var symbol = Hardness.SymbolOf(hardness.Scale);
-        var (nominal, least, most) = (hardness.Nominal, hardness.Least, hardness.Greatest);
+        var (nominal, least, most) = (hardness.Nominal, hardness.Min, hardness.Max);
         return nominal == least && nominal == most ? string.Create(CultureInfo.InvariantCulture, $"{nominal} {symbol}")
             : nominal == (least + most) / 2 ? string.Create(CultureInfo.InvariantCulture, $"{least}..{most} {symbol}")
             : string.Create(CultureInfo.InvariantCulture, $"{nominal} {symbol} ({least}..{most})");

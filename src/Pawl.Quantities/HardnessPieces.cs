@@ -28,13 +28,13 @@ internal ref struct HardnessPieces(ReadOnlySpan<char> text)
     private const int Most = 16;
 
     // HB is what HBW was before the steel ball was given up, and Rc and BHN are older still; old drawings have them.
-    private static readonly (string Word, HardnessScale Scale)[] s_scales =
+    private static readonly (string Word, HardnessScale Scale)[] Scales =
     [
         ("HRC", HardnessScale.RockwellC), ("HRc", HardnessScale.RockwellC), ("RC", HardnessScale.RockwellC), ("Rc", HardnessScale.RockwellC),
         ("HBW", HardnessScale.Brinell), ("HB", HardnessScale.Brinell), ("BHN", HardnessScale.Brinell), ("HV", HardnessScale.Vickers),
     ];
 
-    private static readonly (string Mark, HardnessPieceKind Kind)[] s_marks =
+    private static readonly (string Mark, HardnessPieceKind Kind)[] Marks =
     [
         ("...", HardnessPieceKind.Range), ("..", HardnessPieceKind.Range), ("…", HardnessPieceKind.Range), ("–", HardnessPieceKind.Range),
         ("±", HardnessPieceKind.PlusMinus), ("+/-", HardnessPieceKind.PlusMinus), ("+-", HardnessPieceKind.PlusMinus),
@@ -43,7 +43,7 @@ internal ref struct HardnessPieces(ReadOnlySpan<char> text)
     ];
 
     // The greatest load of a Vickers test, kgf (ISO 6507-1, from memory): 700 HV 10 states a load, 700 HV 750 does not.
-    private const double GreatestVickersLoad = 120;
+    private const double MaxVickersLoad = 120;
 
     private readonly ReadOnlySpan<char> _text = text;
     private readonly List<HardnessPiece> _pieces = [];
@@ -92,7 +92,7 @@ internal ref struct HardnessPieces(ReadOnlySpan<char> text)
             return null;
         }
 
-        foreach (var (known, scale) in s_scales)
+        foreach (var (known, scale) in Scales)
         {
             if (!word.SequenceEqual(known)) continue;
             Add(HardnessPieceKind.Scale, word.Length, scale: scale);
@@ -113,7 +113,7 @@ internal ref struct HardnessPieces(ReadOnlySpan<char> text)
 
         var end = EndOfNumber(start);
         _ = double.TryParse(_text[start..end], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var load);
-        if (scale == HardnessScale.Vickers && load > GreatestVickersLoad) return;
+        if (scale == HardnessScale.Vickers && load > MaxVickersLoad) return;
         while (end + 1 < _text.Length && _text[end] == '/' && char.IsAsciiDigit(_text[end + 1])) end = EndOfNumber(end + 1);
 
         var next = Blanks.Skip(_text, end);
@@ -122,7 +122,7 @@ internal ref struct HardnessPieces(ReadOnlySpan<char> text)
 
     private bool Mark()
     {
-        foreach (var (mark, kind) in s_marks)
+        foreach (var (mark, kind) in Marks)
         {
             if (!_text[_at..].StartsWith(mark)) continue;
             Add(kind, mark.Length);

@@ -73,7 +73,7 @@ internal ref struct HardnessReader(ReadOnlySpan<char> text, List<HardnessPiece> 
         {
             _error ??= HardnessErrors.Backwards(
                 _text, low, high,
-                nominal is null && high.Value < Hardness.RangeOf(scale).Least
+                nominal is null && high.Value < Hardness.RangeOf(scale).Min
                     ? string.Create(CultureInfo.InvariantCulture, $"Write both deviations: {low.Value} 0/-{high.Value}.")
                     : string.Create(CultureInfo.InvariantCulture, $"The lower end comes first: {high.Value}..{low.Value}."));
             return null;

@@ -19,7 +19,7 @@ internal static class NumberNotation
     private const char MinusSign = '\u2212';
 
     // As people, YAML and other programs write them.
-    private static readonly string[] s_notFinite = ["infinity", "nan", "inf", ".nan", ".inf", "∞"];
+    private static readonly string[] NoNumbers = ["infinity", "nan", "inf", ".nan", ".inf", "∞"];
 
     public static bool IsSign(char c) => c is '+' or '-' or MinusSign;
 
@@ -194,7 +194,7 @@ internal static class NumberNotation
 
     private static bool IsNotFiniteWord(ReadOnlySpan<char> text, out int length)
     {
-        foreach (var word in s_notFinite)
+        foreach (var word in NoNumbers)
         {
             length = word.Length;
             if (text.StartsWith(word, StringComparison.OrdinalIgnoreCase)

@@ -5,10 +5,10 @@ namespace Pawl.Quantities;
 /// <summary>Reads tolerance classes and fits of ISO 286: <c>H7</c>, <c>js6</c>, <c>H7/g6</c>.</summary>
 internal static class ToleranceClassNotation
 {
-    private const int GreatestGrade = 18;
+    private const int MaxGrade = 18;
 
     // ISO 286-1, fundamental deviations of holes; those of shafts are the same in small letters. From memory.
-    private static readonly string[] s_letters =
+    private static readonly string[] KnownLetters =
     [
         "A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H", "J", "JS", "K", "M", "N", "P", "R", "S", "T", "U", "V", "X",
         "Y", "Z", "ZA", "ZB", "ZC",
@@ -116,13 +116,13 @@ internal static class ToleranceClassNotation
 
         if (digits.Length is not (1 or 2) || (digits.Length == 2 && digits[0] == '0')) return false;
         foreach (var digit in digits) grade = (grade * 10) + digit - '0';
-        return grade <= GreatestGrade;
+        return grade <= MaxGrade;
     }
 
     private static bool IsFundamentalDeviation(ReadOnlySpan<char> letters)
     {
         if (letters.Length == 2 && char.IsAsciiLetterUpper(letters[0]) != char.IsAsciiLetterUpper(letters[1])) return false;
-        foreach (var known in s_letters)
+        foreach (var known in KnownLetters)
         {
             if (letters.Equals(known, StringComparison.OrdinalIgnoreCase)) return true;
         }
@@ -132,7 +132,7 @@ internal static class ToleranceClassNotation
 
     private static string LetterHint(ReadOnlySpan<char> letters)
     {
-        foreach (var known in s_letters)
+        foreach (var known in KnownLetters)
         {
             if (letters.Equals(known, StringComparison.OrdinalIgnoreCase))
             {

@@ -17,7 +17,7 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
 {
     private const int MostTerms = 12;
     private const int DeepestNesting = 8;
-    private const int GreatestExponent = 12;
+    private const int MaxExponent = 12;
 
     private readonly ReadOnlySpan<char> _text = spelling;
     private readonly Term[] _terms = new Term[MostTerms];
@@ -149,13 +149,13 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
 
         var size = 0;
         var digits = _at;
-        while (Digit(Next(), raised) is >= 0 and var digit && size <= GreatestExponent)
+        while (Digit(Next(), raised) is >= 0 and var digit && size <= MaxExponent)
         {
             size = (size * 10) + digit;
             _at++;
         }
 
-        if (_at == digits || size is 0 or > GreatestExponent)
+        if (_at == digits || size is 0 or > MaxExponent)
         {
             wellFormed = Fail(UnitFault.Malformed, start, Math.Max(1, _at - start));
             return false;
@@ -173,7 +173,7 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
         for (var i = first; i < _count; i++)
         {
             var raised = _terms[i].Exponent * exponent;
-            if (Math.Abs(raised) > GreatestExponent) return Fail(UnitFault.Malformed, 0, _text.Length);
+            if (Math.Abs(raised) > MaxExponent) return Fail(UnitFault.Malformed, 0, _text.Length);
             _terms[i] = _terms[i] with { Exponent = raised };
         }
 
@@ -212,7 +212,7 @@ internal ref struct UnitExpression(ReadOnlySpan<char> spelling)
             : null;
     }
 
-    private static bool IsSane(int exponent) => Math.Abs(exponent) <= GreatestExponent;
+    private static bool IsSane(int exponent) => Math.Abs(exponent) <= MaxExponent;
 
     /// <summary>The compound as reports write it: products with a dot, the divisor in parentheses where it needs them.</summary>
     private readonly string Symbol()

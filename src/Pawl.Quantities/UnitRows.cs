@@ -24,13 +24,13 @@ internal static class UnitRows
     private const double DegreeFahrenheit = 5 / 9d; // K
     private const double Day = 86_400; // s
 
-    private static readonly Dimension s_dynamicViscosity = new(Length: -1, Mass: 1, Time: -1);
-    private static readonly Dimension s_torsionalStiffness = new(Length: 2, Mass: 1, Time: -2, Angle: -1);
-    private static readonly Dimension s_thermalConductivity = new(Length: 1, Mass: 1, Time: -3, Temperature: -1);
-    private static readonly Dimension s_specificHeat = new(Length: 2, Time: -2, Temperature: -1);
-    private static readonly Dimension s_inertia = new(Length: 2, Mass: 1);
-    private static readonly Dimension s_angularAcceleration = new(Angle: 1, Time: -2);
-    private static readonly Dimension s_volumeFlow = new(Length: 3, Time: -1);
+    private static readonly Dimension DynamicViscosity = new(Length: -1, Mass: 1, Time: -1);
+    private static readonly Dimension TorsionalStiffness = new(Length: 2, Mass: 1, Time: -2, Angle: -1);
+    private static readonly Dimension ThermalConductivity = new(Length: 1, Mass: 1, Time: -3, Temperature: -1);
+    private static readonly Dimension SpecificHeat = new(Length: 2, Time: -2, Temperature: -1);
+    private static readonly Dimension Inertia = new(Length: 2, Mass: 1);
+    private static readonly Dimension AngularAcceleration = new(Angle: 1, Time: -2);
+    private static readonly Dimension VolumeFlow = new(Length: 3, Time: -1);
 
     public static readonly UnitRow[] Named =
     [
@@ -165,9 +165,9 @@ internal static class UnitRows
         Row("St", Dimension.OfKinematicViscosity, 100),
         Row("m²/s", Dimension.OfKinematicViscosity, 1e6, "m2/s"),
 
-        Row("mPa·s", s_dynamicViscosity, 1e-9),
-        Row("Pa·s", s_dynamicViscosity, 1e-6),
-        Row("cP", s_dynamicViscosity, 1e-9),
+        Row("mPa·s", DynamicViscosity, 1e-9),
+        Row("Pa·s", DynamicViscosity, 1e-6),
+        Row("cP", DynamicViscosity, 1e-9),
 
         new(Units.KilogramPerCubicMetre, "kg/m3"),
         Row("g/cm³", Dimension.OfDensity, 1e-9, "g/cm3 g/cc"),
@@ -185,23 +185,23 @@ internal static class UnitRows
         Row("lbf/in", Dimension.OfLineLoad, PoundForce / Inch),
         Row("N/m", Dimension.OfLineLoad, 1e-3),
 
-        Row("N·m/rad", s_torsionalStiffness, 1e3, "Nm/rad"),
-        Row("N·m/′", s_torsionalStiffness, 1e3 / (Degree / 60), "Nm/′ N·m/arcmin Nm/arcmin"),
+        Row("N·m/rad", TorsionalStiffness, 1e3, "Nm/rad"),
+        Row("N·m/′", TorsionalStiffness, 1e3 / (Degree / 60), "Nm/′ N·m/arcmin Nm/arcmin"),
 
-        Row("W/(m·K)", s_thermalConductivity, 1),
+        Row("W/(m·K)", ThermalConductivity, 1),
         new(Units.WattPerSquareMetreKelvin, ""),
-        Row("J/(kg·K)", s_specificHeat, 1e6),
-        Row("kJ/(kg·K)", s_specificHeat, 1e9),
+        Row("J/(kg·K)", SpecificHeat, 1e6),
+        Row("kJ/(kg·K)", SpecificHeat, 1e9),
 
-        Row("kg·m²", s_inertia, 1e3, "kg·m2"),
-        Row("kg·cm²", s_inertia, 0.1, "kg·cm2"),
-        Row("lb·in²", s_inertia, Pound * Inch * Inch, "lb·in2"),
+        Row("kg·m²", Inertia, 1e3, "kg·m2"),
+        Row("kg·cm²", Inertia, 0.1, "kg·cm2"),
+        Row("lb·in²", Inertia, Pound * Inch * Inch, "lb·in2"),
 
         Row("m/s²", Dimension.OfAcceleration, 1e3, "m/s2"),
-        Row("rad/s²", s_angularAcceleration, 1, "rad/s2"),
+        Row("rad/s²", AngularAcceleration, 1, "rad/s2"),
 
-        Row("L/min", s_volumeFlow, 1e6 / 60, "l/min"),
-        Row("gal/min", s_volumeFlow, Gallon / 60, "gpm"),
+        Row("L/min", VolumeFlow, 1e6 / 60, "l/min"),
+        Row("gal/min", VolumeFlow, Gallon / 60, "gpm"),
 
         // Rules and reports speak of Vickers hardness; specs may write other scales, which convert by a table and not by a factor.
         new(Units.Vickers, ""),

@@ -3,8 +3,8 @@ namespace Pawl.Quantities;
 /// <summary>The units with names of their own, by every spelling.</summary>
 internal static class UnitTable
 {
-    private static readonly UnitIndex s_known = new(most: 512);
-    private static readonly UnitIndex s_onlyInCompounds = new(most: 8);
+    private static readonly UnitIndex Known = new(most: 512);
+    private static readonly UnitIndex WithinCompounds = new(most: 8);
 
     static UnitTable()
     {
@@ -12,10 +12,10 @@ internal static class UnitTable
         foreach (var row in UnitRows.Named)
         {
             all.Add(row.Unit);
-            Add(s_known, row);
+            Add(Known, row);
         }
 
-        foreach (var row in UnitRows.OnlyInCompounds) Add(s_onlyInCompounds, row);
+        foreach (var row in UnitRows.OnlyInCompounds) Add(WithinCompounds, row);
         All = all.ToImmutable();
     }
 
@@ -23,10 +23,10 @@ internal static class UnitTable
     public static ImmutableArray<Unit> All { get; }
 
     /// <summary>The unit of this name, spelt as <see cref="UnitSpelling"/> leaves it.</summary>
-    public static Unit? Find(ReadOnlySpan<char> name) => s_known.Find(name);
+    public static Unit? Find(ReadOnlySpan<char> name) => Known.Find(name);
 
     /// <summary>The unit of this name as part of a compound, where a few more are known than alone.</summary>
-    public static Unit? FindPart(ReadOnlySpan<char> name) => s_known.Find(name) ?? s_onlyInCompounds.Find(name);
+    public static Unit? FindPart(ReadOnlySpan<char> name) => Known.Find(name) ?? WithinCompounds.Find(name);
 
     public static string? NearestSymbol(ReadOnlySpan<char> text)
     {

@@ -22,9 +22,9 @@ internal readonly record struct UnitFailure(UnitFault Fault, int Start, int Leng
 internal static class UnitText
 {
     // Enough for any project; bounded, so that a hostile file cannot fill the memory.
-    private static readonly UnitIndex s_compounds = new(most: 256);
+    private static readonly UnitIndex Compounds = new(most: 256);
 
-    internal static int CompoundsKept => s_compounds.Count;
+    internal static int CompoundsKept => Compounds.Count;
 
     public static bool TryParse(ReadOnlySpan<char> text, [NotNullWhen(true)] out Unit? unit, out UnitFailure failure)
     {
@@ -38,7 +38,7 @@ internal static class UnitText
         }
 
         var spelling = buffer[..length];
-        unit = UnitTable.Find(spelling) ?? s_compounds.Find(spelling);
+        unit = UnitTable.Find(spelling) ?? Compounds.Find(spelling);
         if (unit is not null)
         {
             failure = default;
@@ -48,7 +48,7 @@ internal static class UnitText
         var expression = new UnitExpression(spelling);
         if (expression.TryEvaluate(out unit, out failure))
         {
-            s_compounds.TryAdd(spelling.ToString(), unit);
+            Compounds.TryAdd(spelling.ToString(), unit);
             return true;
         }
 

@@ -7,7 +7,7 @@ namespace Pawl.Quantities;
 internal static class ViscosityGrade
 {
     // ISO 3448, from memory.
-    private static readonly int[] s_grades =
+    private static readonly int[] Grades =
         [2, 3, 5, 7, 10, 15, 22, 32, 46, 68, 100, 150, 220, 320, 460, 680, 1000, 1500, 2200, 3200];
 
     /// <summary>Reads a grade, if there is one. False with no error means: there is none.</summary>
@@ -25,8 +25,8 @@ internal static class ViscosityGrade
         if (end == digits) return false;
 
         var number = double.Parse(text[digits..end], NumberStyles.None, CultureInfo.InvariantCulture);
-        var nearest = s_grades[0];
-        foreach (var grade in s_grades)
+        var nearest = Grades[0];
+        foreach (var grade in Grades)
         {
             if (Math.Abs(grade - number) < Math.Abs(nearest - number)) nearest = grade;
         }

@@ -19,13 +19,13 @@ internal static class ReaderGenerator
     /// <summary>Where the readers are kept, from the root of the repository.</summary>
     public const string Folder = "src/Pawl.Specs/Reading/Generated";
 
-    private static readonly Type[] s_roots = [typeof(GearboxSpec), typeof(CatalogueFile), typeof(AdapterSpec), typeof(ProjectFile)];
+    private static readonly Type[] Roots = [typeof(GearboxSpec), typeof(CatalogueFile), typeof(AdapterSpec), typeof(ProjectFile)];
 
     /// <summary>Texts of all readers by file name.</summary>
     public static SortedDictionary<string, string> Generate()
     {
         var files = new SortedDictionary<string, string>(StringComparer.Ordinal);
-        var open = new Queue<Type>(s_roots);
+        var open = new Queue<Type>(Roots);
         while (open.TryDequeue(out var type))
         {
             if (!files.TryAdd($"{NameOf(type)}.g.cs", ""))
@@ -126,7 +126,7 @@ internal static class ReaderGenerator
             Line(_keys, 3, $"{property.Name} = {kept}{call},");
 
             if (property.GetCustomAttribute<CountAttribute>() is { } count)
-                Line(_checks, 2, $"reader.Count({Quoted(key)}, {count.Least}, {count.Most}, {Quoted(count.Wanted)}{(count.Hint.Length > 0 ? $", {Quoted(count.Hint)}" : "")});");
+                Line(_checks, 2, $"reader.Count({Quoted(key)}, {count.Min}, {count.Max}, {Quoted(count.Required)}{(count.Hint.Length > 0 ? $", {Quoted(count.Hint)}" : "")});");
             if (property.GetCustomAttribute<RefersAttribute>() is { Kind: not Declared.Anything } refers)
                 Line(_checks, 2, $"References.Check(reader, {Quoted(key)}, read.{property.Name}, Declared.{refers.Kind}, scope);");
         }
@@ -211,8 +211,8 @@ internal static class ReaderGenerator
                 return measures.Range == AmountRange.Any ? dimension : $"{dimension}, AmountRange.{measures.Range}";
 
             var name = property.Name;
-            Line(_fields, 1, $"private static readonly Amount Least{name} = new({Number(measures.Least)}, Units.{measures.Unit});");
-            Line(_fields, 1, $"private static readonly Amount Most{name} = new({Number(measures.Most)}, Units.{measures.Unit});");
+            Line(_fields, 1, $"private static readonly Amount Least{name} = new({Number(measures.Min)}, Units.{measures.Unit});");
+            Line(_fields, 1, $"private static readonly Amount Most{name} = new({Number(measures.Max)}, Units.{measures.Unit});");
             return $"{dimension}, Least{name}, Most{name}";
         }
 

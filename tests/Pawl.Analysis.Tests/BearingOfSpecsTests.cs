@@ -6,14 +6,14 @@ namespace Pawl.Analysis.Tests;
 /// <summary>Bearings as a spec states them: loads by hand, life by hand, and what is refused.</summary>
 public class BearingOfSpecsTests
 {
-    private const string Gears = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm";
+    private const string Gears = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm";
 
-    private const string Planet = "pin: {bearing: needles-12, shaft: carrier, housing: planet, axial_place: 0 mm, shaft_seat: 12 mm h5, housing_seat: 17 mm G6}";
+    private const string Planet = "pin: {bearing: needles-12, shaft: carrier, housing: planet, axial_position: 0 mm, shaft_seat: 12 mm h5, housing_seat: 17 mm G6}";
 
     private const string Carrier =
         """
-        near: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 40 mm, axial: floating, clearance: C3, shaft_seat: 40 mm k5, housing_seat: 80 mm H7},
-        far: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 100 mm, axial: locating, clearance: C3, shaft_seat: 40 mm k5, housing_seat: 80 mm H7}
+        near: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 40 mm, axial: floating, clearance: C3, shaft_seat: 40 mm k5, housing_seat: 80 mm H7},
+        far: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 100 mm, axial: locating, clearance: C3, shaft_seat: 40 mm k5, housing_seat: 80 mm H7}
         """;
 
     private static string Duty(string more = "", string input = "", string output = "") =>
@@ -58,8 +58,8 @@ public class BearingOfSpecsTests
     [Fact]
     public void Two_bearings_share_a_planet_by_their_distances()
     {
-        var two = Planet.Replace("pin:", "first:", StringComparison.Ordinal).Replace("axial_place: 0 mm", "axial_place: -8 mm", StringComparison.Ordinal)
-            + ", " + Planet.Replace("pin:", "second:", StringComparison.Ordinal).Replace("axial_place: 0 mm", "axial_place: 4 mm", StringComparison.Ordinal);
+        var two = Planet.Replace("pin:", "first:", StringComparison.Ordinal).Replace("axial_position: 0 mm", "axial_position: -8 mm", StringComparison.Ordinal)
+            + ", " + Planet.Replace("pin:", "second:", StringComparison.Ordinal).Replace("axial_position: 0 mm", "axial_position: 4 mm", StringComparison.Ordinal);
         var (whole, analysis) = (Of(Planet, Duty()).Value("bearings.pin", "radial_load"), Of(two, Duty()));
 
         Assert.Equal(whole / 3, analysis.Value("bearings.first", "radial_load"), 1e-6);
@@ -111,9 +111,9 @@ public class BearingOfSpecsTests
     [Fact]
     public void Helical_planets_push_sun_and_ring_apart_and_tilt()
     {
-        const string Helical = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm, helix_angle: 15°";
+        const string Helical = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm, helix_angle: 15°";
         var text = SpecText.Simple(
-            duty: $"{Duty()}\nbearings: {{ {Planet}, sun: {{bearing: ball-6208, shaft: input, housing: housing, axial_place: -40 mm, axial: locating}} }}", gears: Helical,
+            duty: $"{Duty()}\nbearings: {{ {Planet}, sun: {{bearing: ball-6208, shaft: input, housing: housing, axial_position: -40 mm, axial: locating}} }}", gears: Helical,
             extraTrain: "bodies: {input: {floating: true}}")
             .Replace("sun: {on: input,", "sun: {hand: right, on: input,", StringComparison.Ordinal)
             .Replace("planet_gear: {on: planet,", "planet_gear: {hand: left, on: planet,", StringComparison.Ordinal)
@@ -135,8 +135,8 @@ public class BearingOfSpecsTests
     {
         const string Pair =
             """
-            front: {bearing: tapered-50, shaft: carrier, housing: housing, axial_place: 40 mm, axial: minus},
-            rear: {bearing: tapered-50, shaft: carrier, housing: housing, axial_place: 100 mm, axial: plus}
+            front: {bearing: tapered-50, shaft: carrier, housing: housing, axial_position: 40 mm, axial: minus},
+            rear: {bearing: tapered-50, shaft: carrier, housing: housing, axial_position: 100 mm, axial: plus}
             """;
         var analysis = Of(Pair, Duty(output: "radial_force: 3000 N, radial_force_at: 160 mm, axial_force: 500 N"));
         var offset = 65 / 2.0 * Math.Tan(Math.PI / 12);
@@ -158,8 +158,8 @@ public class BearingOfSpecsTests
         var found = Of(even, Duty()).Quantity("bearings.near", "inner_fit");
 
         // 40 k5 is +2 to +13 µm (ISO 286-2), the bore 0 to −12 µm: 2 to 25 µm at 20 °C; hot by 70 K 1.4 µm less, cold by 20 K 0.4 µm more.
-        Assert.Equal(2 - 1.4, found.Value.Least * 1000, 1e-6);
-        Assert.Equal(25 + 0.4, found.Value.Greatest * 1000, 1e-6);
+        Assert.Equal(2 - 1.4, found.Value.Min * 1000, 1e-6);
+        Assert.Equal(25 + 0.4, found.Value.Max * 1000, 1e-6);
     }
 
     // F_c of a ball, B25 of textbooks: closed form m·(D_pw/2)·ω_c² with ω_c = ω·(1 − γ)/2.
@@ -167,7 +167,7 @@ public class BearingOfSpecsTests
     public void Balls_of_silicon_nitride_press_less()
     {
         static double Share(string id) => Of(
-            $"near: {{bearing: {id}, shaft: carrier, housing: housing, axial_place: 40 mm}}, far: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 100 mm}}",
+            $"near: {{bearing: {id}, shaft: carrier, housing: housing, axial_position: 40 mm}}, far: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 100 mm}}",
             Duty(output: "radial_force: 1200 N, radial_force_at: 160 mm")).Value("bearings.near", "centrifugal_share");
         var omega = 1500.0 * 20 / 90 * Math.PI / 30;
         var cage = omega * (1 - (11.906 / 60)) / 2;
@@ -191,11 +191,11 @@ public class BearingOfSpecsTests
     [Fact]
     public void Ceramic_balls_run_where_steel_ones_no_longer_do()
     {
-        static double Greatest(string id) => Of(
-            $"near: {{bearing: {id}, shaft: carrier, housing: housing, axial_place: 40 mm}}", Duty()).Value("bearings.near", "speed_guide") / 42;
+        static double Max(string id) => Of(
+            $"near: {{bearing: {id}, shaft: carrier, housing: housing, axial_position: 40 mm}}", Duty()).Value("bearings.near", "speed_guide") / 42;
 
-        Assert.InRange(Greatest("ball-6208"), 11_000, 12_000);
-        Assert.True(Greatest("ball-6208-hybrid") > 13_000);
+        Assert.InRange(Max("ball-6208"), 11_000, 12_000);
+        Assert.True(Max("ball-6208-hybrid") > 13_000);
     }
 
     // More torque never lengthens the life nor the static safety.
@@ -236,8 +236,8 @@ public class BearingOfSpecsTests
         var found = SpecText.Analyse(text).Quantity("bearings.near", "outer_fit");
 
         // 80 H7 is 0 to +30 µm, the ring 0 to −13 µm (ISO 492): −43 to 0 µm at 20 °C.
-        Assert.Equal(-43 - (80 * 11e-3 * 70), found.Value.Least * 1000, 1e-6);
-        Assert.Equal(80 * 11e-3 * 20, found.Value.Greatest * 1000, 1e-6);
+        Assert.Equal(-43 - (80 * 11e-3 * 70), found.Value.Min * 1000, 1e-6);
+        Assert.Equal(80 * 11e-3 * 20, found.Value.Max * 1000, 1e-6);
     }
 
     // The sun shaft is pushed forward with 776 N (right-hand rule). On a stub its outer ring goes forward, so the bearing whose inner ring takes
@@ -248,8 +248,8 @@ public class BearingOfSpecsTests
         static (double Plus, double Minus) On(string shaft, string housing)
         {
             var text = SpecText.Simple(
-                duty: $"{Duty()}\nbearings: {{ a: {{bearing: tapered-50, shaft: {shaft}, housing: {housing}, axial_place: -140 mm, axial: plus}}, b: {{bearing: tapered-50, shaft: {shaft}, housing: {housing}, axial_place: -40 mm, axial: minus}} }}",
-                gears: "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm, helix_angle: 15°", extraTrain: "bodies: {input: {floating: false}}")
+                duty: $"{Duty()}\nbearings: {{ a: {{bearing: tapered-50, shaft: {shaft}, housing: {housing}, axial_position: -140 mm, axial: plus}}, b: {{bearing: tapered-50, shaft: {shaft}, housing: {housing}, axial_position: -40 mm, axial: minus}} }}",
+                gears: "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm, helix_angle: 15°", extraTrain: "bodies: {input: {floating: false}}")
                 .Replace("sun: {on: input,", "sun: {hand: right, on: input,", StringComparison.Ordinal)
                 .Replace("planet_gear: {on: planet,", "planet_gear: {hand: left, on: planet,", StringComparison.Ordinal)
                 .Replace("ring: {on: housing,", "ring: {hand: left, on: housing,", StringComparison.Ordinal)
@@ -269,7 +269,7 @@ public class BearingOfSpecsTests
     public void A_floating_bearing_asks_its_own_locating_one()
     {
         var bearings = Carrier.Replace("axial: floating", "axial: floating, float: 0.3 mm, inner_warmer: 0 K", StringComparison.Ordinal)
-            + ", input: {bearing: ball-6205, shaft: input, housing: housing, axial_place: -300 mm, axial: locating}";
+            + ", input: {bearing: ball-6205, shaft: input, housing: housing, axial_position: -300 mm, axial: locating}";
         var text = SpecText.Simple(
             duty: $"{Duty()}\nbearings: {{ {OneLine(bearings)} }}", gears: Gears,
             extraTrain: "bodies: {input: {floating: true}, carrier: {material: EN-42CrMo4}, housing: {material: wrought-6082}}")
@@ -295,7 +295,7 @@ public class BearingOfSpecsTests
     public void Bearings_at_one_place_hold_nothing(string first, string second, bool holds)
     {
         var found = Of(
-            $"a: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_place: {first}}}, b: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_place: {second}}}",
+            $"a: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_position: {first}}}, b: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_position: {second}}}",
             Duty()).Quantity("bearings.a", "radial_load");
 
         Assert.Equal(holds, found.IsEvaluated);
@@ -326,16 +326,16 @@ public class BearingOfSpecsTests
     }
 
     [Theory]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}", "basic_life", "carrier is not held")]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "basic_life", "bearings.a.axial_place is not stated")]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 60 mm}, c: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "radial_load", "3 bearings hold carrier: their loads need the stiffness of the shaft")]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "operating_clearance", "bearings.a.clearance is not stated")]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm, clearance: CN}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "operating_clearance", "bearings.a.shaft_seat is not stated")]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "contamination_factor", "lubrication.cleanliness is not stated")]
-    [InlineData("a: {bearing: needles-12, shaft: carrier, housing: planet, axial_place: 0 mm}", "raceway_hardness", "bearings.a.raceway_hardness is not stated")]
-    [InlineData("a: {bearing: ball-6208-sealed, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "viscosity_ratio", "the bearing runs on grease of its own")]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm}", "fillet_reserve", "bearings.a.fillet is not stated")]
-    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 90 mm, axial: locating}", "axial_float", "bearings.a.float is not stated")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 30 mm}", "basic_life", "carrier is not held")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}", "basic_life", "bearings.a.axial_position is not stated")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 60 mm}, c: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}", "radial_load", "3 bearings hold carrier: their loads need the stiffness of the shaft")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}", "operating_clearance", "bearings.a.clearance is not stated")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 30 mm, clearance: CN}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}", "operating_clearance", "bearings.a.shaft_seat is not stated")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}", "contamination_factor", "lubrication.cleanliness is not stated")]
+    [InlineData("a: {bearing: needles-12, shaft: carrier, housing: planet, axial_position: 0 mm}", "raceway_hardness", "bearings.a.raceway_hardness is not stated")]
+    [InlineData("a: {bearing: ball-6208-sealed, shaft: carrier, housing: housing, axial_position: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}", "viscosity_ratio", "the bearing runs on grease of its own")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}", "fillet_reserve", "bearings.a.fillet is not stated")]
+    [InlineData("a: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 30 mm}, b: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm, axial: locating}", "axial_float", "bearings.a.float is not stated")]
     public void What_is_missing_is_named(string bearings, string quantity, string reason)
     {
         var found = Of(bearings, Duty()).Quantity("bearings.a", quantity);

@@ -44,8 +44,8 @@ public class CornerTests
         var early = Quantity.Compute(Number, [Quantity.Compute(Number, [c, a], x => x[0] * x[1]), b], x => x[0] / x[1]);
         var late = Quantity.Compute(Number, [a, Quantity.Compute(Number, [b, c], x => x[0] / x[1])], x => x[0] / x[1]);
 
-        Assert.Equal(early.Value.Least, late.Value.Least, 12);
-        Assert.Equal(early.Value.Greatest, late.Value.Greatest, 12);
+        Assert.Equal(early.Value.Min, late.Value.Min, 12);
+        Assert.Equal(early.Value.Max, late.Value.Max, 12);
     }
 
     [Fact]
@@ -58,10 +58,10 @@ public class CornerTests
             static double Formula(ReadOnlySpan<double> x) => Math.Sqrt(x[0]) * x[1] / x[2];
             var result = Quantity.Compute(Number, [.. leaves], Formula).Value;
 
-            var sample = leaves.Select((leaf, k) => leaf.Value.Least + (place[k] * (leaf.Value.Greatest - leaf.Value.Least))).ToArray();
+            var sample = leaves.Select((leaf, k) => leaf.Value.Min + (place[k] * (leaf.Value.Max - leaf.Value.Min))).ToArray();
             var value = Formula(sample);
 
-            Assert.InRange(value, result.Least - 1e-9, result.Greatest + 1e-9);
+            Assert.InRange(value, result.Min - 1e-9, result.Max + 1e-9);
         });
     }
 
@@ -76,8 +76,8 @@ public class CornerTests
 
         Assert.False(left.IsBounded);
         Assert.True(all.IsBounded);
-        Assert.Equal(120 - 1.2, all.Value.Least, 9);
-        Assert.Equal(120 + 1.2, all.Value.Greatest, 9);
+        Assert.Equal(120 - 1.2, all.Value.Min, 9);
+        Assert.Equal(120 + 1.2, all.Value.Max, 9);
 
         static double Sum(ReadOnlySpan<double> x)
         {
@@ -96,8 +96,8 @@ public class CornerTests
 
         var half = Quantity.Compute(Number, [wide], x => x[0] / 2);
 
-        Assert.Equal(wide.Value.Least / 2, half.Value.Least, 12);
-        Assert.Equal(wide.Value.Greatest / 2, half.Value.Greatest, 12);
+        Assert.Equal(wide.Value.Min / 2, half.Value.Min, 12);
+        Assert.Equal(wide.Value.Max / 2, half.Value.Max, 12);
     }
 
     [Fact]
@@ -130,6 +130,6 @@ public class CornerTests
     public void A_number_without_end_is_not_evaluated(double value)
     {
         Assert.False(Quantity.Computed(TrainQuantities.BearingsStated, value, []).IsEvaluated);
-        Assert.False(Quantity.Bounded(TrainQuantities.BearingsStated, new(1, 1, value), []).IsEvaluated);
+        Assert.False(Quantity.WithLimits(TrainQuantities.BearingsStated, new(1, 1, value), []).IsEvaluated);
     }
 }

@@ -33,7 +33,7 @@ public class DenseSamplingTests
                 if (value != quantity.Value.Nominal)
                     moved.Add(quantity);
                 var room = Rounding * Math.Max(quantity.Kind.Scale * 1e-3, Math.Abs(quantity.Value.Nominal));
-                var beyond = Math.Max(quantity.Value.Least - value, value - quantity.Value.Greatest);
+                var beyond = Math.Max(quantity.Value.Min - value, value - quantity.Value.Max);
                 if (!(beyond <= room))
                     outside[quantity.ToString()] = Math.Max(beyond, outside.GetValueOrDefault(quantity.ToString()));
             }
@@ -43,7 +43,7 @@ public class DenseSamplingTests
                 if (!leaves.TryGetValue(leaf, out var value))
                 {
                     var share = random.Next(4) switch { 0 => 0, 1 => 1, _ => random.NextDouble() };
-                    leaves.Add(leaf, value = leaf.Value.Least + share * (leaf.Value.Greatest - leaf.Value.Least));
+                    leaves.Add(leaf, value = leaf.Value.Min + share * (leaf.Value.Max - leaf.Value.Min));
                 }
 
                 return value;

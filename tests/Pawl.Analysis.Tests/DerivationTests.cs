@@ -6,7 +6,7 @@ namespace Pawl.Analysis.Tests;
 public class DerivationTests
 {
     private const string Helical =
-        "module: 2 mm, helix_angle: 15°, profile_shift: 0, face_width: 30 mm, axial_place: 0 mm, material: EN-42CrMo4, thickness_allowance: {upper: -0.05 mm, lower: -0.1 mm}";
+        "module: 2 mm, helix_angle: 15°, profile_shift: 0, face_width: 30 mm, axial_position: 0 mm, material: EN-42CrMo4, thickness_allowance: {upper: -0.05 mm, lower: -0.1 mm}";
 
     [Theory]
     [MemberData(nameof(Shipped))]

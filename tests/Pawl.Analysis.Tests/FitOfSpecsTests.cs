@@ -8,7 +8,7 @@ public class FitOfSpecsTests
 {
     private const string Oil = "oil: {running: 80 °C, coldest: -20 °C, hottest: 120 °C}";
 
-    private const string Seat = "function: press, length: 40 mm, hub_outside: 80 mm, hole_rz: 0 µm, shaft_rz: 0 µm, least_friction: 0.1, greatest_friction: 0.15, torque: 0 N·m, axial_force: 100 N, speed: 0 rpm, hub_yield: 600 MPa, shaft_yield: 600 MPa";
+    private const string Seat = "function: press, length: 40 mm, hub_outside: 80 mm, hole_rz: 0 µm, shaft_rz: 0 µm, min_friction: 0.1, max_friction: 0.15, torque: 0 N·m, axial_force: 100 N, speed: 0 rpm, hub_yield: 600 MPa, shaft_yield: 600 MPa";
 
     /// <summary>Fits without a train.</summary>
     private static GearboxAnalysis Of(string fit, string duty = Oil) => SpecText.Analyse(
@@ -20,12 +20,12 @@ public class FitOfSpecsTests
           it: { {{fit}} }
         """);
 
-    private static (double Least, double Greatest) Range(GearboxAnalysis analysis, string quantity, string path = "fits.it")
+    private static (double Min, double Max) Range(GearboxAnalysis analysis, string quantity, string path = "fits.it")
     {
         var found = analysis.Quantity(path, quantity);
         Assert.True(found.IsEvaluated, string.Join("; ", found.Reasons));
         var unit = found.Kind.Unit;
-        return (Math.Round(unit.FromCoherent(found.Value.Least), 6), Math.Round(unit.FromCoherent(found.Value.Greatest), 6));
+        return (Math.Round(unit.FromCoherent(found.Value.Min), 6), Math.Round(unit.FromCoherent(found.Value.Max), 6));
     }
 
     // ISO 286-2, from memory; of 25 H7/g6 and 40 H7/p6 the everyday clearances stand in many tables: 7 to 41 µm of play, 1 to 42 µm of overlap.
@@ -68,10 +68,10 @@ public class FitOfSpecsTests
         var analysis = Of("hole: 62 mm +0.030/0, shaft: 62 mm 0/-0.013, function: slide, hole_material: wrought-6082");
 
         Assert.Equal((0, 43), Range(analysis, "clearance_20"));
-        Assert.Equal(0 - 28.52, Range(analysis, "clearance_cold").Least, 0.01);
-        Assert.Equal(43 + 42.78, Range(analysis, "clearance_running").Greatest, 0.01);
-        Assert.Equal(43 + 71.3, Range(analysis, "clearance_hot").Greatest, 0.01);
-        Assert.Equal((Range(analysis, "clearance_cold").Least, Range(analysis, "clearance_hot").Greatest), Range(analysis, "clearance"));
+        Assert.Equal(0 - 28.52, Range(analysis, "clearance_cold").Min, 0.01);
+        Assert.Equal(43 + 42.78, Range(analysis, "clearance_running").Max, 0.01);
+        Assert.Equal(43 + 71.3, Range(analysis, "clearance_hot").Max, 0.01);
+        Assert.Equal((Range(analysis, "clearance_cold").Min, Range(analysis, "clearance_hot").Max), Range(analysis, "clearance"));
     }
 
     // A shaft 30 K warmer than its hub, both steel, 50 mm: 50·11.5·10⁻⁶·30 = 17.25 µm less play; as much at the hottest, which lies 40 K above running.
@@ -79,11 +79,11 @@ public class FitOfSpecsTests
     public void A_warmer_shaft_takes_play()
     {
         var analysis = Of("size: 50 mm H7/f7, function: slide, shaft_running: 110 °C");
-        var cool = Range(analysis, "clearance_20").Least;
+        var cool = Range(analysis, "clearance_20").Min;
 
-        Assert.Equal(cool - 17.25, Range(analysis, "clearance_running").Least, 1e-3);
-        Assert.Equal(cool - 17.25, Range(analysis, "clearance_hot").Least, 1e-3);
-        Assert.Equal(cool, Range(analysis, "clearance_cold").Least, 1e-3);
+        Assert.Equal(cool - 17.25, Range(analysis, "clearance_running").Min, 1e-3);
+        Assert.Equal(cool - 17.25, Range(analysis, "clearance_hot").Min, 1e-3);
+        Assert.Equal(cool, Range(analysis, "clearance_cold").Min, 1e-3);
     }
 
     // Shigley, problem 3-64 in a solution manual on a public page: 40 H7/s6, solid shaft, collar of 80 mm, E = 207 GPa: 34.9 to 114.5 MPa; steel here
@@ -128,7 +128,7 @@ public class FitOfSpecsTests
     // Warm joining, by hand: 20 + (0.042 + 0.040)/(11.5·10⁻⁶·40) = 198.3 °C.
     [Fact]
     public void The_temperature_of_joining_by_hand() => Assert.Equal(
-        198.26, Range(Of($"size: 40 mm H7/p6, {Seat}, joined: warm, greatest_joining: 200 °C"), "joining_temperature").Greatest, 0.01);
+        198.26, Range(Of($"size: 40 mm H7/p6, {Seat}, joined: warm, max_joining: 200 °C"), "joining_temperature").Max, 0.01);
 
     // Solid shaft in a hub of one steel: the growth of the plain shaft falls out, ΔU = ρ·ω²·d·(3 + ν)·D²/(16·E) =
     // 7.85·10⁻⁹·1047.2²·50·3.3·80²/(16·206 000) = 2.758 µm at 10 000 1/min.
@@ -139,7 +139,7 @@ public class FitOfSpecsTests
 
         Assert.Equal(2.758, analysis.Value("fits.it", "speed_loss"), 0.001);
         Assert.Equal(2.758 / 60 * 100, analysis.Value("fits.it", "speed_loss_share"), 0.01);
-        Assert.Equal(75.319 * (60 - 2.758) / 60, Range(analysis, "pressure").Least, 0.01);
+        Assert.Equal(75.319 * (60 - 2.758) / 60, Range(analysis, "pressure").Min, 0.01);
     }
 
     // 20/25/70 teeth: the carrier carries 30·(1 + 70/20) = 135 N·m less the losses; K_A = 1.5, and the peak 60/30 = 2 is more.
@@ -199,7 +199,7 @@ public class FitOfSpecsTests
         Gen.Select(Gen.Int[20, 80], Gen.Int[10, 60], Gen.Int[1, 40]).Sample((diameter, overlap, more) =>
         {
             double Capacity(int u, int length, double hub) => Of(
-                FormattableString.Invariant($"hole: {diameter} mm, shaft: {diameter} mm +0.{u:000}/+0.{u:000}, function: press, length: {length} mm, hub_outside: {diameter * hub} mm, hole_rz: 0 µm, shaft_rz: 0 µm, least_friction: 0.1, torque: 1 N·m, speed: 0 rpm"))
+                FormattableString.Invariant($"hole: {diameter} mm, shaft: {diameter} mm +0.{u:000}/+0.{u:000}, function: press, length: {length} mm, hub_outside: {diameter * hub} mm, hole_rz: 0 µm, shaft_rz: 0 µm, min_friction: 0.1, torque: 1 N·m, speed: 0 rpm"))
                 .Value("fits.it", "axial_capacity");
             var plain = Capacity(overlap, 20, 1.6);
             return Capacity(overlap + more, 20, 1.6) > plain && Capacity(overlap, 20, 2) > plain && Math.Abs((Capacity(overlap, 40, 1.6) / plain) - 2) < 1e-9;
@@ -234,33 +234,33 @@ public class FitOfSpecsTests
     {
         var analysis = Centred("");
 
-        Assert.Equal(0.0385, Range(analysis, "eccentricity", "centring.it").Greatest, 1e-6);
+        Assert.Equal(0.0385, Range(analysis, "eccentricity", "centring.it").Max, 1e-6);
         Assert.Equal(
             [("run-out of housing", 0.01), ("fit spigot", 0.0185), ("dowels dowel", 0.01)],
             Enumerable.Range(1, 3).Select(i => $"centring.it.links.{i}")
-                .Select(link => (analysis.Quantity(link, "link").Text, Range(analysis, "link_eccentricity", link).Greatest)));
+                .Select(link => (analysis.Quantity(link, "link").Text, Range(analysis, "link_eccentricity", link).Max)));
         Assert.Equal(["centring.it.limit or centring.it.mesh is not stated"], analysis.Quantity("centring.it", "permitted_eccentricity").Reasons);
     }
 
-    // What the mesh permits, put into its centre distance, must leave just the least backlash wanted; sun and planet sum to 45 teeth of 2 mm.
+    // What the mesh permits, put into its centre distance, must leave just the least backlash required; sun and planet sum to 45 teeth of 2 mm.
     [Fact]
     public void The_permitted_eccentricity_takes_the_backlash_above_the_least_wanted()
     {
         string Text(string centre, string chain) => SpecText.Simple(
             extraTrain: "bodies: {carrier: {material: EN-42CrMo4}}", gears: "material: EN-42CrMo4, module: 2 mm, profile_shift: 0, thickness_allowance: {upper: -0.04 mm, lower: -0.06 mm}",
-            mesh: $", centre_distance: {centre}, least_backlash: 0.03 mm",
+            mesh: $", centre_distance: {centre}, min_backlash: 0.03 mm",
             duty: $$"""
                 duty: {input: {speed: 1450 rpm, torque: 30 N·m}, oil: {running: 20 °C, coldest: 20 °C, hottest: 20 °C} }
                 {{chain}}
                 """);
         var analysis = SpecText.Analyse(Text("45 mm ±0.01", Chain + "\n    mesh: [planet_gear, sun]"));
-        var permitted = Range(analysis, "permitted_eccentricity", "centring.it").Least;
+        var permitted = Range(analysis, "permitted_eccentricity", "centring.it").Min;
         var closer = SpecText.Analyse(Text(FormattableString.Invariant($"{45 - permitted:0.000000} mm ±0.01"), ""));
 
         Assert.Equal("the backlash of the mesh", analysis.Quantity("centring.it", "basis").Text);
         Assert.True(permitted > 0.02, $"{permitted}");
         // Second order in the shift: some 0.1 %.
-        Assert.Equal(0.03, closer.Quantity("meshes.sun~planet_gear", "operating_backlash").Value.Least, 5e-4);
+        Assert.Equal(0.03, closer.Quantity("meshes.sun~planet_gear", "operating_backlash").Value.Min, 5e-4);
     }
 
     // A bearing gives half of its play and of that of its loose outer seat; both stand in the report of the bearing.
@@ -271,14 +271,14 @@ public class FitOfSpecsTests
             $$"""
             duty: {input: {speed: 1450 rpm, torque: 30 N·m}, {{Oil}} }
             bearings:
-              front: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 40 mm, axial: locating, clearance: C3, shaft_seat: 40 mm k5, housing_seat: 80 mm H7}
+              front: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 40 mm, axial: locating, clearance: C3, shaft_seat: 40 mm k5, housing_seat: 80 mm H7}
             centring:
               it: {from: carrier, to: housing, links: [{bearing: front}], limit: 0.1 mm}
             """));
-        var (play, seat) = (analysis.Quantity("bearings.front", "operating_clearance").Value.Greatest, analysis.Quantity("bearings.front", "outer_fit").Value.Least);
+        var (play, seat) = (analysis.Quantity("bearings.front", "operating_clearance").Value.Max, analysis.Quantity("bearings.front", "outer_fit").Value.Min);
 
         Assert.True(seat < 0);
-        Assert.Equal((play - seat) / 2, analysis.Quantity("centring.it", "eccentricity").Value.Greatest, 1e-9);
+        Assert.Equal((play - seat) / 2, analysis.Quantity("centring.it", "eccentricity").Value.Max, 1e-9);
         Assert.Equal("the spec", analysis.Quantity("centring.it", "basis").Text);
     }
 

@@ -26,8 +26,8 @@ public class GeometryOfSpecsTests
     public void A_helical_pair_matches_the_handbook()
     {
         var analysis = SpecText.Analyse(SpecText.Pair(
-            "teeth: 12, module: 3 mm, helix_angle: 30°, hand: right, profile_shift: 0.09809, face_width: 30 mm, axial_place: 0 mm",
-            "teeth: 60, module: 3 mm, helix_angle: 30°, hand: left, profile_shift: 0, face_width: 30 mm, axial_place: 0 mm"));
+            "teeth: 12, module: 3 mm, helix_angle: 30°, hand: right, profile_shift: 0.09809, face_width: 30 mm, axial_position: 0 mm",
+            "teeth: 60, module: 3 mm, helix_angle: 30°, hand: left, profile_shift: 0, face_width: 30 mm, axial_position: 0 mm"));
 
         Assert.Equal(125.000, analysis.Value("meshes.pinion~wheel", "centre_distance"), 0.0005);
         Assert.Equal(23.1126, analysis.Value("meshes.pinion~wheel", "working_pressure_angle"), 0.0001);
@@ -68,12 +68,12 @@ public class GeometryOfSpecsTests
     public void Inch_and_metric_words_give_the_same_geometry()
     {
         var metric = SpecText.Analyse(SpecText.Pair(
-            "teeth: 20, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm, axial_place: 0 mm, thickness_allowance: {upper: -0.0508 mm, lower: -0.1016 mm}",
-            "teeth: 40, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm, axial_place: 0 mm, thickness_allowance: {upper: -0.0508 mm, lower: -0.1016 mm}",
+            "teeth: 20, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm, axial_position: 0 mm, thickness_allowance: {upper: -0.0508 mm, lower: -0.1016 mm}",
+            "teeth: 40, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm, axial_position: 0 mm, thickness_allowance: {upper: -0.0508 mm, lower: -0.1016 mm}",
             ", centre_distance: 76.2 mm ±0.0254"));
         var inch = SpecText.Analyse(SpecText.Pair(
-            "teeth: 20, diametral_pitch: 10, profile_shift: 0, face_width: 1 in, axial_place: 0 in, thickness_allowance: {upper: -0.002 in, lower: -0.004 in}",
-            "teeth: 40, diametral_pitch: 10, profile_shift: 0, face_width: 1 in, axial_place: 0 in, thickness_allowance: {upper: -0.002 in, lower: -0.004 in}",
+            "teeth: 20, diametral_pitch: 10, profile_shift: 0, face_width: 1 in, axial_position: 0 in, thickness_allowance: {upper: -0.002 in, lower: -0.004 in}",
+            "teeth: 40, diametral_pitch: 10, profile_shift: 0, face_width: 1 in, axial_position: 0 in, thickness_allowance: {upper: -0.002 in, lower: -0.004 in}",
             ", centre_distance: 3.000 in ±0.001"));
 
         foreach (var (one, other) in metric.Subjects.Zip(inch.Subjects))
@@ -82,8 +82,8 @@ public class GeometryOfSpecsTests
             {
                 Assert.Equal(a.IsEvaluated, b.IsEvaluated);
                 Assert.Equal(1, Ratio(a.Value.Nominal, b.Value.Nominal), 9);
-                Assert.Equal(1, Ratio(a.Value.Least, b.Value.Least), 9);
-                Assert.Equal(1, Ratio(a.Value.Greatest, b.Value.Greatest), 9);
+                Assert.Equal(1, Ratio(a.Value.Min, b.Value.Min), 9);
+                Assert.Equal(1, Ratio(a.Value.Max, b.Value.Max), 9);
             }
         }
     }
@@ -95,15 +95,15 @@ public class GeometryOfSpecsTests
     public void Tolerance_classes_become_limits()
     {
         var analysis = SpecText.Analyse(SpecText.Pair(
-            "teeth: 20, module: 2 mm, profile_shift: 0, face_width: 40 mm, axial_place: 0 mm",
-            "teeth: 40, module: 2 mm, profile_shift: 0, face_width: 40 mm ±0.05, axial_place: 0 mm",
+            "teeth: 20, module: 2 mm, profile_shift: 0, face_width: 40 mm, axial_position: 0 mm",
+            "teeth: 40, module: 2 mm, profile_shift: 0, face_width: 40 mm ±0.05, axial_position: 0 mm",
             ", centre_distance: 60 mm js6", "tolerances: {general: m}"));
 
         var centre = analysis.Quantity("meshes.pinion~wheel", "centre_distance").Value;
-        Assert.Equal(59.9905, centre.Least, 9);
-        Assert.Equal(60.0095, centre.Greatest, 9);
-        Assert.Equal(39.7, analysis.Quantity("gears.pinion", "face_width").Value.Least, 9);
-        Assert.Equal(39.95, analysis.Quantity("gears.wheel", "face_width").Value.Least, 9);
+        Assert.Equal(59.9905, centre.Min, 9);
+        Assert.Equal(60.0095, centre.Max, 9);
+        Assert.Equal(39.7, analysis.Quantity("gears.pinion", "face_width").Value.Min, 9);
+        Assert.Equal(39.95, analysis.Quantity("gears.wheel", "face_width").Value.Min, 9);
         Assert.Contains("iso2768-1-linear", analysis.TablesUsed);
     }
 
@@ -117,8 +117,8 @@ public class GeometryOfSpecsTests
 
         Assert.Equal(NormalBacklash(60.02), analysis.Value("meshes.pinion~wheel", "assembly_backlash"), 9);
         var operating = analysis.Quantity("meshes.pinion~wheel", "operating_backlash").Value;
-        Assert.Equal(NormalBacklash(60.02 * 1.00115 / 1.000575), operating.Greatest, 9);
-        Assert.Equal(NormalBacklash(60.02), operating.Least, 9);
+        Assert.Equal(NormalBacklash(60.02 * 1.00115 / 1.000575), operating.Max, 9);
+        Assert.Equal(NormalBacklash(60.02), operating.Min, 9);
     }
 
     // Teeth 20 and 40 of module 2 mm, thinned by 0.05 mm each: thickness at any radius, ISO 21771.
@@ -141,7 +141,7 @@ public class GeometryOfSpecsTests
             .Replace("running: 70 °C, coldest: 20 °C, hottest: 70 °C", "running: 80 °C, coldest: -15 °C, hottest: 110 °C", StringComparison.Ordinal)
             .Replace("{material: wrought-6082}", "{material: wrought-6082, running: 20 °C}", StringComparison.Ordinal));
 
-        Assert.Equal(NormalBacklash(60 / 1.00069), analysis.Quantity("meshes.pinion~wheel", "operating_backlash").Value.Least, 9);
+        Assert.Equal(NormalBacklash(60 / 1.00069), analysis.Quantity("meshes.pinion~wheel", "operating_backlash").Value.Min, 9);
     }
 
     // 1.728/P pins over 20 teeth of P = 1: M = 22.3900 (published pin tables for 20° spur gears, from memory).
@@ -159,11 +159,11 @@ public class GeometryOfSpecsTests
 
     [Theory]
     [InlineData("profile_shift: 0", "meshes.pinion~wheel", "transverse_contact_ratio", "train.gears.pinion.profile_shift is not stated")]
-    [InlineData("face_width: 20 mm, axial_place: 0 mm", "meshes.pinion~wheel", "common_face_width", "train.gears.pinion.face_width is not stated")]
+    [InlineData("face_width: 20 mm, axial_position: 0 mm", "meshes.pinion~wheel", "common_face_width", "train.gears.pinion.face_width is not stated")]
     [InlineData("thickness_allowance: {upper: 0 mm, lower: -0.1 mm}", "meshes.pinion~wheel", "assembly_backlash", "train.gears.pinion.thickness_allowance is not stated")]
     public void What_is_not_stated_is_named(string left, string path, string quantity, string reason)
     {
-        const string whole = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm, thickness_allowance: {upper: 0 mm, lower: -0.1 mm}";
+        const string whole = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm, thickness_allowance: {upper: 0 mm, lower: -0.1 mm}";
         var part = whole.Replace(", " + left, "", StringComparison.Ordinal);
 
         var analysis = SpecText.Analyse(SpecText.Pair($"teeth: 20, {part}", $"teeth: 40, {whole}", ", centre_distance: 60 mm"));
@@ -201,7 +201,7 @@ public class GeometryOfSpecsTests
         var analysis = SpecText.Analyse(SpecText.Simple(gears: "module: 2 mm, profile_shift: 0, tip_relief: 30 µm ±10"));
 
         Assert.Equal(0.015, analysis.Value("gears.sun", "tip_relief_factor"), 12);
-        Assert.Equal(0.020, analysis.Quantity("gears.sun", "tip_relief_factor").Value.Greatest, 12);
+        Assert.Equal(0.020, analysis.Quantity("gears.sun", "tip_relief_factor").Value.Max, 12);
     }
 
     // ISO 2768-1, class m: ±0.3 mm over 30 to 120 mm, as the standard prints it. Sun of 20 teeth of module 2: d_a = 44 mm, d_f = 35 mm.
@@ -223,13 +223,13 @@ public class GeometryOfSpecsTests
         // c = a − d_a1/2 − d_f2/2: half of ±0.3 at the tip of the sun and half of ±0.3 at the root of the planet.
         Assert.Equal(
             exact.Value("meshes.sun~planet_gear.sun", "tip_clearance") - 0.3,
-            general.Quantity("meshes.sun~planet_gear.sun", "tip_clearance").Value.Least, 12);
+            general.Quantity("meshes.sun~planet_gear.sun", "tip_clearance").Value.Min, 12);
 
         static void AssertLimits(double least, double greatest, GearboxAnalysis analysis, string quantity)
         {
             var value = analysis.Quantity("gears.sun", quantity).Value;
-            Assert.Equal(least, value.Least, 12);
-            Assert.Equal(greatest, value.Greatest, 12);
+            Assert.Equal(least, value.Min, 12);
+            Assert.Equal(greatest, value.Max, 12);
         }
     }
 }

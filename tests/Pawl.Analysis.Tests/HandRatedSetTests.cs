@@ -39,8 +39,8 @@ public class HandRatedSetTests
           fixed: [housing]
           planets: {planet: {carrier: carrier, count: 3, load_sharing: 1.08}}
           gears:
-            sun: {on: input, teeth: 20, module: 2 mm, profile_shift: 0.1, face_width: 22 mm ±0, axial_place: 0 mm ±0, {{{Hard}}}}
-            planet_gear: {on: planet, teeth: 25, module: 2 mm, profile_shift: -0.1, face_width: 20 mm ±0, axial_place: 0 mm ±0, {{{Hard}}}}
+            sun: {on: input, teeth: 20, module: 2 mm, profile_shift: 0.1, face_width: 22 mm ±0, axial_position: 0 mm ±0, {{{Hard}}}}
+            planet_gear: {on: planet, teeth: 25, module: 2 mm, profile_shift: -0.1, face_width: 20 mm ±0, axial_position: 0 mm ±0, {{{Hard}}}}
             ring:
               on: housing
               teeth: 70
@@ -49,7 +49,7 @@ public class HandRatedSetTests
               profile_shift: 0.1
               addendum: 0.8
               face_width: 24 mm ±0
-              axial_place: 0 mm ±0
+              axial_position: 0 mm ±0
               cutter: {teeth: 20, tip_diameter: 44.6 mm, tip_radius: 0.4 mm}
               accuracy_grade: 7
               rim_thickness: 20 mm
@@ -61,7 +61,7 @@ public class HandRatedSetTests
             - {gears: [planet_gear, ring], efficiency: 100 %, misalignment: 9 µm}
         """;
 
-    private static readonly Lazy<GearboxAnalysis> s_analysis = new(() => SpecText.Analyse(Yaml));
+    private static readonly Lazy<GearboxAnalysis> Rated = new(() => SpecText.Analyse(Yaml));
 
     [Theory]
     [InlineData("transverse_contact_ratio", 1.5790916, 1.7405479)]
@@ -144,5 +144,5 @@ public class HandRatedSetTests
         Near(expected, "meshes.planet_gear~ring.ring", quantity, 1e-4);
 
     private static void Near(double expected, string subject, string quantity, double tolerance) =>
-        Assert.Equal(1, s_analysis.Value.Value(subject, quantity) / expected, tolerance);
+        Assert.Equal(1, Rated.Value.Value(subject, quantity) / expected, tolerance);
 }

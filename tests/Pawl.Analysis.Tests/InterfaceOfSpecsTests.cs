@@ -10,7 +10,7 @@ public sealed class InterfaceOfSpecsTests : IDisposable
     private const string Path = "interfaces.drive~flange";
 
     private const string Own =
-        "kind: flange, engagement: 20 mm, torque: 200 N·m, speed: 3000 rpm, greatest_eccentricity: 0.06 mm, "
+        "kind: flange, engagement: 20 mm, torque: 200 N·m, speed: 3000 rpm, max_eccentricity: 0.06 mm, "
         + "spline: {side: external, system: iso-4156, module: 1.25 mm, pressure_angle: 30°, teeth: 26, root: fillet, class: 6, fit: e, length: 24 mm}, "
         + "pilot: {side: recess, diameter: 130 mm H8, depth: 6 mm}, bolts: {thread: M8, holes: tapped, count: 6, circle: 150 mm, thread_depth: 20 mm}, "
         + "dowels: {side: hole, diameter: 8 mm H7, count: 2, circle: 150 mm, angle: 30°}, seal: {kind: face, from: 132 mm, to: 143 mm}";
@@ -46,8 +46,8 @@ public sealed class InterfaceOfSpecsTests : IDisposable
         var analysis = Of();
         var clearance = analysis.Quantity(Path, "pilot_clearance").Value;
 
-        Assert.Equal((0.014, 0.102), (Math.Round(clearance.Least, 9), Math.Round(clearance.Greatest, 9)));
-        Assert.Equal(0.051, analysis.Quantity(Path, "pilot_eccentricity").Value.Greatest, 1e-9);
+        Assert.Equal((0.014, 0.102), (Math.Round(clearance.Min, 9), Math.Round(clearance.Max, 9)));
+        Assert.Equal(0.051, analysis.Quantity(Path, "pilot_eccentricity").Value.Max, 1e-9);
         Assert.Equal(1, analysis.Value(Path, "pilot_room"), 1e-12);
     }
 
@@ -57,7 +57,7 @@ public sealed class InterfaceOfSpecsTests : IDisposable
     {
         var clearance = Of().Quantity(Path, "dowel_clearance").Value;
 
-        Assert.Equal((0, 0.024), (Math.Round(clearance.Least, 9), Math.Round(clearance.Greatest, 9)));
+        Assert.Equal((0, 0.024), (Math.Round(clearance.Min, 9), Math.Round(clearance.Max, 9)));
     }
 
     // 28 − 12 = 16 mm in the thread, two diameters of M8; 20 − 16 = 4 mm left.
@@ -73,7 +73,7 @@ public sealed class InterfaceOfSpecsTests : IDisposable
 
     // e of 30 mm to 50 mm: −50 µm (ISO 286-1).
     [Fact]
-    public void The_splines_have_the_play_of_their_letter() => Assert.Equal(0.050, Of().Quantity(Path, "spline_clearance").Value.Least, 1e-9);
+    public void The_splines_have_the_play_of_their_letter() => Assert.Equal(0.050, Of().Quantity(Path, "spline_clearance").Value.Min, 1e-9);
 
     // 60·1.5 = 90 against a peak of 120; then 60·2.5 = 150. The lesser capacity of 200 and 150 N·m, of 3000 and 4000 1/min.
     [Theory]

@@ -22,7 +22,7 @@ public class JointOfSpecsTests
         {
             ["kind"] = "flange", ["carries"] = "housing", ["thread"] = "M8", ["strength"] = "10.9", ["bolts"] = "8", ["bolt_circle"] = "134 mm", ["head"] = "socket",
             ["face"] = "16 mm", ["hole"] = "9 mm", ["length"] = "40 mm", ["width"] = "22 mm", ["clamped"] = "[{material: wrought-6082, thickness: 24 mm}]",
-            ["tapped"] = "{material: wrought-6082, depth: 20 mm}", ["friction"] = "{least: 0.10, greatest: 0.14}",
+            ["tapped"] = "{material: wrought-6082, depth: 20 mm}", ["friction"] = "{min: 0.10, max: 0.14}",
             ["tightening"] = "{torque: 30 N·m, order: crosswise, steps: [50 %, 100 %]}", ["coating"] = "zinc flake", ["roughness"] = "16 µm", ["face_friction"] = "0.15",
         },
         changes);
@@ -36,7 +36,7 @@ public class JointOfSpecsTests
             ["face"] = "36 mm", ["hole"] = "26 mm",
             ["clamped"] = $"[{{material: EN-42CrMo4, thickness: 30 mm ±0.05, {Ring}}}, {{material: bearing-steel, thickness: 15 mm 0/-0.12, {Ring}}}]",
             ["shaft"] = "{material: EN-42CrMo4, diameter: 25 mm, seat: 44 mm ±0.1}", ["nut"] = "{tensile: 800 MPa, height: 12 mm, across: 36 mm}",
-            ["friction"] = "{least: 0.10, greatest: 0.14}", ["tightening"] = "{torque: 100 N·m}", ["coating"] = "none", ["roughness"] = "4 µm",
+            ["friction"] = "{min: 0.10, max: 0.14}", ["tightening"] = "{torque: 100 N·m}", ["coating"] = "none", ["roughness"] = "4 µm",
         },
         changes);
 
@@ -57,9 +57,9 @@ public class JointOfSpecsTests
     private static GearboxAnalysis Of(string joint, string more = "", string duty = Duty) =>
         SpecText.Analyse(SpecText.Simple(duty: $"{duty}\njoints: {{ j: {joint} }}\n{more}"));
 
-    private static double Min(GearboxAnalysis analysis, string quantity) => analysis.Quantity("joints.j", quantity).Value.Least;
+    private static double Min(GearboxAnalysis analysis, string quantity) => analysis.Quantity("joints.j", quantity).Value.Min;
 
-    private static double Max(GearboxAnalysis analysis, string quantity) => analysis.Quantity("joints.j", quantity).Value.Greatest;
+    private static double Max(GearboxAnalysis analysis, string quantity) => analysis.Quantity("joints.j", quantity).Value.Max;
 
     private static double Number(GearboxAnalysis analysis, string quantity) => analysis.Value("joints.j", quantity);
 
@@ -91,7 +91,7 @@ public class JointOfSpecsTests
         var hole = Math.Max(mean - 2, Diameter(thread) + 0.1);
         var analysis = Of(Flange(
             $"thread: {thread}", $"strength: {strength}", FormattableString.Invariant($"face: {2 * mean - hole} mm"), FormattableString.Invariant($"hole: {hole} mm"),
-            FormattableString.Invariant($"friction: {{least: {friction}, greatest: {friction}}}")));
+            FormattableString.Invariant($"friction: {{min: {friction}, max: {friction}}}")));
 
         Assert.Equal(preload, Number(analysis, "permitted_preload") / 1000, 0.004 * preload);
         Assert.Equal(torque, Number(analysis, "permitted_torque"), 0.01 * torque);
@@ -162,7 +162,7 @@ public class JointOfSpecsTests
         var analysis = Of(Nut(
             $"thread: {thread}", "strength: grade 8", "proof_stress: null", "yield: null", "tensile: null",
             FormattableString.Invariant($"face: {2 * mean - hole} mm"), FormattableString.Invariant($"hole: {hole} mm"),
-            FormattableString.Invariant($"friction: {{least: {friction}, greatest: {friction}}}"), "tightening: {torque: 150 lbf·ft, wrench_error: 0 %}"));
+            FormattableString.Invariant($"friction: {{min: {friction}, max: {friction}}}"), "tightening: {torque: 150 lbf·ft, wrench_error: 0 %}"));
 
         Assert.Equal(150 * PoundFoot, Number(analysis, "tightening_torque"), 1e-6);
         Assert.Equal(load, Number(analysis, "max_preload") / Pound, 0.005 * load);
@@ -200,8 +200,8 @@ public class JointOfSpecsTests
     {
         var found = Of(Flange()).Quantity("joints.j", "thermal_change");
 
-        Assert.Equal(-853.3, found.Value.Least, 0.5);
-        Assert.Equal(2986.7, found.Value.Greatest, 1.0);
+        Assert.Equal(-853.3, found.Value.Min, 0.5);
+        Assert.Equal(2986.7, found.Value.Max, 1.0);
     }
 
     [Fact]
@@ -210,7 +210,7 @@ public class JointOfSpecsTests
         var found = Of(Flange("clamped: [{material: EN-42CrMo4, thickness: 24 mm}]")).Quantity("joints.j", "thermal_change");
 
         // 12·10⁻⁶ or 11.5·10⁻⁶ 1/K by the catalogue: no more than half a millionth of the length for a kelvin.
-        Assert.InRange(found.Value.Greatest - found.Value.Least, 0, 24 * 0.5e-6 * 90 / 5e-6);
+        Assert.InRange(found.Value.Max - found.Value.Min, 0, 24 * 0.5e-6 * 90 / 5e-6);
     }
 
     // 17 402 − 1546 − 853 N, by hand from above.
@@ -337,7 +337,7 @@ public class JointOfSpecsTests
     {
         var found = Of(Nut()).Quantity("joints.j", "stack_protrusion");
 
-        Assert.Equal((1, 0.73, 1.15), (Math.Round(found.Value.Nominal, 9), Math.Round(found.Value.Least, 9), Math.Round(found.Value.Greatest, 9)));
+        Assert.Equal((1, 0.73, 1.15), (Math.Round(found.Value.Nominal, 9), Math.Round(found.Value.Min, 9), Math.Round(found.Value.Max, 9)));
     }
 
     // M24x1.5: d_2 = 23.026, D_Km = 31: 0.239 + 13.294·µ + 15.5·µ. δ_S = 45/(206 000·π/4·25²); δ_P = 30/(206 000·A) + 15/(208 000·A), A = π/4·(50² − 30²).
@@ -367,7 +367,7 @@ public class JointOfSpecsTests
     public void The_pressure_in_a_stack_is_that_of_the_narrowest_overlap()
     {
         var analysis = Of(Nut());
-        var force = Number(analysis, "max_preload") + analysis.Quantity("joints.j", "thermal_change").Value.Greatest + Number(analysis, "load_factor") * 5000;
+        var force = Number(analysis, "max_preload") + analysis.Quantity("joints.j", "thermal_change").Value.Max + Number(analysis, "load_factor") * 5000;
 
         Assert.Equal(force / (Math.PI / 4 * (1296 - 900)), Max(analysis, "face_pressure"), 1e-6 * force);
     }
@@ -390,12 +390,12 @@ public class JointOfSpecsTests
         const string Bearings =
             """
             bearings:
-              near: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 40 mm, axial: floating}
-              far: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 100 mm, axial: locating}
+              near: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 40 mm, axial: floating}
+              far: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 100 mm, axial: locating}
             """;
         var text = SpecText.Simple(
             duty: $"{Duty}\n  output: {{axial_force: 900 N}}\n{Bearings}\njoints: {{ j: {Nut("axial_force: null", "bearing: far")} }}",
-            gears: "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm", extraTrain: "bodies: {input: {floating: true}}")
+            gears: "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm", extraTrain: "bodies: {input: {floating: true}}")
             .Replace("planet: {carrier: carrier, count: 3}", "planet: {carrier: carrier, count: 3, mass: 0.2 kg, load_sharing: 1, load_sharing_proof: test}", StringComparison.Ordinal);
 
         Assert.Equal(900 * 60 / 45.0, SpecText.Analyse(text).Value("joints.j", "axial_force"), 1e-6);

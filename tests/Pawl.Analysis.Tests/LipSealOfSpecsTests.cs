@@ -9,8 +9,8 @@ public class LipSealOfSpecsTests
     private const string S = "lip_seals.one";
 
     private const string Input =
-        "shaft: input, housing: housing, diameter: 30 mm h11, bore: 42 mm H8, elastomer: NBR, hardness: 58..62 HRC, surface: 0.4 µm ±0.2, lead_free: true, "
-        + "runout: 0.05 mm, offset: 0.06 mm, towards: oil, pressure: 0.01 MPa, lead_in: {angle: 20°, length: 3 mm}";
+        "shaft: input, housing: housing, diameter: 30 mm h11, bore: 42 mm H8, elastomer: NBR, hardness: 58..62 HRC, roughness_ra: 0.4 µm ±0.2, twist_free: true, "
+        + "runout: 0.05 mm, offset: 0.06 mm, lip_faces: oil, pressure: 0.01 MPa, lead_in: {angle: 20°, length: 3 mm}";
 
     private static GearboxAnalysis Of(string seal, string more = "", string duty = "") =>
         OilText.Analyse(OilText.Spec($"{more}\nlip_seals: {{one: {{{seal}}}}}", duty: duty));
@@ -20,7 +20,7 @@ public class LipSealOfSpecsTests
         var found = analysis.Quantity(S, quantity);
         Assert.True(found.IsEvaluated, $"{quantity}: {string.Join("; ", found.Reasons)}");
         var unit = found.Kind.Unit;
-        return new(unit.FromCoherent(found.Value.Nominal), unit.FromCoherent(found.Value.Least), unit.FromCoherent(found.Value.Greatest));
+        return new(unit.FromCoherent(found.Value.Nominal), unit.FromCoherent(found.Value.Min), unit.FromCoherent(found.Value.Max));
     }
 
     // π·30 mm·1450/min; h11 at 30 mm is 0/−130 µm (ISO 286-2). NBR lips stand 12 m/s: common practice, no source.
@@ -31,10 +31,10 @@ public class LipSealOfSpecsTests
         double At(double diameter) => Math.PI * diameter * 1450 / 60 / 1000;
 
         Assert.Equal(1450, In(analysis, "relative_speed").Nominal, 1e-9);
-        Assert.Equal(At(30), In(analysis, "surface_speed").Greatest, 1e-9);
-        Assert.Equal(At(29.87), In(analysis, "surface_speed").Least, 1e-9);
-        Assert.Equal(At(30) / 12 * 100, In(analysis, "speed_share").Greatest, 1e-9);
-        Assert.Equal(At(30) / 6 * 100, In(Of($"{Input}, greatest_speed: 6 m/s"), "speed_share").Greatest, 1e-9);
+        Assert.Equal(At(30), In(analysis, "surface_speed").Max, 1e-9);
+        Assert.Equal(At(29.87), In(analysis, "surface_speed").Min, 1e-9);
+        Assert.Equal(At(30) / 12 * 100, In(analysis, "speed_share").Max, 1e-9);
+        Assert.Equal(At(30) / 6 * 100, In(Of($"{Input}, max_speed: 6 m/s"), "speed_share").Max, 1e-9);
     }
 
     // Between input and carrier, which turns the same way at 1450/4.5 1/min, the lip sees the difference: 1450·3.5/4.5.
@@ -76,9 +76,9 @@ public class LipSealOfSpecsTests
     {
         var analysis = Of(Input);
 
-        Assert.Equal(0.05, In(analysis, "permitted_pressure").Least, 1e-9);
-        Assert.Equal(0.1, In(analysis, "permitted_runout").Least, 1e-9);
-        Assert.Equal(0.2, In(Of($"{Input}, greatest_pressure: 0.2 MPa"), "permitted_pressure").Least, 1e-9);
+        Assert.Equal(0.05, In(analysis, "permitted_pressure").Min, 1e-9);
+        Assert.Equal(0.1, In(analysis, "permitted_runout").Min, 1e-9);
+        Assert.Equal(0.2, In(Of($"{Input}, max_pressure: 0.2 MPa"), "permitted_pressure").Min, 1e-9);
     }
 
     [Fact]
@@ -97,10 +97,10 @@ public class LipSealOfSpecsTests
         var analysis = Of(Input);
         var share = Math.PI * 30 * 1450 / 60 / 1000 / 12;
 
-        Assert.Equal(80 + (40 * share), In(analysis, "lip_temperature").Greatest, 1e-9);
-        Assert.Equal(20 * share * 29.87 / 30, In(analysis, "lip_temperature_rise").Least, 1e-9);
+        Assert.Equal(80 + (40 * share), In(analysis, "lip_temperature").Max, 1e-9);
+        Assert.Equal(20 * share * 29.87 / 30, In(analysis, "lip_temperature_rise").Min, 1e-9);
         Assert.Equal(-15, In(analysis, "min_lip_temperature").Nominal, 1e-9);
-        Assert.Equal(20, In(analysis, "oil_temperature").Least, 1e-9);
+        Assert.Equal(20, In(analysis, "oil_temperature").Min, 1e-9);
     }
 
     // Table elastomers, common practice: what the trade says of the families in the three bases of the catalogue.
@@ -149,9 +149,9 @@ public class LipSealOfSpecsTests
         var silent = Input.Replace("pressure: 0.01 MPa, ", "", StringComparison.Ordinal);
         var analysis = Of(silent, Closed);
 
-        Assert.Equal(analysis.Value("lubrication", "housing_pressure"), In(analysis, "pressure").Greatest, 1e-12);
-        Assert.Equal(In(analysis, "permitted_pressure").Least, analysis.Value("lubrication", "permitted_pressure"), 1e-12);
-        Assert.Equal(0.01, In(Of(Input, Closed), "pressure").Greatest, 1e-12);
+        Assert.Equal(analysis.Value("lubrication", "housing_pressure"), In(analysis, "pressure").Max, 1e-12);
+        Assert.Equal(In(analysis, "permitted_pressure").Min, analysis.Value("lubrication", "permitted_pressure"), 1e-12);
+        Assert.Equal(0.01, In(Of(Input, Closed), "pressure").Max, 1e-12);
         Assert.Equal(["lip_seals.one.pressure or lubrication is not stated"], Of(silent).Quantity(S, "pressure").Reasons);
     }
 
@@ -169,10 +169,10 @@ public class LipSealOfSpecsTests
     [InlineData("bore: 42 mm H8, ", "bore_beyond_h8", "lip_seals.one.bore is not stated")]
     [InlineData("elastomer: NBR, ", "speed_share", "lip_seals.one.elastomer is not stated")]
     [InlineData("hardness: 58..62 HRC, ", "hardness", "lip_seals.one.hardness is not stated")]
-    [InlineData("surface: 0.4 µm ±0.2, ", "roughness_ra", "lip_seals.one.surface is not stated")]
-    [InlineData("lead_free: true, ", "twist_free", "lip_seals.one.lead_free is not stated")]
+    [InlineData("roughness_ra: 0.4 µm ±0.2, ", "roughness_ra", "lip_seals.one.roughness_ra is not stated")]
+    [InlineData("twist_free: true, ", "twist_free", "lip_seals.one.twist_free is not stated")]
     [InlineData("runout: 0.05 mm, ", "runout", "lip_seals.one.runout is not stated")]
-    [InlineData("towards: oil, ", "lip_faces", "lip_seals.one.towards is not stated")]
+    [InlineData("lip_faces: oil, ", "lip_faces", "lip_seals.one.lip_faces is not stated")]
     [InlineData(", lead_in: {angle: 20°, length: 3 mm}", "lead_in_angle", "lip_seals.one.lead_in is not stated")]
     public void What_is_missing_is_named(string left, string quantity, string reason)
     {
@@ -190,8 +190,8 @@ public class LipSealOfSpecsTests
             GearboxAnalysis At(int d) => Of(Input.Replace("30 mm", $"{d} mm", StringComparison.Ordinal));
 
             foreach (var quantity in (ReadOnlySpan<string>)["surface_speed", "speed_share", "lip_temperature"])
-                Assert.True(In(At(diameter + 1), quantity).Greatest > In(At(diameter), quantity).Greatest);
-            Assert.True(In(At(diameter + 1), "required_hardness").Greatest >= In(At(diameter), "required_hardness").Greatest);
+                Assert.True(In(At(diameter + 1), quantity).Max > In(At(diameter), quantity).Max);
+            Assert.True(In(At(diameter + 1), "required_hardness").Max >= In(At(diameter), "required_hardness").Max);
         },
         iter: 40);
 }

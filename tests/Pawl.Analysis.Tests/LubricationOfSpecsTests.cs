@@ -10,8 +10,8 @@ public class LubricationOfSpecsTests
     private const string L = "lubrication";
 
     private const string Full =
-        "lubrication: {supply: splash, attitude: horizontal, lowest_wetted: true, ambient: 30 °C, cooling_area: 0.1 m², other_losses: 5 W, "
-        + "free_volume: 0.5 L, fill: 0.2 L, least_fill: 0.15 L, greatest_fill: 0.25 L, ports: {fill: true, drain: true, vent: true, level: true}}";
+        "lubrication: {supply: splash, mounting_position: horizontal, lowest_wetted: true, ambient: 30 °C, cooling_area: 0.1 m², other_losses: 5 W, "
+        + "free_volume: 0.5 L, fill: 0.2 L, min_fill: 0.15 L, max_fill: 0.25 L, ports: {fill: true, drain: true, vent: true, level: true}}";
 
     private const string Lips =
         "lip_seals:\n  one: {shaft: input, housing: housing, loss: 7 W}\n  two: {shaft: carrier, housing: housing, loss: 3 W}";

@@ -12,15 +12,15 @@ public class ORingOfSpecsTests
 
     private const string Plug =
         "as568: 242, elastomer: FKM, gland: plug, bore: 110 mm +0.054/0, plug: 110 mm -0.036/-0.071, groove: 104.4 mm 0/-0.087, width: 5.2 mm +0.2/0, "
-        + "lead_in: {angle: 20°, length: 3.5 mm}, surface: 1.6 µm";
+        + "lead_in: {angle: 20°, length: 3.5 mm}, roughness_ra: 1.6 µm";
 
     private const string Bore =
         "as568: 226, elastomer: NBR, gland: bore, bore: 50 mm +0.039/0, plug: 50 mm -0.025/-0.050, groove: 55.6 mm +0.074/0, width: 5 mm +0.2/0, "
-        + "lead_in: {angle: 20°, length: 3.5 mm}, surface: 1.6 µm";
+        + "lead_in: {angle: 20°, length: 3.5 mm}, roughness_ra: 1.6 µm";
 
     private const string Face =
         "inside: 50 mm ±0.4, cord: 3 mm ±0.1, elastomer: FKM, gland: face-outside, groove: 50.5 mm ±0.1, depth: 2.25 mm ±0.05, width: 4.2 mm +0.2/0, "
-        + "surface: 1.6 µm";
+        + "roughness_ra: 1.6 µm";
 
     private static GearboxAnalysis Of(string ring) => SpecText.Analyse(SpecText.Pair(Teeth, Teeth, more: $"o_rings: {{joint: {{{ring}}}}}"));
 
@@ -29,14 +29,14 @@ public class ORingOfSpecsTests
         var found = analysis.Quantity(Ring, quantity);
         Assert.True(found.IsEvaluated, $"{quantity}: {string.Join("; ", found.Reasons)}");
         var unit = found.Kind.Unit;
-        return new(unit.FromCoherent(found.Value.Nominal), unit.FromCoherent(found.Value.Least), unit.FromCoherent(found.Value.Greatest));
+        return new(unit.FromCoherent(found.Value.Nominal), unit.FromCoherent(found.Value.Min), unit.FromCoherent(found.Value.Max));
     }
 
     private static void Holds(Extent found, double nominal, double least, double greatest, double tolerance)
     {
         Assert.Equal(nominal, found.Nominal, tolerance);
-        Assert.Equal(least, found.Least, tolerance);
-        Assert.Equal(greatest, found.Greatest, tolerance);
+        Assert.Equal(least, found.Min, tolerance);
+        Assert.Equal(greatest, found.Max, tolerance);
     }
 
     // Every corner of ring, gland and offset walked apart from this code. -242 is 3.984 ± 0.028 in by 0.139 ± 0.004 in (AS568).
@@ -118,7 +118,7 @@ public class ORingOfSpecsTests
         foreach (var quantity in (ReadOnlySpan<string>)["squeeze", "gland_fill", "stretch", "gland_height"])
         {
             var (one, other) = (In(table, quantity), In(stated, quantity));
-            Holds(one, other.Nominal, other.Least, other.Greatest, 1e-9);
+            Holds(one, other.Nominal, other.Min, other.Max, 1e-9);
         }
     }
 
@@ -180,9 +180,9 @@ public class ORingOfSpecsTests
                 .Replace("104.4", (104.4m - (deeper * 0.1m)).ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
                 .Replace("5.2", (5.2m + (wider * 0.1m)).ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal));
 
-            Assert.True(In(changed, "squeeze").Least <= In(plain, "squeeze").Least + 1e-12);
-            Assert.True(In(changed, "squeeze").Greatest <= In(plain, "squeeze").Greatest + 1e-12);
-            Assert.True(In(changed, "gland_fill").Greatest <= In(plain, "gland_fill").Greatest + 1e-12);
+            Assert.True(In(changed, "squeeze").Min <= In(plain, "squeeze").Min + 1e-12);
+            Assert.True(In(changed, "squeeze").Max <= In(plain, "squeeze").Max + 1e-12);
+            Assert.True(In(changed, "gland_fill").Max <= In(plain, "gland_fill").Max + 1e-12);
         },
         iter: 60);
 
@@ -192,7 +192,7 @@ public class ORingOfSpecsTests
         var (dry, swollen) = (In(Of($"{Plug}, swell: 0 %"), "gland_fill"), In(Of($"{Plug}, swell: 20 %"), "gland_fill"));
 
         Assert.Equal(dry.Nominal, swollen.Nominal, 1e-12);
-        Assert.Equal(dry.Least, swollen.Least, 1e-12);
-        Assert.Equal(dry.Greatest * 1.2, swollen.Greatest, 1e-9);
+        Assert.Equal(dry.Min, swollen.Min, 1e-12);
+        Assert.Equal(dry.Max * 1.2, swollen.Max, 1e-9);
     }
 }

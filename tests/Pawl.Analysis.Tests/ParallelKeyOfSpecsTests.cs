@@ -28,7 +28,7 @@ public sealed class ParallelKeyOfSpecsTests
     {
         var pressure = Analyse("torque: 120 N·m").Quantity("parallel_keys.output", "hub_pressure");
 
-        Assert.Equal(240_000 / 30.002 / (20 * 2.31), pressure.Value.Greatest, 9);
+        Assert.Equal(240_000 / 30.002 / (20 * 2.31), pressure.Value.Max, 9);
     }
 
     // Carrier of a set of ratio 4.5 at 30 N·m without losses: 135 N·m; K_A 1.5, peak 60 N·m: the greater of 135·1.5 and 270.

@@ -17,7 +17,7 @@ public class PinOfSpecsTests
     private const string Parts = "parts: [{yield: 250 MPa, length: 16 mm, hole: 8 mm H7}, {yield: 250 MPa, length: 10 mm, hole: 8 mm G7}]";
 
     private static GearboxAnalysis Of(string sections) => SpecText.Analyse(SpecText.Simple(
-        duty: $"{Duty}\n{sections}", gears: "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm", extraTrain: "bodies: {input: {floating: true}}")
+        duty: $"{Duty}\n{sections}", gears: "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm", extraTrain: "bodies: {input: {floating: true}}")
         .Replace("planet: {carrier: carrier, count: 3}", "planet: {carrier: carrier, count: 3, mass: 0.2 kg, load_sharing: 1, load_sharing_proof: test}", StringComparison.Ordinal));
 
     private static GearboxAnalysis Dowels(string more) =>
@@ -52,8 +52,8 @@ public class PinOfSpecsTests
     {
         var analysis = Dowels("torque: 400 N·m, count: 2, pin_position: 3 µm, hole_position: 3 µm");
 
-        Assert.Equal(-0.016, Extent(analysis, "dowels.d", "room").Least, 1e-9);
-        Assert.Equal(0.014 / 50, Extent(analysis, "dowels.d", "turn").Greatest, 1e-9);
+        Assert.Equal(-0.016, Extent(analysis, "dowels.d", "room").Min, 1e-9);
+        Assert.Equal(0.014 / 50, Extent(analysis, "dowels.d", "turn").Max, 1e-9);
     }
 
     private static Extent Extent(GearboxAnalysis analysis, string path, string quantity) => analysis.Quantity(path, quantity).Value;
@@ -70,17 +70,17 @@ public class PinOfSpecsTests
 
         var rough = With("8 mm ±0.05", "10 mm ±1", "8.1 mm ±0.02");
         Assert.Equal(0.2, Extent(rough, "dowels.d", "pressure_share").Nominal, 1e-12);
-        Assert.Equal(4000 / (7.95 * 9) / 250, Extent(rough, "dowels.d", "pressure_share").Greatest, 1e-12);
-        Assert.Equal(4000 / (Math.PI / 4 * 7.95 * 7.95), Extent(rough, "dowels.d", "shear_stress").Greatest, 1e-9);
-        Assert.Equal(9 / 8.05, Extent(rough, "dowels.d", "length_ratio").Least, 1e-12);
-        Assert.Equal(0.03, Extent(rough, "dowels.d", "room").Least, 1e-9);
-        Assert.Equal(0.17 / 50, Extent(rough, "dowels.d", "turn").Greatest, 1e-9);
-        Assert.Equal(400_000 * 0.5 / (4000 / (7.95 * 9) / 250), Extent(rough, "dowels.d", "dowel_torque").Least, 1e-3);
+        Assert.Equal(4000 / (7.95 * 9) / 250, Extent(rough, "dowels.d", "pressure_share").Max, 1e-12);
+        Assert.Equal(4000 / (Math.PI / 4 * 7.95 * 7.95), Extent(rough, "dowels.d", "shear_stress").Max, 1e-9);
+        Assert.Equal(9 / 8.05, Extent(rough, "dowels.d", "length_ratio").Min, 1e-12);
+        Assert.Equal(0.03, Extent(rough, "dowels.d", "room").Min, 1e-9);
+        Assert.Equal(0.17 / 50, Extent(rough, "dowels.d", "turn").Max, 1e-9);
+        Assert.Equal(400_000 * 0.5 / (4000 / (7.95 * 9) / 250), Extent(rough, "dowels.d", "dowel_torque").Min, 1e-3);
 
         var wider = With("8 mm ±0.05", "10 mm ±2", "8.1 mm ±0.06");
-        Assert.True(Extent(wider, "dowels.d", "pressure_share").Greatest > Extent(rough, "dowels.d", "pressure_share").Greatest);
-        Assert.True(Extent(wider, "dowels.d", "room").Least < Extent(rough, "dowels.d", "room").Least);
-        Assert.True(Extent(wider, "dowels.d", "turn").Greatest > Extent(rough, "dowels.d", "turn").Greatest);
+        Assert.True(Extent(wider, "dowels.d", "pressure_share").Max > Extent(rough, "dowels.d", "pressure_share").Max);
+        Assert.True(Extent(wider, "dowels.d", "room").Min < Extent(rough, "dowels.d", "room").Min);
+        Assert.True(Extent(wider, "dowels.d", "turn").Max > Extent(rough, "dowels.d", "turn").Max);
     }
 
     // d_2 = 16 ∓0.1 on 17 mm: t = 0.45 to 0.55 mm; the load of the groove falls to π/4·(17² − 16.1²)·600/1.2. DIN 471 by hand.
@@ -89,8 +89,8 @@ public class PinOfSpecsTests
     {
         var found = Ring("sits: shaft, diameter: 17 mm, groove: 16 mm ±0.1, land: 2 mm ±0.2, yield: 600 MPa, corner: 0 mm, axial_force: 1 kN");
 
-        Assert.Equal(1.8 / 0.55, Extent(found, "retaining_rings.r", "land_ratio").Least, 1e-9);
-        Assert.Equal(Math.PI / 4 * (17 * 17 - 16.1 * 16.1) * 500, Extent(found, "retaining_rings.r", "groove_load").Least, 1e-6);
+        Assert.Equal(1.8 / 0.55, Extent(found, "retaining_rings.r", "land_ratio").Min, 1e-9);
+        Assert.Equal(Math.PI / 4 * (17 * 17 - 16.1 * 16.1) * 500, Extent(found, "retaining_rings.r", "groove_load").Min, 1e-6);
     }
 
     // M = F/2·(L/2 − b/4) at L = 31, b = 19: 10.75/10 of that at 30 and 20. Beam on two supports.
@@ -100,9 +100,9 @@ public class PinOfSpecsTests
         var found = Of("planet_pins: { p: {planets: planet, diameter: 12 mm, load_width: 20 mm ±1, cheek: 8 mm ±0.5, yield: 800 MPa, held: straddled, span: 30 mm ±1} }");
         var (bending, pressure) = (Extent(found, "planet_pins.p", "bending_stress"), Extent(found, "planet_pins.p", "cheek_pressure"));
 
-        Assert.Equal(1.075 * bending.Nominal, bending.Greatest, 1e-9);
-        Assert.Equal(8 / 7.5 * pressure.Nominal, pressure.Greatest, 1e-9);
-        Assert.True(Extent(found, "planet_pins.p", "peak_safety").Least < Extent(found, "planet_pins.p", "peak_safety").Nominal / 1.05);
+        Assert.Equal(1.075 * bending.Nominal, bending.Max, 1e-9);
+        Assert.Equal(8 / 7.5 * pressure.Nominal, pressure.Max, 1e-9);
+        Assert.True(Extent(found, "planet_pins.p", "peak_safety").Min < Extent(found, "planet_pins.p", "peak_safety").Nominal / 1.05);
     }
 
     // Friction and dowels that hold half each hold nothing together; either alone is enough.
@@ -116,7 +116,7 @@ public class PinOfSpecsTests
             $$"""
             joints:
               j: {kind: flange, torque: 400 N·m, thread: M8, strength: 8.8, bolts: 8, bolt_circle: 100 mm, face: 16 mm, hole: 9 mm, length: 40 mm, width: 22 mm,
-                  clamped: [{material: wrought-6082, thickness: 24 mm}], tapped: {material: wrought-6082, depth: 20 mm}, friction: {least: 0.10, greatest: 0.12},
+                  clamped: [{material: wrought-6082, thickness: 24 mm}], tapped: {material: wrought-6082, depth: 20 mm}, friction: {min: 0.10, max: 0.12},
                   tightening: {torque: 22 N·m}, coating: none, roughness: 8 µm, face_friction: {{friction}}}
             dowels:
               d: {joint: j, purpose: locate, count: 2, circle: 100 mm, diameter: {{diameter}} mm, yield: 900 MPa, reamed_together: true,
@@ -164,7 +164,7 @@ public class PinOfSpecsTests
     // No number of a supplier is invented.
     [Theory]
     [InlineData("sits: shaft, diameter: 25 mm, land: 3 mm, yield: 600 MPa, corner: 0 mm, axial_force: 1 kN", "ring_load", "supplier")]
-    [InlineData("sits: shaft, diameter: 25 mm, land: 3 mm, yield: 600 MPa, corner: 0 mm, axial_force: 1 kN", "speed_share", "greatest_speed")]
+    [InlineData("sits: shaft, diameter: 25 mm, land: 3 mm, yield: 600 MPa, corner: 0 mm, axial_force: 1 kN", "speed_share", "max_speed")]
     [InlineData("sits: shaft, diameter: 17 mm, land: 3 mm, yield: 600 MPa, axial_force: 1 kN", "ring_load", "corner")]
     [InlineData("sits: shaft, diameter: 17 mm, land: 0.5 mm, yield: 600 MPa, corner: 0 mm, axial_force: 1 kN", "groove_load", "land below 3")]
     [InlineData("sits: bore, diameter: 23.7 mm, land: 3 mm, yield: 600 MPa, corner: 0 mm, axial_force: 1 kN", "groove", "DIN 472")]
@@ -227,7 +227,7 @@ public class PinOfSpecsTests
     {
         var found = Pin("held: straddled, span: 30 mm").Quantity("planet_pins.p", "press_overlap");
 
-        Assert.Equal((3, 29), (Math.Round(found.Value.Least * 1000, 6), Math.Round(found.Value.Greatest * 1000, 6)));
+        Assert.Equal((3, 29), (Math.Round(found.Value.Min * 1000, 6), Math.Round(found.Value.Max * 1000, 6)));
     }
 
     [Theory]

@@ -16,7 +16,7 @@ public class PublishedExamplesTests
     private static string RacingCar() => SpecText.Simple(
             22, 17, 56, 3,
             duty: "duty: {service_life: 100 h, application_factor: 1, input: {speed: 3000 rpm, torque: 140 N·m, peak_torque: 140 N·m, direction: one}, oil: {lubricant: gear-oil-vg220, running: 70 °C, coldest: 20 °C, hottest: 70 °C}}",
-            gears: $"module: 2 mm, profile_shift: 0, face_width: 24.5 mm ±0, axial_place: 0 mm ±0, {Case}",
+            gears: $"module: 2 mm, profile_shift: 0, face_width: 24.5 mm ±0, axial_position: 0 mm ±0, {Case}",
             mesh: ", dynamic_factor: 1.34, face_load_factor: 1, efficiency: 100 %, friction: 0.05")
         .Replace("count: 3}", "count: 3, load_sharing: 1.23}", StringComparison.Ordinal)
         .Replace("sun: {on: input, teeth: 22, module: 2 mm, profile_shift: 0, face_width: 24.5 mm", "sun: {on: input, teeth: 22, module: 2 mm, profile_shift: 0, face_width: 25.5 mm", StringComparison.Ordinal)
@@ -88,8 +88,8 @@ public class PublishedExamplesTests
     [Fact]
     public void The_first_pair_of_ISO_TR_6336_30_from_memory()
     {
-        const string Pinion = "teeth: 17, module: 8 mm, helix_angle: 15.8°, hand: right, profile_shift: 0.145, face_width: 100 mm ±0, axial_place: 0 mm ±0";
-        const string Wheel = "teeth: 103, module: 8 mm, helix_angle: 15.8°, hand: left, profile_shift: 0, face_width: 100 mm ±0, axial_place: 0 mm ±0";
+        const string Pinion = "teeth: 17, module: 8 mm, helix_angle: 15.8°, hand: right, profile_shift: 0.145, face_width: 100 mm ±0, axial_position: 0 mm ±0";
+        const string Wheel = "teeth: 103, module: 8 mm, helix_angle: 15.8°, hand: left, profile_shift: 0, face_width: 100 mm ±0, axial_position: 0 mm ±0";
         var analysis = SpecText.Analyse(SpecText.Pair(Pinion, Wheel, ", centre_distance: 500 mm"));
         const string Mesh = "meshes.pinion~wheel";
 

@@ -21,7 +21,7 @@ public class RatingOfSpecsTests
     private static string Gear(string more) => $"{more}, {Case}, {Finish}, pitch_deviation: 0.01 µm";
 
     private static string Set(string duty = Duty, string planets = "load_sharing: 1.1", string mesh = Plain, string face = "20 mm ±0") =>
-        SpecText.Simple(duty: duty, mesh: mesh, gears: Gear($"module: 2 mm, profile_shift: 0, face_width: {face}, axial_place: 0 mm ±0"))
+        SpecText.Simple(duty: duty, mesh: mesh, gears: Gear($"module: 2 mm, profile_shift: 0, face_width: {face}, axial_position: 0 mm ±0"))
             .Replace("count: 3}", $"count: 3, {planets}}}", StringComparison.Ordinal);
 
     private static string Pair(string first, string second, string torque = "40 N·m", string more = "", string mesh = Plain) =>
@@ -88,8 +88,8 @@ public class RatingOfSpecsTests
             iter: 40);
 
         static string PairOf(double torque, double width) => Pair(
-            FormattableString.Invariant($"teeth: 20, module: 2 mm, profile_shift: 0.1, face_width: {width:R} mm ±0, axial_place: 0 mm ±0"),
-            FormattableString.Invariant($"teeth: 47, module: 2 mm, profile_shift: 0, face_width: {width:R} mm ±0, axial_place: 0 mm ±0"),
+            FormattableString.Invariant($"teeth: 20, module: 2 mm, profile_shift: 0.1, face_width: {width:R} mm ±0, axial_position: 0 mm ±0"),
+            FormattableString.Invariant($"teeth: 47, module: 2 mm, profile_shift: 0, face_width: {width:R} mm ±0, axial_position: 0 mm ±0"),
             FormattableString.Invariant($"{torque:R} N·m"));
     }
 
@@ -97,7 +97,7 @@ public class RatingOfSpecsTests
     [Fact]
     public void A_pair_of_like_gears_is_equally_safe()
     {
-        const string Twin = "teeth: 31, module: 2 mm, profile_shift: 0.15, face_width: 18 mm, axial_place: 0 mm";
+        const string Twin = "teeth: 31, module: 2 mm, profile_shift: 0.15, face_width: 18 mm, axial_position: 0 mm";
         var analysis = SpecText.Analyse(Pair(Twin, Twin));
 
         foreach (var quantity in (ReadOnlySpan<string>)["contact_safety", "bending_safety", "peak_contact_safety", "peak_bending_safety", "form_factor", "load_cycles"])
@@ -156,9 +156,9 @@ public class RatingOfSpecsTests
     {
         const string Shares = "spectrum: [{share: 30 %, torque: 30 N·m, speed: 1000 rpm}, {share: 70 %, torque: 18 N·m, speed: 1500 rpm}], oil:";
         var found = SpecText.Analyse(Set(Duty.Replace("oil:", Shares, StringComparison.Ordinal)));
-        var wanted = found.Value("meshes.sun~planet_gear.sun", "contact_safety");
+        var expected = found.Value("meshes.sun~planet_gear.sun", "contact_safety");
         var again = SpecText.Analyse(Set(Duty.Replace(
-            "oil:", FormattableString.Invariant($"safety: {{contact: {wanted:R}}}, {Shares}"), StringComparison.Ordinal)));
+            "oil:", FormattableString.Invariant($"safety: {{contact: {expected:R}}}, {Shares}"), StringComparison.Ordinal)));
 
         Assert.Equal(1, again.Value("meshes.sun~planet_gear.sun", "contact_damage"), 1e-6);
         Assert.Equal(10_000, again.Value("meshes.sun~planet_gear.sun", "contact_life"), 0.1);
@@ -201,8 +201,8 @@ public class RatingOfSpecsTests
             iter: 60);
 
         static string Of(double torque, int grade, double misalignment) => SpecText.Pair(
-                FormattableString.Invariant($"teeth: 20, module: 2 mm, profile_shift: 0.2, face_width: 20 mm, axial_place: 0 mm, {Case}, {Finish}"),
-                FormattableString.Invariant($"teeth: 47, module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm, {Case}, {Finish}"),
+                FormattableString.Invariant($"teeth: 20, module: 2 mm, profile_shift: 0.2, face_width: 20 mm, axial_position: 0 mm, {Case}, {Finish}"),
+                FormattableString.Invariant($"teeth: 47, module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm, {Case}, {Finish}"),
                 FormattableString.Invariant($", misalignment: {misalignment:R} µm"))
             .Replace("accuracy_grade: 6", $"accuracy_grade: {grade}", StringComparison.Ordinal)
             .Replace("input: {speed: 1500 rpm, torque: 40 N·m}", FormattableString.Invariant($"input: {{speed: 1500 rpm, torque: {torque:R} N·m, peak_torque: 1000 N·m, direction: one}}\n  service_life: 10000 h\n  application_factor: 1"), StringComparison.Ordinal)
@@ -214,12 +214,12 @@ public class RatingOfSpecsTests
     public void Inch_and_metric_words_give_the_same_rating()
     {
         var metric = SpecText.Analyse(Pair(
-            "teeth: 20, module: 2.54 mm, profile_shift: 0.1, face_width: 25.4 mm ±0, axial_place: 0 mm ±0",
-            "teeth: 41, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm ±0, axial_place: 0 mm ±0",
+            "teeth: 20, module: 2.54 mm, profile_shift: 0.1, face_width: 25.4 mm ±0, axial_position: 0 mm ±0",
+            "teeth: 41, module: 2.54 mm, profile_shift: 0, face_width: 25.4 mm ±0, axial_position: 0 mm ±0",
             "40.674538449942 N·m"));
         var inch = SpecText.Analyse(Pair(
-            "teeth: 20, diametral_pitch: 10, profile_shift: 0.1, face_width: 1 in ±0, axial_place: 0 in ±0",
-            "teeth: 41, diametral_pitch: 10, profile_shift: 0, face_width: 1 in ±0, axial_place: 0 in ±0",
+            "teeth: 20, diametral_pitch: 10, profile_shift: 0.1, face_width: 1 in ±0, axial_position: 0 in ±0",
+            "teeth: 41, diametral_pitch: 10, profile_shift: 0, face_width: 1 in ±0, axial_position: 0 in ±0",
             "30 lbf·ft").Replace("flank_rz: 3 µm", "flank_rz: 118.11023622047244 µin", StringComparison.Ordinal));
 
         foreach (var (one, other) in metric.Subjects.Zip(inch.Subjects))
@@ -374,7 +374,7 @@ public class RatingOfSpecsTests
     public void A_gear_between_one_mesh_and_three_is_bent_back_by_a_third()
     {
         var yaml = Set().Replace("input: input\n", "input: motor\n  bodies: {input: {floating: false}}\n", StringComparison.Ordinal)
-            .Replace("    sun: {on: input,", $"    drive: {{on: motor, teeth: 18, {Gear("module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm")}}}\n    sun: {{on: input,", StringComparison.Ordinal)
+            .Replace("    sun: {on: input,", $"    drive: {{on: motor, teeth: 18, {Gear("module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm")}}}\n    sun: {{on: input,", StringComparison.Ordinal)
             .Replace("    - {gears: [sun, planet_gear]", $"    - {{gears: [drive, sun]{Plain}}}\n    - {{gears: [sun, planet_gear]", StringComparison.Ordinal);
         var analysis = SpecText.Analyse(yaml);
 
@@ -404,8 +404,8 @@ public class RatingOfSpecsTests
     public void Film_and_flash_of_a_shifted_pair()
     {
         var analysis = SpecText.Analyse(Pair(
-            "teeth: 20, module: 2 mm, profile_shift: 0.3, face_width: 20 mm ±0, axial_place: 0 mm ±0",
-            "teeth: 47, module: 2 mm, profile_shift: 0.2, face_width: 20 mm ±0, axial_place: 0 mm ±0",
+            "teeth: 20, module: 2 mm, profile_shift: 0.3, face_width: 20 mm ±0, axial_position: 0 mm ±0",
+            "teeth: 47, module: 2 mm, profile_shift: 0.2, face_width: 20 mm ±0, axial_position: 0 mm ±0",
             mesh: ", dynamic_factor: 1.2, face_load_factor: 1.3, efficiency: 100 %, friction: 0.06"));
 
         Assert.Equal(0.25472, analysis.Value("meshes.pinion~wheel", "film_thickness"), 1e-5);

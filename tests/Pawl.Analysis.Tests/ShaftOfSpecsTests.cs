@@ -5,13 +5,13 @@ namespace Pawl.Analysis.Tests;
 /// <summary>Shafts as a spec states them: moments, stresses, safeties, twist, slopes and critical speed by hand.</summary>
 public class ShaftOfSpecsTests
 {
-    private const string Gears = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 0 mm";
+    private const string Gears = "module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 0 mm";
 
     // A carrier on two bearings 60 mm apart with 1000 N another 60 mm out; it bears 60·4.5 = 270 N·m without losses.
     private const string Bearings =
-        "near: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 40 mm, axial: floating}, "
-        + "far: {bearing: ball-6208, shaft: carrier, housing: housing, axial_place: 100 mm, axial: locating}, "
-        + "pin: {bearing: needles-12, shaft: carrier, housing: planet, axial_place: 0 mm}";
+        "near: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 40 mm, axial: floating}, "
+        + "far: {bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 100 mm, axial: locating}, "
+        + "pin: {bearing: needles-12, shaft: carrier, housing: planet, axial_position: 0 mm}";
 
     private static string Shaft(string seat = "outside: 40 mm", string more = "", string length = "140 mm") =>
         $$$"""
@@ -143,13 +143,13 @@ public class ShaftOfSpecsTests
     }
 
     private static GearboxAnalysis Pair(string more = "") => SpecText.Analyse(SpecText.Pair(
-        "teeth: 20, module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 100 mm",
-        "teeth: 41, module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_place: 100 mm", more:
+        "teeth: 20, module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 100 mm",
+        "teeth: 41, module: 2 mm, profile_shift: 0, face_width: 20 mm, axial_position: 100 mm", more:
         $$$"""
           application_factor: 1
         bearings:
-          left: {bearing: ball-6208, shaft: shaft_1, housing: housing, axial_place: 0 mm, axial: locating}
-          right: {bearing: ball-6208, shaft: shaft_1, housing: housing, axial_place: 200 mm, axial: floating}
+          left: {bearing: ball-6208, shaft: shaft_1, housing: housing, axial_position: 0 mm, axial: locating}
+          right: {bearing: ball-6208, shaft: shaft_1, housing: housing, axial_position: 200 mm, axial: floating}
         shafts: {first: {body: shaft_1, from: 0 mm, material: EN-42CrMo4, tensile: 900 MPa, yield: 700 MPa, sections: {all: {length: 200 mm, outside: 30 mm, roughness: 6.3 µm}}{{{more}}}}}
         """));
 
@@ -197,7 +197,7 @@ public class ShaftOfSpecsTests
     [Fact]
     public void A_shaft_without_bearings_is_not_bent_by_guesses()
     {
-        var analysis = Of(Shaft(), bearings: "pin: {bearing: needles-12, shaft: carrier, housing: planet, axial_place: 0 mm}");
+        var analysis = Of(Shaft(), bearings: "pin: {bearing: needles-12, shaft: carrier, housing: planet, axial_position: 0 mm}");
 
         Assert.False(analysis.Quantity("shafts.out.seat", "bending_moment").IsEvaluated);
         Assert.False(analysis.Quantity("shafts.out.seat", "fatigue_safety").IsEvaluated);
@@ -224,7 +224,7 @@ public class ShaftOfSpecsTests
                     Assert.True(Of(seat, force: Math.Round(force * more, 3)).Value("shafts.out.seat", safety) <= value * (1 + 1e-6));
                     Assert.True(Of(seat, force: Math.Round(force, 3), application: Math.Round(more, 3)).Value("shafts.out.seat", safety) <= value * (1 + 1e-6));
                     var extent = before.Quantity("shafts.out.seat", safety).Value;
-                    Assert.InRange(extent.Nominal, extent.Least, extent.Greatest);
+                    Assert.InRange(extent.Nominal, extent.Min, extent.Max);
                 }
             },
             iter: 200);

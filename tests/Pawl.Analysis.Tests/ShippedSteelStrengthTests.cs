@@ -25,11 +25,11 @@ public class ShippedSteelStrengthTests
     private static TreatmentSpec Treatment(string steel, string treatment) =>
         Steels.Single(each => each.Name.Value == steel).Treatments.Find(treatment)!;
 
-    private static (double Least, double Greatest) Vickers(Hardness hardness) => hardness.Scale switch
+    private static (double Min, double Max) Vickers(Hardness hardness) => hardness.Scale switch
     {
-        HardnessScale.RockwellC => (HardnessConversion.VickersOfRockwell(hardness.Least), HardnessConversion.VickersOfRockwell(hardness.Greatest)),
-        HardnessScale.Brinell => (HardnessConversion.VickersOfBrinell(hardness.Least), HardnessConversion.VickersOfBrinell(hardness.Greatest)),
-        _ => (hardness.Least, hardness.Greatest),
+        HardnessScale.RockwellC => (HardnessConversion.VickersOfRockwell(hardness.Min), HardnessConversion.VickersOfRockwell(hardness.Max)),
+        HardnessScale.Brinell => (HardnessConversion.VickersOfBrinell(hardness.Min), HardnessConversion.VickersOfBrinell(hardness.Max)),
+        _ => (hardness.Min, hardness.Max),
     };
 
     // Softer than the class begins, there would be no strength. What is harder than it ends counts as its upper end; a quarter harder, it
@@ -61,7 +61,7 @@ public class ShippedSteelStrengthTests
         if (AllowableStress.Find(entry.Class.Value) is not { } material)
             return;
 
-        var reaches = Vickers(entry.SurfaceHardness!.Value).Least >= AllowableStress.Hardness(material, MaterialQuality.Mq).Least;
+        var reaches = Vickers(entry.SurfaceHardness!.Value).Min >= AllowableStress.Hardness(material, MaterialQuality.Mq).Min;
         Assert.Equal((steel, treatment) is not ("EN-C45", Treatments.Nitrocarburised), reaches);
     }
 
@@ -71,7 +71,7 @@ public class ShippedSteelStrengthTests
     {
         var entry = Treatment(steel, treatment);
         if (entry.CoreHardness is { } core)
-            Assert.True(Vickers(core.Value).Greatest < Vickers(entry.SurfaceHardness!.Value).Least);
+            Assert.True(Vickers(core.Value).Max < Vickers(entry.SurfaceHardness!.Value).Min);
     }
 
     // Silicon-modified 4340 at 52 to 56 HRC is far above the 390 HV where class V-alloy ends: no line may be stretched to it.
@@ -79,5 +79,5 @@ public class ShippedSteelStrengthTests
     public void What_is_harder_than_its_class_has_none() => Assert.All(
         Steels.SelectMany(steel => steel.Treatments.Entries).Where(entry => entry.Class.Value == "none"),
         entry => Assert.True(
-            Vickers(entry.SurfaceHardness!.Value).Least >= AllowableStress.Hardness(MaterialClass.AlloyThroughHardened, MaterialQuality.Me).Most));
+            Vickers(entry.SurfaceHardness!.Value).Min >= AllowableStress.Hardness(MaterialClass.AlloyThroughHardened, MaterialQuality.Me).Most));
 }

@@ -38,7 +38,7 @@ public class SplineOfSpecsTests
 
     // ISO 286-1: the deviation e of 30 mm to 50 mm is −50 µm; an H space and an e tooth leave at least that.
     [Fact]
-    public void The_letter_of_the_fit_is_the_least_clearance() => Assert.Equal(0.050, Of().Quantity("splines.joint", "flank_clearance").Value.Least, 1e-9);
+    public void The_letter_of_the_fit_is_the_least_clearance() => Assert.Equal(0.050, Of().Quantity("splines.joint", "flank_clearance").Value.Min, 1e-9);
 
     // 1.98 to 2.01 less 1.90 to 1.95 mm.
     [Fact]
@@ -46,7 +46,7 @@ public class SplineOfSpecsTests
     {
         var clearance = Of(shaft: "thickness: 1.95 mm +0/-0.05", hub: "space: 1.98 mm +0.03/0").Quantity("splines.joint", "flank_clearance");
 
-        Assert.Equal((0.03, 0.11), (Math.Round(clearance.Value.Least, 9), Math.Round(clearance.Value.Greatest, 9)));
+        Assert.Equal((0.03, 0.11), (Math.Round(clearance.Value.Min, 9), Math.Round(clearance.Value.Max, 9)));
     }
 
     // T = 60 N·m, K_A = 1.5, K_m = 1; h = (33.75 − 31.3587)/2 = 1.19566 mm. 2·T/(D·z·L·h) = 4.24188, 4·T/(D·z·L·S) = 5.16615,

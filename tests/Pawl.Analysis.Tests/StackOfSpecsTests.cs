@@ -6,7 +6,7 @@ namespace Pawl.Analysis.Tests;
 /// <summary>Stacks and shims as a spec states them: sums by hand, loops by brute force.</summary>
 public class StackOfSpecsTests
 {
-    private const string Wide = "window: {least: 0 mm, greatest: 0.5 mm}";
+    private const string Wide = "window: {min: 0 mm, max: 0.5 mm}";
 
     private static GearboxAnalysis Of(string stack, string oil = "running: 80 °C, coldest: -20 °C, hottest: 100 °C", string shims = "") => SpecText.Analyse(
         $$"""
@@ -20,11 +20,11 @@ public class StackOfSpecsTests
           list: {sheets: [ {{(shims.Length == 0 ? "{thickness: 1 mm}" : shims)}} ]}
         """);
 
-    private static (double Least, double Greatest) Range(GearboxAnalysis analysis, string quantity)
+    private static (double Min, double Max) Range(GearboxAnalysis analysis, string quantity)
     {
         var found = analysis.Quantity("stacks.it", quantity);
         Assert.True(found.IsEvaluated, string.Join("; ", found.Reasons));
-        return (Math.Round(found.Value.Least, 7), Math.Round(found.Value.Greatest, 7));
+        return (Math.Round(found.Value.Min, 7), Math.Round(found.Value.Max, 7));
     }
 
     private const string Three =
@@ -79,7 +79,7 @@ public class StackOfSpecsTests
     [Fact]
     public void Random_assemblies_lie_where_their_distribution_says()
     {
-        var analysis = Of("draws: 200000, window: {least: 0 mm, greatest: 0.25 mm}, contributors: {a: {size: 0.2 mm ±0.1, coefficient: 1, distribution: uniform}}");
+        var analysis = Of("draws: 200000, window: {min: 0 mm, max: 0.25 mm}, contributors: {a: {size: 0.2 mm ±0.1, coefficient: 1, distribution: uniform}}");
         var (least, greatest) = Range(analysis, "sampled");
 
         Assert.Equal(0.2 - 0.09973, least, 1e-4);
@@ -91,7 +91,7 @@ public class StackOfSpecsTests
     public void One_seed_gives_the_same_bits_and_another_others()
     {
         string Bits(int seed) => string.Join(' ', Range($"seed: {seed}").Select(BitConverter.DoubleToInt64Bits));
-        double[] Range(string seed) => Of($"{seed}, {Wide}, {Three}").Quantity("stacks.it", "sampled").Value is var value ? [value.Nominal, value.Least, value.Greatest] : [];
+        double[] Range(string seed) => Of($"{seed}, {Wide}, {Three}").Quantity("stacks.it", "sampled").Value is var value ? [value.Nominal, value.Min, value.Max] : [];
 
         Assert.Equal(Bits(7), Bits(7));
         Assert.NotEqual(Bits(7), Bits(8));
@@ -128,7 +128,7 @@ public class StackOfSpecsTests
     [Fact]
     public void A_size_with_a_temperature_of_its_own_keeps_its_distance_from_the_oil() => Assert.Equal(
         100.1 - 100 + (0.0115 * 95 / 10 * 1.001),
-        Of($"window: {{least: 0 mm, greatest: 1 mm}}, contributors: {{a: {{size: 100.1 mm, coefficient: 1, running: 95 °C}}, b: {{size: 100 mm, coefficient: -1, expansion: 0 µm/(m·K)}}}}").Value("stacks.it", "end_play_hot"), 1e-6);
+        Of($"window: {{min: 0 mm, max: 1 mm}}, contributors: {{a: {{size: 100.1 mm, coefficient: 1, running: 95 °C}}, b: {{size: 100 mm, coefficient: -1, expansion: 0 µm/(m·K)}}}}").Value("stacks.it", "end_play_hot"), 1e-6);
 
     // Gap 0.25 to 0.47 mm, window 0.01 to 0.04: packs of 0.225 to 0.445 for its middle. Of 0.1 and 0.2 mm the packs 0.2, 0.3, 0.4 serve 0.21 to 0.24,
     // 0.31 to 0.34, 0.41 to 0.44; left are 0.25 to 0.31, 0.34 to 0.41 and 0.44 to 0.47: 0.16 mm. By hand.
@@ -139,7 +139,7 @@ public class StackOfSpecsTests
     public void Shims_that_leave_gaps_are_told(string list, double uncovered)
     {
         var analysis = Of(
-            "window: {least: 0.01 mm, greatest: 0.04 mm}, shims: {stock: list, effect: fills}, contributors: {a: {size: 0.36 mm ±0.11, coefficient: 1}}", shims: list);
+            "window: {min: 0.01 mm, max: 0.04 mm}, shims: {stock: list, effect: fills}, contributors: {a: {size: 0.36 mm ±0.11, coefficient: 1}}", shims: list);
 
         Assert.Equal((0.225, 0.445), Range(analysis, "required_pack"));
         Assert.Equal(uncovered, analysis.Value("stacks.it", "uncovered"), 1e-4);
@@ -152,7 +152,7 @@ public class StackOfSpecsTests
     public void A_pack_in_inches_for_a_measured_gap()
     {
         var analysis = Of(
-            "window: {least: 0 in, greatest: 0.001 in}, shims: {stock: list, effect: fills, target: 0 in, measured_gap: 0.0175 in}, contributors: {a: {size: 0.018 in ±0.004, coefficient: 1}}",
+            "window: {min: 0 in, max: 0.001 in}, shims: {stock: list, effect: fills, target: 0 in, measured_gap: 0.0175 in}, contributors: {a: {size: 0.018 in ±0.004, coefficient: 1}}",
             shims: "{thickness: 0.001 in}, {thickness: 0.002 in}, {thickness: 0.005 in}, {thickness: 0.010 in}, {thickness: 0.020 in}");
 
         Assert.Equal("0.254 + 0.127 + 0.0508 mm", analysis.Quantity("stacks.it", "pack").Text);
@@ -160,12 +160,12 @@ public class StackOfSpecsTests
         Assert.Equal(0.0127, analysis.Value("stacks.it", "end_play"), 1e-9);
     }
 
-    // Under a cover that lifts: the pack is the overlap and the play wanted, 0.44 + 0.06 = 0.50; doubts ±(4 + 2·2) µm with two shims of ±2 µm.
+    // Under a cover that lifts: the pack is the overlap and the play required, 0.44 + 0.06 = 0.50; doubts ±(4 + 2·2) µm with two shims of ±2 µm.
     [Fact]
     public void Shims_under_a_cover_add_play()
     {
         var analysis = Of(
-            "window: {least: 0.04 mm, greatest: 0.08 mm}, shims: {stock: list, effect: lifts, measured_gap: -0.44 mm, uncertainty: 4 µm}, contributors: {a: {size: 0.4 mm ±0.1, coefficient: -1}}",
+            "window: {min: 0.04 mm, max: 0.08 mm}, shims: {stock: list, effect: lifts, measured_gap: -0.44 mm, uncertainty: 4 µm}, contributors: {a: {size: 0.4 mm ±0.1, coefficient: -1}}",
             shims: "{thickness: 0.2 mm, tolerance: 2 µm}, {thickness: 0.3 mm, tolerance: 2 µm}");
 
         Assert.Equal("0.3 + 0.2 mm", analysis.Quantity("stacks.it", "pack").Text);
@@ -178,7 +178,7 @@ public class StackOfSpecsTests
     public void A_gap_that_no_pack_sets_names_the_nearest()
     {
         var analysis = Of(
-            "window: {least: 0 mm, greatest: 0.02 mm}, shims: {stock: list, effect: fills, measured_gap: 0.35 mm}, contributors: {a: {size: 0.3 mm ±0.1, coefficient: 1}}",
+            "window: {min: 0 mm, max: 0.02 mm}, shims: {stock: list, effect: fills, measured_gap: 0.35 mm}, contributors: {a: {size: 0.3 mm ±0.1, coefficient: 1}}",
             shims: "{thickness: 0.1 mm}, {thickness: 0.5 mm}");
 
         Assert.False(analysis.Quantity("stacks.it", "pack_found").Truth);
@@ -197,7 +197,7 @@ public class StackOfSpecsTests
                 var (low, high) = places[i] < places[i + 1] ? (i, i + 1) : (i + 1, i);
                 return $"s{i}: {{size: {Micro(places[high] - places[low])} mm, from: f{low}, to: f{high}}}";
             });
-            var analysis = Of($"window: {{least: -20 mm, greatest: 20 mm}}, from: f0, to: f{places.Length - 1}, contributors: {{{string.Join(", ", sizes)}}}");
+            var analysis = Of($"window: {{min: -20 mm, max: 20 mm}}, from: f0, to: f{places.Length - 1}, contributors: {{{string.Join(", ", sizes)}}}");
             return Math.Abs(analysis.Value("stacks.it", "worst_case") - ((places[^1] - places[0]) / 1000.0)) < 1e-9;
         }, iter: 200);
 
@@ -207,8 +207,8 @@ public class StackOfSpecsTests
         Gen.Select(Gen.Int[1, 100].Array[1, 6], Gen.Int[0, 1]).Sample((tolerances, triangular) =>
         {
             var parts = tolerances.Select((h, i) => $"s{i}: {{size: 10 mm ±{(h / 1000.0).ToString("0.000", CultureInfo.InvariantCulture)}, coefficient: {(i % 2 == 0 ? 1 : -1)}, distribution: {(triangular == 1 ? "triangular" : "uniform")}}}");
-            var analysis = Of($"draws: 1000, window: {{least: -20 mm, greatest: 20 mm}}, contributors: {{{string.Join(", ", parts)}}}");
+            var analysis = Of($"draws: 1000, window: {{min: -20 mm, max: 20 mm}}, contributors: {{{string.Join(", ", parts)}}}");
             var (worst, root, sample) = (Range(analysis, "worst_case"), Range(analysis, "root_sum_square"), Range(analysis, "sampled"));
-            return root.Least >= worst.Least - 1e-6 && root.Greatest <= worst.Greatest + 1e-6 && sample.Least >= worst.Least - 1e-6 && sample.Greatest <= worst.Greatest + 1e-6;
+            return root.Min >= worst.Min - 1e-6 && root.Max <= worst.Max + 1e-6 && sample.Min >= worst.Min - 1e-6 && sample.Max <= worst.Max + 1e-6;
         }, iter: 200);
 }

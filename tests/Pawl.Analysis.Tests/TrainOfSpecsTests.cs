@@ -81,7 +81,7 @@ public class TrainOfSpecsTests
         var equal = SpecText.Analyse(SpecText.Simple(count: 3));
         var unequal = SpecText.Analyse(SpecText.Simple(count: 4));
 
-        Assert.Equal(4, equal.Value("planets.planet", "least_mesh_angle"), 9);
+        Assert.Equal(4, equal.Value("planets.planet", "min_mesh_angle"), 9);
         Assert.Equal(0, equal.Value("planets.planet", "spacing_remainder"));
         Assert.Equal(2, unequal.Value("planets.planet", "spacing_remainder"));
         // 90° is 2° from the nearest multiple of 4°; on a circle of 45 mm that is 45·2°.

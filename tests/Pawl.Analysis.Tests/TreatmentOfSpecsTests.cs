@@ -46,7 +46,7 @@ public class TreatmentOfSpecsTests
 
         Assert.True(found.IsEvaluated, $"{quantity}: {string.Join("; ", found.Reasons)}");
         foreach (var (expected, value) in (ReadOnlySpan<(double, double)>)
-            [(nominal, found.Value.Nominal), (least, found.Value.Least), (greatest, found.Value.Greatest)])
+            [(nominal, found.Value.Nominal), (least, found.Value.Min), (greatest, found.Value.Max)])
             Assert.Equal(expected, found.Kind.Unit.FromCoherent(value), tolerance);
     }
 
@@ -154,7 +154,7 @@ public class TreatmentOfSpecsTests
         Assert.Equal(prone, analysis.Quantity(Pinion, "hydrogen_prone").Truth);
         var duration = analysis.Quantity(Pinion, "min_bake_duration");
         Assert.Equal(nominal, duration.Kind.Unit.FromCoherent(duration.Value.Nominal), 1e-9);
-        Assert.Equal(greatest, duration.Kind.Unit.FromCoherent(duration.Value.Greatest), 1e-9);
+        Assert.Equal(greatest, duration.Kind.Unit.FromCoherent(duration.Value.Max), 1e-9);
         Holds(analysis, Pinion, "min_bake_temperature", 190, 190, 190, 1e-9);
     }
 
@@ -414,7 +414,7 @@ public class TreatmentOfSpecsTests
 
     private static GearboxAnalysis Rated(string quality, int wheel, string more)
     {
-        var finish = "face_width: 20 mm ±0, axial_place: 0 mm ±0, accuracy_grade: 6, pitch_deviation: 0.01 µm, roughness: {flank_rz: 3 µm, root_rz: 10 µm}";
+        var finish = "face_width: 20 mm ±0, axial_position: 0 mm ±0, accuracy_grade: 6, pitch_deviation: 0.01 µm, roughness: {flank_rz: 3 µm, root_rz: 10 µm}";
         var gear = $"{CaseHardened($"quality: {quality}, surface_hardness: 60 HRC, core_hardness: 35 HRC, case_depth: 0.4 mm")}, {finish}";
         return SpecText.Analyse(
             SpecText.Pair(gear, more + gear.Replace("teeth: 20", $"teeth: {wheel}", StringComparison.Ordinal), ", dynamic_factor: 1, face_load_factor: 1, efficiency: 100 %, friction: 0.05")

@@ -17,7 +17,7 @@ internal sealed record Measured(Contender Contender, double[] Seconds, double Pe
         }
     }
 
-    public double Least => Seconds.Min();
+    public double Min => Seconds.Min();
 
     /// <summary>Runs the contenders in turn, so that what else the machine does falls on all of them.</summary>
     public static List<Measured> InTurn(int repeats, params ReadOnlySpan<Contender> contenders)

@@ -38,7 +38,7 @@ Say($"\nOne spec of {SpecCorpus.Text(0).Split('\n').Length - 1} lines, from a co
 var one = Corpus(1);
 var cold = Measured.InTurn(quick ? 9 : 25, new Contender("empty program", empty, [], work), Check(one));
 foreach (var measured in cold)
-    Say($"  {measured.Contender.Name,-28} {measured.Median * 1000,8:0} ms   least {measured.Least * 1000,6:0} ms   {measured.PeakMegabytes,6:0} MB");
+    Say($"  {measured.Contender.Name,-28} {measured.Median * 1000,8:0} ms   least {measured.Min * 1000,6:0} ms   {measured.PeakMegabytes,6:0} MB");
 Say($"  ratio to the empty program   {cold[1].Median / cold[0].Median,8:0.00}");
 
 var many = quick ? 200 : 1000;

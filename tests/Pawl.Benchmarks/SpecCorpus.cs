@@ -69,7 +69,7 @@ internal static class SpecCorpus
         void Gear(string name, string on, int teeth, int faceWidth, int place)
         {
             Line($"    {name}:\n      on: {on}\n      teeth: {teeth}\n      module: 2.5 mm\n      pressure_angle: 20°\n      profile_shift: 0.0");
-            Line($"      addendum: 1\n      dedendum: 1.25\n      root_fillet: 0.38\n      face_width: {faceWidth} mm ±0.1\n      axial_place: {place} mm");
+            Line($"      addendum: 1\n      dedendum: 1.25\n      root_fillet: 0.38\n      face_width: {faceWidth} mm ±0.1\n      axial_position: {place} mm");
             Line($"      tip_chamfer: 0.2 mm\n      thickness_allowance:\n        upper: -0.0{50 + Next(9)} mm\n        lower: -0.0{70 + Next(9)} mm");
             Line($"      ball_diameter: 4.5 mm\n      rim_thickness: {8 + Next(4)} mm\n      material: steel\n      surface: case-hardened");
         }
@@ -77,7 +77,7 @@ internal static class SpecCorpus
         void Mesh(string first, string second, string distance)
         {
             Line($"    - gears: [{first}, {second}]\n      centre_distance: {distance} mm js7\n      friction: 0.0{5 + Next(3)}");
-            Line($"      least_backlash: 0.02 mm\n      greatest_backlash: 0.4 mm");
+            Line($"      min_backlash: 0.02 mm\n      max_backlash: 0.4 mm");
         }
     }
 

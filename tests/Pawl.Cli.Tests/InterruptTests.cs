@@ -11,7 +11,7 @@ public sealed class InterruptTests
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
 
-        Assert.Equal(130, PawlCommand.Run(["check", "."], place.Desk(output, error, cancelled: cancel.Token)));
+        Assert.Equal(130, PawlCommand.Run(["check", "."], place.CommandContext(output, error, cancelled: cancel.Token)));
         Assert.StartsWith("pawl: interrupted", error.ToString(), StringComparison.Ordinal);
         Assert.Empty(output.ToString());
     }

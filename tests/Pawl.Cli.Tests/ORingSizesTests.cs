@@ -173,8 +173,8 @@ public sealed class ORingSizesTests
 
         Assert.Equal("AS568-242", Name(size));
         Assert.Equal(3.984 * 25.4, In(size, "inside_diameter", "nominal"), 1e-6);
-        Assert.Equal((3.984 - 0.028) * 25.4, In(size, "inside_diameter", "least"), 1e-6);
-        Assert.Equal(0.143 * 25.4, In(size, "cord", "greatest"), 1e-6);
+        Assert.Equal((3.984 - 0.028) * 25.4, In(size, "inside_diameter", "min"), 1e-6);
+        Assert.Equal(0.143 * 25.4, In(size, "cord", "max"), 1e-6);
         Assert.All(
             (string[])["inside_diameter", "cord", "squeeze", "squeeze_length", "stretch", "gland_fill"],
             quantity => Assert.NotEmpty(size.GetProperty(quantity).GetProperty("unit").GetString()!));
@@ -203,7 +203,7 @@ public sealed class ORingSizesTests
         Assert.Equal(0, place.Run("check", "--fail-on", "warning", "--require-complete").Code);
         var starter = File.ReadAllText(place.PathOf("specs/r1.yaml"));
 
-        var fragment = Ask(place, "--bore", "110 mm H8", "--surface", "0.8 µm").GetProperty("fragment").GetString()!;
+        var fragment = Ask(place, "--bore", "110 mm H8", "--roughness-ra", "0.8 µm").GetProperty("fragment").GetString()!;
         place.With("specs/r1.yaml", starter[..starter.IndexOf("o_rings:", StringComparison.Ordinal)] + fragment);
 
         var ran = place.Run("check", "--fail-on", "warning", "--require-complete");

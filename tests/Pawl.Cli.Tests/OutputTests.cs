@@ -88,8 +88,8 @@ public sealed class OutputTests
         var output = new StreamWriter(full) { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
 
-        var desk = place.Desk(output, error, cancelled: TestContext.Current.CancellationToken);
-        var code = PawlCommand.Run(["check", "a.yaml"], desk);
+        var context = place.CommandContext(output, error, cancelled: TestContext.Current.CancellationToken);
+        var code = PawlCommand.Run(["check", "a.yaml"], context);
 
         Assert.Equal(2, code);
         Assert.StartsWith("pawl: error cli/cannot-write: ", error.ToString(), StringComparison.Ordinal);
@@ -103,7 +103,7 @@ public sealed class OutputTests
         using var output = new StringWriter { NewLine = "\n" };
         using var closed = new Closed();
 
-        Assert.Equal(2, PawlCommand.Run(["check", "bad.yaml"], place.Desk(output, closed, cancelled: TestContext.Current.CancellationToken)));
+        Assert.Equal(2, PawlCommand.Run(["check", "bad.yaml"], place.CommandContext(output, closed, cancelled: TestContext.Current.CancellationToken)));
     }
 
     private sealed class Closed : StringWriter

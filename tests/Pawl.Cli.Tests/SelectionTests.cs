@@ -88,7 +88,7 @@ public sealed class SelectionTests
 
         // What has been read is gone.
         Stream Input() => new MemoryStream(opened++ == 0 ? "conforms"u8.ToArray() : "bad"u8.ToArray());
-        PawlCommand.Run(["check", "-", "-"], place.Desk(output, error, cancelled: TestContext.Current.CancellationToken) with { Input = Input });
+        PawlCommand.Run(["check", "-", "-"], place.CommandContext(output, error, cancelled: TestContext.Current.CancellationToken) with { Input = Input });
 
         Assert.Equal(["-"], Judged(new(0, output.ToString(), "")));
         Assert.Equal(1, opened);
@@ -110,7 +110,7 @@ public sealed class SelectionTests
         using var error = new StringWriter { NewLine = "\n" };
         using var endless = new Endless();
 
-        var code = PawlCommand.Run(["check", "-"], place.Desk(output, error, cancelled: TestContext.Current.CancellationToken) with { Input = () => endless });
+        var code = PawlCommand.Run(["check", "-"], place.CommandContext(output, error, cancelled: TestContext.Current.CancellationToken) with { Input = () => endless });
 
         Assert.Equal(2, code);
         Assert.StartsWith("-:1:1: error yaml/too-large: ", error.ToString(), StringComparison.Ordinal);

@@ -51,7 +51,7 @@ public partial class SpoiledStarterTests
     private static void Sound(Quantity quantity)
     {
         if (quantity is { IsEvaluated: true, Kind.ValueKind: ValueKind.Number })
-            Assert.True(double.IsFinite(quantity.Value.Least) && double.IsFinite(quantity.Value.Greatest), $"{quantity.Subject}.{quantity.Kind.Name}");
+            Assert.True(double.IsFinite(quantity.Value.Min) && double.IsFinite(quantity.Value.Max), $"{quantity.Subject}.{quantity.Kind.Name}");
         Assert.All(quantity.Reasons, reason => Assert.DoesNotContain("Parameter", reason, StringComparison.Ordinal));
     }
 

@@ -39,11 +39,11 @@ internal sealed class Workplace : IDisposable
     {
         using var output = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
         using var error = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
-        var code = PawlCommand.Run(arguments, Desk(output, error, input) with { Folder = PathOf(folder) });
+        var code = PawlCommand.Run(arguments, CommandContext(output, error, input) with { Folder = PathOf(folder) });
         return new(code, output.ToString(), error.ToString());
     }
 
-    public Desk Desk(TextWriter output, TextWriter error, string input = "", CancellationToken cancelled = default) => new()
+    public CommandContext CommandContext(TextWriter output, TextWriter error, string input = "", CancellationToken cancelled = default) => new()
     {
         Out = output,
         Error = error,

@@ -213,14 +213,14 @@ public sealed class Fuzzing : IDisposable
     }
 
     private static string? Unsound(Quantity quantity) =>
-        quantity is { IsEvaluated: true, Kind.ValueKind: ValueKind.Number } && !(double.IsFinite(quantity.Value.Least) && double.IsFinite(quantity.Value.Greatest) && double.IsFinite(quantity.Value.Nominal))
+        quantity is { IsEvaluated: true, Kind.ValueKind: ValueKind.Number } && !(double.IsFinite(quantity.Value.Min) && double.IsFinite(quantity.Value.Max) && double.IsFinite(quantity.Value.Nominal))
             ? $"{quantity.Kind} is not finite."
             : quantity.Reasons.Any(r => r.Contains("Parameter", StringComparison.Ordinal)) ? $"{quantity.Kind} gives a reason of the framework." : null;
 
     private (bool Judged, string? Wrong) Checked()
     {
         using var said = new StringWriter(CultureInfo.InvariantCulture);
-        var code = PawlCommand.Run(["check", "--verbose", "--no-reports"], new Desk
+        var code = PawlCommand.Run(["check", "--verbose", "--no-reports"], new CommandContext
         {
             Out = TextWriter.Null,
             Error = said,

@@ -57,7 +57,7 @@ internal static class Meanings
             "start", "x", "y", "along", "aside", "position", "pairAngle", "midPlane", "lower",
         ]),
         ("zero negative", "a force or a torque: zero without load, the sign is the way", [
-            "axial", "axialForce", "external", "forceX", "forceY", "least", "clamp", "moment", "tangential", "ringTangential", "sunTangential",
+            "axial", "axialForce", "external", "forceX", "forceY", "Min", "least", "clamp", "moment", "tangential", "ringTangential", "sunTangential",
             "tiltCouple", "torque", "thermal",
         ]),
         ("zero", "an amount that may be absent", [

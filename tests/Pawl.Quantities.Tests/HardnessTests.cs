@@ -181,7 +181,7 @@ public class HardnessTests
             var text = FormattableString.Invariant($"{nominal} +{up / 10m}/-{down / 10m} HRC");
 
             Assert.True(Hardness.TryParse(text, out var read, out var error), $"{text}: {error}");
-            Assert.Equal(((double)(nominal - (down / 10m)), (double)(nominal + (up / 10m))), (read.Least, read.Greatest));
+            Assert.Equal(((double)(nominal - (down / 10m)), (double)(nominal + (up / 10m))), (read.Min, read.Max));
         },
         iter: 2_000);
 
@@ -229,7 +229,7 @@ public class HardnessTests
         {
             var (lowest, highest) = Hardness.RangeOf(hardness.Scale);
             Assert.Null(error);
-            Assert.True(lowest <= hardness.Least && hardness.Least <= hardness.Greatest && hardness.Greatest <= highest, text);
+            Assert.True(lowest <= hardness.Min && hardness.Min <= hardness.Max && hardness.Max <= highest, text);
         }
         else
         {

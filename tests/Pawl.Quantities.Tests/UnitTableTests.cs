@@ -6,7 +6,7 @@ namespace Pawl.Quantities.Tests;
 /// <summary>Every factor of the unit table against the package UnitsNet, many also against NIST SP 811.</summary>
 public class UnitTableTests
 {
-    private static readonly Dictionary<string, (Enum Unit, Enum Coherent)> s_oracle = new()
+    private static readonly Dictionary<string, (Enum Unit, Enum Coherent)> Oracle = new()
     {
         ["%"] = (RatioUnit.Percent, RatioUnit.DecimalFraction),
         ["‰"] = (RatioUnit.PartPerThousand, RatioUnit.DecimalFraction),
@@ -133,7 +133,7 @@ public class UnitTableTests
     };
 
     // UnitsNet 5 keeps these rounded: to 7 digits or more, the horsepower to 745.69 W. The definitions are checked below.
-    private static readonly Dictionary<string, double> s_roundedInOracle = new()
+    private static readonly Dictionary<string, double> RoundedInOracle = new()
     {
         ["fl oz"] = 2e-12,
         ["hp"] = 2e-5,
@@ -146,7 +146,7 @@ public class UnitTableTests
     };
 
     // Not in UnitsNet 5, or without a coherent unit there to compare with; the factor follows from the definitions.
-    private static readonly Dictionary<string, double> s_notInOracle = new()
+    private static readonly Dictionary<string, double> NotInOracle = new()
     {
         [""] = 1,
         ["ozf·in"] = 4.4482216152605 / 16 * 25.4,
@@ -175,19 +175,19 @@ public class UnitTableTests
     public void Factor_and_offset_agree_with_UnitsNet_or_the_definition(string symbol)
     {
         var unit = Units.All.Single(unit => unit.Symbol == symbol);
-        if (s_notInOracle.TryGetValue(symbol, out var factor))
+        if (NotInOracle.TryGetValue(symbol, out var factor))
         {
             Assert.Equal(1, unit.Factor / factor, tolerance: 1e-14);
             return;
         }
 
-        var (theirs, coherent) = s_oracle[symbol];
+        var (theirs, coherent) = Oracle[symbol];
         foreach (var value in new[] { 1.0, 250.0, -40.0 })
         {
             var expected = UnitConverter.Convert(value, theirs, coherent);
 
             // Both sides round in binary: a few units in the last of 16 digits.
-            var relative = s_roundedInOracle.GetValueOrDefault(symbol, 1e-13);
+            var relative = RoundedInOracle.GetValueOrDefault(symbol, 1e-13);
             Assert.Equal(expected, unit.ToCoherent(value), tolerance: Math.Abs(expected) * relative);
         }
     }
@@ -197,7 +197,7 @@ public class UnitTableTests
     {
         var symbols = Units.All.Select(unit => unit.Symbol).Order(StringComparer.Ordinal).ToArray();
 
-        Assert.Equal(symbols, s_oracle.Keys.Concat(s_notInOracle.Keys).Order(StringComparer.Ordinal));
+        Assert.Equal(symbols, Oracle.Keys.Concat(NotInOracle.Keys).Order(StringComparer.Ordinal));
         Assert.Equal(symbols.Length, symbols.Distinct().Count());
     }
 

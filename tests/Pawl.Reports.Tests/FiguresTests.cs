@@ -15,7 +15,7 @@ public sealed class FiguresTests
     [InlineData(1200.0, 1100.0, 1300.0, "N", "1200 N (1100…1300)")]
     public void A_toleranced_value_shows_its_bounds_to_one_decimal_place(
         double nominal, double least, double greatest, string unit, string text) =>
-        Assert.Equal(text, Figures.Of(new() { Nominal = nominal, Least = least, Greatest = greatest, Unit = unit }));
+        Assert.Equal(text, Figures.Of(new() { Nominal = nominal, Min = least, Max = greatest, Unit = unit }));
 
     [Theory]
     [InlineData(8200, "1/min", "8200 1/min")]
@@ -52,7 +52,7 @@ public sealed class FiguresTests
             if (Math.Abs(share) < 1e-9)
                 return;
             var spread = Finding(
-                new() { Nominal = worst * 1.01, Least = worst, Greatest = worst * 1.02, Unit = "mm" }, new() { Nominal = limit, Unit = "mm" });
+                new() { Nominal = worst * 1.01, Min = worst, Max = worst * 1.02, Unit = "mm" }, new() { Nominal = limit, Unit = "mm" });
             var (value, shown) = Figures.Apart(spread);
             var least = value[(value.IndexOf('(', StringComparison.Ordinal) + 1)..value.IndexOf('…', StringComparison.Ordinal)];
 

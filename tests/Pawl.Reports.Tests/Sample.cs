@@ -77,7 +77,7 @@ internal sealed class Sample
             [centre, sun[GearQuantities.TipDiameter], planet[GearQuantities.RootDiameter]],
             x => x[0] - (x[1] / 2) - (x[2] / 2)));
 
-        var atLeast = Quantity.Compute(
+        var atMin = Quantity.Compute(
             new() { Name = "limit", Title = "0.25 * module", Unit = Units.Millimetre, Formula = "0.25 * module", Symbols = ["module"] },
             [module], x => 0.25 * x[0]);
         ImmutableArray<Rule> rules = [TipClearance, RatioRule, Neighbours, Floating, Centre, Unspaced];
@@ -105,8 +105,8 @@ internal sealed class Sample
             [
                 new()
                 {
-                    Rule = TipClearance, Subject = meshGear, Outcome = Outcome.Fails, Measured = clearance, AtLeast = atLeast,
-                    Margin = (clearance.Value.Least - 0.625) / 0.625, Span = At(60), Governing = [centre],
+                    Rule = TipClearance, Subject = meshGear, Outcome = Outcome.Fails, Measured = clearance, AtLeast = atMin,
+                    Margin = (clearance.Value.Min - 0.625) / 0.625, Span = At(60), Governing = [centre],
                 },
                 new()
                 {
@@ -116,7 +116,7 @@ internal sealed class Sample
                 new()
                 {
                     Rule = RatioRule, Subject = train, Outcome = Outcome.UnderConcession, Measured = deviation, AtMost = tolerance,
-                    Margin = (0.002 - deviation.Value.Greatest) / 0.002, Span = At(21), Concession = Spec().Concessions[0],
+                    Margin = (0.002 - deviation.Value.Max) / 0.002, Span = At(21), Concession = Spec().Concessions[0],
                 },
                 new()
                 {
@@ -232,7 +232,7 @@ internal sealed class Sample
     };
 
     private Rule Unspaced => NewRule(
-        "assembly/positions", "Unequal positions are permitted ones", SubjectKinds.PlanetSet, "position_misfit", "at most least_backlash") with
+        "assembly/positions", "Unequal positions are permitted ones", SubjectKinds.PlanetSet, "position_misfit", "at most min_backlash") with
     { When = "equally_spaced == false" };
 
     private Rule NewRule(string id, string title, SubjectKind appliesTo, string measure, string limit) => new()

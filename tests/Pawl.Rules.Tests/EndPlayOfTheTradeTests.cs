@@ -25,7 +25,7 @@ public class EndPlayOfTheTradeTests
               oil: {running: 70 °C, coldest: -20 °C, hottest: 90 °C}
             stacks:
               bearing:
-                window: {least: 0 in, greatest: 0.001 in}
+                window: {min: 0 in, max: 0.001 in}
                 contributors:
                   gap: {size: {{(play.StartsWith('-') ? "1 in" : $"{1 + double.Parse(play[..^3], System.Globalization.CultureInfo.InvariantCulture):0.0000} in")}}, coefficient: 1}
                   ring: {size: {{(play.StartsWith('-') ? "1.0005 in" : "1 in")}}, coefficient: -1}

@@ -29,9 +29,9 @@ public class ShippedSpecsTests
 
     // What each sibling gets wrong stands in its own comment.
     [Theory]
-    [InlineData("tarn-180-wrong-sun", "mesh/backlash-min mesh/backlash-wanted mesh/equal-spacing mesh/form-interference mesh/tip-collision train/ratio-agrees")]
+    [InlineData("tarn-180-wrong-sun", "mesh/backlash-min mesh/backlash-required mesh/equal-spacing mesh/form-interference mesh/tip-collision train/ratio-agrees")]
     [InlineData("tarn-180-two-plane-clash", "mesh/passing-collision")]
-    [InlineData("tarn-120-ring-clash", "bearing/inner-fit bearing/least-clearance fit/centring fit/overlap-in-service fit/slip mesh/backlash-min mesh/backlash-wanted mesh/involute-interference")]
+    [InlineData("tarn-120-ring-clash", "bearing/inner-fit bearing/least-clearance fit/centring fit/overlap-in-service fit/slip mesh/backlash-min mesh/backlash-required mesh/involute-interference")]
     [InlineData("beck-90-wrong-marks", "mesh/base-circle mesh/coaxial mesh/equal-spacing mesh/timing-marks-radial train/output-lash train/ratio-agrees")]
     [InlineData("tarn-180-thin-case", "material/case-min")]
     [InlineData("tarn-120-wrong-steel", "material/treatment-suits-steel")]

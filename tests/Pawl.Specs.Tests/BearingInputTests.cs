@@ -6,7 +6,7 @@ namespace Pawl.Specs.Tests;
 /// <summary>Bearings as a spec and a catalogue state them.</summary>
 public sealed class BearingInputTests
 {
-    private static readonly SpecLoader s_loader = new(
+    private static readonly SpecLoader Loader = new(
         Sample.Repository(), ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
         adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
@@ -18,22 +18,22 @@ public sealed class BearingInputTests
 
         """;
 
-    private static SpecLoad Load(string bearing) => s_loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + bearing));
+    private static SpecLoad Load(string bearing) => Loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + bearing));
 
     [Fact]
     public void Every_key_reaches_the_model()
     {
         var load = Load(
             """
-              spigot: {bearing: ball-6008, shaft: input_shaft, housing: carrier, axial_place: 12 mm, axial: plus, shaft_seat: 40 mm k5, housing_seat: 68 mm H7,
-                       shaft_bore: 10 mm, housing_outside: 90 mm, clearance: C3, greatest_clearance: 40 µm, preloaded: true, inner_warmer: 5 K, float: 0.3 mm,
+              spigot: {bearing: ball-6008, shaft: input_shaft, housing: carrier, axial_position: 12 mm, axial: plus, shaft_seat: 40 mm k5, housing_seat: 68 mm H7,
+                       shaft_bore: 10 mm, housing_outside: 90 mm, clearance: C3, max_clearance: 40 µm, preloaded: true, inner_warmer: 5 K, float: 0.3 mm,
                        fillet: 0.6 mm, raceway_hardness: 60 HRC, running: 70 °C, lubricated_by: grease, static_safety: 1.5, rows: 2}
             """);
         Assert.Empty(load.Diagnostics);
         var found = load.Spec!.Bearings.Find("spigot")!;
 
         Assert.Equal(("ball-6008", "input_shaft", "carrier", "plus", "C3", "grease"), (found.Bearing.Value, found.Shaft.Value, found.Housing.Value, found.Axial!.Value, found.Clearance!.Value, found.LubricatedBy!.Value));
-        Assert.Equal((12, 10, 90, 0.04, 5), (found.AxialPlace!.Value.Coherent, found.ShaftBore!.Value.Coherent, found.HousingOutside!.Value.Coherent, Math.Round(found.GreatestClearance!.Value.Coherent, 12), found.InnerWarmer!.Value.Coherent));
+        Assert.Equal((12, 10, 90, 0.04, 5), (found.AxialPosition!.Value.Coherent, found.ShaftBore!.Value.Coherent, found.HousingOutside!.Value.Coherent, Math.Round(found.MaxClearance!.Value.Coherent, 12), found.InnerWarmer!.Value.Coherent));
         Assert.Equal((0.3, 0.6, 70, 1.5, 2, true), (found.Float!.Value.Coherent, found.Fillet!.Value.Coherent, found.Running!.Value.Coherent, found.StaticSafety!.Value, found.Rows!.Value, found.Preloaded!.Value));
         Assert.Equal(("40 mm k5", "68 mm H7", "60 HRC"), (found.ShaftSeat!.Text, found.HousingSeat!.Text, found.RacewayHardness!.Text));
         Assert.Equal(16_300, load.Spec.Catalogue.Bearings.Find("ball-6008")!.DynamicRating!.Value.Coherent, tolerance: 2000.0);

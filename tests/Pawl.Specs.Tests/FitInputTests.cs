@@ -6,7 +6,7 @@ namespace Pawl.Specs.Tests;
 /// <summary>Fits and the chains that they make, as a spec states them.</summary>
 public sealed class FitInputTests
 {
-    private static readonly SpecLoader s_loader = new(
+    private static readonly SpecLoader Loader = new(
         Sample.Repository(), ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
         adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
@@ -17,7 +17,7 @@ public sealed class FitInputTests
 
         """;
 
-    private static SpecLoad Load(string text) => s_loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + text));
+    private static SpecLoad Load(string text) => Loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + text));
 
     [Fact]
     public void Every_key_reaches_the_model()
@@ -26,19 +26,19 @@ public sealed class FitInputTests
             """
             fits:
               flange: {size: 40 mm H7/u6, function: press, hole_part: flange, shaft_part: carrier, hole_material: wrought-6082, shaft_material: EN-42CrMo4,
-                       hole_running: 70 °C, shaft_running: 80 °C, least_clearance: -90 µm, greatest_clearance: 0 µm, length: 50 mm, shaft_bore: 8 mm,
-                       hub_outside: 70 mm, hole_rz: 6 µm, shaft_rz: 4 µm, least_friction: 0.1, greatest_friction: 0.16, carries: carrier, axial_force: 300 N,
-                       slip_safety: 2, speed: 900 rpm, hub_yield: 250 MPa, shaft_yield: 650 MPa, joined: warm, greatest_joining: 150 °C,
-                       greatest_press_force: 60 kN}
+                       hole_running: 70 °C, shaft_running: 80 °C, min_clearance: -90 µm, max_clearance: 0 µm, length: 50 mm, shaft_bore: 8 mm,
+                       hub_outside: 70 mm, hole_rz: 6 µm, shaft_rz: 4 µm, min_friction: 0.1, max_friction: 0.16, carries: carrier, axial_force: 300 N,
+                       slip_safety: 2, speed: 900 rpm, hub_yield: 250 MPa, shaft_yield: 650 MPa, joined: warm, max_joining: 150 °C,
+                       max_press_force: 60 kN}
               spare: {hole: 20 mm H7, shaft: 20 mm g6, function: slide, torque: 3 N·m}
             """);
         Assert.Empty(load.Diagnostics);
         var found = load.Spec!.Fits.Find("flange")!;
 
         Assert.Equal(("40 mm H7/u6", "press", "flange", "carrier", "wrought-6082", "EN-42CrMo4", "carrier", "warm"), (found.Size!.Text, found.Function.Value, found.HolePart!.Value, found.ShaftPart!.Value, found.HoleMaterial!.Value, found.ShaftMaterial!.Value, found.Carries!.Value, found.Joined!.Value));
-        Assert.Equal((70, 80, -0.09, 0, 50, 8, 70), (found.HoleRunning!.Value.Coherent, found.ShaftRunning!.Value.Coherent, Math.Round(found.LeastClearance!.Value.Coherent, 12), found.GreatestClearance!.Value.Coherent, found.Length!.Value.Coherent, found.ShaftBore!.Value.Coherent, found.HubOutside!.Value.Coherent));
-        Assert.Equal((0.006, 0.004, 0.1, 0.16, 300, 2), (Math.Round(found.HoleRz!.Value.Coherent, 12), Math.Round(found.ShaftRz!.Value.Coherent, 12), found.LeastFriction!.Value, found.GreatestFriction!.Value, found.AxialForce!.Value.Coherent, found.SlipSafety!.Value));
-        Assert.Equal((250, 650, 150, 60_000), (found.HubYield!.Value.Coherent, found.ShaftYield!.Value.Coherent, found.GreatestJoining!.Value.Coherent, found.GreatestPressForce!.Value.Coherent));
+        Assert.Equal((70, 80, -0.09, 0, 50, 8, 70), (found.HoleRunning!.Value.Coherent, found.ShaftRunning!.Value.Coherent, Math.Round(found.MinClearance!.Value.Coherent, 12), found.MaxClearance!.Value.Coherent, found.Length!.Value.Coherent, found.ShaftBore!.Value.Coherent, found.HubOutside!.Value.Coherent));
+        Assert.Equal((0.006, 0.004, 0.1, 0.16, 300, 2), (Math.Round(found.HoleRz!.Value.Coherent, 12), Math.Round(found.ShaftRz!.Value.Coherent, 12), found.MinFriction!.Value, found.MaxFriction!.Value, found.AxialForce!.Value.Coherent, found.SlipSafety!.Value));
+        Assert.Equal((250, 650, 150, 60_000), (found.HubYield!.Value.Coherent, found.ShaftYield!.Value.Coherent, found.MaxJoining!.Value.Coherent, found.MaxPressForce!.Value.Coherent));
         Assert.Equal(30 * Math.PI, found.Speed!.Value.Coherent, 9);
         var spare = load.Spec.Fits.Find("spare")!;
         Assert.Equal(("20 mm H7", "20 mm g6", 3000), (spare.Hole!.Text, spare.Shaft!.Text, spare.Torque!.Value.Coherent));
@@ -62,8 +62,8 @@ public sealed class FitInputTests
     [InlineData("x: {size: 25 mm H7/s6, function: press, carries: carrier, torque: 3 N·m}", DiagnosticCodes.ExclusiveKeys, "3 N·m", "carries")]
     [InlineData("x: {size: 25 mm H7/s6, function: press, carries: carier}", DiagnosticCodes.UnknownBody, "carier", "carrier")]
     [InlineData("x: {size: 25 mm H7/s6, function: press, hole_material: wrought-6083}", DiagnosticCodes.NotInCatalogue, "wrought-6083", "wrought-6082")]
-    [InlineData("x: {size: 25 mm H7/g6, function: slide, least_clearance: 30 µm, greatest_clearance: 10 µm}", DiagnosticCodes.OutOfRange, "10 µm", "Exchange")]
-    [InlineData("x: {size: 25 mm H7/s6, function: press, least_friction: 0.2, greatest_friction: 0.1}", DiagnosticCodes.OutOfRange, "0.1}", "least friction")]
+    [InlineData("x: {size: 25 mm H7/g6, function: slide, min_clearance: 30 µm, max_clearance: 10 µm}", DiagnosticCodes.OutOfRange, "10 µm", "Exchange")]
+    [InlineData("x: {size: 25 mm H7/s6, function: press, min_friction: 0.2, max_friction: 0.1}", DiagnosticCodes.OutOfRange, "0.1}", "least friction")]
     [InlineData("x: {size: 25 mm H7/s6, function: press, shaft_bore: 25 mm}", DiagnosticCodes.OutOfRange, "25 mm}", "less than the diameter")]
     [InlineData("x: {size: 25 mm H7/s6, function: press, hub_outside: 20 mm}", DiagnosticCodes.OutOfRange, "20 mm}", "more than the diameter")]
     public void A_wrong_fit_is_told(string fit, string code, string at, string says)

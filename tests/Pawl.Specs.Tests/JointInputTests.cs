@@ -6,7 +6,7 @@ namespace Pawl.Specs.Tests;
 /// <summary>Joints, dowels, rings and planet pins as a spec states them.</summary>
 public sealed class JointInputTests
 {
-    private static readonly SpecLoader s_loader = new(
+    private static readonly SpecLoader Loader = new(
         Sample.Repository(), ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
         adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
@@ -17,7 +17,7 @@ public sealed class JointInputTests
 
         """;
 
-    private static SpecLoad Load(string sections) => s_loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + sections));
+    private static SpecLoad Load(string sections) => Loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + sections));
 
     [Fact]
     public void Every_key_of_a_joint_reaches_the_model()
@@ -25,11 +25,11 @@ public sealed class JointInputTests
         var load = Load(
             """
             joints:
-              x: {kind: flange, thread: 3/8-24 UNF, strength: grade 8, carries: housing, axial_force: 2 kN, least_axial_force: 1 kN, force_across: 100 N, bolts: 6, bolt_circle: 90 mm,
+              x: {kind: flange, thread: 3/8-24 UNF, strength: grade 8, carries: housing, axial_force: 2 kN, min_axial_force: 1 kN, force_across: 100 N, bolts: 6, bolt_circle: 90 mm,
                   head: hexagon, face: 16 mm, hole: 10 mm, length: 40 mm, shank: 12 mm, width: 25 mm, shims: 2,
                   clamped: [{part: flange, material: wrought-6082, thickness: 20 mm ±0.1, limiting_pressure: 200 MPa}],
                   tapped: {material: wrought-6082, tensile: 300 MPa, depth: 24 mm, relief: 1 mm, boss: 25 mm, insert: {thread: 1/2-13 UNC, length: 18 mm}},
-                  friction: {least: 0.08, greatest: 0.14},
+                  friction: {min: 0.08, max: 0.14},
                   tightening: {torque: 30 lbf·ft, method: torque wrench with friction measured, preload: 20 kN, wrench_error: 3 %, prevailing: 2 N·m, order: round, steps: [50 %, 100 %]},
                   coating: electroplated zinc, bake: 8 h, threads_rolled: after, locker: polyamide patch, locker_hottest: 120 °C, roughness: 10 µm, between_faces: bare,
                   face_friction: 0.12, slip_safety: 1.5, load_introduction: 0.5, assembly_temperature: 25 °C}
@@ -38,10 +38,10 @@ public sealed class JointInputTests
         var found = load.Spec!.Joints.Find("x")!;
 
         Assert.Equal(("3/8-24 UNF", "grade 8", "housing", "hexagon", 6, 2), (found.Thread.Value, found.Strength!.Value, found.Carries!.Value, found.Head!.Value, found.Bolts!.Value, found.Shims!.Value));
-        Assert.Equal((2000, 1000, 100, 90, 16, 10, 40, 12, 25), (found.AxialForce!.Value.Coherent, found.LeastAxialForce!.Value.Coherent, found.ForceAcross!.Value.Coherent, found.BoltCircle!.Value.Coherent,
+        Assert.Equal((2000, 1000, 100, 90, 16, 10, 40, 12, 25), (found.AxialForce!.Value.Coherent, found.MinAxialForce!.Value.Coherent, found.ForceAcross!.Value.Coherent, found.BoltCircle!.Value.Coherent,
             found.Face!.Value.Coherent, found.Hole!.Value.Coherent, found.Length!.Value.Coherent, found.Shank!.Value.Coherent, found.Width!.Value.Coherent));
         Assert.Equal((300, 24, 1, 25, "1/2-13 UNC", 18), (found.Tapped!.Tensile!.Value.Coherent, found.Tapped.Depth!.Value.Coherent, found.Tapped.Relief!.Value.Coherent, found.Tapped.Boss!.Value.Coherent, found.Tapped.Insert!.Thread.Value, found.Tapped.Insert.Length.Value.Coherent));
-        Assert.Equal((0.08, 0.14, 20_000, 2000, "round", 2), (found.Friction!.Least!.Value, found.Friction.Greatest!.Value, found.Tightening!.Preload!.Value.Coherent, found.Tightening.Prevailing!.Value.Coherent, found.Tightening.Order!.Value, found.Tightening.Steps.Length));
+        Assert.Equal((0.08, 0.14, 20_000, 2000, "round", 2), (found.Friction!.Min!.Value, found.Friction.Max!.Value, found.Tightening!.Preload!.Value.Coherent, found.Tightening.Prevailing!.Value.Coherent, found.Tightening.Order!.Value, found.Tightening.Steps.Length));
         Assert.Equal(("electroplated zinc", 8 * 3600, "after", "polyamide patch", 120, "bare"), (found.Coating!.Value, found.Bake!.Value.Coherent, found.ThreadsRolled!.Value, found.Locker!.Value, found.LockerHottest!.Value.Coherent, found.BetweenFaces!.Value));
         Assert.Equal((0.12, 1.5, 0.5, 25, "20 mm ±0.1", 200), (found.FaceFriction!.Value, found.SlipSafety!.Value, found.LoadIntroduction!.Value, found.AssemblyTemperature!.Value.Coherent, found.Clamped[0].Thickness.Text, found.Clamped[0].LimitingPressure!.Value.Coherent));
     }
@@ -57,9 +57,9 @@ public sealed class JointInputTests
     [InlineData("kind: flange, thread: M8, clamped: []", DiagnosticCodes.WrongCount, "[]", "without a grip")]
     [InlineData("kind: flange, thread: M8, clamped: null", DiagnosticCodes.NullValue, "clamped", "clamped")]
     [InlineData("kind: flange, thread: M8", DiagnosticCodes.MissingKey, "x: {kind", "clamped")]
-    [InlineData($"{Bolted}, friction: {{least: -0.1, greatest: 0.14}}", DiagnosticCodes.OutOfRange, "-0.1", "from 0 to 1")]
-    [InlineData($"{Bolted}, friction: {{least: 0.15, greatest: 0.14}}", DiagnosticCodes.OutOfRange, "0.15", "no more than the greatest")]
-    [InlineData($"{Bolted}, friction: {{class: B, least: 0.15}}", DiagnosticCodes.ExclusiveKeys, "least: 0.15", "class")]
+    [InlineData($"{Bolted}, friction: {{min: -0.1, max: 0.14}}", DiagnosticCodes.OutOfRange, "-0.1", "from 0 to 1")]
+    [InlineData($"{Bolted}, friction: {{min: 0.15, max: 0.14}}", DiagnosticCodes.OutOfRange, "0.15", "no more than the maximum")]
+    [InlineData($"{Bolted}, friction: {{class: B, min: 0.15}}", DiagnosticCodes.ExclusiveKeys, "min: 0.15", "class")]
     [InlineData($"{Bolted}, friction: {{class: F}}", DiagnosticCodes.UnknownWord, "F}", "A, B, C, D, E")]
     [InlineData("kind: flange, thread: M8x2, clamped: [{material: wrought-6082, thickness: 24 mm}]", DiagnosticCodes.UnknownWord, "M8x2", "`M8x1`")]
     [InlineData("kind: flange, thread: 1/2-21 UNF, clamped: [{material: wrought-6082, thickness: 24 mm}]", DiagnosticCodes.UnknownWord, "1/2-21", "`1/2-20 UNF`")]
@@ -76,7 +76,7 @@ public sealed class JointInputTests
     [InlineData($"{Bolted}, hole: 7.5 mm", DiagnosticCodes.OutOfRange, "7.5 mm", "at least the diameter of M8")]
     [InlineData($"{Bolted}, hole: 9 mm, face: 9 mm", DiagnosticCodes.OutOfRange, "9 mm, face", "less than the face")]
     [InlineData($"{Bolted}, length: 40 mm, shank: 40 mm", DiagnosticCodes.OutOfRange, "40 mm}", "less than the length")]
-    [InlineData($"{Bolted}, axial_force: 1 kN, least_axial_force: 2 kN", DiagnosticCodes.OutOfRange, "2 kN", "no more than the axial force")]
+    [InlineData($"{Bolted}, axial_force: 1 kN, min_axial_force: 2 kN", DiagnosticCodes.OutOfRange, "2 kN", "no more than the axial force")]
     [InlineData($"{Bolted}, bolts: 0", DiagnosticCodes.OutOfRange, "0}", "from 1 to 200")]
     [InlineData($"{Bolted}, tightening: {{torque: 20 N·m, prevailing: 25 N·m}}", DiagnosticCodes.OutOfRange, "25 N·m", "less than the torque")]
     [InlineData($"{Bolted}, tightening: {{steps: [60 %, 30 %, 100 %]}}", DiagnosticCodes.OutOfRange, "30 %", "the step before it")]

@@ -13,7 +13,7 @@ public sealed class LubricationInputTests
           cleanliness: -/17/14
           filtered: true
           extreme_pressure: true
-          attitude: vertical
+          mounting_position: vertical
           lowest_wetted: true
           top_bearing: grease
           oil_before: gear-oil-vg100
@@ -24,8 +24,8 @@ public sealed class LubricationInputTests
           other_losses: 25 W
           free_volume: 1.4 L
           fill: 0.6 L
-          least_fill: 0.5 L
-          greatest_fill: 0.7 L
+          min_fill: 0.5 L
+          max_fill: 0.7 L
           ports: {fill: true, drain: true, vent: false, level: true}
         lip_seals:
           input:
@@ -35,37 +35,37 @@ public sealed class LubricationInputTests
             bore: 55 mm H8
             elastomer: FKM
             hardness: 58..62 HRC
-            surface: 0.4 µm ±0.2
-            lead_free: true
+            roughness_ra: 0.4 µm ±0.2
+            twist_free: true
             runout: 0.05 mm
             offset: 0.08 mm
-            towards: oil
-            greatest_pressure: 0.05 MPa
-            greatest_speed: 14 m/s
+            lip_faces: oil
+            max_pressure: 0.05 MPa
+            max_speed: 14 m/s
             pressure: 0.02 MPa
             lead_in: {angle: 20°, length: 3 mm}
             loss: 12 W
 
         """;
 
-    private static readonly string s_text = Sample.Text + Wet;
+    private static readonly string WholeText = Sample.Text + Wet;
 
     [Fact]
     public void Every_key_reaches_the_model()
     {
-        var load = Sample.Load(s_text);
+        var load = Sample.Load(WholeText);
         Assert.Empty(load.Diagnostics);
         var (oil, seal) = (load.Spec!.Lubrication!, load.Spec.LipSeals.Find("input")!);
 
-        Assert.Equal(("splash", "-/17/14", "vertical", "grease", "gear-oil-vg100"), (oil.Supply!.Value, oil.Cleanliness!.Value, oil.Attitude!.Value, oil.TopBearing!.Value, oil.OilBefore!.Value));
+        Assert.Equal(("splash", "-/17/14", "vertical", "grease", "gear-oil-vg100"), (oil.Supply!.Value, oil.Cleanliness!.Value, oil.MountingPosition!.Value, oil.TopBearing!.Value, oil.OilBefore!.Value));
         Assert.True(oil.Filtered!.Value && oil.ExtremePressure!.Value && oil.LowestWetted!.Value && oil.Flushed!.Value);
         Assert.Equal((35, 0.18e6, 0.020, 25e3), (oil.Ambient!.Value.Coherent, oil.CoolingArea!.Value.Coherent, oil.HeatTransfer!.Value.Coherent, oil.OtherLosses!.Value.Coherent));
-        Assert.Equal((1.4e6, 0.6e6, 0.5e6, 0.7e6), (oil.FreeVolume!.Value.Coherent, oil.Fill!.Value.Coherent, oil.LeastFill!.Value.Coherent, oil.GreatestFill!.Value.Coherent));
+        Assert.Equal((1.4e6, 0.6e6, 0.5e6, 0.7e6), (oil.FreeVolume!.Value.Coherent, oil.Fill!.Value.Coherent, oil.MinFill!.Value.Coherent, oil.MaxFill!.Value.Coherent));
         Assert.Equal((true, true, false, true), (oil.Ports!.Fill!.Value, oil.Ports.Drain!.Value, oil.Ports.Vent!.Value, oil.Ports.Level!.Value));
-        Assert.Equal(("input_shaft", "housing", "FKM", "oil"), (seal.Shaft.Value, seal.Housing.Value, seal.Elastomer!.Value, seal.Towards!.Value));
-        Assert.Equal(("40 mm h11", "55 mm H8", "58..62 HRC", "0.4 µm ±0.2"), (seal.Diameter!.Text, seal.Bore!.Text, seal.Hardness!.Text, seal.Surface!.Text));
-        Assert.Equal((0.05, 0.08, 0.05, 14e3, 0.02, 12e3), (seal.Runout!.Value.Coherent, seal.Offset!.Value.Coherent, seal.GreatestPressure!.Value.Coherent, seal.GreatestSpeed!.Value.Coherent, seal.Pressure!.Value.Coherent, seal.Loss!.Value.Coherent));
-        Assert.True(seal.LeadFree!.Value);
+        Assert.Equal(("input_shaft", "housing", "FKM", "oil"), (seal.Shaft.Value, seal.Housing.Value, seal.Elastomer!.Value, seal.LipFaces!.Value));
+        Assert.Equal(("40 mm h11", "55 mm H8", "58..62 HRC", "0.4 µm ±0.2"), (seal.Diameter!.Text, seal.Bore!.Text, seal.Hardness!.Text, seal.RoughnessRa!.Text));
+        Assert.Equal((0.05, 0.08, 0.05, 14e3, 0.02, 12e3), (seal.Runout!.Value.Coherent, seal.Offset!.Value.Coherent, seal.MaxPressure!.Value.Coherent, seal.MaxSpeed!.Value.Coherent, seal.Pressure!.Value.Coherent, seal.Loss!.Value.Coherent));
+        Assert.True(seal.TwistFree!.Value);
         Assert.Equal(3, seal.LeadIn!.Length.Value.Coherent);
     }
 
@@ -73,12 +73,12 @@ public sealed class LubricationInputTests
     [Theory]
     [InlineData("supply: splash", "supply: spray", DiagnosticCodes.UnknownWord, "spray", "splash")]
     [InlineData("cleanliness: -/17/14", "cleanliness: dirty", DiagnosticCodes.UnknownWord, "dirty", null)]
-    [InlineData("attitude: vertical", "attitude: upright", DiagnosticCodes.UnknownWord, "upright", "vertical")]
+    [InlineData("mounting_position: vertical", "mounting_position: upright", DiagnosticCodes.UnknownWord, "upright", "vertical")]
     [InlineData("top_bearing: grease", "top_bearing: greese", DiagnosticCodes.UnknownWord, "greese", "grease")]
     [InlineData("oil_before: gear-oil-vg100", "oil_before: gear-oil-vg10", DiagnosticCodes.NotInCatalogue, "gear-oil-vg10", "gear-oil-vg100")]
     [InlineData("fill: 0.6 L", "fill: 1.6 L", DiagnosticCodes.OutOfRange, "1.6 L", "less than the free volume of 1.4 L")]
-    [InlineData("fill: 0.6 L", "fill: 1.4 L", DiagnosticCodes.OutOfRange, "1.4 L\n  least", "less than the free volume of 1.4 L")]
-    [InlineData("least_fill: 0.5 L", "least_fill: 0.8 L", DiagnosticCodes.OutOfRange, "0.8 L", "not above the greatest fill of 0.7 L")]
+    [InlineData("fill: 0.6 L", "fill: 1.4 L", DiagnosticCodes.OutOfRange, "1.4 L\n  min", "less than the free volume of 1.4 L")]
+    [InlineData("min_fill: 0.5 L", "min_fill: 0.8 L", DiagnosticCodes.OutOfRange, "0.8 L", "not above the greatest fill of 0.7 L")]
     [InlineData("fill: 0.6 L", "fill: 0.6", DiagnosticCodes.MissingUnit, "0.6\n", "0.6 L")]
     [InlineData("cooling_area: 0.18 m²", "cooling_area: 0.18 m", DiagnosticCodes.UnitMismatch, "m\n  heat", null)]
     [InlineData("heat_transfer: 20 W/(m²·K)", "heat_transfer: 20 W/(m·K)", DiagnosticCodes.UnitMismatch, "W/(m·K)", null)]
@@ -90,9 +90,9 @@ public sealed class LubricationInputTests
     [InlineData("housing: housing", "housing: input_shaft", DiagnosticCodes.SelfCarried, "input_shaft\n    diameter", "cannot be the shaft and the housing of a seal")]
     [InlineData("    shaft: input_shaft\n", "", DiagnosticCodes.MissingKey, "input:", "shaft")]
     [InlineData("elastomer: FKM", "elastomer: EPDM", DiagnosticCodes.UnknownWord, "EPDM", "FKM")]
-    [InlineData("towards: oil", "towards: air", DiagnosticCodes.UnknownWord, "air", "oil")]
+    [InlineData("lip_faces: oil", "lip_faces: air", DiagnosticCodes.UnknownWord, "air", "oil")]
     [InlineData("hardness: 58..62 HRC", "hardness: 58 HRX", null, "58 HRX", null)]
-    [InlineData("greatest_speed: 14 m/s", "greatest_speed: 14 rpm", DiagnosticCodes.UnitMismatch, "rpm", null)]
+    [InlineData("max_speed: 14 m/s", "max_speed: 14 rpm", DiagnosticCodes.UnitMismatch, "rpm", null)]
     [InlineData("angle: 20°", "angle: 90°", DiagnosticCodes.OutOfRange, "90°", null)]
     [InlineData("loss: 12 W", "loss: -12 W", DiagnosticCodes.OutOfRange, "-12 W", null)]
     public void A_wrong_word_is_refused_at_its_place(string right, string wrong, string? code, string at, string? told)

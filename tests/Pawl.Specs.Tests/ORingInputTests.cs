@@ -21,19 +21,19 @@ public sealed class ORingInputTests
             land: 12 mm
             eccentricity: 0.02 mm
             lead_in: {angle: 20°, length: 3.5 mm}
-            surface: 1.6 µm
+            roughness_ra: 1.6 µm
             pressure: 0.03 MPa
             swell: 5 %
           cap: {inside: 50 mm ±0.4, cord: 3 mm ±0.1, gland: face-outside, groove: 50.5 mm, depth: 2.25 mm ±0.05}
 
         """;
 
-    private static readonly string s_text = Sample.Text + Rings;
+    private static readonly string WholeText = Sample.Text + Rings;
 
     [Fact]
     public void Every_key_reaches_the_model()
     {
-        var load = Sample.Load(s_text);
+        var load = Sample.Load(WholeText);
         Assert.Empty(load.Diagnostics);
         var (joint, cap) = (load.Spec!.ORings.Find("joint")!, load.Spec.ORings.Find("cap")!);
 
@@ -41,7 +41,7 @@ public sealed class ORingInputTests
         Assert.Equal(("110 mm H8", "110 mm f7", "104.4 mm h9", "5.2 mm +0.2/0"), (joint.Bore!.Text, joint.Plug!.Text, joint.Groove!.Text, joint.Width!.Text));
         Assert.Equal((12, 0.02, 3.5), (joint.Land!.Value.Coherent, joint.Eccentricity!.Value.Coherent, joint.LeadIn!.Length.Value.Coherent));
         Assert.Equal(20 * Math.PI / 180, joint.LeadIn.Angle.Value.Coherent, 1e-12);
-        Assert.Equal((0.0016, 0.03, 0.05), (joint.Surface!.Value.Coherent, joint.Pressure!.Value.Coherent, joint.Swell!.Value.Coherent));
+        Assert.Equal((0.0016, 0.03, 0.05), (joint.RoughnessRa!.Value.Coherent, joint.Pressure!.Value.Coherent, joint.Swell!.Value.Coherent));
         Assert.Equal(("50 mm ±0.4", "3 mm ±0.1", "2.25 mm ±0.05"), (cap.Inside!.Text, cap.Cord!.Text, cap.Depth!.Text));
     }
 
@@ -65,7 +65,7 @@ public sealed class ORingInputTests
     [InlineData("angle: 20°", "angle: 0°", DiagnosticCodes.OutOfRange, "0°", null)]
     [InlineData("{angle: 20°, length", "{length", DiagnosticCodes.MissingKey, "lead_in:", "angle")]
     [InlineData("pressure: 0.03 MPa", "pressure: 0.03 N", DiagnosticCodes.UnitMismatch, "N\n", null)]
-    [InlineData("surface: 1.6 µm", "surface: N7", DiagnosticCodes.MalformedAmount, "N7", null)]
+    [InlineData("roughness_ra: 1.6 µm", "roughness_ra: N7", DiagnosticCodes.MalformedAmount, "N7", null)]
     public void A_wrong_ring_is_refused_at_its_place(string right, string wrong, string code, string at, string? hint)
     {
         var begin = Rings.IndexOf(right, StringComparison.Ordinal);

@@ -21,7 +21,7 @@ public sealed class SampleTests
     [Fact]
     public void The_schema_judges_beside_the_reader_only_when_asked()
     {
-        var text = Encoding.UTF8.GetBytes(Sample.Text.Replace("axial_place: 35 mm", "axial_place: 3.5 %·m", StringComparison.Ordinal));
+        var text = Encoding.UTF8.GetBytes(Sample.Text.Replace("axial_position: 35 mm", "axial_position: 3.5 %·m", StringComparison.Ordinal));
         ImmutableArray<string> catalogues = ["catalogue/materials.yaml", "catalogue/lubricants.yaml"];
 
         Assert.Empty(new SpecLoader(Sample.Folder, catalogues).Load("r180.yaml", text).Diagnostics);
@@ -63,7 +63,7 @@ public sealed class SampleTests
         Assert.Equal((1, 1.25, 0.38), (gear.Addendum!.Value, gear.Dedendum!.Value, gear.RootFillet!.Value));
         Assert.Equal(Math.PI / 9, gear.PressureAngle!.Value.Coherent, tolerance: 1e-12);
         Assert.Equal(new Tolerance.Deviations(-0.1, 0.1), gear.FaceWidth!.Value.Tolerance);
-        Assert.Equal(Tolerance.General.Instance, gear.AxialPlace!.Value.Tolerance);
+        Assert.Equal(Tolerance.General.Instance, gear.AxialPosition!.Value.Tolerance);
         Assert.Equal(new Tolerance.ToleranceClass("h", 8), gear.TipDiameter!.Value.Tolerance);
         Assert.Equal((69.3, 0.2, 4.5, 8), (gear.RootDiameter!.Value.Nominal.Value, gear.TipChamfer!.Value.Nominal.Value, gear.BallDiameter!.Value.Value, gear.RimThickness!.Value.Nominal.Value));
         Assert.Equal((-0.06, -0.1), (gear.ThicknessAllowance!.Upper.Value.Coherent, gear.ThicknessAllowance.Lower.Value.Coherent));
@@ -72,7 +72,7 @@ public sealed class SampleTests
         var mesh = train.Meshes[0];
         Assert.Equal(["input_sun", "long"], mesh.Gears.Select(name => name.Value));
         Assert.Equal(new Tolerance.ToleranceClass("js", 6), mesh.CentreDistance!.Value.Tolerance);
-        Assert.Equal((0.06, 99.2, 0.03, 0.2), (mesh.Friction!.Value, mesh.Efficiency!.Value.Value, mesh.LeastBacklash!.Value.Coherent, mesh.GreatestBacklash!.Value.Coherent));
+        Assert.Equal((0.06, 99.2, 0.03, 0.2), (mesh.Friction!.Value, mesh.Efficiency!.Value.Value, mesh.MinBacklash!.Value.Coherent, mesh.MaxBacklash!.Value.Coherent));
 
         var concession = Assert.Single(spec.Concessions);
         Assert.Equal(("mesh/tip-clearance", "meshes.input_sun~long", "A. Reviewer"), (concession.Rule.Value, concession.Subject.Value, concession.ApprovedBy.Value));

@@ -6,7 +6,7 @@ namespace Pawl.Specs.Tests;
 /// <summary>Shafts, splines and interfaces as a spec states them.</summary>
 public sealed class ShaftInputTests
 {
-    private static readonly SpecLoader s_loader = new(
+    private static readonly SpecLoader Loader = new(
         Sample.Repository(), ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"],
         adapterPaths: ["specs/adapters/motor-flange-a.yaml", "specs/adapters/shaft-coupling-b.yaml", "specs/adapters/mount-c.yaml"]);
 
@@ -19,7 +19,7 @@ public sealed class ShaftInputTests
 
     private const string Spline = "splines: {x: {body: carrier, system: iso-4156, module: 2 mm, pressure_angle: 30°, root: flat, shaft: {teeth: 20}, hub: {teeth: 20}}}";
 
-    private static SpecLoad Load(string text) => s_loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + text));
+    private static SpecLoad Load(string text) => Loader.Load("specs/tarn-120/test.yaml", Encoding.UTF8.GetBytes(Head + text));
 
     [Fact]
     public void Every_key_of_a_shaft_reaches_the_model()
@@ -28,7 +28,7 @@ public sealed class ShaftInputTests
             """
             shafts:
               x: {body: carrier, from: -5 mm, material: EN-42CrMo4, tensile: 900 MPa, yield: 700 MPa, steel: case-hardened, heat_treated_diameter: 60 mm,
-                  static_safety: 2, fatigue_safety: 1.4, greatest_wind_up: 6′, sections: {
+                  static_safety: 2, fatigue_safety: 1.4, max_wind_up: 6′, sections: {
                     a: {length: 20 mm, outside: 40 mm k5, bore: 10 mm, roughness: 4 µm, carries_torque: false, at: 3 mm, notch: {kind: square-groove, large: 50 mm, bottom: 37 mm, radius: 0.2 mm, width: 1.85 mm, keys: 2}},
                     b: {length: 30 mm, outside: 38 mm}}}
             """);
@@ -38,7 +38,7 @@ public sealed class ShaftInputTests
 
         Assert.Equal(("carrier", "EN-42CrMo4", "case-hardened"), (shaft.Body.Value, shaft.Material!.Value, shaft.Steel!.Value));
         Assert.Equal((-5, 900, 700, 60, 2, 1.4), (shaft.From!.Value.Coherent, shaft.Tensile!.Value.Coherent, shaft.Yield!.Value.Coherent, shaft.HeatTreatedDiameter!.Value.Coherent, shaft.StaticSafety!.Value, shaft.FatigueSafety!.Value));
-        Assert.Equal("6′", shaft.GreatestWindUp!.Text);
+        Assert.Equal("6′", shaft.MaxWindUp!.Text);
         Assert.Equal(["a", "b"], shaft.Sections.Entries.Select(section => section.Name.Value));
         Assert.Equal((20, "40 mm k5", "10 mm", "4 µm", false, 3), (first.Length.Value.Coherent, first.Outside.Text, first.Bore!.Text, first.Roughness!.Text, first.CarriesTorque!.Value, first.At!.Value.Coherent));
         Assert.Equal(("square-groove", 50, 37, 0.2, 1.85, 2), (notch.Kind.Value, notch.Large!.Value.Coherent, notch.Bottom!.Value.Coherent, notch.Radius!.Value.Coherent, notch.Width!.Value.Coherent, notch.Keys!.Value));
@@ -71,7 +71,7 @@ public sealed class ShaftInputTests
         var load = Load(
             """
             interfaces:
-              x: {body: carrier, kind: flange, engagement: 20 mm, torque: 90 N·m, speed: 3000 rpm, greatest_eccentricity: 0.05 mm, adapters: [mount-c, shaft-coupling-b],
+              x: {body: carrier, kind: flange, engagement: 20 mm, torque: 90 N·m, speed: 3000 rpm, max_eccentricity: 0.05 mm, adapters: [mount-c, shaft-coupling-b],
                   spline: {side: internal, system: iso-4156, module: 2 mm, pressure_angle: 45°, teeth: 19, root: fillet, class: 4, fit: d, length: 18 mm},
                   pilot: {side: spigot, diameter: 80 mm h7, depth: 4 mm ±0.1}, dowels: {side: pin, diameter: 6 mm m6, count: 3, circle: 100 mm, angle: 15°},
                   bolts: {thread: 3/8-16 UNC, holes: through, count: 5, circle: 101 mm, angle: 12°, grip: 9 mm, screw_length: 25 mm, thread_depth: 14 mm},
@@ -80,7 +80,7 @@ public sealed class ShaftInputTests
         Assert.Empty(load.Diagnostics);
         var found = load.Spec!.Interfaces.Find("x")!;
 
-        Assert.Equal(("carrier", "flange", 20, 90_000, 0.05), (found.Body.Value, found.Kind.Value, found.Engagement!.Value.Coherent, found.Torque!.Value.Coherent, found.GreatestEccentricity!.Value.Coherent));
+        Assert.Equal(("carrier", "flange", 20, 90_000, 0.05), (found.Body.Value, found.Kind.Value, found.Engagement!.Value.Coherent, found.Torque!.Value.Coherent, found.MaxEccentricity!.Value.Coherent));
         Assert.Equal(3000 * Math.PI / 30, found.Speed!.Value.Coherent, 1e-9);
         Assert.Equal(["mount-c", "shaft-coupling-b"], found.Adapters.Select(adapter => adapter.Value));
         Assert.Equal(("internal", 2, 19, 4, "d", 18), (found.Spline!.Side.Value, found.Spline.Module!.Value.Coherent, found.Spline.Teeth.Value, found.Spline.Class!.Value, found.Spline.Fit!.Value, found.Spline.Length!.Value.Coherent));

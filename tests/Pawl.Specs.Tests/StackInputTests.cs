@@ -7,7 +7,7 @@ namespace Pawl.Specs.Tests;
 /// <summary>Stacks and shims as a spec states them: a loop must close.</summary>
 public sealed class StackInputTests
 {
-    private static readonly SpecLoader s_loader = new(
+    private static readonly SpecLoader Loader = new(
         Sample.Repository(), ["specs/catalogue/materials.yaml", "specs/catalogue/lubricants.yaml", "specs/catalogue/bearings.yaml"]);
 
     private const string Head = """
@@ -16,9 +16,9 @@ public sealed class StackInputTests
 
         """;
 
-    private static SpecLoad Load(string text) => s_loader.Load("test.yaml", Encoding.UTF8.GetBytes(Head + text));
+    private static SpecLoad Load(string text) => Loader.Load("test.yaml", Encoding.UTF8.GetBytes(Head + text));
 
-    private const string Window = "window: {least: 0 mm, greatest: 0.1 mm}";
+    private const string Window = "window: {min: 0 mm, max: 0.1 mm}";
 
     [Fact]
     public void Every_key_reaches_the_model()
@@ -26,11 +26,11 @@ public sealed class StackInputTests
         var load = Load(
             """
             stacks:
-              end: {from: a, to: c, window: {least: 0 mm, greatest: 0.1 mm}, preloaded: true, greatest_in_service: 0.2 mm, method: statistical,
+              end: {from: a, to: c, window: {min: 0 mm, max: 0.1 mm}, preloaded: true, max_in_service: 0.2 mm, method: statistical,
                     warm_up: {shaft: 80 °C, housing: 40 °C}, seed: 9, draws: 5000,
                     contributors: {one: {size: 20 mm ±0.05, from: b, to: a, distribution: normal, capability: 1.33, material: EN-42CrMo4, running: 70 °C, side: shaft},
                                    two: {size: 20.1 mm, from: b, to: c, coefficient: 1, expansion: 23 µm/(m·K), side: housing}},
-                    shims: {stock: drawer, effect: lifts, most: 3, target: 0.05 mm, measured_gap: -0.2 mm, uncertainty: 5 µm}}
+                    shims: {stock: drawer, effect: lifts, pack_limit: 3, target: 0.05 mm, measured_gap: -0.2 mm, uncertainty: 5 µm}}
             shims:
               drawer: {sheets: [{thickness: 0.1 mm, tolerance: 2 µm, count: 4}]}
             """);
@@ -38,12 +38,12 @@ public sealed class StackInputTests
         var found = load.Spec!.Stacks.Find("end")!;
 
         Assert.Equal(("a", "c", true, "statistical", 9, 5000), (found.From!.Value, found.To!.Value, found.Preloaded!.Value, found.Method!.Value, found.Seed!.Value, found.Draws!.Value));
-        Assert.Equal((0, 0.1, 0.2, 80, 40), (found.Window.Least.Value.Coherent, found.Window.Greatest.Value.Coherent, found.GreatestInService!.Value.Coherent, found.WarmUp!.Shaft.Value.Coherent, found.WarmUp.Housing.Value.Coherent));
+        Assert.Equal((0, 0.1, 0.2, 80, 40), (found.Window.Min.Value.Coherent, found.Window.Max.Value.Coherent, found.MaxInService!.Value.Coherent, found.WarmUp!.Shaft.Value.Coherent, found.WarmUp.Housing.Value.Coherent));
         var (one, two) = (found.Contributors.Find("one")!, found.Contributors.Find("two")!);
         Assert.Equal(("normal", 1.33, "EN-42CrMo4", 70, "shaft"), (one.Distribution!.Value, one.Capability!.Value, one.Material!.Value, one.Running!.Value.Coherent, one.Side!.Value));
         Assert.Equal((1, 23e-6), (two.Coefficient!.Value, Math.Round(two.Expansion!.Value.Coherent, 12)));
         Assert.Equal((-1, 1), (StackLoop.Sign(found, one), StackLoop.Sign(found, two)));
-        Assert.Equal(("drawer", "lifts", 3, 0.05, -0.2), (found.Shims!.Stock.Value, found.Shims.Effect.Value, found.Shims.Most!.Value, found.Shims.Target!.Value.Coherent, found.Shims.MeasuredGap!.Value.Coherent));
+        Assert.Equal(("drawer", "lifts", 3, 0.05, -0.2), (found.Shims!.Stock.Value, found.Shims.Effect.Value, found.Shims.PackLimit!.Value, found.Shims.Target!.Value.Coherent, found.Shims.MeasuredGap!.Value.Coherent));
         var sheet = Assert.Single(load.Spec.Shims.Find("drawer")!.Sheets);
         Assert.Equal((0.1, 0.002, 4), (sheet.Thickness.Value.Coherent, Math.Round(sheet.Tolerance!.Value.Coherent, 12), sheet.Count!.Value));
     }
@@ -68,8 +68,8 @@ public sealed class StackInputTests
     [InlineData($"from: face, {Window}, contributors: {{{Depth}, {Ring}}}", DiagnosticCodes.MissingKey, "x: {from", "to")]
     [InlineData($"{Window}, contributors: {{a: {{size: 18 mm}}}}", DiagnosticCodes.MissingKey, "a:", "coefficient")]
     [InlineData($"{Window}, contributors: {{a: {{size: 18 mm, coefficient: 0}}}}", DiagnosticCodes.OutOfRange, "0}}", "no part of the chain")]
-    [InlineData("window: {least: 0.1 mm, greatest: 0.02 mm}, contributors: {a: {size: 18 mm, coefficient: 1}}", DiagnosticCodes.OutOfRange, "0.02 mm", "upside down")]
-    [InlineData("window: {least: 0.1 mm}, contributors: {a: {size: 18 mm, coefficient: 1}}", DiagnosticCodes.MissingKey, "window", "greatest")]
+    [InlineData("window: {min: 0.1 mm, max: 0.02 mm}, contributors: {a: {size: 18 mm, coefficient: 1}}", DiagnosticCodes.OutOfRange, "0.02 mm", "upside down")]
+    [InlineData("window: {min: 0.1 mm}, contributors: {a: {size: 18 mm, coefficient: 1}}", DiagnosticCodes.MissingKey, "window", "max")]
     [InlineData($"{Window}, contributors: {{a: {{size: 18 mm, coefficient: 1, distribution: gauss}}}}", DiagnosticCodes.UnknownWord, "gauss", "normal")]
     [InlineData($"{Window}, contributors: {{a: {{size: 18 mm, coefficient: 1, distribution: uniform, capability: 1.3}}}}", DiagnosticCodes.ExclusiveKeys, "1.3}", "uniform")]
     [InlineData($"{Window}, contributors: {{a: {{size: -18 mm, coefficient: 1}}}}", DiagnosticCodes.OutOfRange, "-18 mm", "zero or more")]

@@ -102,7 +102,7 @@ public static class BearingQuantities
     // Loads.
     public static readonly QuantityKind RelativeSpeed = new()
     {
-        Name = "relative_speed", Symbol = "n", Title = "Greatest speed of one ring against the other", Unit = Units.RevolutionPerMinute,
+        Name = "relative_speed", Symbol = "n", Title = "Maximum speed of one ring against the other", Unit = Units.RevolutionPerMinute,
         Formula = "|n_inner − n_outer|, at the input's greatest speed or the fastest share", Source = "kinematics", Scale = 1,
     };
 
@@ -134,19 +134,19 @@ public static class BearingQuantities
 
     public static readonly QuantityKind LoadShare = new()
     {
-        Name = "load_share", Symbol = "P/C", Title = "Greatest equivalent load over the dynamic rating", Formula = "greatest P of all shares and the rated load over C_s",
+        Name = "load_share", Symbol = "P/C", Title = "Maximum equivalent load over the dynamic rating", Formula = "greatest P of all shares and the rated load over C_s",
         Symbols = ["P", "C_s"], Source = Iso281,
     };
 
     public static readonly QuantityKind LoadOverStatic = new()
     {
-        Name = "load_over_static", Symbol = "P/C_0", Title = "Greatest equivalent load over the static rating", Formula = "greatest P over C_0s",
+        Name = "load_over_static", Symbol = "P/C_0", Title = "Maximum equivalent load over the static rating", Formula = "greatest P over C_0s",
         Symbols = ["P", "C_0s"], Source = Iso281,
     };
 
-    public static readonly QuantityKind LeastLoadShare = new()
+    public static readonly QuantityKind MinLoadShare = new()
     {
-        Name = "least_load_share", Symbol = "P_min/C", Title = "Least equivalent load over the dynamic rating",
+        Name = "min_load_share", Symbol = "P_min/C", Title = "Minimum equivalent load over the dynamic rating",
         Formula = "least P of all shares without the application factor, shared evenly, machine and weight against the teeth, over C_s", Symbols = ["P", "C_s"], Source = "common practice, no source",
     };
 
@@ -169,7 +169,7 @@ public static class BearingQuantities
 
     public static readonly QuantityKind Reliability = new()
     {
-        Name = "reliability", Title = "Reliability wanted", Unit = Units.Percent, Certainty = Certainty.Declared,
+        Name = "reliability", Title = "Reliability required", Unit = Units.Percent, Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind ReliabilityFactor = new()
@@ -237,9 +237,9 @@ public static class BearingQuantities
         Name = "static_safety", Symbol = "s_0", Title = "Static safety at the peak torque", Formula = "s_0 = C_0s/P_0", Symbols = ["C_0s", "P_0"], Source = "ISO 76:2006",
     };
 
-    public static readonly QuantityKind StaticSafetyWanted = new()
+    public static readonly QuantityKind RequiredStaticSafety = new()
     {
-        Name = "static_safety_wanted", Symbol = "s_0min", Title = "Static safety wanted", Certainty = Certainty.Declared,
+        Name = "required_static_safety", Symbol = "s_0min", Title = "Static safety required", Certainty = Certainty.Declared,
     };
 
     // Speed.
@@ -305,9 +305,9 @@ public static class BearingQuantities
         Scale = 0.005, Note = "below 0: preload; raceways estimated where they are not stated",
     };
 
-    public static readonly QuantityKind GreatestClearance = new()
+    public static readonly QuantityKind MaxClearance = new()
     {
-        Name = "greatest_clearance_wanted", Title = "Greatest operating clearance that is borne", Unit = Units.Micrometre, Certainty = Certainty.Declared,
+        Name = "max_clearance", Title = "Maximum operating clearance that is borne", Unit = Units.Micrometre, Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind Preloaded = new()
@@ -355,13 +355,13 @@ public static class BearingQuantities
 
     public static readonly QuantityKind RacewayHardness = new()
     {
-        Name = "raceway_hardness", Title = "Least hardness of shaft and bore as raceways", Unit = Units.Vickers, Certainty = Certainty.Declared,
+        Name = "raceway_hardness", Title = "Minimum hardness of shaft and bore as raceways", Unit = Units.Vickers, Certainty = Certainty.Declared,
         Note = "converted to HV after ISO 18265, table A.1, where written in HRC or HBW",
     };
 
     public static readonly QuantityKind RacewayPressure = new()
     {
-        Name = "raceway_pressure", Symbol = "p_H", Title = "Greatest pressure of the heaviest roller on the shaft, rated or in a share", Unit = Units.Megapascal,
+        Name = "raceway_pressure", Symbol = "p_H", Title = "Maximum pressure of the heaviest roller on the shaft, rated or in a share", Unit = Units.Megapascal,
         Formula = "p_H = √(Q·E*/(π·R·L_we)), Q = 5·F_r/Z of one row, at the greatest F_r of all shares", Symbols = ["F_r", "d"], Source = "Hertz; Stribeck", Certainty = Certainty.Memory,
     };
 
@@ -381,10 +381,10 @@ public static class BearingQuantities
     [
         Entry, Kind, Seat, HasPartner, Greased, Shaft, Housing, InPlanet, Bore, Outside, Width, PitchDiameter, Misfit, DynamicRating, StaticRating, SetRating, SetStaticRating, ComputedRating,
         RatingShare, StaticRatingShare, Hybrid, StaticOfHybrid, RelativeSpeed, OrbitForce, OrbitShare, RadialLoad, AxialLoad, TiltCouple, AxialRatio, EquivalentLoad, LoadShare,
-        LoadOverStatic, LeastLoadShare, AxialShare, MeanLoad, BasicLife, Reliability, ReliabilityFactor, Temperature, WorkingViscosity, ViscosityRatio,
-        ExtremePressure, Contamination, FatigueLimit, LifeFactor, ModifiedLife, PeakLoad, StaticSafety, StaticSafetyWanted, LimitingShare, ReferenceShare,
+        LoadOverStatic, MinLoadShare, AxialShare, MeanLoad, BasicLife, Reliability, ReliabilityFactor, Temperature, WorkingViscosity, ViscosityRatio,
+        ExtremePressure, Contamination, FatigueLimit, LifeFactor, ModifiedLife, PeakLoad, StaticSafety, RequiredStaticSafety, LimitingShare, ReferenceShare,
         SpeedNumber, SpeedGuide, CentrifugalShare, InnerLoad, OuterLoad, ShaftSeat, HousingSeat, InnerFit, OuterFit, ClearanceClass, NewClearance, OperatingClearance,
-        GreatestClearance, Preloaded, AxialFloat, FilletReserve, Acceleration, AccelerationShare, RacewayHardness, RacewayPressure, PeakRacewayPressure, FrictionLoss,
+        MaxClearance, Preloaded, AxialFloat, FilletReserve, Acceleration, AccelerationShare, RacewayHardness, RacewayPressure, PeakRacewayPressure, FrictionLoss,
     ];
 
     private static QuantityKind Words(string name, string title) => new()

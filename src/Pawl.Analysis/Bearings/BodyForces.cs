@@ -60,7 +60,7 @@ internal readonly record struct SupportLoad(Reaction Radial, Reaction Tangential
     }
 
     /// <summary>Least radial load, N: planets share evenly, and machine and weight lie against the rest.</summary>
-    public double LeastAt(double torque, double speed)
+    public double MinAt(double torque, double speed)
     {
         var even = this with { Sharing = 0, Lasting = 0 };
         return Math.Abs(even.At(torque, speed) - Lasting);

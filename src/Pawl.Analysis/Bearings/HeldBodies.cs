@@ -9,7 +9,7 @@ namespace Pawl.Analysis.Bearings;
 /// <param name="Places">Bearings in their places.</param>
 /// <param name="Middles">Where floating bodies with one bearing hang between their meshes.</param>
 internal sealed record HeldBodies(
-    TrainDraft Train, TrainForces Forces, ImmutableArray<BearingPlace> Places, IReadOnlyDictionary<string, BodySupport> Middles)
+    TrainBuilder Train, TrainForces Forces, ImmutableArray<BearingPlace> Places, IReadOnlyDictionary<string, BodySupport> Middles)
 {
     /// <summary>Bearings that hold a body.</summary>
     public ImmutableArray<BearingPlace> Holding(string body) => [.. Places.Where(place => place.Holds == body && place.Support is not null)];

@@ -40,9 +40,9 @@ internal sealed class LoadShares
     /// <summary>Every state that a load must be looked at in: rated and shares, and each in the other direction too.</summary>
     public IEnumerable<LoadShare> States => Shares.Prepend(Rated);
 
-    public static LoadShares Of(Draft draft, Subject train)
+    public static LoadShares Of(AnalysisContext context, Subject train)
     {
-        var cases = draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase).ToImmutableArray();
+        var cases = context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase).ToImmutableArray();
         ImmutableArray<Quantity> inputs =
         [
             train[T.InputTorque], train[T.InputSpeed], train[D.ApplicationFactor],
@@ -100,16 +100,16 @@ internal sealed class BearingLoads(BearingPlace place, double? factor, double? s
     public double Equivalent(LoadShare share, double reverse) => Worse(share, reverse, (torque, speed) => Equivalent(Radial(torque, speed), Axial(torque, speed)));
 
     /// <summary>Least equivalent load, N, of both directions, without the application factor.</summary>
-    public double Least(LoadShare share, double reverse, double application)
+    public double Min(LoadShare share, double reverse, double application)
     {
         var torque = share.Torque / application;
         return reverse == 0 ? At(torque) : Math.Min(At(torque), At(-torque * reverse));
 
-        double At(double signed) => Equivalent(place.Load!.Value.LeastAt(signed, share.Speed), Axial(signed, share.Speed));
+        double At(double signed) => Equivalent(place.Load!.Value.MinAt(signed, share.Speed), Axial(signed, share.Speed));
     }
 
     /// <summary>Greatest radial load of a share in both directions, N.</summary>
-    public double GreatestRadial(LoadShare share, double reverse) => Worse(share, reverse, Radial);
+    public double MaxRadial(LoadShare share, double reverse) => Worse(share, reverse, Radial);
 
     /// <summary>Equivalent static load P₀ at the peak, N; standing or turning, whichever is worse.</summary>
     public double Static(double peak, double fastest) => Math.Max(Peak(peak, 0), Peak(peak, fastest));

@@ -15,16 +15,16 @@ internal sealed class TrainForces
 {
     private const double Gravity = 9806.65;
 
-    private readonly Draft _draft;
+    private readonly AnalysisContext _context;
     private readonly TrainSpec _spec;
-    private readonly TrainDraft _train;
+    private readonly TrainBuilder _train;
     private readonly Dictionary<string, BodyForces> _bodies = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _angles = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _radii = new(StringComparer.Ordinal);
 
-    private TrainForces(Draft draft, TrainSpec spec, TrainDraft train)
+    private TrainForces(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
-        (_draft, _spec, _train) = (draft, spec, train);
+        (_context, _spec, _train) = (context, spec, train);
         foreach (var body in train.Bodies)
             _bodies[body] = new();
     }
@@ -46,9 +46,9 @@ internal sealed class TrainForces
             forces.TeethRadial.Concat(forces.TeethTangential).Sum(load => load.Y));
     }
 
-    public static TrainForces Build(Draft draft, TrainSpec spec, TrainDraft train)
+    public static TrainForces Build(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
-        var forces = new TrainForces(draft, spec, train);
+        var forces = new TrainForces(context, spec, train);
         forces.Angles();
         foreach (var mesh in train.Meshes)
             forces.Mesh(mesh);
@@ -59,7 +59,7 @@ internal sealed class TrainForces
     }
 
     /// <summary>Middle of a gear or of the overlap of a mesh along the axis, mm.</summary>
-    public static Quantity? PlaceOf(GearDraft gear) => gear.Subject.Find(G.AxialPlace) is { IsEvaluated: true } place ? place : null;
+    public static Quantity? PlaceOf(GearBuilder gear) => gear.Subject.Find(G.AxialPosition) is { IsEvaluated: true } place ? place : null;
 
     /// <summary>Middle of all gears of a body along the axis, mm; null when none has a place.</summary>
     public double? MiddleOf(string body)
@@ -89,12 +89,12 @@ internal sealed class TrainForces
         }
     }
 
-    private (string First, string Second)? PairOf(MeshDraft mesh) =>
+    private (string First, string Second)? PairOf(MeshBuilder mesh) =>
         _train.PlanetSet(mesh.First.Spec.On.Value) is { } first && _train.PlanetSet(mesh.Second.Spec.On.Value) is { } second
             ? (first.Name.Value, second.Name.Value)
             : null;
 
-    private void Mesh(MeshDraft mesh)
+    private void Mesh(MeshBuilder mesh)
     {
         var (first, second) = (_bodies[mesh.First.Spec.On.Value], _bodies[mesh.Second.Spec.On.Value]);
         if (Reasons(mesh) is { IsEmpty: false } reasons)
@@ -110,7 +110,7 @@ internal sealed class TrainForces
         Gear(mesh, mesh.Second, mesh.First, load.SecondTorque * input / load.Paths);
     }
 
-    private static ImmutableArray<string> Reasons(MeshDraft mesh)
+    private static ImmutableArray<string> Reasons(MeshBuilder mesh)
     {
         ImmutableArray<Quantity> needed =
         [
@@ -120,10 +120,10 @@ internal sealed class TrainForces
         ];
         if (Quantity.MissingReasons(needed) is { IsEmpty: false } reasons)
             return reasons;
-        foreach (var gear in (ReadOnlySpan<GearDraft>)[mesh.First, mesh.Second])
+        foreach (var gear in (ReadOnlySpan<GearBuilder>)[mesh.First, mesh.Second])
         {
             if (PlaceOf(gear) is null)
-                return [$"train.gears.{gear.Name}.axial_place is not stated"];
+                return [$"train.gears.{gear.Name}.axial_position is not stated"];
         }
 
         if (mesh.First[G.HelixAngle].Value.Nominal != 0 && mesh.First.Spec.Hand is null && mesh.Second.Spec.Hand is null)
@@ -132,7 +132,7 @@ internal sealed class TrainForces
     }
 
     /// <summary>Force of a mesh on one of its gears, for every copy of the planet.</summary>
-    private void Gear(MeshDraft mesh, GearDraft gear, GearDraft mate, double torque)
+    private void Gear(MeshBuilder mesh, GearBuilder gear, GearBuilder mate, double torque)
     {
         var (on, with) = (gear.Spec.On.Value, mate.Spec.On.Value);
         var radius = Math.Abs(mesh.Gear(gear)[MeshGearQuantities.WorkingPitchDiameter].Value.Nominal) / 2;
@@ -169,7 +169,7 @@ internal sealed class TrainForces
     /// <summary>What one planet that carries K_γ times the mean leaves unbalanced, over its mean force.</summary>
     private static double Uneven(int count, double sharing) => count * (sharing - 1) / (count - 1);
 
-    private bool Parallel(MeshDraft mesh, string body) =>
+    private bool Parallel(MeshBuilder mesh, string body) =>
         (mesh.First.Spec.On.Value == body || mesh.Second.Spec.On.Value == body)
         && _train.PlanetSet(mesh.First.Spec.On.Value) is null && _train.PlanetSet(mesh.Second.Spec.On.Value) is null;
 
@@ -199,7 +199,7 @@ internal sealed class TrainForces
         set.Positions.IsEmpty ? Math.Tau * k / set.Count.Value : set.Positions[k].Value.Coherent - set.Positions[0].Value.Coherent;
 
     /// <summary>+1 for a right-hand helix; an external mate has the other hand, the mate of an internal gear the same.</summary>
-    private static int Hand(GearDraft gear, GearDraft mate)
+    private static int Hand(GearBuilder gear, GearBuilder mate)
     {
         if (gear.Spec.Hand is { } own)
             return own.Value == "right" ? 1 : -1;
@@ -207,7 +207,7 @@ internal sealed class TrainForces
         return mate.Spec.Hand is { } other ? same * (other.Value == "right" ? 1 : -1) : 1;
     }
 
-    private static double Middle(GearDraft gear, GearDraft mate)
+    private static double Middle(GearBuilder gear, GearBuilder mate)
     {
         var (a, b) = (PlaceOf(gear)!.Value.Nominal, PlaceOf(mate)!.Value.Nominal);
         if (gear[G.FaceWidth] is not { IsEvaluated: true } wide || mate[G.FaceWidth] is not { IsEvaluated: true } other)
@@ -299,10 +299,10 @@ internal sealed class TrainForces
     /// <summary>Forces of the coupled machines and weights.</summary>
     private void Lasting()
     {
-        var duty = _draft.Spec.Duty;
+        var duty = _context.Spec.Duty;
         External(_spec.Input.Value, "input", duty?.Input?.RadialForce, duty?.Input?.RadialForceAt, duty?.Input?.AxialForce);
         External(_spec.Output.Value, "output", duty?.Output?.RadialForce, duty?.Output?.RadialForceAt, duty?.Output?.AxialForce);
-        var upright = _draft.Spec.Lubrication?.Attitude is { Value: "vertical" };
+        var upright = _context.Spec.Lubrication?.MountingPosition is { Value: "vertical" };
         foreach (var body in _spec.Bodies.Entries)
         {
             if (body.Mass is not { } mass || !_bodies.TryGetValue(body.Name.Value, out var forces))

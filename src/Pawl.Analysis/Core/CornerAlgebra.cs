@@ -50,8 +50,8 @@ internal static class CornerAlgebra
             yield break;
         if (leaves.Length > MostLeaves)
         {
-            yield return [.. inputs.Select(input => input.Value.Least)];
-            yield return [.. inputs.Select(input => input.Value.Greatest)];
+            yield return [.. inputs.Select(input => input.Value.Min)];
+            yield return [.. inputs.Select(input => input.Value.Max)];
             yield break;
         }
 
@@ -79,12 +79,12 @@ internal static class CornerAlgebra
         for (var i = 0; i < x.Length; i++)
         {
             var value = inputs[i].Value;
-            x[i] = value.Least;
-            var atLeast = formula(x);
-            x[i] = value.Greatest;
-            var rises = formula(x) >= atLeast;
+            x[i] = value.Min;
+            var atMin = formula(x);
+            x[i] = value.Max;
+            var rises = formula(x) >= atMin;
             x[i] = value.Nominal;
-            (low[i], high[i]) = rises ? (value.Least, value.Greatest) : (value.Greatest, value.Least);
+            (low[i], high[i]) = rises ? (value.Min, value.Max) : (value.Max, value.Min);
         }
 
         return new(Bounds(nominal, [Descend(inputs, formula, low, 1), Descend(inputs, formula, high, -1)]), [], [], true);
@@ -102,7 +102,7 @@ internal static class CornerAlgebra
                 var (here, value) = (corner[i], inputs[i].Value);
                 if (value.IsExact)
                     continue;
-                corner[i] = here == value.Least ? value.Greatest : value.Least;
+                corner[i] = here == value.Min ? value.Max : value.Min;
                 var there = sign * formula(corner);
                 if (there < best)
                     (best, moved) = (there, true);
@@ -179,6 +179,6 @@ internal static class CornerAlgebra
     public readonly record struct Result(
         Extent Extent, ImmutableArray<Quantity> Leaves, ImmutableArray<double> Corners, bool IsBounded)
     {
-        public bool IsFinite => double.IsFinite(Extent.Least) && double.IsFinite(Extent.Greatest) && double.IsFinite(Extent.Nominal);
+        public bool IsFinite => double.IsFinite(Extent.Min) && double.IsFinite(Extent.Max) && double.IsFinite(Extent.Nominal);
     }
 }

@@ -156,11 +156,11 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
             if (quantity is null)
                 continue;
             foreach (var table in _tables)
-                subject.Draft.Uses(table);
+                subject.Context.Uses(table);
             return quantity;
         }
 
-        return _isOptional || _missingKey.Length == 0 ? null : Draft.Missing(this, PathOf(subject, _missingKey));
+        return _isOptional || _missingKey.Length == 0 ? null : AnalysisContext.Missing(this, PathOf(subject, _missingKey));
     }
 
     /// <summary>The keys of a subject by their whole path; a leading slash makes one a path from the top of the spec.</summary>
@@ -213,29 +213,29 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
     /// <summary>A dimension as the spec states it, with its own limits, its class or the general tolerance.</summary>
     public NumberDefinition<TSpec> Stated(
         Func<TSpec, Stated<Toleranced>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
-        StatedWay(select, key ?? KeyOf(selector), (subject, stated, path) => subject.Draft.Dimension(this, stated, path));
+        StatedWay(select, key ?? KeyOf(selector), (subject, stated, path) => subject.Context.Dimension(this, stated, path));
 
     /// <summary>A dimension that no general tolerance covers, such as a roughness: without limits of its own it is exact.</summary>
     public NumberDefinition<TSpec> StatedAlone(
         Func<TSpec, Stated<Toleranced>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
         StatedWay(select, key ?? KeyOf(selector), (subject, stated, path) => stated.Value.Tolerance is Tolerance.General
-            ? subject.Draft.Between(this, Draft.Declared(stated), stated.Value.Nominal.Coherent, stated.Value.Nominal.Coherent, stated.Value.Nominal.Coherent)
-            : subject.Draft.Dimension(this, stated, path));
+            ? subject.Context.Between(this, AnalysisContext.Declared(stated), stated.Value.Nominal.Coherent, stated.Value.Nominal.Coherent, stated.Value.Nominal.Coherent)
+            : subject.Context.Dimension(this, stated, path));
 
     /// <summary>An amount as the spec states it.</summary>
     public NumberDefinition<TSpec> Stated(
         Func<TSpec, Stated<Amount>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
-        StatedWay(select, key ?? KeyOf(selector), (subject, stated, path) => subject.Draft.Amount(this, stated, path));
+        StatedWay(select, key ?? KeyOf(selector), (subject, stated, path) => subject.Context.Amount(this, stated, path));
 
     /// <summary>A number as the spec states it.</summary>
     public NumberDefinition<TSpec> Stated(
         Func<TSpec, Stated<double>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
-        StatedWay(select, key ?? KeyOf(selector), (subject, stated, path) => subject.Draft.Number(this, stated, path));
+        StatedWay(select, key ?? KeyOf(selector), (subject, stated, path) => subject.Context.Number(this, stated, path));
 
     /// <summary>A count as the spec states it.</summary>
     public NumberDefinition<TSpec> Stated(
         Func<TSpec, Stated<int>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
-        StatedWay(select, key ?? KeyOf(selector), (subject, stated, _) => subject.Draft.Number(this, stated));
+        StatedWay(select, key ?? KeyOf(selector), (subject, stated, _) => subject.Context.Number(this, stated));
 
     /// <summary>An amount that stands elsewhere in the spec or in a catalogue.</summary>
     /// <param name="select">Where; null when it is not stated.</param>
@@ -244,23 +244,23 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
     {
         ArgumentNullException.ThrowIfNull(select);
         return Way(subject => select((TSpec)subject.Model, subject) is { } stated
-            ? subject.Draft.Amount(this, stated, "")
-            : Draft.Missing(this, key((TSpec)subject.Model)));
+            ? subject.Context.Amount(this, stated, "")
+            : AnalysisContext.Missing(this, key((TSpec)subject.Model)));
     }
 
     /// <summary>An amount that may stand elsewhere in the spec or in a catalogue.</summary>
     public NumberDefinition<TSpec> Found(Func<TSpec, Subject, Stated<Amount>?> select)
     {
         ArgumentNullException.ThrowIfNull(select);
-        return Way(subject => select((TSpec)subject.Model, subject) is { } stated ? subject.Draft.Amount(this, stated, "") : null);
+        return Way(subject => select((TSpec)subject.Model, subject) is { } stated ? subject.Context.Amount(this, stated, "") : null);
     }
 
     /// <summary>A default in coherent units, where nothing above applies; the report lists it.</summary>
-    public NumberDefinition<TSpec> Assumed(double value, string basis) => Way(subject => subject.Draft.Assumed(this, value, basis));
+    public NumberDefinition<TSpec> Assumed(double value, string basis) => Way(subject => subject.Context.Assumed(this, value, basis));
 
     /// <summary>A default that is known between limits only, in coherent units.</summary>
-    public NumberDefinition<TSpec> Assumed(Extent value, string basis) => Way(subject => subject.Draft.Between(
-        this, new Origin.Assumed(basis), value.Nominal, value.Least, value.Greatest));
+    public NumberDefinition<TSpec> Assumed(Extent value, string basis) => Way(subject => subject.Context.Between(
+        this, new Origin.Assumed(basis), value.Nominal, value.Min, value.Max));
 
     /// <summary>Not monotonic in its inputs: the worst case is searched for inside the tolerances too.</summary>
     public NumberDefinition<TSpec> Turns()
@@ -429,7 +429,7 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
         try
         {
             var reader = new InputReader(Nominal(quantities), quantities, counts);
-            return Quantity.Bounded(this, formula(ref reader), quantities).With(list.Symbols);
+            return Quantity.WithLimits(this, formula(ref reader), quantities).With(list.Symbols);
         }
         catch (OutsideValidityException outside)
         {
@@ -479,7 +479,7 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
     /// <summary>The text as the spec states it.</summary>
     public RowDefinition<TSpec, T> Stated(
         Func<TSpec, Stated<string>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
-        StatedWay(select, key ?? KeyOf(selector), (_, stated, _) => Taken(Draft.Declared(stated), stated.Value));
+        StatedWay(select, key ?? KeyOf(selector), (_, stated, _) => Taken(AnalysisContext.Declared(stated), stated.Value));
 
     /// <summary>A default, where nothing above applies; the report lists it.</summary>
     public RowDefinition<TSpec, T> Assumed(string text, string basis) => Way(_ => Taken(new Origin.Assumed(basis), text));
@@ -572,7 +572,7 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
     /// <summary>A truth as the spec states it.</summary>
     public TruthDefinition<TSpec> Stated(
         Func<TSpec, Stated<bool>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
-        StatedWay(select, key ?? KeyOf(selector), (_, stated, _) => Quantity.OfTruth(this, Draft.Declared(stated), stated.Value, []));
+        StatedWay(select, key ?? KeyOf(selector), (_, stated, _) => Quantity.OfTruth(this, AnalysisContext.Declared(stated), stated.Value, []));
 
     /// <summary>A default, where nothing above applies; the report lists it.</summary>
     public TruthDefinition<TSpec> Assumed(bool truth, string basis) => Way(_ => Quantity.OfTruth(this, new Origin.Assumed(basis), truth, []));

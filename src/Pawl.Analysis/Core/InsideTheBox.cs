@@ -36,9 +36,9 @@ internal sealed class InsideTheBox
         if (leaves.IsEmpty)
             return null;
         var box = new InsideTheBox(leaves, inputs, formula);
-        var least = -box.Climb(-1, -corners.Extent.Least, corners);
-        var greatest = box.Climb(1, corners.Extent.Greatest, corners);
-        return least < corners.Extent.Least || greatest > corners.Extent.Greatest ? new(corners.Extent.Nominal, least, greatest) : null;
+        var least = -box.Climb(-1, -corners.Extent.Min, corners);
+        var greatest = box.Climb(1, corners.Extent.Max, corners);
+        return least < corners.Extent.Min || greatest > corners.Extent.Max ? new(corners.Extent.Nominal, least, greatest) : null;
     }
 
     private int Place(Quantity quantity, double value)
@@ -95,7 +95,7 @@ internal sealed class InsideTheBox
                     mask = i;
             }
 
-            starts.Add([.. _leaves.Select((leaf, k) => ((mask >> k) & 1) == 0 ? leaf.Value.Least : leaf.Value.Greatest)]);
+            starts.Add([.. _leaves.Select((leaf, k) => ((mask >> k) & 1) == 0 ? leaf.Value.Min : leaf.Value.Max)]);
         }
 
         foreach (var point in starts)
@@ -119,7 +119,7 @@ internal sealed class InsideTheBox
     /// <summary>Moves the point along one leaf to the best place, and gives the value there.</summary>
     private double Line(int sign, double[] point, int along)
     {
-        var (least, greatest) = (_leaves[along].Value.Least, _leaves[along].Value.Greatest);
+        var (least, greatest) = (_leaves[along].Value.Min, _leaves[along].Value.Max);
         var (place, best) = (point[along], sign * At(point));
         for (var i = 0; i <= Steps; i++)
             Try(least + (greatest - least) * i / Steps);

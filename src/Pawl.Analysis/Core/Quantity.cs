@@ -92,7 +92,7 @@ public sealed class Quantity
     internal long Serial { get; private init; }
 
     /// <summary>Widened quantities count as leaves of their own; their serials follow those of declared ones.</summary>
-    private static long widened = 1L << 32;
+    private static long _widened = 1L << 32;
 
     /// <summary>A number that is stated or assumed. <paramref name="serial"/> must be unique in the analysis.</summary>
     public static Quantity Leaf(QuantityKind kind, Origin origin, Extent value, int serial)
@@ -100,7 +100,7 @@ public sealed class Quantity
         if (value.IsExact)
             return new(kind, origin, []) { Value = value, Serial = serial };
 
-        var leaf = new Quantity(kind, origin, []) { Value = value, Serial = serial, Corners = [value.Least, value.Greatest] };
+        var leaf = new Quantity(kind, origin, []) { Value = value, Serial = serial, Corners = [value.Min, value.Max] };
         leaf.Leaves = [leaf];
         return leaf;
     }
@@ -156,27 +156,27 @@ public sealed class Quantity
         if (!corners.IsEvaluated || !turn.IsEvaluated)
             return corners.IsEvaluated ? NotEvaluated(corners.Kind, corners.Inputs, turn.Reasons) : corners;
 
-        var (least, greatest) = (Math.Min(corners.Value.Least, turn.Value.Least), Math.Max(corners.Value.Greatest, turn.Value.Greatest));
-        return least < corners.Value.Least || greatest > corners.Value.Greatest
+        var (least, greatest) = (Math.Min(corners.Value.Min, turn.Value.Min), Math.Max(corners.Value.Max, turn.Value.Max));
+        return least < corners.Value.Min || greatest > corners.Value.Max
             ? Widened(corners.Kind, corners.Inputs, new(corners.Value.Nominal, least, greatest), formula: corners.Formula)
             : corners;
     }
 
     /// <summary>A value that counts as one tolerance from here on, whatever it depends on: wide, never narrow.</summary>
     /// <remarks>For a value whose parts enter nothing else, such as a face width in common: that is exact and saves corners.</remarks>
-    public static Quantity Settled(QuantityKind kind, Quantity value) =>
+    public static Quantity InCommon(QuantityKind kind, Quantity value) =>
         !value.IsEvaluated ? NotEvaluated(kind, [value], value.Reasons)
         : value.Value.IsExact ? Computed(kind, value.Value.Nominal, [value])
         : Widened(kind, [value], value.Value, formula: x => x[0]);
 
-    /// <summary>The same value, that counts as one tolerance from here on: as <see cref="Settled"/>, with its own derivation.</summary>
+    /// <summary>The same value, that counts as one tolerance from here on: as <see cref="InCommon"/>, with its own derivation.</summary>
     internal static Quantity AsOne(Quantity value) => !value.IsEvaluated || value.Value.IsExact
         ? value
         : Widened(value.Kind, value.Inputs, value.Value, value.IsBounded, value.Formula).With(value.Symbols);
 
     /// <summary>A value whose least and greatest the mechanics knows in closed form; it counts as one tolerance from there on.</summary>
-    public static Quantity Bounded(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) =>
-        double.IsFinite(bounds.Nominal) && double.IsFinite(bounds.Least) && double.IsFinite(bounds.Greatest)
+    public static Quantity WithLimits(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) =>
+        double.IsFinite(bounds.Nominal) && double.IsFinite(bounds.Min) && double.IsFinite(bounds.Max)
             ? Widened(kind, inputs, bounds, isWide: false)
             : NotFinite(kind, inputs);
 
@@ -188,8 +188,8 @@ public sealed class Quantity
             Formula = formula,
             Value = bounds,
             IsBounded = isWide,
-            Serial = Interlocked.Increment(ref widened),
-            Corners = [bounds.Least, bounds.Greatest],
+            Serial = Interlocked.Increment(ref _widened),
+            Corners = [bounds.Min, bounds.Max],
         };
         quantity.Leaves = [quantity];
         return quantity;

@@ -161,10 +161,10 @@ public sealed class SubjectKind
     }
 
     /// <summary>Adds every such subject of a spec to its analysis; null when others do it.</summary>
-    internal Action<Draft>? AddAll { get; private set; }
+    internal Action<AnalysisContext>? AddAll { get; private set; }
 
     /// <summary>A section that adds its own subjects, in no order to others: relations are followed and values computed on demand.</summary>
-    internal SubjectKind AddedBy(Action<Draft> addAll)
+    internal SubjectKind AddedBy(Action<AnalysisContext> addAll)
     {
         AddAll = addAll;
         return this;

@@ -59,7 +59,7 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     internal object Model { get; init; } = "";
 
     /// <summary>The analysis that it belongs to; a subject of its own, such as the example of a rule, has only what it is given.</summary>
-    internal Draft Draft { get; init; } = null!;
+    internal AnalysisContext Context { get; init; } = null!;
 
     /// <summary>The quantity of a kind, or null when this subject has none: then rules on it do not apply.</summary>
     /// <remarks>A declared quantity is computed on the first demand.</remarks>
@@ -67,7 +67,7 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     {
         if (kind.Of != Kind)
             return null;
-        if (kind.Evaluate is not { } evaluate || Draft is null || _states[kind.Index] == State.Known)
+        if (kind.Evaluate is not { } evaluate || Context is null || _states[kind.Index] == State.Known)
             return _quantities[kind.Index];
         if (_states[kind.Index] == State.Computing)
             throw new InvalidOperationException($"{Path}.{kind.Name} depends on itself.");
@@ -99,7 +99,7 @@ public sealed class Subject(SubjectKind kind, string path, SourceSpan span)
     /// <summary>The subjects in a role of many, in the order of the spec.</summary>
     internal IEnumerable<Subject> ReachAll(string role) => _many.TryGetValue(role, out var many) ? many() : [];
 
-    /// <summary>A role that is looked up when it is first wanted, so that the order of sections does not matter.</summary>
+    /// <summary>A role that is looked up when it is first required, so that the order of sections does not matter.</summary>
     internal Subject Relate(string role, Func<Subject?> find)
     {
         _pending[role] = find;

@@ -55,13 +55,13 @@ public sealed class CentringLinks : Section<CentringLinkSpec>
         .Custom(static subject => Quantity.NotEvaluated(
             Eccentricity!, [], $"the radial clearance of the bearing {((CentringLinkSpec)subject.Model).Bearing?.Value} is not known"));
 
-    internal static Subject Add(Draft draft, CentringLinkSpec spec, string path, Subject chain) =>
-        draft.Begin(SubjectKinds.CentringLink, path, spec.Span, spec)
+    internal static Subject Add(AnalysisContext context, CentringLinkSpec spec, string path, Subject chain) =>
+        context.Begin(SubjectKinds.CentringLink, path, spec.Span, spec)
             .Relate("chain", chain)
-            .RelateOptional("fit", () => Fit(draft, spec.Fit?.Value))
-            .RelateOptional("bearing", () => spec.Bearing is { } bearing ? draft.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}") : null)
-            .RelateOptional("first", () => Fit(draft, spec.Dowels?.First.Value))
-            .RelateOptional("second", () => Fit(draft, (spec.Dowels?.Second ?? spec.Dowels?.First)?.Value));
+            .RelateOptional("fit", () => Fit(context, spec.Fit?.Value))
+            .RelateOptional("bearing", () => spec.Bearing is { } bearing ? context.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}") : null)
+            .RelateOptional("first", () => Fit(context, spec.Dowels?.First.Value))
+            .RelateOptional("second", () => Fit(context, (spec.Dowels?.Second ?? spec.Dowels?.First)?.Value));
 
-    private static Subject? Fit(Draft draft, string? name) => name is null ? null : draft.Find(SubjectKinds.Fit, $"fits.{name}");
+    private static Subject? Fit(AnalysisContext context, string? name) => name is null ? null : context.Find(SubjectKinds.Fit, $"fits.{name}");
 }

@@ -38,27 +38,27 @@ public sealed class Centrings : Section<CentringSpec>
             Of("mesh", static () => MeshQuantities.WorkingPressureAngle, "α_wt"),
             Of("first", static () => GearQuantities.BaseHelixAngle, "β_b"),
             static (backlash, required, pressure, helix) => (backlash - required) / (2 * Math.Sin(pressure) * Math.Cos(helix)))
-        .Custom(static subject => ((CentringSpec)subject.Model).Mesh.IsEmpty ? null : Draft.Missing(Permitted!, "train"));
+        .Custom(static subject => ((CentringSpec)subject.Model).Mesh.IsEmpty ? null : AnalysisContext.Missing(Permitted!, "train"));
 
     /// <summary>All chains with their links, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.Centring.Entries)
+        foreach (var spec in context.Spec.Centring.Entries)
         {
             var path = $"centring.{spec.Name.Value}";
-            var chain = draft.Begin(SubjectKinds.Centring, path, spec.Name.Span, spec);
-            ImmutableArray<Subject> links = [.. spec.Links.Select((link, i) => CentringLinks.Add(draft, link, $"{path}.links.{i + 1}", chain))];
-            chain.Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-                .RelateOptional("mesh", () => MeshOf(draft, spec))
+            var chain = context.Begin(SubjectKinds.Centring, path, spec.Name.Span, spec);
+            ImmutableArray<Subject> links = [.. spec.Links.Select((link, i) => CentringLinks.Add(context, link, $"{path}.links.{i + 1}", chain))];
+            chain.Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .RelateOptional("mesh", () => MeshOf(context, spec))
                 .RelateOptional("first", () => chain.Reach("mesh")?.Reach("first"))
                 .RelateAll("links", () => links);
         }
     }
 
-    private static Subject? MeshOf(Draft draft, CentringSpec spec)
+    private static Subject? MeshOf(AnalysisContext context, CentringSpec spec)
     {
         var names = spec.Mesh.Select(gear => $"gears.{gear.Value}").ToHashSet();
-        return draft.Subjects.FirstOrDefault(subject =>
+        return context.Subjects.FirstOrDefault(subject =>
             subject.Kind == SubjectKinds.Mesh && names.Contains(subject.Reach("first")!.Path) && names.Contains(subject.Reach("second")!.Path));
     }
 }

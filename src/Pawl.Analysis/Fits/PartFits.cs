@@ -35,21 +35,21 @@ public sealed class PartFits : Section<FitSpec>
 
     public static readonly RowDefinition<FitSpec, PartMaterial> HoleMaterial = Row<PartMaterial>("hole_material", "Material of the part with the hole")
         .Custom(static subject => PartMaterial.Of(
-            subject.Draft, HoleMaterial!, ((FitSpec)subject.Model).HolePart, ((FitSpec)subject.Model).HoleMaterial));
+            subject.Context, HoleMaterial!, ((FitSpec)subject.Model).HolePart, ((FitSpec)subject.Model).HoleMaterial));
 
     public static readonly RowDefinition<FitSpec, PartMaterial> ShaftMaterial = Row<PartMaterial>("shaft_material", "Material of the part with the shaft")
         .Custom(static subject => PartMaterial.Of(
-            subject.Draft, ShaftMaterial!, ((FitSpec)subject.Model).ShaftPart, ((FitSpec)subject.Model).ShaftMaterial));
+            subject.Context, ShaftMaterial!, ((FitSpec)subject.Model).ShaftPart, ((FitSpec)subject.Model).ShaftMaterial));
 
     public static readonly NumberDefinition<FitSpec> HoleExpansion =
         Number("hole_expansion", "α_h", "Thermal expansion of the part with the hole", Units.PerKelvin)
         .By("that of its material", "the catalogue", Certainty.Declared)
-        .Custom(static subject => PartMaterial.ExpansionOf(subject.Draft, HoleExpansion!, subject[HoleMaterial]));
+        .Custom(static subject => PartMaterial.ExpansionOf(subject.Context, HoleExpansion!, subject[HoleMaterial]));
 
     public static readonly NumberDefinition<FitSpec> ShaftExpansion =
         Number("shaft_expansion", "α_s", "Thermal expansion of the part with the shaft", Units.PerKelvin)
         .By("that of its material", "the catalogue", Certainty.Declared)
-        .Custom(static subject => PartMaterial.ExpansionOf(subject.Draft, ShaftExpansion!, subject[ShaftMaterial]));
+        .Custom(static subject => PartMaterial.ExpansionOf(subject.Context, ShaftExpansion!, subject[ShaftMaterial]));
 
     public static readonly NumberDefinition<FitSpec> ClearanceAtRoom =
         Number("clearance_20", "C", "Clearance at 20 °C; negative: interference", Units.Micrometre)
@@ -69,19 +69,19 @@ public sealed class PartFits : Section<FitSpec>
         .By("counted", Closed)
         .When(static s => s is { Function.Value: "register", HolePart: not null, ShaftPart: not null })
         .Custom(static subject => Quantity.Computed(
-            CompetingRegisters!, subject.Draft.Spec.Fits.Entries.Count(other => Competes(other, (FitSpec)subject.Model)), []));
+            CompetingRegisters!, subject.Context.Spec.Fits.Entries.Count(other => Competes(other, (FitSpec)subject.Model)), []));
 
     public static readonly NumberDefinition<FitSpec> ColdTemperature =
         Number("cold_temperature", "θ_c", "Temperature at the coldest start", Units.Celsius)
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Coldest, static _ => "duty.oil.coldest");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Coldest, static _ => "duty.oil.coldest");
 
     public static readonly NumberDefinition<FitSpec> OilRunning =
         Number("oil_running", "θ_oil", "Oil temperature in continuous service", Units.Celsius)
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Running, static _ => "duty.oil.running");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Running, static _ => "duty.oil.running");
 
     public static readonly NumberDefinition<FitSpec> OilHottest =
         Number("oil_hottest", "θ_max", "Maximum oil temperature", Units.Celsius)
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
 
     public static readonly NumberDefinition<FitSpec> HoleRunning =
         Number("hole_running", "θ_h", "Hole part in continuous service", Units.Celsius)
@@ -134,13 +134,13 @@ public sealed class PartFits : Section<FitSpec>
 
     public static readonly NumberDefinition<FitSpec> MinClearance =
         Number("min_clearance", "", "Required minimum clearance", Units.Micrometre).Scaled(0.01)
-        .When(static s => s.LeastClearance is not null || s.Function.Value == "slide")
-        .Stated(static s => s.LeastClearance)
+        .When(static s => s.MinClearance is not null || s.Function.Value == "slide")
+        .Stated(static s => s.MinClearance)
         .Assumed(0, "0, for it must move");
 
     public static readonly NumberDefinition<FitSpec> MaxClearance =
         Number("max_clearance", "", "Permitted maximum clearance", Units.Micrometre).Scaled(0.01)
-        .Stated(static s => s.GreatestClearance).Optional();
+        .Stated(static s => s.MaxClearance).Optional();
 
     public static readonly NumberDefinition<FitSpec> Interference =
         Number("interference", "U", "Interference, coldest to hottest and at 20 °C", Units.Micrometre)
@@ -220,7 +220,7 @@ public sealed class PartFits : Section<FitSpec>
             static (interference, outside, bore, d, hub, shaft) => Joint(outside, bore, d, hub, shaft).Pressure(interference));
 
     public static readonly NumberDefinition<FitSpec> MinFriction =
-        Number("min_friction", "µ", "Minimum friction of the joint").When(IsPress).Stated(static s => s.LeastFriction);
+        Number("min_friction", "µ", "Minimum friction of the joint").When(IsPress).Stated(static s => s.MinFriction);
 
     public static readonly NumberDefinition<FitSpec> RatedTorque =
         Number("rated_torque", "T_r", "Rated torque through the joint", Units.NewtonMetre)
@@ -298,7 +298,7 @@ public sealed class PartFits : Section<FitSpec>
         Number("shaft_yield", "R_s", "Yield strength of the shaft", Units.Megapascal).When(IsPress).Stated(static s => s.ShaftYield);
 
     public static readonly NumberDefinition<FitSpec> MaxFriction =
-        Number("max_friction", "µ_max", "Maximum friction in pressing").When(IsPressed).Stated(static s => s.GreatestFriction);
+        Number("max_friction", "µ_max", "Maximum friction in pressing").When(IsPressed).Stated(static s => s.MaxFriction);
 
     public static readonly NumberDefinition<FitSpec> PressingPressure =
         Number("pressing_pressure", "p_20", "Pressure in the joint at 20 °C", Units.Megapascal)
@@ -316,7 +316,7 @@ public sealed class PartFits : Section<FitSpec>
             static (pressure, friction, d, length) => new PressFit(d, 0, 2 * d, length, Elastic.Steel, Elastic.Steel).AxialCapacity(pressure, friction));
 
     public static readonly NumberDefinition<FitSpec> MaxPressForce =
-        Number("max_press_force", "", "Available press force", Units.Newton).When(IsPressed).Stated(static s => s.GreatestPressForce).Optional();
+        Number("max_press_force", "", "Available press force", Units.Newton).When(IsPressed).Stated(static s => s.MaxPressForce).Optional();
 
     public static readonly NumberDefinition<FitSpec> JoiningTemperature =
         Number("joining_temperature", "θ_j", "Temperature of the hub at which it slips on freely, shaft at 20 °C", Units.Celsius)
@@ -327,23 +327,23 @@ public sealed class PartFits : Section<FitSpec>
             new PressFit(d, 0, 2 * d, 1, Elastic.Steel, Elastic.Steel).HubTemperature(-clearance, d / 1000, ofHub, ofShaft));
 
     public static readonly NumberDefinition<FitSpec> MaxJoiningTemperature =
-        Number("max_joining_temperature", "", "Permitted temperature of the hub", Units.Celsius).When(IsWarm).Stated(static s => s.GreatestJoining);
+        Number("max_joining_temperature", "", "Permitted temperature of the hub", Units.Celsius).When(IsWarm).Stated(static s => s.MaxJoining);
 
     /// <summary>All fits, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.Fits.Entries)
+        foreach (var spec in context.Spec.Fits.Entries)
         {
-            draft.Begin(SubjectKinds.Fit, $"fits.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-                .RelateOptional("body", () => Bodies(draft, spec.ShaftPart, spec.HolePart, spec.Carries).FirstOrDefault())
-                .RelateOptional("carried", () => Bodies(draft, spec.Carries).FirstOrDefault())
-                .RelateAll("load_cases", () => draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase));
+            context.Begin(SubjectKinds.Fit, $"fits.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .RelateOptional("body", () => Bodies(context, spec.ShaftPart, spec.HolePart, spec.Carries).FirstOrDefault())
+                .RelateOptional("carried", () => Bodies(context, spec.Carries).FirstOrDefault())
+                .RelateAll("load_cases", () => context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase));
         }
     }
 
-    private static IEnumerable<Subject> Bodies(Draft draft, params Stated<string>?[] names) =>
-        names.OfType<Stated<string>>().Select(name => draft.Find(SubjectKinds.Body, $"bodies.{name.Value}")).OfType<Subject>();
+    private static IEnumerable<Subject> Bodies(AnalysisContext context, params Stated<string>?[] names) =>
+        names.OfType<Stated<string>>().Select(name => context.Find(SubjectKinds.Body, $"bodies.{name.Value}")).OfType<Subject>();
 
     private static bool IsPress(FitSpec spec) => spec.Function.Value == "press";
 
@@ -357,9 +357,9 @@ public sealed class PartFits : Section<FitSpec>
     private static Quantity Nominal(Subject subject, FitSpec spec)
     {
         if ((spec.Size ?? spec.Hole ?? spec.Shaft) is not { } stated)
-            return Draft.Missing(Diameter, $"{subject.Path}.size or {subject.Path}.hole");
+            return AnalysisContext.Missing(Diameter, $"{subject.Path}.size or {subject.Path}.hole");
         var nominal = stated.Value.Nominal.Coherent;
-        return subject.Draft.Between(Diameter, Draft.Declared(stated), nominal, nominal, nominal);
+        return subject.Context.Between(Diameter, AnalysisContext.Declared(stated), nominal, nominal, nominal);
     }
 
     /// <summary>A size in the middle of its limits: the nominal size of a press lies outside of them, and no part has it.</summary>
@@ -370,14 +370,14 @@ public sealed class PartFits : Section<FitSpec>
         var stated = ((FitSpec)subject.Model).Size is { Value.Tolerance: Tolerance.Fit fit } size
             ? new(new(size.Value.Nominal, part(fit)), size.Span, size.Text)
             : own;
-        var found = subject.Draft.Dimension(kind, stated, $"{subject.Path}.size or {subject.Path}.{key}");
+        var found = subject.Context.Dimension(kind, stated, $"{subject.Path}.size or {subject.Path}.{key}");
         return found.IsEvaluated
-            ? subject.Draft.Between(kind, found.Origin, (found.Value.Least + found.Value.Greatest) / 2, found.Value.Least, found.Value.Greatest)
+            ? subject.Context.Between(kind, found.Origin, (found.Value.Min + found.Value.Max) / 2, found.Value.Min, found.Value.Max)
             : found;
     }
 
     // 25.021 − 25.021 is not quite 0 in binary.
-    private static FitLimits LimitsOf(Extent clearance) => new(Math.Round(clearance.Least, 9), Math.Round(clearance.Greatest, 9));
+    private static FitLimits LimitsOf(Extent clearance) => new(Math.Round(clearance.Min, 9), Math.Round(clearance.Max, 9));
 
     private static string KindOf(Extent clearance) => LimitsOf(clearance).Kind switch
     {
@@ -406,18 +406,18 @@ public sealed class PartFits : Section<FitSpec>
     private static double At(double hole, double shaft, double diameter, double ofHole, double holeTemperature, double ofShaft, double shaftTemperature)
     {
         var clearance = hole - shaft;
-        return new FitLimits(clearance, clearance).At(diameter, ofHole, holeTemperature, ofShaft, shaftTemperature).Least;
+        return new FitLimits(clearance, clearance).At(diameter, ofHole, holeTemperature, ofShaft, shaftTemperature).Min;
     }
 
     /// <summary>Limits over several states; nominal is that of the first.</summary>
     private static Extent Hull(Extent room, Extent cold, Extent running, Extent hot) => new(
         room.Nominal,
-        Math.Min(Math.Min(room.Least, cold.Least), Math.Min(running.Least, hot.Least)),
-        Math.Max(Math.Max(room.Greatest, cold.Greatest), Math.Max(running.Greatest, hot.Greatest)));
+        Math.Min(Math.Min(room.Min, cold.Min), Math.Min(running.Min, hot.Min)),
+        Math.Max(Math.Max(room.Max, cold.Max), Math.Max(running.Max, hot.Max)));
 
     private static Extent Effective(Extent interference, double smoothing, double loss)
     {
-        var (least, greatest) = (interference.Least - smoothing - Math.Max(0, loss), interference.Greatest - smoothing);
+        var (least, greatest) = (interference.Min - smoothing - Math.Max(0, loss), interference.Max - smoothing);
         return new(Math.Clamp(interference.Nominal - smoothing, least, greatest), least, greatest);
     }
 }

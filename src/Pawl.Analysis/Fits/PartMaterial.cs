@@ -24,10 +24,10 @@ public sealed record PartMaterial(string Name, Elastic Elastic, double Density, 
         $"{Name}: E {Elastic.Modulus:0} MPa, ν {Elastic.Poisson:0.###}, ρ {Density * 1e12:0} kg/m³");
 
     /// <summary>The material of a part as a text quantity with its row: its own, else that of the body of this name, else of its first gear, else steel.</summary>
-    internal static Quantity Of(Draft draft, QuantityKind kind, Stated<string>? part, Stated<string>? material)
+    internal static Quantity Of(AnalysisContext context, QuantityKind kind, Stated<string>? part, Stated<string>? material)
     {
-        var stated = material ?? (part is null ? null : OfBody(draft.Spec.Train, part.Value));
-        if (stated is null || draft.Spec.Catalogue.Materials.Find(stated.Value) is not { } entry)
+        var stated = material ?? (part is null ? null : OfBody(context.Spec.Train, part.Value));
+        if (stated is null || context.Spec.Catalogue.Materials.Find(stated.Value) is not { } entry)
         {
             return Quantity.OfText(
                 kind, new Origin.Assumed(part is null ? "steel, for no material is stated" : $"steel, for {part.Value} has no material"), Steel.Text, []).With(Steel);
@@ -38,14 +38,14 @@ public sealed record PartMaterial(string Name, Elastic Elastic, double Density, 
             entry is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : Elastic.Steel,
             entry.Density?.Value.Coherent ?? SteelDensity,
             entry.ThermalExpansion?.Value.Coherent);
-        return Quantity.OfText(kind, Draft.Declared(stated), found.Text, []).With(found);
+        return Quantity.OfText(kind, AnalysisContext.Declared(stated), found.Text, []).With(found);
     }
 
     /// <summary>Linear expansion of a material; of steel where the catalogue states none, which the report lists.</summary>
-    internal static Quantity ExpansionOf(Draft draft, QuantityKind kind, Quantity material) =>
+    internal static Quantity ExpansionOf(AnalysisContext context, QuantityKind kind, Quantity material) =>
         material.Row is PartMaterial { Expansion: { } own }
             ? Quantity.Compute(kind, [material], _ => own).With([material.Kind.Name])
-            : draft.Assumed(kind, SteelExpansion, "11.5·10⁻⁶ 1/K of steel, for the material states none");
+            : context.Assumed(kind, SteelExpansion, "11.5·10⁻⁶ 1/K of steel, for the material states none");
 
     private static Stated<string>? OfBody(TrainSpec? train, string part) =>
         train?.Bodies.Find(part)?.Material ?? train?.Gears.Entries.FirstOrDefault(gear => gear.On.Value == part)?.Material;

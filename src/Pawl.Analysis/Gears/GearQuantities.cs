@@ -22,7 +22,7 @@ public sealed class GearQuantities : Section<GearSpec>
 
     public static readonly TruthDefinition<GearSpec> OnPlanet = Truth("on_planet", "Sits on a planet")
         .Custom(static subject => Quantity.OfTruth(
-            OnPlanet!, Draft.Declared(SpecOf(subject).On), subject.Draft.Spec.Train!.Planets.Find(SpecOf(subject).On.Value) is not null, []));
+            OnPlanet!, AnalysisContext.Declared(SpecOf(subject).On), subject.Context.Spec.Train!.Planets.Find(SpecOf(subject).On.Value) is not null, []));
 
     public static readonly NumberDefinition<GearSpec> DiametralPitch =
         Number("diametral_pitch", "P_nd", "Normal diametral pitch, teeth per inch").Stated(static s => s.DiametralPitch).Optional();
@@ -57,8 +57,8 @@ public sealed class GearQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> FaceWidth =
         Number("face_width", "b", "Face width", Units.Millimetre).Stated(static s => s.FaceWidth);
 
-    public static readonly NumberDefinition<GearSpec> AxialPlace =
-        Number("axial_position", "", "Axial position of the middle of the face", Units.Millimetre).Stated(static s => s.AxialPlace);
+    public static readonly NumberDefinition<GearSpec> AxialPosition =
+        Number("axial_position", "", "Axial position of the middle of the face", Units.Millimetre).Stated(static s => s.AxialPosition);
 
     public static readonly NumberDefinition<GearSpec> ThicknessAllowance =
         Number("thickness_allowance", "E_sn", "Tooth thickness allowance", Units.Millimetre).Scaled(0.1).Asking("thickness_allowance")
@@ -147,7 +147,7 @@ public sealed class GearQuantities : Section<GearSpec>
         .When(static s => !IsInternal(s))
         .From(Teeth, HelixAngle, PressureAngle, TransversePressureAngle, Dedendum, RootFillet,
             static (z, beta, normal, transverse, dedendum, fillet) =>
-                Root.LeastProfileShift((int)z, beta, normal, transverse, dedendum, fillet));
+                Root.MinProfileShift((int)z, beta, normal, transverse, dedendum, fillet));
 
     public static readonly NumberDefinition<GearSpec> UndercutMargin =
         Number("undercut_margin", "x − x_min", "Profile shift above the limit of undercut")
@@ -229,7 +229,7 @@ public sealed class GearQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> ThermalExpansion =
         Number("thermal_expansion", "α_g", "Thermal expansion of the gear's material", Units.PerKelvin)
         .Found(
-            static (s, subject) => s.Material is { } id ? subject.Draft.Spec.Catalogue.Materials.Find(id.Value)?.ThermalExpansion : null,
+            static (s, subject) => s.Material is { } id ? subject.Context.Spec.Catalogue.Materials.Find(id.Value)?.ThermalExpansion : null,
             static s => s.Material is { } id ? $"materials.{id.Value}.thermal_expansion" : $"train.gears.{s.Name.Value}.material");
 
     /// <summary>−1 for an internal gear: the sign that ISO 21771 gives its teeth and diameters.</summary>
@@ -244,9 +244,9 @@ public sealed class GearQuantities : Section<GearSpec>
 
     private static Quantity? OutwardShift(Subject subject) =>
         SpecOf(subject) is { ProfileShift: { } stated } gear && IsInternal(gear)
-            && subject.Draft.Spec.Train!.InternalProfileShift is { Value: "outward" }
-            ? subject.Draft.Between(
-                ProfileShift, Draft.Declared(stated, "counted outward, sign turned"), -stated.Value, -stated.Value, -stated.Value)
+            && subject.Context.Spec.Train!.InternalProfileShift is { Value: "outward" }
+            ? subject.Context.Between(
+                ProfileShift, AnalysisContext.Declared(stated, "counted outward, sign turned"), -stated.Value, -stated.Value, -stated.Value)
             : null;
 
     private static Quantity? Allowance(Subject subject)
@@ -255,7 +255,7 @@ public sealed class GearQuantities : Section<GearSpec>
             return null;
 
         var (lower, upper) = (stated.Lower.Value.Coherent, stated.Upper.Value.Coherent);
-        return subject.Draft.Between(
+        return subject.Context.Between(
             ThicknessAllowance,
             new Origin.Declared(stated.Upper.Span, $"{stated.Upper.Text} / {stated.Lower.Text}", "as written"),
             (lower + upper) / 2, lower, upper);
@@ -263,7 +263,7 @@ public sealed class GearQuantities : Section<GearSpec>
 
     private static Quantity? SurfaceOfTreatment(Subject subject) => SpecOf(subject).HeatTreatment is { Treatment: { } treatment }
         ? Quantity.OfText(
-            Surface, Draft.Declared(treatment),
+            Surface, AnalysisContext.Declared(treatment),
             treatment.Value switch
             {
                 Treatments.Normalised => "unhardened",
@@ -278,7 +278,7 @@ public sealed class GearQuantities : Section<GearSpec>
     {
         var (module, isInternal) = (subject[Module], IsInternal(SpecOf(subject)));
         return module.IsEvaluated
-            ? subject.Draft.Assumed(
+            ? subject.Context.Assumed(
                 BallDiameter, (isInternal ? 1.68 : 1.728) * module.Value.Nominal,
                 isInternal ? "1.68 modules, common practice for internal gears" : "1.728 modules, common practice for external gears")
             : Quantity.NotEvaluated(BallDiameter, [], module.Reasons);
@@ -289,12 +289,12 @@ public sealed class GearQuantities : Section<GearSpec>
         if (stated is null)
             return null;
         var (least, greatest) = (stated.Lower.Value.Coherent, stated.Upper.Value.Coherent);
-        var origin = Draft.Declared(stated.Upper) with { Text = $"{stated.Upper.Text} to {stated.Lower.Text}" };
-        return gear.Draft.Between(kind, origin, Math.Clamp(0, least, greatest), least, greatest);
+        var origin = AnalysisContext.Declared(stated.Upper) with { Text = $"{stated.Upper.Text} to {stated.Lower.Text}" };
+        return gear.Context.Between(kind, origin, Math.Clamp(0, least, greatest), least, greatest);
     }
 
     private static Quantity? General(Subject gear, QuantityKind kind, Func<double, double, double, Subject, double> size) =>
         gear[ReferenceDiameter!] is { IsEvaluated: true } d && gear[Module!] is { IsEvaluated: true } m
-            ? gear.Draft.GeneralDeviation(kind, size(Sign(gear[Kind!].Text!) * d.Value.Nominal, m.Value.Nominal, gear[ProfileShift!].Value.Nominal, gear))
+            ? gear.Context.GeneralDeviation(kind, size(Sign(gear[Kind!].Text!) * d.Value.Nominal, m.Value.Nominal, gear[ProfileShift!].Value.Nominal, gear))
             : null;
 }

@@ -33,14 +33,14 @@ public sealed class MaterialQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> SurfaceHardness =
         Number("surface_hardness", "", "Hardness of the flanks", Units.Vickers).Noted(Converted).Asking("heat_treatment")
         .Custom(static subject => HeatOf(subject) is { } heat
-            ? MaterialDraft.Hardness(subject.Draft, SurfaceHardness!, heat.SurfaceHardness, Of(subject).Key("surface_hardness"))
+            ? MaterialBuilder.Hardness(subject.Context, SurfaceHardness!, heat.SurfaceHardness, Of(subject).Key("surface_hardness"))
             : null);
 
     public static readonly NumberDefinition<GearSpec> CoreHardness =
         Number("core_hardness", "", "Hardness of the core", Units.Vickers).Noted(Converted)
         .When(static s => HasCase(s))
         .Custom(static subject =>
-            MaterialDraft.Hardness(subject.Draft, CoreHardness!, HeatOf(subject)!.CoreHardness, Of(subject).Key("core_hardness")));
+            MaterialBuilder.Hardness(subject.Context, CoreHardness!, HeatOf(subject)!.CoreHardness, Of(subject).Key("core_hardness")));
 
     public static readonly TruthDefinition<GearSpec> Hardenability =
         Truth("hardenability_proven", "28 HRC at 12 mm of the end-quench test proven")
@@ -64,16 +64,16 @@ public sealed class MaterialQuantities : Section<GearSpec>
         Number("contact_limit", "σ_Hlim", "Allowable stress number, contact", Units.Megapascal)
         .By("σ_Hlim = A·x + B by class and quality, or as the catalogue states it", Part5, Certainty.Memory)
         .Noted("x is the hardness of the surface, in HV; HBW for class St; harder than the line: its upper end")
-        .Custom(static subject => Of(subject).Taken is { ContactLimit: { } stated } ? subject.Draft.Amount(ContactLimit!, stated, "") : null)
+        .Custom(static subject => Of(subject).Taken is { ContactLimit: { } stated } ? subject.Context.Amount(ContactLimit!, stated, "") : null)
         .Custom(static subject => Of(subject).Class is null ? Uncovered(subject, ContactLimit!, "contact_limit") : Table(subject))
         .From(Class, Quality, SurfaceHardness, static (name, quality, hardness) =>
-            AllowableStress.Contact(AllowableStress.Find(name)!.Value, MaterialDraft.QualityOf(quality), hardness));
+            AllowableStress.Contact(AllowableStress.Find(name)!.Value, MaterialBuilder.QualityOf(quality), hardness));
 
     public static readonly NumberDefinition<GearSpec> BendingLimit =
         Number("bending_limit", "σ_Flim", "Nominal stress number, bending", Units.Megapascal)
         .By("σ_Flim = (A·x + B)·f_peen by class, quality and core, or as the catalogue states it", Part5, Certainty.Memory)
         .Noted("f_peen is 1.10 (MQ) or 1.05 (ME) for a case-hardened root that is peened on record, else 1")
-        .Custom(static subject => Of(subject).Taken is { BendingLimit: { } stated } ? subject.Draft.Amount(BendingLimit!, stated, "") : null)
+        .Custom(static subject => Of(subject).Taken is { BendingLimit: { } stated } ? subject.Context.Amount(BendingLimit!, stated, "") : null)
         .Custom(static subject => Bending(subject));
 
     public static readonly NumberDefinition<GearSpec> YieldStrength =
@@ -87,7 +87,7 @@ public sealed class MaterialQuantities : Section<GearSpec>
             static s => s.Material is { } id ? $"materials.{id.Value}.elastic_modulus" : $"train.gears.{s.Name.Value}.material");
 
     public static readonly NumberDefinition<GearSpec> PoissonRatio = Number("poisson_ratio", "ν", "Poisson's ratio")
-        .Custom(static subject => subject.Draft.Number(
+        .Custom(static subject => subject.Context.Number(
             PoissonRatio!, Of(subject).Steel?.PoissonRatio,
             Of(subject).Gear.Material is { } id ? $"materials.{id.Value}.poisson_ratio" : $"{subject.Keys}.material"));
 
@@ -105,7 +105,7 @@ public sealed class MaterialQuantities : Section<GearSpec>
         Number("min_class_hardness", "", "Minimum hardness of the flanks in the class", Units.Vickers)
         .By("lower end of the line of σ_Hlim", Part5, Certainty.Memory).Tables(AllowableStress.TableId)
         .When(static (_, subject) => Of(subject).Class is not null)
-        .From(Class, Quality, static (name, quality) => Range(name, quality).Least);
+        .From(Class, Quality, static (name, quality) => Range(name, quality).Min);
 
     public static readonly NumberDefinition<GearSpec> MaxClassHardness =
         Number("max_class_hardness", "", "Maximum hardness of the flanks in the class", Units.Vickers)
@@ -116,19 +116,19 @@ public sealed class MaterialQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> MinQualityCore =
         Number("min_quality_core", "", "Minimum hardness of the core for the quality", Units.Vickers)
         .By("25 HRC for MQ, 30 HRC for ME, case-hardened", Part5, Certainty.Memory)
-        .When(static (_, subject) => Of(subject) is { Class: { } known } material && AllowableStress.LeastCore(known, material.Quality) is not null)
+        .When(static (_, subject) => Of(subject) is { Class: { } known } material && AllowableStress.MinCore(known, material.Quality) is not null)
         .From(Class, Quality, static (name, quality) => HardnessConversion.VickersOfRockwell(
-            AllowableStress.LeastCore(AllowableStress.Find(name)!.Value, MaterialDraft.QualityOf(quality))!.Value));
+            AllowableStress.MinCore(AllowableStress.Find(name)!.Value, MaterialBuilder.QualityOf(quality))!.Value));
 
     /// <summary>What the spec and its catalogue say of the steel of a gear.</summary>
-    internal static MaterialDraft Of(Subject gear) => new(gear);
+    internal static MaterialBuilder Of(Subject gear) => new(gear);
 
     internal static HeatTreatmentSpec? HeatOf(Subject gear) => ((GearSpec)gear.Model).HeatTreatment;
 
     internal static bool HasCase(GearSpec gear) => gear.HeatTreatment is { } heat && Treatments.HasCase(heat.Treatment.Value);
 
-    private static (double Least, double Most) Range(string name, string quality) =>
-        AllowableStress.Hardness(AllowableStress.Find(name)!.Value, MaterialDraft.QualityOf(quality));
+    private static (double Min, double Most) Range(string name, string quality) =>
+        AllowableStress.Hardness(AllowableStress.Find(name)!.Value, MaterialBuilder.QualityOf(quality));
 
     private static Quantity Suits(Subject subject)
     {
@@ -142,7 +142,7 @@ public sealed class MaterialQuantities : Section<GearSpec>
     private static Quantity ClassOf(Subject subject)
     {
         var material = Of(subject);
-        return material.Taken is { } taken ? Quantity.OfText(Class, Draft.Declared(taken.Class), taken.Class.Value, [])
+        return material.Taken is { } taken ? Quantity.OfText(Class, AnalysisContext.Declared(taken.Class), taken.Class.Value, [])
             : material.Unknown() is { IsEmpty: false } unknown ? Quantity.NotEvaluated(Class, [], unknown)
             : Quantity.NotEvaluated(
                 Class, [], $"materials.{material.Gear.Material!.Value} does not list the treatment {material.Heat!.Treatment.Value}");
@@ -157,7 +157,7 @@ public sealed class MaterialQuantities : Section<GearSpec>
     /// <summary>Notes the table of strength; the formula that follows reads it.</summary>
     private static Quantity? Table(Subject subject)
     {
-        subject.Draft.Uses(AllowableStress.TableId);
+        subject.Context.Uses(AllowableStress.TableId);
         return null;
     }
 

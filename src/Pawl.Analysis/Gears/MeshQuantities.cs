@@ -86,8 +86,8 @@ public sealed class MeshQuantities : Section<MeshSpec>
         Number("common_face_width", "b", "Face width in common", Units.Millimetre)
         .By("b = least of b_1, b_2 and (b_1 + b_2)/2 − |place_1 − place_2|", "closed form").Turns()
         .From(
-            Of("first", static () => G.FaceWidth, "b_1"), Of("first", static () => G.AxialPlace, "place_1"),
-            Of("second", static () => G.FaceWidth, "b_2"), Of("second", static () => G.AxialPlace, "place_2"),
+            Of("first", static () => G.FaceWidth, "b_1"), Of("first", static () => G.AxialPosition, "place_1"),
+            Of("second", static () => G.FaceWidth, "b_2"), Of("second", static () => G.AxialPosition, "place_2"),
             static (b1, place1, b2, place2) => Math.Min(Math.Min(b1, b2), -new AxialSpan(place1, b1).GapTo(new(place2, b2))));
 
     public static readonly NumberDefinition<MeshSpec> BasePitch =
@@ -184,7 +184,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
             Of("train", static () => TrainQuantities.InputTorque), TorqueRatio, Of("first", static () => G.ReferenceDiameter),
             static (torque, perInput, d) => 2 * torque * perInput / d);
 
-    public static readonly NumberDefinition<MeshSpec> CommonFactor = Number("common_factor", "g", "Greatest common divisor of the tooth numbers")
+    public static readonly NumberDefinition<MeshSpec> CommonFactor = Number("common_factor", "g", "Maximum common divisor of the tooth numbers")
         .By("g = gcd(z_1, z_2); 1: hunting teeth", "closed form")
         .From(
             Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"),
@@ -201,7 +201,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
 
     public static readonly NumberDefinition<MeshSpec> ExpansionOfCentres =
         Number("expansion_of_centres", "α_c", "Thermal expansion of the body that holds the centres", Units.PerKelvin)
-        .Custom(static subject => BodyCentres.Of(subject).Expansion(subject.Draft, ExpansionOfCentres!));
+        .Custom(static subject => BodyCentres.Of(subject).Expansion(subject.Context, ExpansionOfCentres!));
 
     public static readonly NumberDefinition<MeshSpec> ExpansionOfGears =
         Number("expansion_of_gears", "α_g", "Thermal expansion of the gears", Units.PerKelvin)
@@ -255,11 +255,11 @@ public sealed class MeshQuantities : Section<MeshSpec>
 
     public static readonly NumberDefinition<MeshSpec> RequiredMinBacklash =
         Number("required_min_backlash", "", "Required minimum normal backlash", Units.Millimetre).Scaled(0.05)
-        .Stated(static s => s.LeastBacklash).Optional();
+        .Stated(static s => s.MinBacklash).Optional();
 
     public static readonly NumberDefinition<MeshSpec> PermittedMaxBacklash =
         Number("permitted_max_backlash", "", "Permitted maximum normal backlash", Units.Millimetre)
-        .Stated(static s => s.GreatestBacklash).Optional();
+        .Stated(static s => s.MaxBacklash).Optional();
 
     public static readonly NumberDefinition<MeshSpec> InvoluteClearance =
         Number("involute_clearance", "", "Ring tip outside the base-circle limit of its mate", Units.Millimetre)
@@ -295,12 +295,12 @@ public sealed class MeshQuantities : Section<MeshSpec>
 
     public static readonly RowDefinition<MeshSpec, string> Insertion = Text("insertion", "How the planet enters the ring")
         .When(Kind, static kind => kind == G.Internal)
-        .Custom(static subject => Draft.Text(Insertion!, PlanetSetOf(subject)?.Insertion, "axial", "axial insertion"));
+        .Custom(static subject => AnalysisContext.Text(Insertion!, PlanetSetOf(subject)?.Insertion, "axial", "axial insertion"));
 
     /// <summary>The planet set that a mesh belongs to; null between two shafts.</summary>
     internal static PlanetSetSpec? PlanetSetOf(Subject mesh)
     {
-        var train = mesh.Draft.Spec.Train!;
+        var train = mesh.Context.Spec.Train!;
         return Set("first") ?? Set("second");
 
         PlanetSetSpec? Set(string role) => train.Planets.Find(((GearSpec)mesh.Reach(role)!.Model).On.Value);

@@ -11,17 +11,17 @@ public sealed class PartFeatureQuantities : Section<PartFeatureSpec>
 
     public static readonly NumberDefinition<PartFeatureSpec> Hardness = Number("hardness", "", "Hardness of its surface", Units.Vickers)
         .Noted("converted to HV after ISO 18265, table A.1, where written in HRC or HBW")
-        .Custom(static subject => MaterialDraft.Hardness(
-            subject.Draft, Hardness!, ((PartFeatureSpec)subject.Model).Hardness, $"{subject.Keys}.hardness"));
+        .Custom(static subject => MaterialBuilder.Hardness(
+            subject.Context, Hardness!, ((PartFeatureSpec)subject.Model).Hardness, $"{subject.Keys}.hardness"));
 
-    internal static void AddAll(Draft draft, GearDraft gear, Subject train)
+    internal static void AddAll(AnalysisContext context, GearBuilder gear, Subject train)
     {
         if (gear.Spec.HeatTreatment is not { } heat)
             return;
         for (var i = 0; i < heat.Features.Length; i++)
         {
             var spec = heat.Features[i];
-            draft.Begin(
+            context.Begin(
                 SubjectKinds.PartFeature, $"gears.{gear.Name}.features[{i}]", spec.Span, spec,
                 $"train.gears.{gear.Name}.heat_treatment.features[{i}]")
                 .Relate("train", train).Relate("gear", gear.Subject);

@@ -28,7 +28,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> MinCase =
         Number("min_case_depth", "Eht_min", "Minimum case depth by the module", Units.Millimetre)
         .By("max(0.1·m_n, 0.3 mm)", Practice, Certainty.CommonPractice)
-        .When(static s => IsCarburised(s)).From(Own(static () => GearQuantities.Module), Mechanics.Materials.CaseDepth.Least);
+        .When(static s => IsCarburised(s)).From(Own(static () => GearQuantities.Module), Mechanics.Materials.CaseDepth.Min);
 
     public static readonly NumberDefinition<GearSpec> MaxCase =
         Number("max_case_depth", "Eht_max", "Maximum case depth by the module", Units.Millimetre)
@@ -45,7 +45,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         .By("greatest less least of Eht", "the spec", Certainty.Declared).Scaled(0.1)
         .Custom(static subject => subject.Find(FurnaceSpread) is null ? null
             : subject[CaseDepth] is { IsEvaluated: true } depth
-                ? Quantity.Bounded(CaseTolerance!, Extent.Exactly(depth.Value.Greatest - depth.Value.Least), [depth]).With(["Eht"])
+                ? Quantity.WithLimits(CaseTolerance!, Extent.Exactly(depth.Value.Max - depth.Value.Min), [depth]).With(["Eht"])
                 : Quantity.NotEvaluated(CaseTolerance!, [subject[CaseDepth]], subject[CaseDepth].Reasons));
 
     public static readonly NumberDefinition<GearSpec> CaseFactor = Number("case_depth_factor", "Eht/m_n", "Case depth per module")
@@ -67,10 +67,10 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         .When(static s => IsHeated(s)).Stated(static s => s.HeatTreatment?.Tempering);
 
     public static readonly NumberDefinition<GearSpec> MinTempering = Temperature("min_usual_tempering", "Minimum usual tempering of the steel")
-        .Found(static (_, subject) => MaterialOf(subject).Taken?.Tempering?.Least);
+        .Found(static (_, subject) => MaterialOf(subject).Taken?.Tempering?.Min);
 
     public static readonly NumberDefinition<GearSpec> MaxTempering = Temperature("max_usual_tempering", "Maximum usual tempering of the steel")
-        .Found(static (_, subject) => MaterialOf(subject).Taken?.Tempering?.Most);
+        .Found(static (_, subject) => MaterialOf(subject).Taken?.Tempering?.Max);
 
     public static readonly NumberDefinition<GearSpec> Nitriding = Temperature("nitriding", "Nitriding")
         .When(static s => s.HeatTreatment?.Treatment.Value is Treatments.GasNitrided or Treatments.Nitrocarburised)
@@ -81,23 +81,23 @@ public sealed class TreatmentQuantities : Section<GearSpec>
 
     public static readonly NumberDefinition<GearSpec> Service = Temperature("service_temperature", "Hottest oil in service")
         .When(static s => IsHeated(s))
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
 
     public static readonly NumberDefinition<GearSpec> MinSurface = Window("min_usual_hardness", "Minimum usual hardness of the flanks")
-        .Custom(static subject => MaterialDraft.End(
-            subject.Draft, MinSurface!, MaterialOf(subject).Taken?.SurfaceHardness, static window => window.Least));
+        .Custom(static subject => MaterialBuilder.End(
+            subject.Context, MinSurface!, MaterialOf(subject).Taken?.SurfaceHardness, static window => window.Min));
 
     public static readonly NumberDefinition<GearSpec> MaxSurface = Window("max_usual_hardness", "Maximum usual hardness of the flanks")
-        .Custom(static subject => MaterialDraft.End(
-            subject.Draft, MaxSurface!, MaterialOf(subject).Taken?.SurfaceHardness, static window => window.Greatest));
+        .Custom(static subject => MaterialBuilder.End(
+            subject.Context, MaxSurface!, MaterialOf(subject).Taken?.SurfaceHardness, static window => window.Max));
 
     public static readonly NumberDefinition<GearSpec> MinCore = Window("min_usual_core", "Minimum usual hardness of the core")
-        .Custom(static subject => MaterialDraft.End(
-            subject.Draft, MinCore!, MaterialOf(subject).Taken?.CoreHardness, static window => window.Least));
+        .Custom(static subject => MaterialBuilder.End(
+            subject.Context, MinCore!, MaterialOf(subject).Taken?.CoreHardness, static window => window.Min));
 
     public static readonly NumberDefinition<GearSpec> MaxCore = Window("max_usual_core", "Maximum usual hardness of the core")
-        .Custom(static subject => MaterialDraft.End(
-            subject.Draft, MaxCore!, MaterialOf(subject).Taken?.CoreHardness, static window => window.Greatest));
+        .Custom(static subject => MaterialBuilder.End(
+            subject.Context, MaxCore!, MaterialOf(subject).Taken?.CoreHardness, static window => window.Max));
 
     public static readonly NumberDefinition<GearSpec> Carbon = Number("carbon", "", "Carbon of the steel", Units.Percent)
         .Custom(static subject => CarbonOf(subject));
@@ -123,7 +123,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         .When(static s => IsPlated(s))
         .Custom(static subject => MaterialQuantities.HeatOf(subject) is { Plating: { } plating } heat
             ? Quantity.OfTruth(
-                Baked!, heat.Bake is { } follows ? Draft.Declared(follows.Duration) : Draft.Declared(plating), heat.Bake is not null, [])
+                Baked!, heat.Bake is { } follows ? AnalysisContext.Declared(follows.Duration) : AnalysisContext.Declared(plating), heat.Bake is not null, [])
             : null);
 
     public static readonly NumberDefinition<GearSpec> BakeTemperature = Temperature("bake_temperature", "Bake")
@@ -134,8 +134,8 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         .By("190 °C; surface-hardened 130 °C", Bakes, Certainty.Memory).Tables(HydrogenBake.TableId)
         .When(static s => s.HeatTreatment is { Bake: not null })
         .From(OwnRow(static () => MaterialQuantities.Treatment), static treatment => Treatments.HasCase(treatment)
-            ? HydrogenBake.LeastTemperatureOfCase
-            : HydrogenBake.LeastTemperature);
+            ? HydrogenBake.MinTemperatureOfCase
+            : HydrogenBake.MinTemperature);
 
     public static readonly NumberDefinition<GearSpec> BakeDuration = Number("bake_duration", "", "Duration of the bake", Units.Hour)
         .Stated(static s => s.HeatTreatment?.Bake?.Duration).Optional();
@@ -145,9 +145,9 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         .By("8 h to 22 h by R_m; surface-hardened 8 h", Bakes, Certainty.Memory).Tables(HydrogenBake.TableId)
         .When(static s => s.HeatTreatment is { Bake: not null })
         .Custom(static subject => HasCase((GearSpec)subject.Model)
-            ? Quantity.Compute(MinBakeDuration!, [subject[MaterialQuantities.Treatment]], static _ => HydrogenBake.LeastDurationOfCase)
+            ? Quantity.Compute(MinBakeDuration!, [subject[MaterialQuantities.Treatment]], static _ => HydrogenBake.MinDurationOfCase)
             : null)
-        .From(TensileStrength, HydrogenBake.LeastDuration);
+        .From(TensileStrength, HydrogenBake.MinDuration);
 
     public static readonly NumberDefinition<GearSpec> BakeDelay = Number("bake_delay", "", "Time from plating to the bake", Units.Hour)
         .When(static s => s.HeatTreatment is { Bake: not null })
@@ -155,7 +155,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
 
     public static readonly TruthDefinition<GearSpec> QualityProven = Truth("quality_proven", "Records prove the quality")
         .Custom(static subject => MaterialQuantities.HeatOf(subject) is { Quality: { Value: not "ML" } quality } heat
-            ? Quantity.OfTruth(QualityProven!, Draft.Declared(heat.Proof ?? quality), heat.Proof is not null, [])
+            ? Quantity.OfTruth(QualityProven!, AnalysisContext.Declared(heat.Proof ?? quality), heat.Proof is not null, [])
             : null);
 
     public static readonly TruthDefinition<GearSpec> PeeningRecorded =
@@ -176,7 +176,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
 
     private static NumberDefinition<GearSpec> Window(string name, string title) => Number(name, "", title, Units.Vickers).Noted(Catalogue);
 
-    private static MaterialDraft MaterialOf(Subject subject) => MaterialQuantities.Of(subject);
+    private static MaterialBuilder MaterialOf(Subject subject) => MaterialQuantities.Of(subject);
 
     private static bool HasCase(GearSpec gear) => MaterialQuantities.HasCase(gear);
 
@@ -190,11 +190,11 @@ public sealed class TreatmentQuantities : Section<GearSpec>
     {
         if (MaterialOf(subject) is not { Heat: not null, Steel.Carbon: { } carbon } material)
             return null;
-        var (least, most) = (carbon.Least.Value.Coherent, carbon.Most.Value.Coherent);
-        return subject.Draft.Between(
+        var (least, most) = (carbon.Min.Value.Coherent, carbon.Max.Value.Coherent);
+        return subject.Context.Between(
             Carbon,
             new Origin.Declared(
-                material.Gear.Material!.Span, $"{material.Gear.Material.Text}, {carbon.Least.Text} to {carbon.Most.Text}", "as the catalogue states it"),
+                material.Gear.Material!.Span, $"{material.Gear.Material.Text}, {carbon.Min.Text} to {carbon.Max.Text}", "as the catalogue states it"),
             (least + most) / 2, least, most);
     }
 
@@ -204,6 +204,6 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         ImmutableArray<Quantity> inputs = [treatment, strength];
         return HasCase((GearSpec)subject.Model) ? Quantity.OfTruth(HydrogenProne, Origin.Computed.Instance, true, [treatment])
             : !strength.IsEvaluated ? Quantity.NotEvaluated(HydrogenProne, inputs, strength.Reasons)
-            : Quantity.OfTruth(HydrogenProne, Origin.Computed.Instance, strength.Value.Greatest > HydrogenBake.DangerousStrength, inputs);
+            : Quantity.OfTruth(HydrogenProne, Origin.Computed.Instance, strength.Value.Max > HydrogenBake.DangerousStrength, inputs);
     }
 }

@@ -30,9 +30,9 @@ public static class InterfaceQuantities
         Name = "pilot_eccentricity", Symbol = "e", Title = "How far off centre the pilot lets the adapter sit", Unit = Units.Micrometre, Scale = 1e-3, Formula = "C/2", Symbols = ["C"], Source = "geometry",
     };
 
-    public static readonly QuantityKind EccentricityWanted = new()
+    public static readonly QuantityKind RequiredEccentricity = new()
     {
-        Name = "greatest_eccentricity", Title = "Greatest eccentricity wanted", Unit = Units.Micrometre, Scale = 1e-3, Certainty = Certainty.Declared,
+        Name = "max_eccentricity", Title = "Maximum eccentricity required", Unit = Units.Micrometre, Scale = 1e-3, Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind PilotRoom = new()
@@ -73,7 +73,7 @@ public static class InterfaceQuantities
 
     public static readonly QuantityKind Torque = new()
     {
-        Name = "torque", Symbol = "T_max", Title = "Greatest torque through the interface", Unit = Units.NewtonMetre, Formula = "the greater of K_A·T and T·T_peak/T_in", Symbols = ["T", "K_A", "T_peak", "T_in"], Source = "torque balance of the train", Scale = 1000,
+        Name = "torque", Symbol = "T_max", Title = "Maximum torque through the interface", Unit = Units.NewtonMetre, Formula = "the greater of K_A·T and T·T_peak/T_in", Symbols = ["T", "K_A", "T_peak", "T_in"], Source = "torque balance of the train", Scale = 1000,
     };
 
     public static readonly QuantityKind TorqueShare = new()
@@ -83,12 +83,12 @@ public static class InterfaceQuantities
 
     public static readonly QuantityKind Speed = new()
     {
-        Name = "speed", Symbol = "n", Title = "Greatest speed", Unit = Units.RevolutionPerMinute, Formula = "|n| of the body in the fastest share of the duty", Symbols = ["n"], Source = "speeds of the train", Scale = Math.PI / 30,
+        Name = "speed", Symbol = "n", Title = "Maximum speed", Unit = Units.RevolutionPerMinute, Formula = "|n| of the body in the fastest share of the duty", Symbols = ["n"], Source = "speeds of the train", Scale = Math.PI / 30,
     };
 
     public static readonly QuantityKind SpeedCapacity = new()
     {
-        Name = "speed_capacity", Symbol = "n_cap", Title = "Greatest speed that both sides bear", Unit = Units.RevolutionPerMinute, Formula = "the lesser of both", Source = Sides, Scale = Math.PI / 30,
+        Name = "speed_capacity", Symbol = "n_cap", Title = "Maximum speed that both sides bear", Unit = Units.RevolutionPerMinute, Formula = "the lesser of both", Source = Sides, Scale = Math.PI / 30,
     };
 
     // Sides, for the derivations above.
@@ -101,18 +101,18 @@ public static class InterfaceQuantities
     public static readonly QuantityKind ThreadDepth = Side("thread_depth", "Depth of full thread");
     public static readonly QuantityKind HoleDiameter = Side("dowel_hole_diameter", "Diameter of the dowel holes");
     public static readonly QuantityKind PinDiameter = Side("dowel_pin_diameter", "Diameter of the dowel pins");
-    public static readonly QuantityKind ReachWanted = Side("least_engagement", "Axial engagement asked for");
+    public static readonly QuantityKind RequiredReach = Side("min_engagement", "Axial engagement asked for");
     public static readonly QuantityKind Reach = Side("engagement", "Axial engagement of the adapter");
 
     public static readonly QuantityKind TorqueCapacity = new()
     {
-        Name = "torque_capacity", Symbol = "T_cap", Title = "Greatest torque that both sides bear", Unit = Units.NewtonMetre, Formula = "the lesser of both", Source = Sides, Scale = 1000,
+        Name = "torque_capacity", Symbol = "T_cap", Title = "Maximum torque that both sides bear", Unit = Units.NewtonMetre, Formula = "the lesser of both", Source = Sides, Scale = 1000,
     };
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Adapter, KindMisfit, SplineMisfit, SplineClearance, PilotMisfit, RecessDiameter, SpigotDiameter, PilotClearance, Eccentricity, EccentricityWanted, RecessDepth, SpigotLength, PilotRoom,
-        BoltMisfit, ScrewLength, Grip, ThreadDepth, Engagement, EngagementShare, ScrewRoom, DowelMisfit, HoleDiameter, PinDiameter, DowelClearance, SealMisfit, ReachWanted, Reach, ReachShare,
+        Adapter, KindMisfit, SplineMisfit, SplineClearance, PilotMisfit, RecessDiameter, SpigotDiameter, PilotClearance, Eccentricity, RequiredEccentricity, RecessDepth, SpigotLength, PilotRoom,
+        BoltMisfit, ScrewLength, Grip, ThreadDepth, Engagement, EngagementShare, ScrewRoom, DowelMisfit, HoleDiameter, PinDiameter, DowelClearance, SealMisfit, RequiredReach, Reach, ReachShare,
         Torque, TorqueCapacity, TorqueShare, Speed, SpeedCapacity,
     ];
 

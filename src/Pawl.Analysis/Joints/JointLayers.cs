@@ -29,15 +29,15 @@ public sealed class JointLayers : Section<ClampedLayerSpec>
         .Custom(static subject =>
         {
             var spec = (ClampedLayerSpec)subject.Model;
-            return subject.Draft.Amount(
-                LimitingPressure!, spec.LimitingPressure ?? subject.Draft.Spec.Catalogue.Materials.Find(spec.Material.Value)?.LimitingPressure,
+            return subject.Context.Amount(
+                LimitingPressure!, spec.LimitingPressure ?? subject.Context.Spec.Catalogue.Materials.Find(spec.Material.Value)?.LimitingPressure,
                 $"{subject.Path}.limiting_pressure");
         });
 
     internal static Quantity OfMaterial(
         Subject subject, QuantityKind kind, Stated<string> id, string key, Func<MaterialSpec, Stated<Amount>?> property) =>
-        subject.Draft.Spec.Catalogue.Materials.Find(id.Value) is { } material
-            ? subject.Draft.Amount(kind, property(material), $"{key} of material {id.Value} in the catalogue")
+        subject.Context.Spec.Catalogue.Materials.Find(id.Value) is { } material
+            ? subject.Context.Amount(kind, property(material), $"{key} of material {id.Value} in the catalogue")
             : Quantity.NotEvaluated(kind, [], $"no catalogue holds the material {id.Value}");
 
     private static bool IsRing(ClampedLayerSpec spec, Subject layer) => layer.Reach("joint") is { } joint && Joints.IsCentral((JointSpec)joint.Model);

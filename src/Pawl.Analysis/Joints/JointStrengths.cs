@@ -15,11 +15,11 @@ namespace Pawl.Analysis.Joints;
 public sealed class JointStrengths : Section<JointSpec>
 {
     // Above this a modulus is that of steel, below the other that of aluminium; common practice, no source.
-    private const double LeastSteel = 180_000;
-    private const double GreatestAluminium = 90_000;
+    private const double MinSteel = 180_000;
+    private const double MaxAluminium = 90_000;
 
     // A bolt may be this much stronger than its table says; common practice, no source.
-    private const double StrongerThanLeast = 1.2;
+    private const double StrongerThanMin = 1.2;
 
     private const double WideBoss = 3;
     private const double LostPitches = 0.8;
@@ -63,8 +63,8 @@ public sealed class JointStrengths : Section<JointSpec>
         .When(J.IsCarrying)
         .Stated(static s => s.SlipSafety)
         .Custom(static subject => subject.Reach("train")?.Find(DutyQuantities.ReverseTorque) is { IsEvaluated: true, Value.Nominal: 0 }
-            ? subject.Draft.Assumed(RequiredSlipSafety!, 1.2, "1.2, VDI 2230 for torque in one direction, from memory")
-            : subject.Draft.Assumed(RequiredSlipSafety!, 1.8, "1.8, VDI 2230 for torque that reverses, from memory"));
+            ? subject.Context.Assumed(RequiredSlipSafety!, 1.2, "1.2, VDI 2230 for torque in one direction, from memory")
+            : subject.Context.Assumed(RequiredSlipSafety!, 1.8, "1.8, VDI 2230 for torque that reverses, from memory"));
 
     public static readonly TruthDefinition<JointSpec> DowelsCarry = Truth("dowels_carry", "Dowels carry the torque, and friction is not counted on")
         .By("a set of dowels of this joint has the purpose to carry", J.TheSpec, Certainty.Declared)
@@ -72,12 +72,12 @@ public sealed class JointStrengths : Section<JointSpec>
         .Custom(static subject =>
         {
             var name = ((JointSpec)subject.Model).Name.Value;
-            var dowels = subject.Draft.Spec.Dowels.Entries.FirstOrDefault(set => set.Joint?.Value == name && set.Purpose.Value == "carry");
-            return Quantity.OfTruth(DowelsCarry!, dowels is null ? Origin.Computed.Instance : Draft.Declared(dowels.Purpose), dowels is not null, []);
+            var dowels = subject.Context.Spec.Dowels.Entries.FirstOrDefault(set => set.Joint?.Value == name && set.Purpose.Value == "carry");
+            return Quantity.OfTruth(DowelsCarry!, dowels is null ? Origin.Computed.Instance : AnalysisContext.Declared(dowels.Purpose), dowels is not null, []);
         });
 
     public static readonly NumberDefinition<JointSpec> MinAxialForce =
-        Number("min_axial_force", "F_A,min", "Axial force that the joint returns to, all bolts together", Units.Newton).Stated(static s => s.LeastAxialForce).Optional();
+        Number("min_axial_force", "F_A,min", "Axial force that the joint returns to, all bolts together", Units.Newton).Stated(static s => s.MinAxialForce).Optional();
 
     public static readonly RowDefinition<JointSpec, string> ThreadsRolled = Text("threads_rolled", "Threads rolled before or after heat treatment")
         .When(static s => !J.IsCentral(s)).Stated(static s => s.ThreadsRolled).Assumed("before", "before, the usual bolt");
@@ -164,7 +164,7 @@ public sealed class JointStrengths : Section<JointSpec>
             Length, Depth, J.ClampedLength, Relief.Or(0), InsertLength.Or(double.PositiveInfinity),
             static (length, depth, clamped, relief, insert) => Math.Min(insert, Math.Min(length - clamped, depth) - relief))
         .Custom(static subject => ((JointSpec)subject.Model) is { Nut: null } spec
-            ? Draft.Missing(Engagement!, $"{subject.Path}.{(J.IsCentral(spec) ? "nut" : "tapped")}")
+            ? AnalysisContext.Missing(Engagement!, $"{subject.Path}.{(J.IsCentral(spec) ? "nut" : "tapped")}")
             : null)
         .Stated(static s => s.Nut?.Height);
 
@@ -175,7 +175,7 @@ public sealed class JointStrengths : Section<JointSpec>
     public static readonly RowDefinition<JointSpec, string> Family = Text("tapped_family", "Material family of the internal thread")
         .By("steel from 180 GPa, aluminium below 90 GPa, other between", "by its modulus of elasticity", Certainty.CommonPractice)
         .From(
-            J.TappedModulus, static modulus => modulus >= LeastSteel ? "steel" : modulus < GreatestAluminium ? "aluminium" : "other", static family => family);
+            J.TappedModulus, static modulus => modulus >= MinSteel ? "steel" : modulus < MaxAluminium ? "aluminium" : "other", static family => family);
 
     public static readonly RowDefinition<JointSpec, ScrewThread> EngagedThread = Row<ScrewThread>("engaged_thread", "Thread that may strip", ThreadTable.TryFind)
         .Stated(static s => s.Tapped?.Insert?.Thread).From(J.Thread, static thread => thread, static thread => thread.Designation);
@@ -187,15 +187,15 @@ public sealed class JointStrengths : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> InternalTensile = Number("internal_thread_tensile", "R_mM", "Tensile strength of the internal thread", Units.Megapascal)
         .When(static s => s.Tapped is not null || s.Nut is not null)
         .Custom(static subject => ((JointSpec)subject.Model) is { Tapped: { } tapped }
-            ? subject.Draft.Amount(
-                InternalTensile!, tapped.Tensile ?? subject.Draft.Spec.Catalogue.Materials.Find(tapped.Material.Value)?.TensileStrength,
+            ? subject.Context.Amount(
+                InternalTensile!, tapped.Tensile ?? subject.Context.Spec.Catalogue.Materials.Find(tapped.Material.Value)?.TensileStrength,
                 $"{subject.Path}.tapped.tensile")
-            : subject.Draft.Amount(InternalTensile!, ((JointSpec)subject.Model).Nut!.Tensile, $"{subject.Path}.nut.tensile"));
+            : subject.Context.Amount(InternalTensile!, ((JointSpec)subject.Model).Nut!.Tensile, $"{subject.Path}.nut.tensile"));
 
     public static readonly NumberDefinition<JointSpec> BossWidth = Number("boss", "s", "Width of the part around the internal thread", Units.Millimetre)
         .By("as stated; a nut: across flats; else wide, 3·d", J.TheSpec, Certainty.Declared)
         .Custom(static subject => (((JointSpec)subject.Model).Tapped?.Boss ?? ((JointSpec)subject.Model).Nut?.Across) is { } stated
-            ? subject.Draft.Amount(BossWidth!, stated, "")
+            ? subject.Context.Amount(BossWidth!, stated, "")
             : null)
         .From(EngagedThread, static thread => WideBoss * thread.Diameter);
 
@@ -230,7 +230,7 @@ public sealed class JointStrengths : Section<JointSpec>
 
     public static readonly NumberDefinition<JointSpec> BreaksFirst = Number("stripping_over_breaking", "", "Stripping load over maximum breaking load of the bolt")
         .By("F_m/(1.2·R_m·π/4·d_0²)", "VDI 2230 Part 1; 1.2 for a bolt stronger than its minimum, common practice")
-        .From(StrippingLoad, J.Tensile, J.StressDiameter, static (load, tensile, d) => load / (StrongerThanLeast * tensile * J.Area(d)));
+        .From(StrippingLoad, J.Tensile, J.StressDiameter, static (load, tensile, d) => load / (StrongerThanMin * tensile * J.Area(d)));
 
     public static readonly RowDefinition<JointSpec, FastenerCoating> Coating = Row<FastenerCoating>("coating", "Coating", FastenerCoating.TryFind)
         .Tables(FastenerCoating.TableId).Stated(static s => s.Coating);
@@ -240,7 +240,7 @@ public sealed class JointStrengths : Section<JointSpec>
 
     public static readonly NumberDefinition<JointSpec> RequiredBake = Number("required_bake", "", "Required bake after coating", Units.Hour)
         .By("by the tensile strength, where the coating brings hydrogen", "ASTM B850", Certainty.Published).Scaled(3600)
-        .From(Coating, J.Tensile, static (coating, tensile) => coating.BringsHydrogen ? HydrogenBake.LeastDuration(tensile) : 0);
+        .From(Coating, J.Tensile, static (coating, tensile) => coating.BringsHydrogen ? HydrogenBake.MinDuration(tensile) : 0);
 
     public static readonly RowDefinition<JointSpec, string> Locker = Text("locker", "Locking method").Stated(static s => s.Locker).Assumed("none", "none, for nothing is stated");
 
@@ -252,7 +252,7 @@ public sealed class JointStrengths : Section<JointSpec>
 
     public static readonly NumberDefinition<JointSpec> MaxOilTemperature = Number("max_oil_temperature", "ϑ_max", "Hottest oil", Units.Celsius)
         .When(Locker, static locker => locker != "none")
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
 
     public static readonly NumberDefinition<JointSpec> LockerReserve = Number("locker_reserve", "", "Temperature reserve of the locking element", Units.Kelvin)
         .By("ϑ_L − ϑ_max", J.Closed).Scaled(10)
@@ -269,7 +269,7 @@ public sealed class JointStrengths : Section<JointSpec>
         .When(IsCircle)
         .Custom(static subject => ((JointSpec)subject.Model).Tightening is { Steps: { IsEmpty: false } steps }
             ? Quantity.Computed(Steps!, steps.Length, [])
-            : Draft.Missing(Steps!, $"{subject.Path}.tightening.steps"));
+            : AnalysisContext.Missing(Steps!, $"{subject.Path}.tightening.steps"));
 
     public static readonly RowDefinition<JointSpec, string> Sequence = Text("tightening_sequence", "Crosswise order of the bolts, numbered round the circle")
         .By("each bolt, the one opposite, then the pair farthest from all before", "common practice, no source", Certainty.CommonPractice)

@@ -72,14 +72,14 @@ public sealed class Joints : Section<JointSpec>
 
     public static readonly NumberDefinition<JointSpec> MinFriction = Number("min_friction", "µ_min", "Minimum friction in thread and under the head")
         .By("as stated, else of its class", "VDI 2230 Part 1, table A5", Certainty.Published)
-        .From(FrictionClass, static row => row.Least)
-        .Stated(static s => s.Friction?.Least, "friction");
+        .From(FrictionClass, static row => row.Min)
+        .Stated(static s => s.Friction?.Min, "friction");
 
     public static readonly NumberDefinition<JointSpec> MaxFriction = Number("max_friction", "µ_max", "Maximum friction in thread and under the head")
         .By("as stated, else of its class", "VDI 2230 Part 1, table A5", Certainty.Published)
-        .From(FrictionClass, static row => row.Greatest
+        .From(FrictionClass, static row => row.Max
             ?? throw Guard.Because($"class {row.Name} of VDI 2230 has no maximum friction: lubricate, or state what was measured"))
-        .Stated(static s => s.Friction?.Greatest, "friction");
+        .Stated(static s => s.Friction?.Max, "friction");
 
     public static readonly RowDefinition<JointSpec, string> Method = Text("tightening_method", "Tightening method")
         .Tables(TighteningMethod.TableId)
@@ -118,7 +118,7 @@ public sealed class Joints : Section<JointSpec>
         .By("F_M = (M_A·(1 + e) − M_p)/(0.159·P + 0.577·d_2·µ_min + 0.5·D_Km·µ_min)", Vdi)
         .From(
             Thread, Torque, WrenchError, Prevailing.Or(0), FaceOutside, FaceHole, MinFriction, MaxFriction,
-            static (thread, torque, error, prevailing, outer, hole, min, max) => ByWrench(thread, torque, error, prevailing, outer, hole, min, max).Greatest)
+            static (thread, torque, error, prevailing, outer, hole, min, max) => ByWrench(thread, torque, error, prevailing, outer, hole, min, max).Max)
         .From(
             Thread, Torque, Prevailing.Or(0), FaceOutside, FaceHole, MinFriction,
             static (thread, torque, prevailing, outer, hole, friction) =>
@@ -130,8 +130,8 @@ public sealed class Joints : Section<JointSpec>
         .By("F_M = (M_A·(1 − e) − M_p)/(0.159·P + 0.577·d_2·µ_max + 0.5·D_Km·µ_max); other methods F_M,max/α_A", Vdi)
         .From(
             Thread, Torque, WrenchError, Prevailing.Or(0), FaceOutside, FaceHole, MinFriction, MaxFriction,
-            static (thread, torque, error, prevailing, outer, hole, min, max) => ByWrench(thread, torque, error, prevailing, outer, hole, min, max).Least)
-        .From(MaxPreload, Method, static (preload, method) => PreloadRange.ByTighteningFactor(preload, TighteningFactor(method)).Least);
+            static (thread, torque, error, prevailing, outer, hole, min, max) => ByWrench(thread, torque, error, prevailing, outer, hole, min, max).Min)
+        .From(MaxPreload, Method, static (preload, method) => PreloadRange.ByTighteningFactor(preload, TighteningFactor(method)).Min);
 
     public static readonly NumberDefinition<JointSpec> Scatter = Number("preload_scatter", "α_A", "Tightening factor, maximum over minimum preload")
         .By("α_A = F_M,max/F_M,min", Vdi)
@@ -183,7 +183,7 @@ public sealed class Joints : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> TappedModulus = Number("tapped_modulus", "E_M", "Modulus of elasticity of the tapped part", Units.Megapascal)
         .When(static s => s.Tapped is not null)
         .Found(
-            static (s, subject) => subject.Draft.Spec.Catalogue.Materials.Find(s.Tapped!.Material.Value)?.ElasticModulus,
+            static (s, subject) => subject.Context.Spec.Catalogue.Materials.Find(s.Tapped!.Material.Value)?.ElasticModulus,
             static s => $"elastic_modulus of material {s.Tapped!.Material.Value} in the catalogue");
 
     public static readonly NumberDefinition<JointSpec> ShaftDiameter =
@@ -192,7 +192,7 @@ public sealed class Joints : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> ShaftModulus = Number("shaft_modulus", "E_S", "Modulus of elasticity of the clamping shaft", Units.Megapascal)
         .When(static s => s.Shaft is not null)
         .Found(
-            static (s, subject) => subject.Draft.Spec.Catalogue.Materials.Find(s.Shaft!.Material.Value)?.ElasticModulus,
+            static (s, subject) => subject.Context.Spec.Catalogue.Materials.Find(s.Shaft!.Material.Value)?.ElasticModulus,
             static s => $"elastic_modulus of material {s.Shaft!.Material.Value} in the catalogue");
 
     public static readonly NumberDefinition<JointSpec> BoltStiffness = Number("bolt_stiffness", "1/δ_S", "Stiffness of the bolt", Units.NewtonPerMillimetre)
@@ -266,7 +266,7 @@ public sealed class Joints : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> BoltExpansion = Number("bolt_expansion", "α_S", "Thermal expansion of bolt or shaft", Units.PerKelvin)
         .Custom(static subject => ((JointSpec)subject.Model).Shaft is { } shaft
             ? JointLayers.OfMaterial(subject, BoltExpansion!, shaft.Material, "thermal_expansion", static material => material.ThermalExpansion)
-            : subject.Draft.Assumed(BoltExpansion!, SteelExpansion, "11.5·10⁻⁶ 1/K, quenched and tempered steel, handbook value from memory"));
+            : subject.Context.Assumed(BoltExpansion!, SteelExpansion, "11.5·10⁻⁶ 1/K, quenched and tempered steel, handbook value from memory"));
 
     public static readonly NumberDefinition<JointSpec> ThermalChange = Number("thermal_change", "ΔF_th", "Change of the preload by temperature", Units.Newton)
         .By("ΔF_th = Σ l·(α_P − α_S)·(ϑ − ϑ_0)/(δ_S + δ_P)", Vdi).Scaled(1000)
@@ -295,8 +295,8 @@ public sealed class Joints : Section<JointSpec>
             : null)
         .From(StatedAxialForce, Bolts.Or(1), static (force, bolts) => force / bolts)
         .Custom(static subject => IsCentral((JointSpec)subject.Model)
-            ? Draft.Missing(AxialForce!, $"{subject.Path}.bearing")
-            : subject.Draft.Assumed(AxialForce!, 0, "none, for nothing is stated"));
+            ? AnalysisContext.Missing(AxialForce!, $"{subject.Path}.bearing")
+            : subject.Context.Assumed(AxialForce!, 0, "none, for nothing is stated"));
 
     public static readonly NumberDefinition<JointSpec> Clamp = Number("residual_clamp", "F_KR", "Residual clamp load", Units.Newton)
         .By("F_KR = F_M,min − F_Z + ΔF_th − (1 − Φ)·F_A", Vdi).Scaled(1000)
@@ -343,22 +343,22 @@ public sealed class Joints : Section<JointSpec>
     }
 
     /// <summary>All joints, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.Joints.Entries)
+        foreach (var spec in context.Spec.Joints.Entries)
         {
             var path = $"joints.{spec.Name.Value}";
             var layers = new List<Subject>();
-            var joint = draft.Begin(SubjectKinds.Joint, path, spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
+            var joint = context.Begin(SubjectKinds.Joint, path, spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
                 .RelateAll("layers", () => layers);
             if (spec.Bearing is { } bearing)
-                joint.RelateOptional("bearing", () => draft.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}"));
+                joint.RelateOptional("bearing", () => context.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}"));
             if (spec.Carries is { } body)
-                joint.RelateOptional("body", () => draft.Find(SubjectKinds.Body, $"bodies.{body.Value}"));
+                joint.RelateOptional("body", () => context.Find(SubjectKinds.Body, $"bodies.{body.Value}"));
             for (var i = 0; i < spec.Clamped.Length; i++)
             {
-                layers.Add(draft.Begin(SubjectKinds.JointLayer, string.Create(CultureInfo.InvariantCulture, $"{path}.clamped[{i}]"), spec.Clamped[i].Thickness.Span, spec.Clamped[i])
+                layers.Add(context.Begin(SubjectKinds.JointLayer, string.Create(CultureInfo.InvariantCulture, $"{path}.clamped[{i}]"), spec.Clamped[i].Thickness.Span, spec.Clamped[i])
                     .Relate("joint", joint));
             }
         }
@@ -378,18 +378,18 @@ public sealed class Joints : Section<JointSpec>
         PreloadRange.ByFriction(thread, new(outer, hole), torque, error, new(least, least), new(greatest, greatest), prevailing);
 
     private static double TighteningFactor(string method) =>
-        TighteningMethod.TryFind(method, out var row, out _) && row.Greatest is { } factor
+        TighteningMethod.TryFind(method, out var row, out _) && row.Max is { } factor
             ? factor
             : throw Guard.Because($"no tightening factor is published for tightening {method}: tighten by a wrench");
 
     private static Quantity TemperatureOf(Subject subject, Quantity assembly)
     {
-        var oil = subject.Draft.Spec.Duty?.Oil;
+        var oil = subject.Context.Spec.Duty?.Oil;
         if (oil is not { Coldest: { } coldest, Hottest: { } hottest })
-            return Draft.Missing(Temperature, oil?.Coldest is null ? "duty.oil.coldest" : "duty.oil.hottest");
+            return AnalysisContext.Missing(Temperature, oil?.Coldest is null ? "duty.oil.coldest" : "duty.oil.hottest");
         var start = assembly.Value.Nominal;
-        return subject.Draft.Between(
-            Temperature, Draft.Declared(hottest, "from the coldest of assembly and oil to the hottest"), oil.Running?.Value.Coherent ?? start,
+        return subject.Context.Between(
+            Temperature, AnalysisContext.Declared(hottest, "from the coldest of assembly and oil to the hottest"), oil.Running?.Value.Coherent ?? start,
             Math.Min(start, coldest.Value.Coherent), Math.Max(start, hottest.Value.Coherent));
     }
 }

@@ -128,13 +128,13 @@ public sealed class ParallelKeys : Section<ParallelKeySpec>
         .From(ReverseTorque, static reverse => reverse > 0 ? "both" : "one", static direction => direction);
 
     /// <summary>All keys, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.ParallelKeys.Entries)
+        foreach (var spec in context.Spec.ParallelKeys.Entries)
         {
-            draft.Begin(SubjectKinds.ParallelKey, $"parallel_keys.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-                .RelateOptional("body", () => spec.Carries is { } body ? draft.Find(SubjectKinds.Body, $"bodies.{body.Value}") : null);
+            context.Begin(SubjectKinds.ParallelKey, $"parallel_keys.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .RelateOptional("body", () => spec.Carries is { } body ? context.Find(SubjectKinds.Body, $"bodies.{body.Value}") : null);
         }
     }
 

@@ -8,13 +8,13 @@ namespace Pawl.Analysis.Lubrication;
 internal static class OilBase
 {
     /// <summary>The oil that the duty names, or null.</summary>
-    public static LubricantSpec? Lubricant(Draft draft) =>
-        draft.Spec.Duty?.Oil?.Lubricant is { } named ? draft.Spec.Catalogue.Lubricants.Find(named.Value) : null;
+    public static LubricantSpec? Lubricant(AnalysisContext context) =>
+        context.Spec.Duty?.Oil?.Lubricant is { } named ? context.Spec.Catalogue.Lubricants.Find(named.Value) : null;
 
     /// <summary>Its base, or the key that is missing.</summary>
-    public static Quantity Of(Draft draft, QuantityKind kind) => Lubricant(draft) is { } lubricant
-        ? Draft.Text(kind, lubricant.Base, $"lubricants.{lubricant.Name.Value}.base")
-        : Draft.Missing(kind, "duty.oil.lubricant");
+    public static Quantity Of(AnalysisContext context, QuantityKind kind) => Lubricant(context) is { } lubricant
+        ? AnalysisContext.Text(kind, lubricant.Base, $"lubricants.{lubricant.Name.Value}.base")
+        : AnalysisContext.Missing(kind, "duty.oil.lubricant");
 
     /// <summary>Compatibility of an elastomer with a base of oil: suitable, limited, unsuitable; the worst of what the oil may be.</summary>
     public static string Suitability(Elastomer elastomer, string oil) => Word(Fluids(oil).Min(elastomer.In));

@@ -27,10 +27,10 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly RowDefinition<LubricationSpec, string> Supply = Text("supply", "Oil supply to the meshes").Stated(static s => s.Supply);
 
     public static readonly RowDefinition<LubricationSpec, string> MountingPosition =
-        Text("mounting_position", "Direction of the common axis").Stated(static s => s.Attitude);
+        Text("mounting_position", "Direction of the common axis").Stated(static s => s.MountingPosition);
 
     public static readonly RowDefinition<LubricationSpec, string> Base = Text("base", "Base of the oil")
-        .Custom(static subject => OilBase.Of(subject.Draft, Base!));
+        .Custom(static subject => OilBase.Of(subject.Context, Base!));
 
     public static readonly RowDefinition<LubricationSpec, string> Grade = Text("grade", "Viscosity grade")
         .By("the grade whose middle lies within 10 % of ν_40, or none", "ISO 3448", Certainty.Published)
@@ -53,7 +53,7 @@ public sealed class OilSystem : Section<LubricationSpec>
         .From(
             Of("train", static () => DutyQuantities.Viscosity40, "ν_40"), Of("train", static () => DutyQuantities.Viscosity100, "ν_100"),
             OfLimits("train", static () => TrainQuantities.OilTemperature, "T"),
-            static (at40, at100, oil) => Viscosity.Kinematic(oil.Least, 40, at40, 100, at100));
+            static (at40, at100, oil) => Viscosity.Kinematic(oil.Min, 40, at40, 100, at100));
 
     public static readonly NumberDefinition<LubricationSpec> RunningViscosity =
         Number("running_viscosity", "ν", "Kinematic viscosity at the running temperature", Units.SquareMillimetrePerSecond)
@@ -69,7 +69,7 @@ public sealed class OilSystem : Section<LubricationSpec>
         .From(
             Of("train", static () => DutyQuantities.Viscosity40, "ν_40"), Of("train", static () => DutyQuantities.Viscosity100, "ν_100"),
             OfLimits("train", static () => TrainQuantities.OilTemperature, "T"),
-            static (at40, at100, oil) => Viscosity.Kinematic(oil.Greatest, 40, at40, 100, at100));
+            static (at40, at100, oil) => Viscosity.Kinematic(oil.Max, 40, at40, 100, at100));
 
     public static readonly NumberDefinition<LubricationSpec> PitchLineSpeed =
         Number("pitch_line_speed", "v", "Maximum pitch line velocity of all meshes", Units.MetrePerSecond)
@@ -99,7 +99,7 @@ public sealed class OilSystem : Section<LubricationSpec>
 
     public static readonly RowDefinition<LubricationSpec, string> RequiredSupply = Text("required_supply", "Supply required by the maximum speed")
         .By("splash to 12 m/s, splash with care to 15 m/s, jet above", Practice, Certainty.CommonPractice)
-        .From(Fastest.Limits(), static speed => Word(OilSupplyChoice.For(speed.Greatest)), static word => word);
+        .From(Fastest.Limits(), static speed => Word(OilSupplyChoice.For(speed.Max)), static word => word);
 
     public static readonly TruthDefinition<LubricationSpec> LowestWetted =
         Truth("lowest_wetted", "The level at rest wets the lowest planet over its whole face width")
@@ -107,7 +107,7 @@ public sealed class OilSystem : Section<LubricationSpec>
         .Stated(static s => s.LowestWetted);
 
     public static readonly RowDefinition<LubricationSpec, string> TopBearing = Text("top_bearing", "Lubrication of the upper bearing of a vertical unit")
-        .When(static s => s.Attitude is { Value: "vertical" })
+        .When(static s => s.MountingPosition is { Value: "vertical" })
         .Stated(static s => s.TopBearing);
 
     public static readonly NumberDefinition<LubricationSpec> MeshLoss =
@@ -165,7 +165,7 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly NumberDefinition<LubricationSpec> Hottest =
         Number("hottest_temperature", "", "Maximum oil temperature of the duty", Units.Celsius)
         .By("that of the oil", Closed)
-        .From(OfLimits("train", static () => TrainQuantities.OilTemperature, "T"), static oil => oil.Greatest);
+        .From(OfLimits("train", static () => TrainQuantities.OilTemperature, "T"), static oil => oil.Max);
 
     public static readonly NumberDefinition<LubricationSpec> SumpLimit =
         Number("sump_limit", "", "Maximum continuous sump temperature of the oil", Units.Celsius)
@@ -179,10 +179,10 @@ public sealed class OilSystem : Section<LubricationSpec>
         Number("fill", "V_oil", "Oil volume", Units.Litre).Stated(static s => s.Fill);
 
     public static readonly NumberDefinition<LubricationSpec> MinFill =
-        Number("min_fill", "", "Permitted minimum oil volume", Units.Litre).Stated(static s => s.LeastFill);
+        Number("min_fill", "", "Permitted minimum oil volume", Units.Litre).Stated(static s => s.MinFill);
 
     public static readonly NumberDefinition<LubricationSpec> MaxFill =
-        Number("max_fill", "", "Permitted maximum oil volume", Units.Litre).Stated(static s => s.GreatestFill);
+        Number("max_fill", "", "Permitted maximum oil volume", Units.Litre).Stated(static s => s.MaxFill);
 
     public static readonly NumberDefinition<LubricationSpec> FillShare =
         Number("fill_share", "", "Oil volume as a share of the free volume", Units.Percent)
@@ -206,19 +206,19 @@ public sealed class OilSystem : Section<LubricationSpec>
             : null)
         .From(
             Vented, FreeVolume, Fill, OfLimits("train", static () => TrainQuantities.OilTemperature, "T"),
-            static (_, free, fill, oil) => Mechanics.Lubrication.HousingPressure.Rise(oil.Least, oil.Greatest, free, fill, OilExpansion));
+            static (_, free, fill, oil) => Mechanics.Lubrication.HousingPressure.Rise(oil.Min, oil.Max, free, fill, OilExpansion));
 
     public static readonly NumberDefinition<LubricationSpec> PermittedPressure =
         Number("permitted_pressure", "", "Permitted pressure of the weakest lip seal", Units.Megapascal)
         .By("minimum of the lip seals; without any 0.02 MPa", Practice, Certainty.CommonPractice).Scaled(0.01)
         .Custom(static subject => subject.ReachAll("lip_seals").Any()
             ? null
-            : subject.Draft.Assumed(PermittedPressure!, 0.02, $"0.02 MPa of an ordinary lip, {Practice}"))
+            : subject.Context.Assumed(PermittedPressure!, 0.02, $"0.02 MPa of an ordinary lip, {Practice}"))
         .From(Each("lip_seals", static () => LipSeals.PermittedPressure), static permitted => permitted.Min());
 
     public static readonly RowDefinition<LubricationSpec, string> BaseBefore = Text("base_before", "Base of the previous oil")
         .Custom(static subject => ((LubricationSpec)subject.Model).OilBefore is { } before
-            ? Draft.Text(BaseBefore!, subject.Draft.Spec.Catalogue.Lubricants.Find(before.Value)?.Base, $"lubricants.{before.Value}.base")
+            ? AnalysisContext.Text(BaseBefore!, subject.Context.Spec.Catalogue.Lubricants.Find(before.Value)?.Base, $"lubricants.{before.Value}.base")
             : null);
 
     public static readonly RowDefinition<LubricationSpec, string> Mixture = Text("mixture", "Miscibility with the previous oil")
@@ -233,22 +233,22 @@ public sealed class OilSystem : Section<LubricationSpec>
         .Assumed(false, "not flushed, for nothing is stated");
 
     /// <summary>The lubrication, where the spec says anything of it.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        if (draft.Spec.Lubrication is not { } spec)
+        if (context.Spec.Lubrication is not { } spec)
             return;
-        draft.Begin(SubjectKinds.Lubrication, "lubrication", Place(draft.Spec), spec)
-            .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-            .RelateAll("load_cases", () => All(draft, SubjectKinds.LoadCase))
-            .RelateAll("meshes", () => All(draft, SubjectKinds.Mesh))
-            .RelateAll("bearings", () => All(draft, SubjectKinds.Bearing))
-            .RelateAll("lip_seals", () => All(draft, SubjectKinds.LipSeal))
-            .RelateAll("rim_carriers", () => Rims(draft).Select(rim => rim.Carrier))
-            .RelateAll("rim_meshes", () => Rims(draft).Select(rim => rim.Mesh))
-            .RelateAll("rim_gears", () => Rims(draft).Select(rim => rim.Planet));
+        context.Begin(SubjectKinds.Lubrication, "lubrication", Place(context.Spec), spec)
+            .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+            .RelateAll("load_cases", () => All(context, SubjectKinds.LoadCase))
+            .RelateAll("meshes", () => All(context, SubjectKinds.Mesh))
+            .RelateAll("bearings", () => All(context, SubjectKinds.Bearing))
+            .RelateAll("lip_seals", () => All(context, SubjectKinds.LipSeal))
+            .RelateAll("rim_carriers", () => Rims(context).Select(rim => rim.Carrier))
+            .RelateAll("rim_meshes", () => Rims(context).Select(rim => rim.Mesh))
+            .RelateAll("rim_gears", () => Rims(context).Select(rim => rim.Planet));
     }
 
-    private static IEnumerable<Subject> All(Draft draft, SubjectKind kind) => draft.Subjects.Where(subject => subject.Kind == kind);
+    private static IEnumerable<Subject> All(AnalysisContext context, SubjectKind kind) => context.Subjects.Where(subject => subject.Kind == kind);
 
     private static SourceSpan Place(GearboxSpec spec)
     {
@@ -265,9 +265,9 @@ public sealed class OilSystem : Section<LubricationSpec>
     }
 
     /// <summary>Carrier, mesh and planet gear of every mesh of a planet with a central gear whose carrier has a speed.</summary>
-    private static IEnumerable<(Subject Carrier, Subject Mesh, Subject Planet)> Rims(Draft draft)
+    private static IEnumerable<(Subject Carrier, Subject Mesh, Subject Planet)> Rims(AnalysisContext context)
     {
-        if (draft.Spec.Train is not { } train)
+        if (context.Spec.Train is not { } train)
             yield break;
         foreach (var mesh in train.Meshes)
         {
@@ -276,10 +276,10 @@ public sealed class OilSystem : Section<LubricationSpec>
             if ((ofFirst is null) == (ofSecond is null))
                 continue;
             var planet = ofFirst is null ? second : first;
-            if (draft.Find(SubjectKinds.Body, $"bodies.{(ofFirst ?? ofSecond)!.Carrier.Value}") is { } carrier
+            if (context.Find(SubjectKinds.Body, $"bodies.{(ofFirst ?? ofSecond)!.Carrier.Value}") is { } carrier
                 && carrier.Find(BodyQuantities.SpeedRatio) is not null
-                && draft.Find(SubjectKinds.Mesh, $"meshes.{first}~{second}") is { } found
-                && draft.Find(SubjectKinds.Gear, $"gears.{planet}") is { } gear)
+                && context.Find(SubjectKinds.Mesh, $"meshes.{first}~{second}") is { } found
+                && context.Find(SubjectKinds.Gear, $"gears.{planet}") is { } gear)
             {
                 yield return (carrier, found, gear);
             }
@@ -309,7 +309,7 @@ public sealed class OilSystem : Section<LubricationSpec>
     private static Quantity Missing(PortsSpec? ports)
     {
         if (ports is null)
-            return Draft.Missing(PortsMissing, "lubrication.ports");
+            return AnalysisContext.Missing(PortsMissing, "lubrication.ports");
         (string Name, Stated<bool>? Stated)[] all = [("fill", ports.Fill), ("drain", ports.Drain), ("vent", ports.Vent), ("level", ports.Level)];
         ImmutableArray<string> silent = [.. all.Where(port => port.Stated is null).Select(port => $"lubrication.ports.{port.Name} is not stated")];
         var missing = string.Join(", ", all.Where(port => port.Stated is { Value: false }).Select(port => port.Name));
@@ -323,7 +323,7 @@ public sealed class OilSystem : Section<LubricationSpec>
     {
         ImmutableArray<Quantity> losses = [.. subject.ReachAll(role).Select(part => part.Find(of)).OfType<Quantity>()];
         if (losses.IsEmpty)
-            return subject.Draft.Assumed(kind, 0, none);
+            return subject.Context.Assumed(kind, 0, none);
         ImmutableArray<string> reasons = [.. losses.SelectMany(loss => loss.Reasons.Select(reason => $"{loss.Subject}: {reason}"))];
         return reasons.IsEmpty
             ? Quantity.Compute(kind, losses, static values =>

@@ -125,25 +125,25 @@ public sealed class Dowels : Section<DowelSpec>
             Certainty.CommonPractice)
         .From(
             CarriedTorque.Limits(), Friction.Limits(), Capacity.Limits(),
-            static (torque, friction, dowels) => Flange.Path(torque.Greatest, friction.Least, dowels.Least).ToString().ToLowerInvariant(),
+            static (torque, friction, dowels) => Flange.Path(torque.Max, friction.Min, dowels.Min).ToString().ToLowerInvariant(),
             static path => path);
 
     /// <summary>All sets of dowels with their parts, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.Dowels.Entries)
+        foreach (var spec in context.Spec.Dowels.Entries)
         {
             var path = $"dowels.{spec.Name.Value}";
             var parts = new List<Subject>();
-            var set = draft.Begin(SubjectKinds.Dowel, path, spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
+            var set = context.Begin(SubjectKinds.Dowel, path, spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
                 .RelateAll("parts", () => parts)
                 .RelateOptional("loose", () => parts.ElementAtOrDefault(1))
-                .RelateOptional("joint", () => spec.Joint is { } joint ? draft.Find(SubjectKinds.Joint, $"joints.{joint.Value}") : null)
-                .RelateOptional("body", () => spec.Carries is { } body ? draft.Find(SubjectKinds.Body, $"bodies.{body.Value}") : null);
+                .RelateOptional("joint", () => spec.Joint is { } joint ? context.Find(SubjectKinds.Joint, $"joints.{joint.Value}") : null)
+                .RelateOptional("body", () => spec.Carries is { } body ? context.Find(SubjectKinds.Body, $"bodies.{body.Value}") : null);
             for (var i = 0; i < spec.Parts.Length; i++)
             {
-                parts.Add(draft.Begin(
+                parts.Add(context.Begin(
                     SubjectKinds.DowelledPart, string.Create(CultureInfo.InvariantCulture, $"{path}.parts[{i}]"), spec.Parts[i].Length.Span, spec.Parts[i])
                     .Relate("dowels", set));
             }

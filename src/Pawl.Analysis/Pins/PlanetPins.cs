@@ -85,7 +85,7 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
 
     public static readonly NumberDefinition<PlanetPinSpec> Modulus = Number("elastic_modulus", "E", "Modulus of elasticity of the pin", Units.Megapascal)
         .For(static s => s.Material is not null).Found(
-            static (s, subject) => subject.Draft.Spec.Catalogue.Materials.Find(s.Material!.Value)?.ElasticModulus,
+            static (s, subject) => subject.Context.Spec.Catalogue.Materials.Find(s.Material!.Value)?.ElasticModulus,
             static s => $"elastic_modulus of material {s.Material!.Value} in the catalogue")
         .Assumed(SteelModulus, "206 000 MPa, steel, for no material is stated");
 
@@ -98,8 +98,8 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
             Diameter, Bore.Or(0), Force, Gap, LoadWidth, Modulus,
             static (d, bore, force, gap, width, modulus) => new PlanetPin(d, bore).OverhungSlope(force, gap, width, modulus));
 
-    public static readonly NumberDefinition<PlanetPinSpec> GreatestSlope = Number("greatest_slope", "φ_max", "Slope that the planet bearing permits", Units.Arcminute)
-        .Stated(static s => s.GreatestSlope).Assumed(UsualSlope, "3′, common practice for needles and cylindrical rollers, no source");
+    public static readonly NumberDefinition<PlanetPinSpec> MaxSlope = Number("max_slope", "φ_max", "Slope that the planet bearing permits", Units.Arcminute)
+        .Stated(static s => s.MaxSlope).Assumed(UsualSlope, "3′, common practice for needles and cylindrical rollers, no source");
 
     public static readonly NumberDefinition<PlanetPinSpec> Cheek = Number("cheek", "t", "Length that bears in a cheek", Units.Millimetre).Stated(static s => s.Cheek);
 
@@ -119,12 +119,12 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
         .Range(Diameter.Limits(), CheekHole.Limits(), static (pin, hole) => pin.Less(hole));
 
     /// <summary>The pins of all planet sets, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.PlanetPins.Entries)
+        foreach (var spec in context.Spec.PlanetPins.Entries)
         {
-            draft.Begin(SubjectKinds.PlanetPin, $"planet_pins.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"));
+            context.Begin(SubjectKinds.PlanetPin, $"planet_pins.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"));
         }
     }
 
@@ -143,7 +143,7 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
     private static Quantity OfForces(Subject subject, QuantityKind kind, Func<TrainForces, string, double> read)
     {
         var planet = ((PlanetPinSpec)subject.Model).Planets.Value;
-        if (subject.Draft.Forces is not { } forces)
+        if (subject.Context.Forces is not { } forces)
             return Quantity.NotEvaluated(kind, [], "train is not stated");
         return forces.Value.Of(planet).Reasons is { Count: > 0 } reasons
             ? Quantity.NotEvaluated(kind, [], [.. reasons])

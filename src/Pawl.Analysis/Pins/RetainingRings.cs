@@ -21,7 +21,7 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
 
     public static readonly RowDefinition<RetainingRingSpec, RetainingRing> Ring = Row<RetainingRing>("ring", "Ring of the standard")
         .By("DIN 471 for a shaft, DIN 472 for a bore, by diameter", Standard, Certainty.Published)
-        .When(static s => s is not { Groove: not null, RingLoad: not null } || (IsOnShaft(s) && s.GreatestSpeed is null))
+        .When(static s => s is not { Groove: not null, RingLoad: not null } || (IsOnShaft(s) && s.MaxSpeed is null))
         .Custom(static subject => Find(subject, (RetainingRingSpec)subject.Model));
 
     public static readonly NumberDefinition<RetainingRingSpec> Groove = Number("groove", "d_2", "Diameter of the groove", Units.Millimetre)
@@ -78,27 +78,27 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
         .From(Of("body", static () => BodyQuantities.Speed), Math.Abs)
         .Otherwise(static s => $"the speed of {s.On.Value} is not known");
 
-    public static readonly NumberDefinition<RetainingRingSpec> GreatestSpeed =
-        Number("greatest_speed", "n_abl", "Speed at which the ring lifts off", Units.RevolutionPerMinute)
+    public static readonly NumberDefinition<RetainingRingSpec> MaxSpeed =
+        Number("max_speed", "n_abl", "Speed at which the ring lifts off", Units.RevolutionPerMinute)
         .By("by the supplier, else of the standard", Standard, Certainty.Published)
         .When(IsOnShaft).When(Speed, static speed => speed != 0)
-        .Stated(static s => s.GreatestSpeed)
+        .Stated(static s => s.MaxSpeed)
         .From(Ring, static ring => ring.DetachingSpeed
-            ?? throw Guard.Because($"the table has no speed at which a ring of {ring.Diameter:0.###} mm lifts off: state greatest_speed"));
+            ?? throw Guard.Because($"the table has no speed at which a ring of {ring.Diameter:0.###} mm lifts off: state max_speed"));
 
     public static readonly NumberDefinition<RetainingRingSpec> SpeedShare = Number("speed_share", "n/n_abl", "Speed over that at which the ring lifts off")
         .By("n/n_abl", Standard, Certainty.Published)
-        .From(Speed, GreatestSpeed, static (speed, greatest) => speed / greatest);
+        .From(Speed, MaxSpeed, static (speed, greatest) => speed / greatest);
 
     /// <summary>All rings, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.RetainingRings.Entries)
+        foreach (var spec in context.Spec.RetainingRings.Entries)
         {
-            draft.Begin(SubjectKinds.RetainingRing, $"retaining_rings.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-                .RelateOptional("body", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.On.Value}"))
-                .RelateOptional("bearing", () => spec.Bearing is { } bearing ? draft.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}") : null);
+            context.Begin(SubjectKinds.RetainingRing, $"retaining_rings.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .RelateOptional("body", () => context.Find(SubjectKinds.Body, $"bodies.{spec.On.Value}"))
+                .RelateOptional("bearing", () => spec.Bearing is { } bearing ? context.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}") : null);
         }
     }
 
@@ -109,7 +109,7 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
 
     private static Quantity Find(Subject subject, RetainingRingSpec spec)
     {
-        subject.Draft.Uses(IsOnShaft(spec) ? RetainingRing.ShaftTableId : RetainingRing.BoreTableId);
+        subject.Context.Uses(IsOnShaft(spec) ? RetainingRing.ShaftTableId : RetainingRing.BoreTableId);
         ImmutableArray<Quantity> inputs = [subject[Sits], subject[Diameter]];
         var diameter = inputs[1].Value.Nominal;
         var found = IsOnShaft(spec)

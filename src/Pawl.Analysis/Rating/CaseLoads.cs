@@ -14,9 +14,9 @@ namespace Pawl.Analysis.Rating;
 /// <param name="bins">Stress and cycles of each share.</param>
 /// <param name="curve">Strength over life.</param>
 /// <param name="strength">Strength at life factor 1, MPa.</param>
-/// <param name="wanted">Safety factor wanted.</param>
+/// <param name="required">Safety factor required.</param>
 /// <param name="life">Service life, s.</param>
-internal delegate double SpectrumFormula(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double wanted, double life);
+internal delegate double SpectrumFormula(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double required, double life);
 
 /// <summary>The shares of the service life as a mesh feels them, over the rated load; without a spectrum the rated load alone.</summary>
 /// <remarks>Ratios are had once, at nominal: torque and speed of a share are exact, and the load factors of all shares move together.</remarks>
@@ -24,7 +24,7 @@ internal sealed class CaseLoads
 {
     private readonly Lazy<(double Load, double Cycles)[]> _ratios;
 
-    public CaseLoads(DutyDraft duty, MeshDraft mesh, MeshLoadDraft load, Func<LoadFactors, double> product)
+    public CaseLoads(DutyBuilder duty, MeshBuilder mesh, MeshLoadBuilder load, Func<LoadFactors, double> product)
     {
         Count = Math.Max(duty.Cases.Length, 1);
         if (duty.Cases.IsEmpty)
@@ -49,17 +49,17 @@ internal sealed class CaseLoads
         });
     }
 
-    private static readonly double s_longest = Units.Hour.ToCoherent(1e6);
+    private static readonly double Longest = Units.Hour.ToCoherent(1e6);
 
-    public static double Safety(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double wanted, double life) =>
+    public static double Safety(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double required, double life) =>
         Damage.Safety(bins, curve, strength);
 
-    public static double DamageSum(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double wanted, double life) =>
-        Damage.Sum(bins, curve, strength / wanted);
+    public static double DamageSum(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double required, double life) =>
+        Damage.Sum(bins, curve, strength / required);
 
     /// <summary>Life until the damage sum is 1, s; 0 when a share is above the static strength.</summary>
-    public static double Life(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double wanted, double life) =>
-        Math.Min(life / Damage.Sum(bins, curve, strength / wanted), s_longest);
+    public static double Life(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double required, double life) =>
+        Math.Min(life / Damage.Sum(bins, curve, strength / required), Longest);
 
     /// <summary>What the ratios depend on; empty without a spectrum.</summary>
     public ImmutableArray<Quantity> Inputs { get; } = [];

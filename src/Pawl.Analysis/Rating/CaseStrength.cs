@@ -23,7 +23,7 @@ public static class CaseStrengthQuantities
 /// <summary>The case of one gear under the contact of one mesh.</summary>
 internal static class CaseStrength
 {
-    public static void Add(MeshDraft mesh, GearDraft gear)
+    public static void Add(MeshBuilder mesh, GearBuilder gear)
     {
         if (gear.Material.Class != MaterialClass.CaseHardened)
             return;

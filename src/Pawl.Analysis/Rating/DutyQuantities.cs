@@ -27,24 +27,24 @@ public static class DutyQuantities
         Certainty = Certainty.Declared, Note = "0 for a drive that turns one way",
     };
 
-    public static readonly QuantityKind ContactSafetyWanted = new()
+    public static readonly QuantityKind RequiredContactSafety = new()
     {
-        Name = "contact_safety_wanted", Symbol = "S_Hmin", Title = "Safety against pitting wanted", Certainty = Certainty.Declared,
+        Name = "required_contact_safety", Symbol = "S_Hmin", Title = "Safety against pitting required", Certainty = Certainty.Declared,
     };
 
-    public static readonly QuantityKind BendingSafetyWanted = new()
+    public static readonly QuantityKind RequiredBendingSafety = new()
     {
-        Name = "bending_safety_wanted", Symbol = "S_Fmin", Title = "Safety against root breakage wanted", Certainty = Certainty.Declared,
+        Name = "required_bending_safety", Symbol = "S_Fmin", Title = "Safety against root breakage required", Certainty = Certainty.Declared,
     };
 
-    public static readonly QuantityKind PeakContactSafetyWanted = new()
+    public static readonly QuantityKind RequiredPeakContactSafety = new()
     {
-        Name = "peak_contact_safety_wanted", Symbol = "S_Hmin,peak", Title = "Safety of the flank at the peak torque wanted", Certainty = Certainty.Declared,
+        Name = "required_peak_contact_safety", Symbol = "S_Hmin,peak", Title = "Safety of the flank at the peak torque required", Certainty = Certainty.Declared,
     };
 
-    public static readonly QuantityKind PeakBendingSafetyWanted = new()
+    public static readonly QuantityKind RequiredPeakBendingSafety = new()
     {
-        Name = "peak_bending_safety_wanted", Symbol = "S_Fmin,peak", Title = "Safety of the root at the peak torque wanted", Certainty = Certainty.Declared,
+        Name = "required_peak_bending_safety", Symbol = "S_Fmin,peak", Title = "Safety of the root at the peak torque required", Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind LubricantKind = new()
@@ -116,8 +116,8 @@ public static class DutyQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        ApplicationFactor, ServiceLife, PeakTorque, ReverseTorque, ContactSafetyWanted, BendingSafetyWanted, PeakContactSafetyWanted,
-        PeakBendingSafetyWanted, LubricantKind, Viscosity40, ViscosityIndex, Viscosity100, ViscosityIndexDifference, Viscosity, OilDensity, PressureViscosity, ScuffingTemperature, Pitting, LongLife, SpectrumPeaks,
+        ApplicationFactor, ServiceLife, PeakTorque, ReverseTorque, RequiredContactSafety, RequiredBendingSafety, RequiredPeakContactSafety,
+        RequiredPeakBendingSafety, LubricantKind, Viscosity40, ViscosityIndex, Viscosity100, ViscosityIndexDifference, Viscosity, OilDensity, PressureViscosity, ScuffingTemperature, Pitting, LongLife, SpectrumPeaks,
     ];
 }
 

@@ -63,14 +63,14 @@ public static class FlankQuantities
 
     public static readonly QuantityKind ContactDamage = new()
     {
-        Name = "contact_damage", Symbol = "D_H", Title = "Damage sum of the flank with the safety wanted",
+        Name = "contact_damage", Symbol = "D_H", Title = "Damage sum of the flank with the safety required",
         Formula = "D_H = Σ n_i/N_i, N_i the life at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage",
         Note = "load factors of each share from the same formulas at its load and speed",
     };
 
     public static readonly QuantityKind ContactLife = new()
     {
-        Name = "contact_life", Symbol = "L_H", Title = "Life of the flank with the safety wanted", Unit = Units.Hour,
+        Name = "contact_life", Symbol = "L_H", Title = "Life of the flank with the safety required", Unit = Units.Hour,
         Formula = "L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h",
     };
 

@@ -203,7 +203,7 @@ public static class MeshLoadQuantities
 
     public static readonly QuantityKind FilmThickness = new()
     {
-        Name = "film_thickness", Symbol = "h_min", Title = "Least film at the pitch point, oil from coldest to hottest", Unit = Units.Micrometre,
+        Name = "film_thickness", Symbol = "h_min", Title = "Minimum film at the pitch point, oil from coldest to hottest", Unit = Units.Micrometre,
         Formula = "h_min = 2.65·α_p^0.54·(η·u)^0.7·ρ^0.43/(E′^0.03·w^0.13)",
         Symbols = ["α_p", "ν", "ρ_oil", "v", "α_wt", "α_t", "ρ_red", "E_1", "ν_1", "E_2", "ν_2", "w_t", "β_b"], Source = "line contact after Dowson and Higginson",
         Certainty = Certainty.Memory, Note = "flanks at the temperature of the oil; mean load over the face",
@@ -218,7 +218,7 @@ public static class MeshLoadQuantities
 
     public static readonly QuantityKind FlashTemperature = new()
     {
-        Name = "flash_temperature", Symbol = "Δθ", Title = "Greatest rise of the flank temperature along the path of contact", Unit = Units.Kelvin,
+        Name = "flash_temperature", Symbol = "Δθ", Title = "Maximum rise of the flank temperature along the path of contact", Unit = Units.Kelvin,
         Formula = "Δθ = 1.11·μ_m·w·|√v_1 − √v_2|/(B_M·√(2·b_H)), greatest from A to E, w shared in double contact",
         Symbols = ["μ_m", "w_t", "K_v", "K_Hβ", "K_Hα", "v", "α_wt", "d_Na1", "d_b1", "d_1", "d_Na2", "d_b2", "m_n", "β", "α_t", "β_b", "ε_β", "E_1", "ν_1", "E_2", "ν_2"],
         Source = "Blok 1937", Note = "at nominal dimensions; thermal contact coefficient of steel, 13.5 N/(mm·√s·K), from memory",

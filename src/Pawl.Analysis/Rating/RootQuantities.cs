@@ -148,14 +148,14 @@ public static class RootQuantities
 
     public static readonly QuantityKind BendingDamage = new()
     {
-        Name = "bending_damage", Symbol = "D_F", Title = "Damage sum of the root with the safety wanted",
+        Name = "bending_damage", Symbol = "D_F", Title = "Damage sum of the root with the safety required",
         Formula = "D_F = Σ n_i/N_i, N_i the life at S_Fmin·σ_Fi", Source = "ISO 6336-6, linear damage",
         Note = "load factors of each share from the same formulas at its load and speed",
     };
 
     public static readonly QuantityKind BendingLife = new()
     {
-        Name = "bending_life", Symbol = "L_F", Title = "Life of the root with the safety wanted", Unit = Units.Hour,
+        Name = "bending_life", Symbol = "L_F", Title = "Life of the root with the safety required", Unit = Units.Hour,
         Formula = "L_F = L_h/D_F, D_F = Σ n_i/N_i at S_Fmin·σ_Fi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h",
     };
 

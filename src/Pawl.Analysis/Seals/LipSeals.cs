@@ -25,7 +25,7 @@ public sealed class LipSeals : Section<LipSealSpec>
         Row<Elastomer>("elastomer", "Elastomer, code of ISO 1629", Mechanics.Seals.Elastomer.TryFind).Stated(static s => s.Elastomer);
 
     public static readonly RowDefinition<LipSealSpec, string> OilBase = Text("oil_base", "Base of the oil")
-        .Custom(static subject => Lubrication.OilBase.Of(subject.Draft, OilBase!));
+        .Custom(static subject => Lubrication.OilBase.Of(subject.Context, OilBase!));
 
     public static readonly RowDefinition<LipSealSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility")
         .By("table elastomers, by elastomer and base: suitable, limited, unsuitable", Practice, Certainty.CommonPractice)
@@ -33,7 +33,7 @@ public sealed class LipSeals : Section<LipSealSpec>
         .From(Elastomer, OilBase, Lubrication.OilBase.Suitability, static word => word);
 
     public static readonly RowDefinition<LipSealSpec, string> LipFaces = Text("lip_faces", "Side that the spring of the lip faces")
-        .Stated(static s => s.Towards);
+        .Stated(static s => s.LipFaces);
 
     public static readonly NumberDefinition<LipSealSpec> Diameter =
         Number("diameter", "d", "Diameter of the shaft under the lip", Units.Millimetre).Stated(static s => s.Diameter);
@@ -71,7 +71,7 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("permitted_speed", "v_lim", "Permitted surface speed of the lip", Units.MetrePerSecond)
         .By("as its maker states, else table elastomers, by elastomer", "the spec, else common practice, no source", Certainty.CommonPractice)
         .Tables(Mechanics.Seals.Elastomer.TableId)
-        .Stated(static s => s.GreatestSpeed)
+        .Stated(static s => s.MaxSpeed)
         .From(Elastomer, static e => e.LipSpeed ?? throw Guard.Because($"no lips are made of {e.Code}: state the speed that the maker permits"));
 
     public static readonly NumberDefinition<LipSealSpec> SpeedShare =
@@ -82,19 +82,19 @@ public sealed class LipSeals : Section<LipSealSpec>
     public static readonly NumberDefinition<LipSealSpec> Hardness =
         Number("hardness", "", "Hardness of the shaft under the lip", Units.Vickers)
         .Noted("converted to HV after ISO 18265, table A.1, where written in HRC or HBW").Tables(HardnessConversion.TableId)
-        .Custom(static subject => MaterialDraft.Hardness(
-            subject.Draft, Hardness!, ((LipSealSpec)subject.Model).Hardness, $"{subject.Path}.hardness"));
+        .Custom(static subject => MaterialBuilder.Hardness(
+            subject.Context, Hardness!, ((LipSealSpec)subject.Model).Hardness, $"{subject.Path}.hardness"));
 
     public static readonly NumberDefinition<LipSealSpec> RequiredHardness =
         Number("required_hardness", "", "Required shaft hardness", Units.Vickers)
         .By("45 HRC; 55 HRC above 4 m/s; in HV after ISO 18265, table A.1", Practice, Certainty.CommonPractice)
-        .From(SurfaceSpeed, static v => HardnessConversion.VickersOfRockwell(LipSeal.LeastHardness(v)));
+        .From(SurfaceSpeed, static v => HardnessConversion.VickersOfRockwell(LipSeal.MinHardness(v)));
 
     // A roughness has no general tolerance: without a window it is the value itself.
     public static readonly NumberDefinition<LipSealSpec> Roughness =
-        Number("roughness_ra", "Ra", "Roughness of the shaft under the lip", Units.Micrometre).StatedAlone(static s => s.Surface);
+        Number("roughness_ra", "Ra", "Roughness of the shaft under the lip", Units.Micrometre).StatedAlone(static s => s.RoughnessRa);
 
-    public static readonly TruthDefinition<LipSealSpec> TwistFree = Truth("twist_free", "Shaft is free of twist (lead)").Stated(static s => s.LeadFree);
+    public static readonly TruthDefinition<LipSealSpec> TwistFree = Truth("twist_free", "Shaft is free of twist (lead)").Stated(static s => s.TwistFree);
 
     public static readonly NumberDefinition<LipSealSpec> Runout =
         Number("runout", "", "Runout of the shaft under the lip, total indicator reading", Units.Millimetre).Stated(static s => s.Runout);
@@ -105,7 +105,7 @@ public sealed class LipSeals : Section<LipSealSpec>
     public static readonly NumberDefinition<LipSealSpec> PermittedRunout =
         Number("permitted_runout", "", "Permitted runout", Units.Millimetre)
         .By("0.1 mm to 3000 1/min, 0.05 mm from 6000 1/min, in proportion between", Practice, Certainty.CommonPractice)
-        .From(RelativeSpeed, LipSeal.GreatestRunOut);
+        .From(RelativeSpeed, LipSeal.MaxRunOut);
 
     public static readonly NumberDefinition<LipSealSpec> Pressure =
         Number("pressure", "p", "Maximum gauge pressure at the lip", Units.Megapascal)
@@ -117,12 +117,12 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("permitted_pressure", "p_lim", "Permitted pressure at the lip", Units.Megapascal)
         .By("as its maker states, else table lip-seal-pressure, by speed", "the spec, else DIN 3760", Certainty.Memory).Scaled(0.01)
         .Tables(LipSeal.PressureTableId)
-        .Stated(static s => s.GreatestPressure)
-        .From(SurfaceSpeed, LipSeal.GreatestPressure);
+        .Stated(static s => s.MaxPressure)
+        .From(SurfaceSpeed, LipSeal.MaxPressure);
 
     public static readonly NumberDefinition<LipSealSpec> RiseAtPermittedSpeed =
         Number("lip_temperature_rise_at_permitted_speed", "ΔT_lim", "Temperature rise of a lip over the oil at its permitted speed", Units.Kelvin)
-        .Assumed(new Quantities.Extent(30, 20, LipSeal.GreatestLipRise), $"20 K to 40 K, {Practice}; pressure, oil and lip width are left out");
+        .Assumed(new Quantities.Extent(30, 20, LipSeal.MaxLipRise), $"20 K to 40 K, {Practice}; pressure, oil and lip width are left out");
 
     public static readonly NumberDefinition<LipSealSpec> LipRise =
         Number("lip_temperature_rise", "ΔT", "Temperature rise of the lip over the oil", Units.Kelvin)
@@ -156,16 +156,16 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("loss", "", "Friction loss of the lip", Units.Watt).Scaled(1000).Stated(static s => s.Loss).Optional();
 
     /// <summary>All lip seals, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.LipSeals.Entries)
+        foreach (var spec in context.Spec.LipSeals.Entries)
         {
-            draft.Begin(SubjectKinds.LipSeal, $"lip_seals.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"))
-                .RelateAll("load_cases", () => draft.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase))
-                .Relate("shaft", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
-                .Relate("housing", () => draft.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
-                .RelateOptional("lubrication", () => draft.Find(SubjectKinds.Lubrication, "lubrication"));
+            context.Begin(SubjectKinds.LipSeal, $"lip_seals.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .RelateAll("load_cases", () => context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase))
+                .Relate("shaft", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
+                .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
+                .RelateOptional("lubrication", () => context.Find(SubjectKinds.Lubrication, "lubrication"));
         }
     }
 
@@ -176,7 +176,7 @@ public sealed class LipSeals : Section<LipSealSpec>
             throw new OutsideValidityException(reason);
 
         // Deviations come of sums: a millionth of a millimetre is none.
-        var beyond = Math.Max(size.Greatest - size.Nominal - limits.Upper, limits.Lower - (size.Least - size.Nominal));
+        var beyond = Math.Max(size.Max - size.Nominal - limits.Upper, limits.Lower - (size.Min - size.Nominal));
         return Math.Abs(beyond) < 1e-9 ? 0 : beyond;
     }
 }

@@ -26,7 +26,7 @@ public sealed class ORings : Section<ORingSpec>
         Row<Elastomer>("elastomer", "Elastomer, code of ISO 1629", Mechanics.Seals.Elastomer.TryFind).Stated(static s => s.Elastomer);
 
     public static readonly RowDefinition<ORingSpec, string> OilBase = Text("oil_base", "Base of the oil")
-        .Custom(static subject => Lubrication.OilBase.Of(subject.Draft, OilBase!));
+        .Custom(static subject => Lubrication.OilBase.Of(subject.Context, OilBase!));
 
     public static readonly RowDefinition<ORingSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility")
         .By("table elastomers, by elastomer and base: suitable, limited, unsuitable", Practice, Certainty.CommonPractice)
@@ -141,7 +141,7 @@ public sealed class ORings : Section<ORingSpec>
         .By("table elastomers, by elastomer", Practice, Certainty.CommonPractice)
         .Tables(Mechanics.Seals.Elastomer.TableId)
         .Custom(static subject => subject[Elastomer] is { Row: Elastomer { Expansion: null } }
-            ? subject.Draft.Assumed(Expansion!, UsualExpansion, $"2.3·10⁻⁴ 1/K, {Practice}")
+            ? subject.Context.Assumed(Expansion!, UsualExpansion, $"2.3·10⁻⁴ 1/K, {Practice}")
             : null)
         .From(Elastomer, static elastomer => elastomer.Expansion!.Value);
 
@@ -178,7 +178,7 @@ public sealed class ORings : Section<ORingSpec>
         Number("volume_growth", "V/V_20", "Volume of the ring in service over that at 20 °C")
         .By("(1 + 3·α·(T − 20 °C))·(1 + q); nominal and minimum without swell", "closed form; expansion of elastomers common practice, no source", Certainty.CommonPractice)
         .Range(Service.Limits(), Expansion, Swell, static (service, expansion, swell) => new(
-            Warm(expansion, service.Nominal), Warm(expansion, service.Least), Warm(expansion, service.Greatest) * (1 + swell)));
+            Warm(expansion, service.Nominal), Warm(expansion, service.Min), Warm(expansion, service.Max) * (1 + swell)));
 
     public static readonly NumberDefinition<ORingSpec> Fill =
         Number("gland_fill", "", "Fill of the gland, hot and swollen", Units.Percent)
@@ -194,7 +194,7 @@ public sealed class ORings : Section<ORingSpec>
     public static readonly NumberDefinition<ORingSpec> Pressure =
         Number("pressure", "p", "Maximum gauge pressure", Units.Megapascal).Scaled(0.01)
         .Stated(static s => s.Pressure)
-        .Custom(static subject => subject.Draft.Spec.Lubrication?.Ports?.Vent is { Value: false }
+        .Custom(static subject => subject.Context.Spec.Lubrication?.Ports?.Vent is { Value: false }
             ? Quantity.NotEvaluated(Pressure!, [], $"{subject.Path}.pressure is not stated, and the housing has no vent")
             : null)
         .Assumed(0, "0: a vented housing");
@@ -210,7 +210,7 @@ public sealed class ORings : Section<ORingSpec>
             (elastomer.Code is "VMQ" or "FVMQ" ? ExtrusionGapLimit.SiliconeShare : 1) * ExtrusionGapLimit.Clearance(pressure, hardness));
 
     public static readonly NumberDefinition<ORingSpec> Roughness =
-        Number("roughness_ra", "Ra", "Roughness of the sealing surface", Units.Micrometre).Stated(static s => s.Surface);
+        Number("roughness_ra", "Ra", "Roughness of the sealing surface", Units.Micrometre).Stated(static s => s.RoughnessRa);
 
     public static readonly NumberDefinition<ORingSpec> Speed =
         Number("speed", "", "Sliding speed", Units.MetrePerSecond).Scaled(100)
@@ -235,12 +235,12 @@ public sealed class ORings : Section<ORingSpec>
     private static readonly Limits AnyWidth = Limits.Exactly(1);
 
     /// <summary>All O-rings, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.ORings.Entries)
+        foreach (var spec in context.Spec.ORings.Entries)
         {
-            draft.Begin(SubjectKinds.ORing, $"o_rings.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => draft.Find(SubjectKinds.Train, "train"));
+            context.Begin(SubjectKinds.ORing, $"o_rings.{spec.Name.Value}", spec.Name.Span, spec)
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"));
         }
     }
 
@@ -253,10 +253,10 @@ public sealed class ORings : Section<ORingSpec>
             return null;
         if (!ORingTable.TryFind(dash.Value.ToString("000", CultureInfo.InvariantCulture), out var ring, out var reason))
             return Quantity.NotEvaluated(kind, [], reason);
-        subject.Draft.Uses(ORingTable.TableId);
-        var (least, greatest) = (limits(ring).Least, limits(ring).Greatest);
-        return subject.Draft.Between(
-            kind, Draft.Declared(dash, $"ISO 3601-1, size {ring.Dash}; deviations from memory"), nominal(ring), least, greatest);
+        subject.Context.Uses(ORingTable.TableId);
+        var (least, greatest) = (limits(ring).Min, limits(ring).Max);
+        return subject.Context.Between(
+            kind, AnalysisContext.Declared(dash, $"ISO 3601-1, size {ring.Dash}; deviations from memory"), nominal(ring), least, greatest);
     }
 
     private static GlandExtremes Extremes(string gland, Value inside, Value cord, Value bore, Value plug, Value groove, double guided, Limits width)
@@ -286,8 +286,8 @@ public sealed class ORings : Section<ORingSpec>
     private static double Warm(double expansion, double temperature) =>
         Guard.Positive(1 + 3 * expansion * (temperature - Room), "the growth of the rubber");
 
-    private static Limits Bounds(Value value) => new(value.Least, value.Greatest);
+    private static Limits Bounds(Value value) => new(value.Min, value.Max);
 
     /// <summary>The concentric gland at nominal, and the limits all around.</summary>
-    private static Value Around(double nominal, Limits limits) => new(nominal, Math.Min(nominal, limits.Least), Math.Max(nominal, limits.Greatest));
+    private static Value Around(double nominal, Limits limits) => new(nominal, Math.Min(nominal, limits.Min), Math.Max(nominal, limits.Max));
 }

@@ -40,14 +40,14 @@ public static class ShaftQuantities
         Source = "DIN 743-2:2012", Certainty = Certainty.Memory,
     };
 
-    public static readonly QuantityKind StaticWanted = new()
+    public static readonly QuantityKind RequiredStatic = new()
     {
-        Name = "static_safety_wanted", Symbol = "S_Fmin", Title = "Safety against yield wanted", Certainty = Certainty.Declared,
+        Name = "required_static_safety", Symbol = "S_Fmin", Title = "Safety against yield required", Certainty = Certainty.Declared,
     };
 
-    public static readonly QuantityKind FatigueWanted = new()
+    public static readonly QuantityKind RequiredFatigue = new()
     {
-        Name = "fatigue_safety_wanted", Symbol = "S_Dmin", Title = "Safety against fatigue wanted", Certainty = Certainty.Declared,
+        Name = "required_fatigue_safety", Symbol = "S_Dmin", Title = "Safety against fatigue required", Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind Torque = new()
@@ -79,14 +79,14 @@ public static class ShaftQuantities
         Note = "at the rated torque, nominal diameters, shoulders as ideal steps",
     };
 
-    public static readonly QuantityKind WindUpWanted = new()
+    public static readonly QuantityKind RequiredWindUp = new()
     {
-        Name = "greatest_wind_up", Title = "Greatest twist wanted", Unit = Units.Arcminute, Certainty = Certainty.Declared,
+        Name = "max_wind_up", Title = "Maximum twist required", Unit = Units.Arcminute, Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind BearingSlope = new()
     {
-        Name = "bearing_slope", Symbol = "φ_b", Title = "Greatest slope at a bearing", Unit = Units.Arcminute, Formula = "u' at the bearings, greatest of all states of the duty",
+        Name = "bearing_slope", Symbol = "φ_b", Title = "Maximum slope at a bearing", Unit = Units.Arcminute, Formula = "u' at the bearings, greatest of all states of the duty",
         Source = Beam, Scale = Math.PI / 10_800, Note = "nominal dimensions; housing and bearings do not give",
     };
 
@@ -98,19 +98,19 @@ public static class ShaftQuantities
 
     public static readonly QuantityKind GearSlope = new()
     {
-        Name = "gear_slope", Symbol = "φ_g", Title = "Greatest slope at a gear", Unit = Units.Arcminute, Formula = "u' in the middle of the gears, greatest of all states of the duty",
+        Name = "gear_slope", Symbol = "φ_g", Title = "Maximum slope at a gear", Unit = Units.Arcminute, Formula = "u' in the middle of the gears, greatest of all states of the duty",
         Source = Beam, Scale = Math.PI / 10_800, Note = "nominal dimensions; housing and bearings do not give",
     };
 
     public static readonly QuantityKind GearDeflection = new()
     {
-        Name = "gear_deflection", Symbol = "u_g", Title = "Greatest deflection at a gear", Unit = Units.Micrometre, Formula = "u in the middle of the gears",
+        Name = "gear_deflection", Symbol = "u_g", Title = "Maximum deflection at a gear", Unit = Units.Micrometre, Formula = "u in the middle of the gears",
         Source = Beam, Scale = 1e-3, Note = "nominal dimensions; housing and bearings do not give",
     };
 
     public static readonly QuantityKind Speed = new()
     {
-        Name = "speed", Symbol = "n", Title = "Greatest speed", Unit = Units.RevolutionPerMinute, Formula = "|n| of the body in the fastest share of the duty",
+        Name = "speed", Symbol = "n", Title = "Maximum speed", Unit = Units.RevolutionPerMinute, Formula = "|n| of the body in the fastest share of the duty",
         Symbols = ["n"], Source = "speeds of the train", Scale = Math.PI / 30,
     };
 
@@ -129,7 +129,7 @@ public static class ShaftQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Body, Tensile, Yield, Steel, HeatTreatedDiameter, Technological, StaticWanted, FatigueWanted, Torque, Modulus, Poisson, Density, WindUp, WindUpWanted,
+        Body, Tensile, Yield, Steel, HeatTreatedDiameter, Technological, RequiredStatic, RequiredFatigue, Torque, Modulus, Poisson, Density, WindUp, RequiredWindUp,
         BearingSlope, BearingSlopeShare, GearSlope, GearDeflection, Speed, CriticalSpeed, CriticalShare,
     ];
 }

@@ -144,12 +144,12 @@ public sealed class Splines : Section<SplineSpec>
         .From(Turns, SplineFactors.Wear);
 
     public static readonly NumberDefinition<SplineSpec> ShaftHardness = Number("shaft_hardness", "H_s", "Hardness of the flanks of the shaft", Units.Vickers)
-        .Custom(static subject => MaterialDraft.Hardness(
-            subject.Draft, ShaftHardness!, ((SplineSpec)subject.Model).Shaft.Hardness, $"{subject.Path}.shaft.hardness"));
+        .Custom(static subject => MaterialBuilder.Hardness(
+            subject.Context, ShaftHardness!, ((SplineSpec)subject.Model).Shaft.Hardness, $"{subject.Path}.shaft.hardness"));
 
     public static readonly NumberDefinition<SplineSpec> HubHardness = Number("hub_hardness", "H_h", "Hardness of the flanks of the hub", Units.Vickers)
-        .Custom(static subject => MaterialDraft.Hardness(
-            subject.Draft, HubHardness!, ((SplineSpec)subject.Model).Hub.Hardness, $"{subject.Path}.hub.hardness"));
+        .Custom(static subject => MaterialBuilder.Hardness(
+            subject.Context, HubHardness!, ((SplineSpec)subject.Model).Hub.Hardness, $"{subject.Path}.hub.hardness"));
 
     public static readonly NumberDefinition<SplineSpec> ShaftYield =
         Number("shaft_yield", "σ_S", "Yield strength of the core of the shaft", Units.Megapascal).Stated(static s => s.Shaft.Yield);
@@ -164,11 +164,11 @@ public sealed class Splines : Section<SplineSpec>
         .Stated(static s => s.Shaft.Bore).Assumed(0, "0: a solid shaft");
 
     public static readonly NumberDefinition<SplineSpec> Density = Number("hub_density", "ρ", "Density of the hub", Units.KilogramPerCubicMetre)
-        .Custom(static subject => MaterialOf(subject)?.Density is { } stated ? subject.Draft.Amount(Density!, stated, "") : null)
+        .Custom(static subject => MaterialOf(subject)?.Density is { } stated ? subject.Context.Amount(Density!, stated, "") : null)
         .Assumed(7.85e-9, "7850 kg/m³, steel");
 
     public static readonly NumberDefinition<SplineSpec> Poisson = Number("hub_poisson_ratio", "ν", "Poisson's ratio of the hub")
-        .Custom(static subject => MaterialOf(subject)?.PoissonRatio is { } stated ? subject.Draft.Number(Poisson!, stated, "") : null)
+        .Custom(static subject => MaterialOf(subject)?.PoissonRatio is { } stated ? subject.Context.Number(Poisson!, stated, "") : null)
         .Assumed(0.3, "0.3, steel");
 
     public static readonly NumberDefinition<SplineSpec> Speed = Number("speed", "n", "Maximum speed", Units.RevolutionPerMinute)
@@ -254,10 +254,10 @@ public sealed class Splines : Section<SplineSpec>
         .From(Length, PressureUse, static (length, use) => length * use);
 
     /// <summary>All splines, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.Splines.Entries)
-            draft.Begin(SubjectKinds.Spline, $"splines.{spec.Name.Value}", spec.Name.Span, spec).On(draft, spec.Body.Value);
+        foreach (var spec in context.Spec.Splines.Entries)
+            context.Begin(SubjectKinds.Spline, $"splines.{spec.Name.Value}", spec.Name.Span, spec).On(context, spec.Body.Value);
     }
 
     /// <summary>The basic spline of a standard; shared with interfaces.</summary>
@@ -266,7 +266,7 @@ public sealed class Splines : Section<SplineSpec>
 
     /// <summary>Effective limits of a class; the nominal lies in their middle.</summary>
     internal static Extent LimitsOf(SplineWidths widths) =>
-        new((widths.EffectiveLeast + widths.EffectiveGreatest) / 2, widths.EffectiveLeast, widths.EffectiveGreatest);
+        new((widths.EffectiveMin + widths.EffectiveMax) / 2, widths.EffectiveMin, widths.EffectiveMax);
 
     private static NumberDefinition<SplineSpec> Size(string name, string symbol, string title, string formula, Certainty certainty) =>
         Number(name, symbol, title, Units.Millimetre).By(formula, Standard, certainty);
@@ -284,7 +284,7 @@ public sealed class Splines : Section<SplineSpec>
         Number(name, "U", title).By(formula, Dudley, Certainty.Memory).Noted(Softer);
 
     private static MaterialSpec? MaterialOf(Subject subject) =>
-        ((SplineSpec)subject.Model).Hub.Material is { } id ? subject.Draft.Spec.Catalogue.Materials.Find(id.Value) : null;
+        ((SplineSpec)subject.Model).Hub.Material is { } id ? subject.Context.Spec.Catalogue.Materials.Find(id.Value) : null;
 
     private static Quantity? Drawn(QuantityKind kind, Subject subject, Stated<Toleranced>? stated, string key)
     {
@@ -293,7 +293,7 @@ public sealed class Splines : Section<SplineSpec>
         if (stated.Value.Tolerance is not Tolerance.Deviations own)
             return Quantity.NotEvaluated(kind, [], $"{subject.Path}.{key} has no limits");
         var (least, greatest) = (stated.Value.Nominal.Coherent + own.Lower, stated.Value.Nominal.Coherent + own.Upper);
-        return subject.Draft.Between(kind, Draft.Declared(stated, "as written"), (least + greatest) / 2, least, greatest);
+        return subject.Context.Between(kind, AnalysisContext.Declared(stated, "as written"), (least + greatest) / 2, least, greatest);
     }
 
     private static double Twisted(double torque, double minor, double bore) => new SplineStress(torque, minor, 1, 1).RootTorsion(minor, bore);

@@ -33,25 +33,25 @@ public sealed class Contributors : Section<ContributorSpec>
     public static readonly RowDefinition<ContributorSpec, PartMaterial> Material = Row<PartMaterial>("material", "Material")
         .When(static s => s.Expansion is null)
         .Custom(static subject => PartMaterial.Of(
-            subject.Draft, Material!, ((ContributorSpec)subject.Model).Part, ((ContributorSpec)subject.Model).Material));
+            subject.Context, Material!, ((ContributorSpec)subject.Model).Part, ((ContributorSpec)subject.Model).Material));
 
     public static readonly NumberDefinition<ContributorSpec> Expansion =
         Number("expansion", "α", "Thermal expansion", Units.PerKelvin)
         .By("as stated, else that of the material", "the spec; the catalogue", Certainty.Declared)
         .Stated(static s => s.Expansion)
-        .Custom(static subject => PartMaterial.ExpansionOf(subject.Draft, Expansion!, subject[Material]));
+        .Custom(static subject => PartMaterial.ExpansionOf(subject.Context, Expansion!, subject[Material]));
 
     public static readonly NumberDefinition<ContributorSpec> ColdTemperature =
         Number("cold_temperature", "θ_c", "Temperature at the coldest start", Units.Celsius)
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Coldest, static _ => "duty.oil.coldest");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Coldest, static _ => "duty.oil.coldest");
 
     public static readonly NumberDefinition<ContributorSpec> OilRunning =
         Number("oil_running", "θ_oil", "Oil temperature in continuous service", Units.Celsius)
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Running, static _ => "duty.oil.running");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Running, static _ => "duty.oil.running");
 
     public static readonly NumberDefinition<ContributorSpec> OilHottest =
         Number("oil_hottest", "θ_max", "Maximum oil temperature", Units.Celsius)
-        .Found(static (_, subject) => subject.Draft.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
+        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
 
     public static readonly NumberDefinition<ContributorSpec> RunningTemperature =
         Number("running_temperature", "θ_r", "Temperature in continuous service", Units.Celsius)
@@ -68,7 +68,7 @@ public sealed class Contributors : Section<ContributorSpec>
     public static readonly RowDefinition<ContributorSpec, string> Side = Text("side", "Side of the shaft or of the housing while warming up")
         .When(WarmsUp)
         .Stated(static s => s.Side)
-        .Custom(static subject => Draft.Missing(
+        .Custom(static subject => AnalysisContext.Missing(
             Side!, $"{subject.Reach("stack")!.Path}.contributors.{((ContributorSpec)subject.Model).Name.Value}.side"));
 
     public static readonly NumberDefinition<ContributorSpec> WarmUpTemperature =
@@ -88,8 +88,8 @@ public sealed class Contributors : Section<ContributorSpec>
         .By("(c·σ_i)²/Σ (c·σ_i)²", "sensitivities of a sum").Scaled(0.1)
         .From(OfRow("stack", static () => SizeStacks.Chain), Label, static (chain, name) => Share(chain, name).OfVariance);
 
-    internal static Subject Add(Draft draft, ContributorSpec spec, string path, Subject stack) =>
-        draft.Begin(SubjectKinds.Contributor, path, spec.Name.Span, spec).Relate("stack", stack);
+    internal static Subject Add(AnalysisContext context, ContributorSpec spec, string path, Subject stack) =>
+        context.Begin(SubjectKinds.Contributor, path, spec.Name.Span, spec).Relate("stack", stack);
 
     private static StackSpec StackOf(Subject subject) => (StackSpec)subject.Reach("stack")!.Model;
 

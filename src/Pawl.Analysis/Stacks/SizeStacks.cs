@@ -20,10 +20,10 @@ public sealed class SizeStacks : Section<StackSpec>
     private const int Steps = 100;
 
     public static readonly NumberDefinition<StackSpec> WindowMin =
-        Number("window_min", "w_1", "Required minimum gap at 20 °C", Units.Millimetre).Scaled(0.01).Stated(static s => s.Window.Least);
+        Number("window_min", "w_1", "Required minimum gap at 20 °C", Units.Millimetre).Scaled(0.01).Stated(static s => s.Window.Min);
 
     public static readonly NumberDefinition<StackSpec> WindowMax =
-        Number("window_max", "w_2", "Permitted maximum gap at 20 °C", Units.Millimetre).Scaled(0.01).Stated(static s => s.Window.Greatest);
+        Number("window_max", "w_2", "Permitted maximum gap at 20 °C", Units.Millimetre).Scaled(0.01).Stated(static s => s.Window.Max);
 
     public static readonly RowDefinition<StackSpec, string> Method = Text("method", "Tolerancing method")
         .Stated(static s => s.Method)
@@ -104,7 +104,7 @@ public sealed class SizeStacks : Section<StackSpec>
     public static readonly RowDefinition<StackSpec, string> Stock = Text("stock", "Available shims")
         .When(HasShims)
         .Custom(static subject => Sheets(subject) is var sheets
-            ? Quantity.OfText(Stock!, Draft.Declared(sheets[0].Thickness), string.Join(", ", sheets.Select(sheet => sheet.Thickness.Text)), [])
+            ? Quantity.OfText(Stock!, AnalysisContext.Declared(sheets[0].Thickness), string.Join(", ", sheets.Select(sheet => sheet.Thickness.Text)), [])
             : null);
 
     public static readonly RowDefinition<StackSpec, string> Effect = Text("shim_effect", "Effect of shims on the gap: fills or lifts")
@@ -113,7 +113,7 @@ public sealed class SizeStacks : Section<StackSpec>
 
     public static readonly NumberDefinition<StackSpec> PackLimit = Number("pack_limit", "", "Maximum number of shims in a pack")
         .When(HasShims)
-        .Stated(static s => s.Shims?.Most, "shims.most")
+        .Stated(static s => s.Shims?.PackLimit, "shims.pack_limit")
         .Assumed(4, "4, common practice, no source");
 
     public static readonly RowDefinition<StackSpec, ShimChoice> Packs = Row<ShimChoice>("packs", "Packs that the available shims make")
@@ -130,7 +130,7 @@ public sealed class SizeStacks : Section<StackSpec>
         Length("uncovered", "", "Range of gaps that no pack brings into the window")
         .By("what the packs' ranges w_1 + P + t to w_2 + P − t leave of the worst case", Enumeration)
         .From(Packs, WorstCase.Limits(), WindowMin, WindowMax, static (packs, gap, min, max) =>
-            Clean(packs.Uncovered(Of(gap), new(min, max)).Sum(static left => left.Greatest - left.Least + 1e-5)));
+            Clean(packs.Uncovered(Of(gap), new(min, max)).Sum(static left => left.Max - left.Min + 1e-5)));
 
     public static readonly NumberDefinition<StackSpec> MaxPieces = Number("max_pieces", "", "Maximum number of shims that an assembly needs")
         .By("over gaps of the worst case in steps of a hundredth of its range", Enumeration)
@@ -216,17 +216,17 @@ public sealed class SizeStacks : Section<StackSpec>
         .Range(Running.Limits(), Cold.Limits(), Hot.Limits(), static (running, cold, hot) => Hull(running, cold, hot));
 
     public static readonly NumberDefinition<StackSpec> MaxInService =
-        Number("max_in_service", "", "Permitted maximum gap in service", Units.Millimetre).Stated(static s => s.GreatestInService).Optional();
+        Number("max_in_service", "", "Permitted maximum gap in service", Units.Millimetre).Stated(static s => s.MaxInService).Optional();
 
     /// <summary>All stacks with their sizes, in the order of the spec.</summary>
-    internal static void AddAll(Draft draft)
+    internal static void AddAll(AnalysisContext context)
     {
-        foreach (var spec in draft.Spec.Stacks.Entries)
+        foreach (var spec in context.Spec.Stacks.Entries)
         {
             var path = $"stacks.{spec.Name.Value}";
-            var stack = draft.Begin(SubjectKinds.Stack, path, spec.Name.Span, spec);
-            ImmutableArray<Subject> sizes = [.. spec.Contributors.Entries.Select(size => Contributors.Add(draft, size, $"{path}.{size.Name.Value}", stack))];
-            stack.Relate("train", () => draft.Find(SubjectKinds.Train, "train")).RelateAll("contributors", () => sizes);
+            var stack = context.Begin(SubjectKinds.Stack, path, spec.Name.Span, spec);
+            ImmutableArray<Subject> sizes = [.. spec.Contributors.Entries.Select(size => Contributors.Add(context, size, $"{path}.{size.Name.Value}", stack))];
+            stack.Relate("train", () => context.Find(SubjectKinds.Train, "train")).RelateAll("contributors", () => sizes);
         }
     }
 
@@ -237,7 +237,7 @@ public sealed class SizeStacks : Section<StackSpec>
     private static bool IsMeasured(StackSpec spec) => spec.Shims?.MeasuredGap is not null;
 
     private static ImmutableArray<ShimSpec> Sheets(Subject subject) =>
-        subject.Draft.Spec.Shims.Find(((StackSpec)subject.Model).Shims!.Stock.Value)!.Sheets;
+        subject.Context.Spec.Shims.Find(((StackSpec)subject.Model).Shims!.Stock.Value)!.Sheets;
 
     private static ShimEffect EffectOf(string effect) => effect == "fills" ? ShimEffect.Fills : ShimEffect.Lifts;
 
@@ -251,7 +251,7 @@ public sealed class SizeStacks : Section<StackSpec>
             return Quantity.NotEvaluated(Chain, inputs, reasons);
         var chain = new SizeChain([.. parts.Select(part => new Contributor(
             part[Contributors.Label].Text!, part[Contributors.Coefficient].Value.Nominal,
-            part[Contributors.Size].Value.Least, part[Contributors.Size].Value.Greatest,
+            part[Contributors.Size].Value.Min, part[Contributors.Size].Value.Max,
             DistributionOf(part[Contributors.Distribution].Text), part.Find(Contributors.Capability)?.Value.Nominal ?? 1,
             part[Contributors.Expansion].Value.Nominal))]);
         return Quantity.ComputedText(Chain, string.Join(" ", chain.Contributors.Select(Signed)), inputs)
@@ -294,7 +294,7 @@ public sealed class SizeStacks : Section<StackSpec>
         var most = 0;
         for (var step = 0; step <= Steps; step++)
         {
-            var gap = gaps.Least + ((gaps.Greatest - gaps.Least) * step / Steps);
+            var gap = gaps.Min + ((gaps.Max - gaps.Min) * step / Steps);
             most = Math.Max(most, packs.Best(gap, window.Middle, window)?.Shims.Length ?? 0);
         }
 
@@ -327,20 +327,20 @@ public sealed class SizeStacks : Section<StackSpec>
         var growth = 0.0;
         for (var i = 0; i < temperatures.Length; i++)
             growth += chain.Contributors[i].WarmthAt(temperatures[i]);
-        return Cleaned(new(gap.Least + growth, gap.Greatest + growth));
+        return Cleaned(new(gap.Min + growth, gap.Max + growth));
     }
 
     private static Extent Hull(params ReadOnlySpan<Extent> states)
     {
-        var (least, greatest) = (states[0].Least, states[0].Greatest);
+        var (least, greatest) = (states[0].Min, states[0].Max);
         foreach (var state in states)
-            (least, greatest) = (Math.Min(least, state.Least), Math.Max(greatest, state.Greatest));
+            (least, greatest) = (Math.Min(least, state.Min), Math.Max(greatest, state.Max));
         return new(states[0].Nominal, least, greatest);
     }
 
-    private static Gap Of(Extent extent) => new(extent.Least, extent.Greatest);
+    private static Gap Of(Extent extent) => new(extent.Min, extent.Max);
 
-    private static Extent Cleaned(Gap gap) => new(Clean(gap.Middle), Clean(gap.Least), Clean(gap.Greatest));
+    private static Extent Cleaned(Gap gap) => new(Clean(gap.Middle), Clean(gap.Min), Clean(gap.Max));
 
     // Sums of decimal sizes are not quite decimal in binary; a picometre is beyond any drawing.
     private static double Clean(double value) => Math.Round(value, 9) + 0.0;

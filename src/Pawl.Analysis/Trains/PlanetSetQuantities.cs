@@ -31,9 +31,9 @@ public static class PlanetSetQuantities
         Source = Closed,
     };
 
-    public static readonly QuantityKind LeastMeshAngle = new()
+    public static readonly QuantityKind MinMeshAngle = new()
     {
-        Name = "least_mesh_angle", Symbol = "θ₀", Title = "Least mesh angle", Unit = Units.Degree,
+        Name = "min_mesh_angle", Symbol = "θ₀", Title = "Minimum mesh angle", Unit = Units.Degree,
         Formula = "θ₀ = 360° / D; 0 where D = 0 and any angle will do", Symbols = ["D"], Source = Closed,
     };
 
@@ -51,14 +51,14 @@ public static class PlanetSetQuantities
 
     public static readonly QuantityKind PositionMisfit = new()
     {
-        Name = "position_misfit", Symbol = "Δs", Title = "Greatest misfit of a planet position, on the circle of centres",
+        Name = "position_misfit", Symbol = "Δs", Title = "Maximum misfit of a planet position, on the circle of centres",
         Unit = Units.Millimetre,
         Formula = "Δs = a_w · (distance of θ_k from the nearest multiple of θ₀)", Symbols = ["a_w"], Source = Closed,
     };
 
-    public static readonly QuantityKind LeastBacklash = new()
+    public static readonly QuantityKind MinBacklash = new()
     {
-        Name = "least_backlash", Symbol = "j_wt", Title = "Least circumferential backlash of the set's meshes", Unit = Units.Millimetre,
+        Name = "min_backlash", Symbol = "j_wt", Title = "Minimum circumferential backlash of the set's meshes", Unit = Units.Millimetre,
         Formula = "least of j_wt over the meshes of the planets", Source = "ISO 21771",
     };
 
@@ -87,7 +87,7 @@ public static class PlanetSetQuantities
 
     public static readonly QuantityKind NeighbourClearance = new()
     {
-        Name = "neighbour_clearance", Symbol = "c_n", Title = "Least clearance of planets that do not mesh, tip to tip",
+        Name = "neighbour_clearance", Symbol = "c_n", Title = "Minimum clearance of planets that do not mesh, tip to tip",
         Unit = Units.Millimetre,
         Formula = "distance of the centres − both tip radii, smallest over all neighbours in the same plane",
         Source = "closed form",
@@ -151,8 +151,8 @@ public static class PlanetSetQuantities
 
     public static readonly ImmutableArray<QuantityKind> All =
     [
-        Count, EquallySpaced, Steps, Stepped, SpacingDivisor, LeastMeshAngle, SpacingRemainder, PermittedPositions,
-        PositionMisfit, LeastBacklash, CoaxialSpread, TriangleSlack, PairAngle, NeighbourClearance, LargestModule, MostPlanets,
+        Count, EquallySpaced, Steps, Stepped, SpacingDivisor, MinMeshAngle, SpacingRemainder, PermittedPositions,
+        PositionMisfit, MinBacklash, CoaxialSpread, TriangleSlack, PairAngle, NeighbourClearance, LargestModule, MostPlanets,
         Phasing, FactoringMeshes, InsertionTrials, MarksOutward, MarksOutwardWork, UnbalanceForce,
     ];
 }

@@ -95,7 +95,7 @@ public static class TrainQuantities
 
     public static readonly QuantityKind TargetSense = new()
     {
-        Name = "target_sense", Title = "Sense of rotation wanted", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
+        Name = "target_sense", Title = "Sense of rotation required", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
     };
 
     public static readonly QuantityKind Efficiency = new()
@@ -120,7 +120,7 @@ public static class TrainQuantities
 
     public static readonly QuantityKind CirculatingPower = new()
     {
-        Name = "circulating_power", Symbol = "P_m/P_in", Title = "Greatest rolling power of a mesh per input power",
+        Name = "circulating_power", Symbol = "P_m/P_in", Title = "Maximum rolling power of a mesh per input power",
         Formula = "max over meshes of |T · (ω − ω_carrier)| / P_in", Source = PowerBalance,
     };
 
@@ -176,9 +176,9 @@ public static class TrainQuantities
         Certainty = Certainty.Declared,
     };
 
-    public static readonly QuantityKind GreatestLashWanted = new()
+    public static readonly QuantityKind MaxLash = new()
     {
-        Name = "greatest_lash_wanted", Title = "Greatest angular play at the output that the load bears", Unit = Units.Arcminute,
+        Name = "max_lash", Title = "Maximum angular play at the output that the load bears", Unit = Units.Arcminute,
         Certainty = Certainty.Declared,
     };
 
@@ -206,6 +206,6 @@ public static class TrainQuantities
     [
         Topology, GraphFaults, FreeBodies, Mobility, Contradiction, StandingOutput, IdleBodies, ClosedLoops, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
         Efficiency, SelfLocking, TorqueBalance, CirculatingPower, InputSpeed, InputTorque, OutputSpeed, OutputTorque,
-        InputPower, LostPower, OilTemperature, RunningOil, ColdestOil, OutputLash, GreatestLashWanted, BearingsStated, BearingSetLife,
+        InputPower, LostPower, OilTemperature, RunningOil, ColdestOil, OutputLash, MaxLash, BearingsStated, BearingSetLife,
     ];
 }

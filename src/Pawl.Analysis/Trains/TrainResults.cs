@@ -9,17 +9,17 @@ namespace Pawl.Analysis.Trains;
 /// <summary>Speeds, torques and powers of the solved train, as quantities.</summary>
 internal sealed class TrainResults
 {
-    private readonly Draft _draft;
+    private readonly AnalysisContext _context;
     private readonly TrainSpec _spec;
-    private readonly TrainDraft _train;
+    private readonly TrainBuilder _train;
     private readonly Subject _subject;
     private readonly ImmutableArray<Quantity> _efficiencies;
     private readonly ImmutableArray<string> _speedReasons;
     private readonly ImmutableArray<string> _torqueReasons;
 
-    private TrainResults(Draft draft, TrainSpec spec, TrainDraft train)
+    private TrainResults(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
-        _draft = draft;
+        _context = context;
         _spec = spec;
         _train = train;
         _subject = train.Subject;
@@ -30,9 +30,9 @@ internal sealed class TrainResults
 
     private TrainSolution Solution => _train.Solution!;
 
-    public static void Add(Draft draft, TrainSpec spec, TrainDraft train)
+    public static void Add(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
-        var results = new TrainResults(draft, spec, train);
+        var results = new TrainResults(context, spec, train);
         results.Soundness();
         results.Duty();
         results.Ratio();
@@ -85,22 +85,22 @@ internal sealed class TrainResults
 
     private void Duty()
     {
-        var duty = _draft.Spec.Duty?.Input;
-        if (_draft.Spec.Duty?.Output?.GreatestLash is { } lash)
-            _subject.Add(_draft.Amount(K.GreatestLashWanted, lash, ""));
-        _subject.Add(_draft.Amount(K.InputSpeed, duty?.Speed, "duty.input.speed"));
-        _subject.Add(_draft.Amount(K.InputTorque, duty?.Torque, "duty.input.torque"));
+        var duty = _context.Spec.Duty?.Input;
+        if (_context.Spec.Duty?.Output?.MaxLash is { } lash)
+            _subject.Add(_context.Amount(K.MaxLash, lash, ""));
+        _subject.Add(_context.Amount(K.InputSpeed, duty?.Speed, "duty.input.speed"));
+        _subject.Add(_context.Amount(K.InputTorque, duty?.Torque, "duty.input.torque"));
         _subject.Add(Derive.From(K.InputPower, _subject[K.InputTorque], _subject[K.InputSpeed], (torque, speed) => torque * speed));
     }
 
     private void Ratio()
     {
         var s = _subject;
-        var ratio = _draft.Spec.Ratio;
-        s.Add(_draft.Number(K.TargetRatio, ratio?.Target, "ratio.target"));
-        s.Add(_draft.Amount(K.RatioTolerance, ratio?.Tolerance, 0, "0: the ratio must be exact, for no tolerance is stated"));
+        var ratio = _context.Spec.Ratio;
+        s.Add(_context.Number(K.TargetRatio, ratio?.Target, "ratio.target"));
+        s.Add(_context.Amount(K.RatioTolerance, ratio?.Tolerance, 0, "0: the ratio must be exact, for no tolerance is stated"));
         if (ratio?.Sense is { } sense)
-            s.Add(Draft.Text(K.TargetSense, sense, ""));
+            s.Add(AnalysisContext.Text(K.TargetSense, sense, ""));
         if (Solution.Speeds is not { Ratio: { } exact })
         {
             var reasons = _speedReasons.IsEmpty ? _torqueReasons : _speedReasons;
@@ -130,7 +130,7 @@ internal sealed class TrainResults
             _ => Quantity.ComputedText(K.SelfLocking, None, _efficiencies),
         });
         s.Add(Lossy(K.Efficiency, torques => torques.Efficiency));
-        s.Add(Lossy(K.CirculatingPower, torques => torques.GreatestRollingPower));
+        s.Add(Lossy(K.CirculatingPower, torques => torques.MaxRollingPower));
         s.Add(Solution.Torques is { } solved
             ? Quantity.Computed(K.TorqueBalance, Residue(solved), _efficiencies)
             : Quantity.NotEvaluated(K.TorqueBalance, [], TorqueReasons()));
@@ -164,10 +164,10 @@ internal sealed class TrainResults
     {
         var set = _train.PlanetSet(name);
         var span = set?.Name.Span ?? _spec.Bodies.Find(name)?.Name.Span ?? Mention(name);
-        var s = _draft.Begin(SubjectKinds.Body, $"bodies.{name}", span).Relate("train", _subject);
+        var s = _context.Begin(SubjectKinds.Body, $"bodies.{name}", span).Relate("train", _subject);
         s.Add(Quantity.OfText(BodyQuantities.Role, Origin.Computed.Instance, Role(name, set), []));
         if (_spec.Bodies.Find(name)?.Floating is { } floating)
-            s.Add(Draft.Truth(BodyQuantities.Floating, floating, false, ""));
+            s.Add(AnalysisContext.Truth(BodyQuantities.Floating, floating, false, ""));
 
         if (Solution.Speeds?.Of(name) is not { } speed)
         {
@@ -243,7 +243,7 @@ internal sealed class TrainResults
         : _spec.Fixed.Any(held => held.Value == name) ? "fixed"
         : "linked";
 
-    private void Mesh(MeshDraft mesh)
+    private void Mesh(MeshBuilder mesh)
     {
         mesh.Subject.Add(Solution.Speeds?.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is { } speeds
             ? Quantity.Computed(MeshQuantities.RelativeSpeedRatio, Math.Abs(speeds.First.ToDouble()), [])

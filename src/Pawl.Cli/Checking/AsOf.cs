@@ -7,9 +7,9 @@ internal static class AsOf
 {
     /// <summary>The option, else SOURCE_DATE_EPOCH, else today (UTC).</summary>
     /// <param name="option">The value of <c>--as-of</c>, or null.</param>
-    /// <param name="desk">Clock and environment.</param>
+    /// <param name="context">Clock and environment.</param>
     /// <param name="error">What cannot be read, or null.</param>
-    public static Setting<DateOnly> Of(string? option, Desk desk, out string? error)
+    public static Setting<DateOnly> Of(string? option, CommandContext context, out string? error)
     {
         error = null;
         if (option is not null)
@@ -19,7 +19,7 @@ internal static class AsOf
             return new(date, Origins.CommandLine);
         }
 
-        if (desk.Variable("SOURCE_DATE_EPOCH") is { Length: > 0 } epoch)
+        if (context.Variable("SOURCE_DATE_EPOCH") is { Length: > 0 } epoch)
         {
             // 253402300799 is the last second of the year 9999, the end of the calendar here.
             if (!long.TryParse(epoch, NumberStyles.None, CultureInfo.InvariantCulture, out var seconds) || seconds > 253_402_300_799)
@@ -31,6 +31,6 @@ internal static class AsOf
             return new(DateOnly.FromDateTime(DateTimeOffset.FromUnixTimeSeconds(seconds).UtcDateTime), "SOURCE_DATE_EPOCH");
         }
 
-        return new(DateOnly.FromDateTime(desk.Clock.GetUtcNow().UtcDateTime), "today (UTC)");
+        return new(DateOnly.FromDateTime(context.Clock.GetUtcNow().UtcDateTime), "today (UTC)");
     }
 }

@@ -16,7 +16,7 @@ internal sealed class CheckRun : IDisposable
     // Enough to keep the cores busy between two printings, few enough to keep the memory flat.
     private const int ChunkSize = 16;
 
-    private readonly Desk _desk;
+    private readonly CommandContext _context;
     private readonly Settings _settings;
     private readonly Totals _totals = new();
     private readonly List<IndexEntry> _index = [];
@@ -32,39 +32,39 @@ internal sealed class CheckRun : IDisposable
     private bool _fails;
     private bool _defect;
 
-    private CheckRun(Desk desk, Settings settings, bool many)
+    private CheckRun(CommandContext context, Settings settings, bool many)
     {
-        _desk = desk;
+        _context = context;
         _settings = settings;
         _many = many;
-        _out = new Sequence(desk.Out, settings.Out.Value, many);
+        _out = new Sequence(context.Out, settings.Out.Value, many);
         if (settings is { ReportIsFile: true, ReportPlace.Value: not null })
             _file = new Sequence(_fileText, settings.ReportFormats.Value[0], many);
     }
 
     /// <summary>Settles the settings and runs; returns the exit code.</summary>
-    public static int Start(Desk desk, Command command, CheckRequest request)
+    public static int Start(CommandContext context, Command command, CheckRequest request)
     {
-        if (SettingsResolver.Resolve(request, desk, out var project, out var usage) is not { } settings)
-            return Usage.Report(desk, command, usage!);
+        if (SettingsResolver.Resolve(request, context, out var project, out var usage) is not { } settings)
+            return Usage.Report(context, command, usage!);
 
         foreach (var diagnostic in project.Diagnostics)
-            DiagnosticWriter.Write(desk.Error, diagnostic);
+            DiagnosticWriter.Write(context.Error, diagnostic);
         if (project.Diagnostics.Any(d => d.Severity == Severity.Error))
             return ExitCode.NotJudged;
 
         if (request.ShowConfig)
         {
-            SettingsWriter.Write(desk.Out, settings);
+            SettingsWriter.Write(context.Out, settings);
             return ExitCode.Conforms;
         }
 
         // Asked of the request, not of what it happens to match, so that the shape of the output can be relied on.
-        var many = request.Paths is not [var only] || !(only == "-" || File.Exists(desk.Absolute(only)));
+        var many = request.Paths is not [var only] || !(only == "-" || File.Exists(context.Absolute(only)));
         if (many && (settings.Out.Value == Format.Html || (settings.ReportIsFile && settings.ReportFormats.Value is [Format.Html])))
-            return Usage.Report(desk, command, "A page holds one spec. Give --output DIR for a page each, or name one spec.");
+            return Usage.Report(context, command, "A page holds one spec. Give --output DIR for a page each, or name one spec.");
 
-        using var run = new CheckRun(desk, settings, many);
+        using var run = new CheckRun(context, settings, many);
         return run.Go(request);
     }
 
@@ -72,12 +72,12 @@ internal sealed class CheckRun : IDisposable
 
     private int Go(CheckRequest request)
     {
-        var engine = _desk.Engine;
+        var engine = _context.Engine;
         var root = _settings.Root.Value;
 
         // The rules are read and compiled while the first spec is read and computed.
         var loading = Task.Run(() => engine.LoadRules(root, _settings.Rules.Value));
-        var selection = SpecSelection.Of(_settings, request, _desk);
+        var selection = SpecSelection.Of(_settings, request, _context);
         foreach (var problem in selection.Problems)
             Complain(problem);
         if (selection.Specs.IsEmpty)
@@ -122,11 +122,11 @@ internal sealed class CheckRun : IDisposable
             SpecChecker.Written(ReportWriter.Write(folder, ReportFiles.Index([.. _index], Formats.FilesOf(_settings.ReportFormats.Value))));
 
         // Whatever else standard output carries, the counts are said somewhere, and last.
-        var to = _settings.Out.Value == Format.Text ? _desk.Out : _desk.Error;
+        var to = _settings.Out.Value == Format.Text ? _context.Out : _context.Error;
         if (_bases.Count > 0 && !_settings.Quiet)
             to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{_bases.Count} base {(_bases.Count == 1 ? "file" : "files")} passed over"));
         if (_settings.ReportPlace.Value is { } place && !_settings.Quiet)
-            to.WriteLine($"reports in {Plain.Line(Path.GetRelativePath(_desk.Folder, place).Replace('\\', '/'))}");
+            to.WriteLine($"reports in {Plain.Line(Path.GetRelativePath(_context.Folder, place).Replace('\\', '/'))}");
         _totals.Write(to);
         return _defect ? ExitCode.Defect
             : _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
@@ -151,12 +151,12 @@ internal sealed class CheckRun : IDisposable
     private void CheckAll(ImmutableArray<SpecInput> specs, Func<SpecInput, ComputedSpec> compute, Task<ComputedSpec> first, SpecChecker checker)
     {
         var names = ReportNames.Of(specs.Select(s => s.Display));
-        _desk.Cancelled.ThrowIfCancellationRequested();
+        _context.Cancelled.ThrowIfCancellationRequested();
         Print(Guarded(specs[0], () => checker.Check(first.GetAwaiter().GetResult(), names[0])), names[0]);
         if (specs.Length == 1)
             return;
 
-        using var progress = Progress.For(_desk, _settings, specs.Length);
+        using var progress = Progress.For(_context, _settings, specs.Length);
         _progress = progress;
         var results = new SpecResult[Math.Min(ChunkSize, specs.Length - 1)];
         for (var start = 1; start < specs.Length; start += ChunkSize)
@@ -189,7 +189,7 @@ internal sealed class CheckRun : IDisposable
     {
         try
         {
-            Parallel.For(0, count, new ParallelOptions { CancellationToken = _desk.Cancelled }, action);
+            Parallel.For(0, count, new ParallelOptions { CancellationToken = _context.Cancelled }, action);
         }
         catch (AggregateException several)
         {
@@ -260,8 +260,8 @@ internal sealed class CheckRun : IDisposable
     private void Say(Action<TextWriter> write)
     {
         // Both streams may be one terminal or one log: what came first stands first.
-        _desk.Out.Flush();
+        _context.Out.Flush();
         _progress?.Clear();
-        write(_desk.Error);
+        write(_context.Error);
     }
 }

@@ -6,14 +6,14 @@ namespace Pawl.Cli.Checking;
 internal static class SettingsResolver
 {
     /// <summary>The settings, or null with the complaint about the usage; complaints about pawl.yaml are in the view.</summary>
-    public static Settings? Resolve(CheckRequest request, Desk desk, out ProjectView project, out string? error)
+    public static Settings? Resolve(CheckRequest request, CommandContext context, out ProjectView project, out string? error)
     {
-        var start = StartFolder(request, desk);
-        project = desk.Engine.FindProject(start, request.Root is { } root ? desk.Absolute(root) : null);
+        var start = StartFolder(request, context);
+        project = context.Engine.FindProject(start, request.Root is { } root ? context.Absolute(root) : null);
 
         // Without a project file the working folder is the project, unless the specs lie elsewhere.
         if (project.File is null && request.Root is null)
-            project = project with { Root = IsWithin(start, desk.Folder) ? desk.Folder : start };
+            project = project with { Root = IsWithin(start, context.Folder) ? context.Folder : start };
         if (request.Root is not null && !Directory.Exists(project.Root))
         {
             error = $"--root is no folder: {request.Root}";
@@ -26,12 +26,12 @@ internal static class SettingsResolver
             return null;
         }
 
-        var asOf = AsOf.Of(request.AsOf, desk, out error);
+        var asOf = AsOf.Of(request.AsOf, context, out error);
         if (error is not null)
             return null;
 
         var fromProject = request.Paths.IsEmpty;
-        var place = ReportPlace(request, project, desk, fromProject, out var isFile);
+        var place = ReportPlace(request, project, context, fromProject, out var isFile);
         if (StandardOutput(request, out error) is not { } standardOutput)
             return null;
 
@@ -48,7 +48,7 @@ internal static class SettingsResolver
             Exclude = project.Exclude ?? new([], Origins.Default),
             Catalogue = Files(project, project.Catalogues),
             Adapters = Files(project, project.Adapters),
-            Rules = HouseRules(request, project, desk),
+            Rules = HouseRules(request, project, context),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
             AsOf = asOf,
@@ -56,7 +56,7 @@ internal static class SettingsResolver
             ReportPlace = place,
             ReportIsFile = isFile,
             ReportFormats = formats,
-            Color = Color(request, desk),
+            Color = Color(request, context),
             Quiet = request.Quiet,
             Verbose = request.Verbose,
             StrictSchema = request.StrictSchema,
@@ -64,13 +64,13 @@ internal static class SettingsResolver
     }
 
     // The project of what is judged, not of where the user stands: both are the same nearly always.
-    private static string StartFolder(CheckRequest request, Desk desk)
+    private static string StartFolder(CheckRequest request, CommandContext context)
     {
         var first = request.Paths is [var path, ..] ? path : ".";
         if (first == "-")
             first = request.StdinPath is { } standIn ? Path.GetDirectoryName(standIn) is { Length: > 0 } folder ? folder : "." : ".";
 
-        var absolute = desk.Absolute(FilePatterns.FixedPart(first));
+        var absolute = context.Absolute(FilePatterns.FixedPart(first));
         while (!Directory.Exists(absolute) && Path.GetDirectoryName(absolute) is { } parent)
             absolute = parent;
         return absolute;
@@ -93,14 +93,14 @@ internal static class SettingsResolver
         return new(Formats.Find(request.Formats[0])!.Value, Origins.CommandLine);
     }
 
-    private static Setting<string?> ReportPlace(CheckRequest request, ProjectView project, Desk desk, bool fromProject, out bool isFile)
+    private static Setting<string?> ReportPlace(CheckRequest request, ProjectView project, CommandContext context, bool fromProject, out bool isFile)
     {
         isFile = false;
         if (request.NoReports)
             return new(null, Origins.CommandLine);
         if (request.Output is { } output)
         {
-            var place = desk.Absolute(output);
+            var place = context.Absolute(output);
             isFile = !Path.EndsInDirectorySeparator(output) && !Directory.Exists(place) && Formats.FromExtension(Path.GetExtension(place)) is not null;
             return new(place, Origins.CommandLine);
         }
@@ -135,13 +135,13 @@ internal static class SettingsResolver
             : new([Format.Markdown, Format.Html, Format.Json], Origins.Default);
     }
 
-    private static Setting<ImmutableArray<string>> HouseRules(CheckRequest request, ProjectView project, Desk desk)
+    private static Setting<ImmutableArray<string>> HouseRules(CheckRequest request, ProjectView project, CommandContext context)
     {
         var fromProject = project.Rules ?? new([], Origins.Default);
         if (request.Rules.IsEmpty)
             return fromProject;
 
-        var added = request.Rules.Select(r => RelativeTo(project.Root, desk.Absolute(r)));
+        var added = request.Rules.Select(r => RelativeTo(project.Root, context.Absolute(r)));
         return new(
             [.. fromProject.Value, .. added],
             fromProject.Value.IsEmpty ? Origins.CommandLine : $"{fromProject.Origin}, {Origins.CommandLine}");
@@ -176,13 +176,13 @@ internal static class SettingsResolver
         return new([.. files], patterns.Origin);
     }
 
-    private static Setting<bool> Color(CheckRequest request, Desk desk) => request.Color switch
+    private static Setting<bool> Color(CheckRequest request, CommandContext context) => request.Color switch
     {
         "always" => new(true, Origins.CommandLine),
         "never" => new(false, Origins.CommandLine),
-        _ when desk.Variable("NO_COLOR") is { Length: > 0 } => new(false, "NO_COLOR"),
-        _ when desk.Variable("TERM") == "dumb" => new(false, "TERM"),
-        _ => new(desk.OutIsTerminal, desk.OutIsTerminal ? "standard output is a terminal" : "standard output is no terminal"),
+        _ when context.Variable("NO_COLOR") is { Length: > 0 } => new(false, "NO_COLOR"),
+        _ when context.Variable("TERM") == "dumb" => new(false, "TERM"),
+        _ => new(context.OutIsTerminal, context.OutIsTerminal ? "standard output is a terminal" : "standard output is no terminal"),
     };
 
     /// <summary>Whether a path that counts from the root leads out of it.</summary>

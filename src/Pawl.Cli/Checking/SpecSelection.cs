@@ -7,9 +7,9 @@ namespace Pawl.Cli.Checking;
 /// <summary>The specs that the arguments or pawl.yaml mean, in ordinal order of their paths, each once.</summary>
 internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableArray<Diagnostic> Problems)
 {
-    public static SpecSelection Of(Settings settings, CheckRequest request, Desk desk)
+    public static SpecSelection Of(Settings settings, CheckRequest request, CommandContext context)
     {
-        var finder = new Finder(settings.Root.Value, desk);
+        var finder = new Finder(settings.Root.Value, context);
         if (settings.FromProject)
         {
             foreach (var pattern in settings.Specs.Value)
@@ -24,7 +24,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         return finder.Finish(settings);
     }
 
-    private sealed class Finder(string root, Desk desk)
+    private sealed class Finder(string root, CommandContext context)
     {
         private readonly Dictionary<string, SpecInput> _found = new(StringComparer.Ordinal);
         private readonly List<Diagnostic> _problems = [];
@@ -36,12 +36,12 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
                 Problem(CliCodes.NoSpec, "pawl", "An empty argument names no spec.", "Is a variable of the shell unset? A single point is the working folder.");
             else if (path == "-")
                 StandardInput(stdinPath);
-            else if (FilePatterns.IsPattern(path) && !File.Exists(desk.Absolute(path)))
-                Pattern(path, desk.Folder, []);
-            else if (Directory.Exists(desk.Absolute(path)))
+            else if (FilePatterns.IsPattern(path) && !File.Exists(context.Absolute(path)))
+                Pattern(path, context.Folder, []);
+            else if (Directory.Exists(context.Absolute(path)))
                 Folder(path);
-            else if (File.Exists(desk.Absolute(path)))
-                Add(desk.Absolute(path), named: true);
+            else if (File.Exists(context.Absolute(path)))
+                Add(context.Absolute(path), named: true);
             else
                 Problem(CliCodes.NoSpec, path, "There is no such file or folder.", "Paths count from the working folder.");
         }
@@ -103,7 +103,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
             var display = "-";
             if (standIn is not null)
             {
-                display = SettingsResolver.RelativeTo(root, desk.Absolute(standIn));
+                display = SettingsResolver.RelativeTo(root, context.Absolute(standIn));
                 if (IsOutside(display))
                 {
                     Problem(CliCodes.OutsideProject, standIn, $"It lies outside the project root {root}.");
@@ -119,7 +119,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         {
             try
             {
-                using var input = desk.Input() ?? throw new IOException("it is closed");
+                using var input = context.Input() ?? throw new IOException("it is closed");
                 using var bytes = new MemoryStream();
                 var buffer = new byte[64 * 1024];
                 while (bytes.Length < most && input.Read(buffer, 0, (int)Math.Min(buffer.Length, most - bytes.Length)) is > 0 and var count)
@@ -137,7 +137,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         {
             var before = _found.Count;
             var problems = _problems.Count;
-            Walk(desk.Absolute(path));
+            Walk(context.Absolute(path));
             if (_found.Count == before && _problems.Count == problems)
                 Problem(CliCodes.NoSpec, path, "The folder holds no YAML file.", "Name the folder that holds the specs.");
         }

@@ -6,7 +6,7 @@ namespace Pawl.Cli.Commands;
 /// <summary><c>pawl check</c>: its options, and what they ask for.</summary>
 internal static class CheckCommand
 {
-    public static Command Build(Desk? desk)
+    public static Command Build(CommandContext? context)
     {
         var paths = new Argument<string[]>("PATH")
         {
@@ -22,7 +22,7 @@ internal static class CheckCommand
         };
         format.AcceptOnlyFromAmong(Formats.Names);
         var output = Text("--output", "DIR|FILE", "Write reports in the given formats there; a name with an extension is a file. Standard output then carries text.", "-o");
-        var failOn = Text("--fail-on", "SEVERITY", "Least severity of a finding that makes the exit code 1: error, warning, note or never. Default: error.");
+        var failOn = Text("--fail-on", "SEVERITY", "Minimum severity of a finding that makes the exit code 1: error, warning, note or never. Default: error.");
         failOn.AcceptOnlyFromAmong("error", "warning", "note", "never");
         var requireComplete = Flag("--require-complete", "A rule that could not be evaluated fails too.");
         var asOf = Text("--as-of", "YYYY-MM-DD", "The day on which concessions are judged. Default: SOURCE_DATE_EPOCH, else today.");
@@ -46,10 +46,10 @@ internal static class CheckCommand
         {
             paths, format, output, failOn, requireComplete, asOf, rules, root, stdinPath, quiet, verbose, noReports, color, strictSchema, showConfig,
         };
-        if (desk is null)
+        if (context is null)
             return command;
 
-        command.SetAction(parsed => CheckRun.Start(desk, command, new CheckRequest
+        command.SetAction(parsed => CheckRun.Start(context, command, new CheckRequest
         {
             Paths = [.. parsed.GetValue(paths) ?? []],
             Formats = [.. parsed.GetValue(format) ?? []],

@@ -6,16 +6,16 @@ namespace Pawl.Cli.Commands;
 /// <summary>Every command and option, put together.</summary>
 internal static class CommandTree
 {
-    /// <param name="desk">Where the commands run; null for a tree that is looked at and never run.</param>
-    public static RootCommand Build(Desk? desk)
+    /// <param name="context">Where the commands run; null for a tree that is looked at and never run.</param>
+    public static RootCommand Build(CommandContext? context)
     {
         var root = new RootCommand("Judges YAML specifications of planetary speed reducers by rules that are data, and reports.")
         {
-            CheckCommand.Build(desk),
-            ExplainCommand.Build(desk),
-            ORingCommand.Build(desk),
-            SchemaCommand.Build(desk),
-            NewCommand.Build(desk),
+            CheckCommand.Build(context),
+            ExplainCommand.Build(context),
+            ORingCommand.Build(context),
+            SchemaCommand.Build(context),
+            NewCommand.Build(context),
         };
 
         // Without a command there is nothing to do; say what could be done instead of an error that says only that.

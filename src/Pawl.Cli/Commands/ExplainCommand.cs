@@ -6,7 +6,7 @@ namespace Pawl.Cli.Commands;
 /// <summary><c>pawl explain</c>: what a name means.</summary>
 internal static class ExplainCommand
 {
-    public static Command Build(Desk? desk)
+    public static Command Build(CommandContext? context)
     {
         var name = new Argument<string>("NAME")
         {
@@ -23,10 +23,10 @@ internal static class ExplainCommand
         };
         var root = CheckCommand.Text("--root", "DIR", "The project root. Default: the folder of the nearest pawl.yaml upwards, else the working folder.");
         var command = new Command("explain", "Explain a rule, a quantity, a kind of subject, a size of O-ring, a steel that ships inside or a diagnostic.") { name, format, rules, root };
-        if (desk is not null)
+        if (context is not null)
         {
             command.SetAction(parsed => ExplainRun.Start(
-                desk, parsed.GetValue(name), parsed.GetValue(format) == "json", [.. parsed.GetValue(rules) ?? []], parsed.GetValue(root)));
+                context, parsed.GetValue(name), parsed.GetValue(format) == "json", [.. parsed.GetValue(rules) ?? []], parsed.GetValue(root)));
         }
 
         return command;

@@ -7,7 +7,7 @@ namespace Pawl.Cli.Commands;
 /// <summary><c>pawl new</c>: a spec or a project to start from.</summary>
 internal static class NewCommand
 {
-    public static Command Build(Desk? desk)
+    public static Command Build(CommandContext? context)
     {
         var name = new Argument<string>("NAME") { Description = "Name of the variant, or of the family with --project: letters, digits, - and _." };
         var kind = CheckCommand.Text("--kind", "KIND", "simple (sun, planets, ring), stepped (two-step planets) or pair (meshed planet pairs, two suns). Default: simple.");
@@ -15,15 +15,15 @@ internal static class NewCommand
         var output = CheckCommand.Text("--output", "FILE", "The file to write. Default: specs/NAME.yaml.", "-o");
         var project = CheckCommand.Flag("--project", "Write pawl.yaml and a catalogue into the working folder instead of a spec.");
         var command = new Command("new", "Write a commented spec, or a project, to start from. Overwrites nothing.") { name, kind, output, project };
-        if (desk is not null)
-            command.SetAction(parsed => Run(desk, command, parsed.GetValue(name)!, parsed.GetValue(kind) ?? "simple", parsed.GetValue(output), parsed.GetValue(project)));
+        if (context is not null)
+            command.SetAction(parsed => Run(context, command, parsed.GetValue(name)!, parsed.GetValue(kind) ?? "simple", parsed.GetValue(output), parsed.GetValue(project)));
         return command;
     }
 
-    private static int Run(Desk desk, Command command, string name, string kind, string? output, bool project)
+    private static int Run(CommandContext context, Command command, string name, string kind, string? output, bool project)
     {
         if (!IsName(name))
-            return Usage.Report(desk, command, $"`{name}` is no name: it starts with a letter and has letters, digits, - and _.");
+            return Usage.Report(context, command, $"`{name}` is no name: it starts with a letter and has letters, digits, - and _.");
 
         (string File, string Starter)[] files = project
             ? [("pawl.yaml", "pawl.yaml"), ("specs/catalogue/materials.yaml", "materials.yaml"), ("specs/catalogue/lubricants.yaml", "lubricants.yaml")]
@@ -32,15 +32,15 @@ internal static class NewCommand
         // All or nothing: half a project is harder to mend than none.
         foreach (var (file, _) in files)
         {
-            if (Path.Exists(desk.Absolute(file)))
-                return Usage.Report(desk, command, $"{file} is there already; it is not overwritten.", "Give another name, or --output FILE.");
+            if (Path.Exists(context.Absolute(file)))
+                return Usage.Report(context, command, $"{file} is there already; it is not overwritten.", "Give another name, or --output FILE.");
         }
 
         foreach (var (file, starter) in files)
         {
             var text = Starter(starter).Replace("NAME", name, StringComparison.Ordinal);
-            Files.Write(desk.Absolute(file), text);
-            desk.Out.WriteLine(Plain.Line(file));
+            Files.Write(context.Absolute(file), text);
+            context.Out.WriteLine(Plain.Line(file));
         }
 
         return ExitCode.Conforms;

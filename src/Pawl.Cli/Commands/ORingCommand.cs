@@ -7,7 +7,7 @@ namespace Pawl.Cli.Commands;
 /// <summary><c>pawl o-ring</c>: which sizes fit a gland.</summary>
 internal static class ORingCommand
 {
-    public static Command Build(Desk? desk)
+    public static Command Build(CommandContext? context)
     {
         var spec = new Argument<string>("SPEC")
         {
@@ -32,9 +32,9 @@ internal static class ORingCommand
             ("speed", CheckCommand.Text("--speed", "SPEED", "Sliding speed of a moving ring, as in \"0.1 m/s\".")),
             ("elastomer", Words("--elastomer", "CODE", "Code of ISO 1629. Default: FKM.", "NBR", "HNBR", "FKM", "FFKM", "EPDM", "VMQ", "FVMQ", "ACM")),
             ("hardness", CheckCommand.Text("--hardness", "IRHD", "Hardness of the elastomer. Default: 70.")),
-            ("swell", CheckCommand.Text("--swell", "SHARE", "Greatest swell in the oil by volume, as in \"5 %\". Absent: 10 %.")),
-            ("surface", CheckCommand.Text("--surface", "RA", "Roughness Ra of the surface that the ring seals on, as in \"1.6 µm\".")),
-            ("pressure", CheckCommand.Text("--pressure", "PRESSURE", "Greatest gauge pressure, as in \"0.03 MPa\". Absent: 0.")),
+            ("swell", CheckCommand.Text("--swell", "SHARE", "Maximum swell in the oil by volume, as in \"5 %\". Absent: 10 %.")),
+            ("roughness_ra", CheckCommand.Text("--roughness-ra", "RA", "Roughness Ra of the surface that the ring seals on, as in \"1.6 µm\".")),
+            ("pressure", CheckCommand.Text("--pressure", "PRESSURE", "Maximum gauge pressure, as in \"0.03 MPa\". Absent: 0.")),
             ("oil.running", CheckCommand.Text("--running", "TEMPERATURE", "The oil in service. Default: 65 °C.")),
             ("oil.coldest", CheckCommand.Text("--coldest", "TEMPERATURE", "The oil at its coldest. Default: -10 °C.")),
             ("oil.hottest", CheckCommand.Text("--hottest", "TEMPERATURE", "The oil at its hottest. Default: 95 °C.")),
@@ -56,10 +56,10 @@ internal static class ORingCommand
             command.Add(option);
         foreach (var option in (Option[])[cord, top, all, format, rules, root])
             command.Add(option);
-        if (desk is null)
+        if (context is null)
             return command;
 
-        command.SetAction(parsed => SizeRun.Start(desk, command, new()
+        command.SetAction(parsed => SizeRun.Start(context, command, new()
         {
             Spec = parsed.GetValue(spec),
             Ring = parsed.GetValue(ring),

@@ -9,7 +9,7 @@ namespace Pawl.Cli.Commands;
 /// <summary><c>pawl schema</c>: print, write or verify the JSON Schemas.</summary>
 internal static class SchemaCommand
 {
-    public static Command Build(Desk? desk)
+    public static Command Build(CommandContext? context)
     {
         var name = new Argument<string>("NAME")
         {
@@ -19,48 +19,48 @@ internal static class SchemaCommand
         var output = CheckCommand.Text("--output", "DIR", "The folder to write to.", "-o");
         var check = CheckCommand.Flag("--check", "Write nothing; exit 1 when a file in --output (default: schema) is missing or stale.");
         var command = new Command("schema", "Print or write the JSON Schemas that editors complete and check YAML by.") { name, output, check };
-        if (desk is not null)
-            command.SetAction(parsed => Run(desk, command, parsed.GetValue(name), parsed.GetValue(output), parsed.GetValue(check)));
+        if (context is not null)
+            command.SetAction(parsed => Run(context, command, parsed.GetValue(name), parsed.GetValue(output), parsed.GetValue(check)));
         return command;
     }
 
-    private static int Run(Desk desk, Command command, string? name, string? output, bool check)
+    private static int Run(CommandContext context, Command command, string? name, string? output, bool check)
     {
-        var schemas = desk.Engine.Schemas();
+        var schemas = context.Engine.Schemas();
         if (name is not null && !schemas.ContainsKey(name))
         {
             var near = Nearest.To(name, schemas.Keys);
             return Usage.Report(
-                desk, command, $"There is no schema `{name}`.",
+                context, command, $"There is no schema `{name}`.",
                 near is null ? $"There are {string.Join(", ", schemas.Keys)}." : $"Did you mean `{near}`?");
         }
 
-        var wanted = name is null ? schemas : schemas.Where(s => s.Key == name).ToImmutableSortedDictionary(StringComparer.Ordinal);
+        var expected = name is null ? schemas : schemas.Where(s => s.Key == name).ToImmutableSortedDictionary(StringComparer.Ordinal);
         if (check)
-            return Check(desk, wanted, desk.Absolute(output ?? "schema"));
+            return Check(context, expected, context.Absolute(output ?? "schema"));
         if (output is not null)
-            return Write(desk, wanted, desk.Absolute(output));
+            return Write(context, expected, context.Absolute(output));
 
         if (name is not null)
-            desk.Out.Write(wanted[name]());
+            context.Out.Write(expected[name]());
         else
             foreach (var schema in schemas.Keys)
-                desk.Out.WriteLine(schema);
+                context.Out.WriteLine(schema);
         return ExitCode.Conforms;
     }
 
-    private static int Write(Desk desk, ImmutableSortedDictionary<string, Func<string>> schemas, string folder)
+    private static int Write(CommandContext context, ImmutableSortedDictionary<string, Func<string>> schemas, string folder)
     {
         foreach (var (name, text) in schemas)
         {
             Files.Write(Path.Combine(folder, FileOf(name)), text());
-            desk.Out.WriteLine(FileOf(name));
+            context.Out.WriteLine(FileOf(name));
         }
 
         return ExitCode.Conforms;
     }
 
-    private static int Check(Desk desk, ImmutableSortedDictionary<string, Func<string>> schemas, string folder)
+    private static int Check(CommandContext context, ImmutableSortedDictionary<string, Func<string>> schemas, string folder)
     {
         var stale = 0;
         foreach (var (name, text) in schemas)
@@ -70,10 +70,10 @@ internal static class SchemaCommand
             if (state is null)
                 continue;
             stale++;
-            desk.Out.WriteLine($"{FileOf(name)} is {state}.");
+            context.Out.WriteLine($"{FileOf(name)} is {state}.");
         }
 
-        desk.Out.WriteLine(stale == 0 ? "All schemas are up to date." : "  hint: Run `pawl schema --output` with the folder.");
+        context.Out.WriteLine(stale == 0 ? "All schemas are up to date." : "  hint: Run `pawl schema --output` with the folder.");
         return stale == 0 ? ExitCode.Conforms : ExitCode.Findings;
     }
 

@@ -9,37 +9,37 @@ namespace Pawl.Cli.Commands;
 internal static class Usage
 {
     /// <summary>Reports every complaint of the parser.</summary>
-    public static int Report(ParseResult parsed, Desk desk)
+    public static int Report(ParseResult parsed, CommandContext context)
     {
         var command = parsed.CommandResult.Command;
         foreach (var error in parsed.Errors)
         {
             var words = error.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
-            desk.Error.WriteLine($"pawl: error {CliCodes.Usage}: {Plain.Line(string.Join(' ', words))}");
+            context.Error.WriteLine($"pawl: error {CliCodes.Usage}: {Plain.Line(string.Join(' ', words))}");
         }
 
         string[] known = [.. command.Options.Select(o => o.Name), .. command.Subcommands.Select(c => c.Name)];
         foreach (var token in parsed.Tokens)
         {
             if (!known.Contains(token.Value) && token.Type == TokenType.Argument && Nearest.To(token.Value, known) is { } near)
-                desk.Error.WriteLine($"  hint: Did you mean `{near}`?");
+                context.Error.WriteLine($"  hint: Did you mean `{near}`?");
         }
 
-        Hint(desk, command);
+        Hint(context, command);
         return ExitCode.NotJudged;
     }
 
     /// <summary>Reports one complaint of ours.</summary>
-    public static int Report(Desk desk, Command command, string message, string? hint = null)
+    public static int Report(CommandContext context, Command command, string message, string? hint = null)
     {
-        desk.Error.WriteLine($"pawl: error {CliCodes.Usage}: {Plain.Line(message)}");
+        context.Error.WriteLine($"pawl: error {CliCodes.Usage}: {Plain.Line(message)}");
         if (hint is not null)
-            desk.Error.WriteLine($"  hint: {Plain.Line(hint)}");
+            context.Error.WriteLine($"  hint: {Plain.Line(hint)}");
         else
-            Hint(desk, command);
+            Hint(context, command);
         return ExitCode.NotJudged;
     }
 
-    private static void Hint(Desk desk, Command command) =>
-        desk.Error.WriteLine(command is RootCommand ? "  hint: See `pawl --help`." : $"  hint: See `pawl {command.Name} --help`.");
+    private static void Hint(CommandContext context, Command command) =>
+        context.Error.WriteLine(command is RootCommand ? "  hint: See `pawl --help`." : $"  hint: See `pawl {command.Name} --help`.");
 }

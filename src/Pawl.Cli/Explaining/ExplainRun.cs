@@ -12,23 +12,23 @@ namespace Pawl.Cli.Explaining;
 /// <summary>One run of <c>pawl explain</c>.</summary>
 internal static class ExplainRun
 {
-    public static int Start(Desk desk, string? name, bool json, ImmutableArray<string> houseFolders, string? root)
+    public static int Start(CommandContext context, string? name, bool json, ImmutableArray<string> houseFolders, string? root)
     {
-        var project = desk.Engine.FindProject(desk.Folder, root is null ? null : desk.Absolute(root));
-        var folders = (project.Rules?.Value ?? []).AddRange(houseFolders.Select(f => SettingsResolver.RelativeTo(project.Root, desk.Absolute(f))));
-        var load = desk.Engine.LoadRules(project.Root, folders);
+        var project = context.Engine.FindProject(context.Folder, root is null ? null : context.Absolute(root));
+        var folders = (project.Rules?.Value ?? []).AddRange(houseFolders.Select(f => SettingsResolver.RelativeTo(project.Root, context.Absolute(f))));
+        var load = context.Engine.LoadRules(project.Root, folders);
         foreach (var diagnostic in project.Diagnostics.AddRange(load.Diagnostics))
-            DiagnosticWriter.Write(desk.Error, diagnostic);
+            DiagnosticWriter.Write(context.Error, diagnostic);
         if (load.Rules is null || project.Diagnostics.Any(d => d.Severity == Severity.Error))
             return ExitCode.NotJudged;
 
-        var all = Everything(desk.Engine, load.Rules);
+        var all = Everything(context.Engine, load.Rules);
         if (name is null)
         {
             if (json)
-                ExplanationWriter.Json(desk.Out, all);
+                ExplanationWriter.Json(context.Out, all);
             else
-                all.ForEach(e => ExplanationWriter.Line(desk.Out, e));
+                all.ForEach(e => ExplanationWriter.Line(context.Out, e));
             return ExitCode.Conforms;
         }
 
@@ -36,17 +36,17 @@ internal static class ExplainRun
         if (meant.Count == 0 && name.StartsWith("as568", StringComparison.OrdinalIgnoreCase))
         {
             if (!ORingTable.TryFind(name, out var size, out var reason))
-                return Unknown(desk, name, $"T{reason[1..]}.");
+                return Unknown(context, name, $"T{reason[1..]}.");
             meant.Add(Explanations.Of(size));
         }
 
         if (meant.Count == 0)
-            return Unknown(desk, name, NearMatches(name, all) is { Length: > 0 } near ? $"Did you mean {near}?" : "Run `pawl explain` for the list.");
+            return Unknown(context, name, NearMatches(name, all) is { Length: > 0 } near ? $"Did you mean {near}?" : "Run `pawl explain` for the list.");
 
         if (json)
-            ExplanationWriter.Json(desk.Out, meant);
+            ExplanationWriter.Json(context.Out, meant);
         else
-            Show(desk.Out, meant);
+            Show(context.Out, meant);
         return ExitCode.Conforms;
     }
 
@@ -72,9 +72,9 @@ internal static class ExplainRun
         }
     }
 
-    private static int Unknown(Desk desk, string name, string hint)
+    private static int Unknown(CommandContext context, string name, string hint)
     {
-        DiagnosticWriter.Write(desk.Error, new(
+        DiagnosticWriter.Write(context.Error, new(
             CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject, size, steel or diagnostic is called `{name}`.", hint));
         return ExitCode.NotJudged;
     }

@@ -74,7 +74,7 @@ internal static class Explanations
     {
         var facts = new List<Fact> { new("id", $"material: {steel.Name.Value}") };
         if (steel.Carbon is { } carbon)
-            facts.Add(new("carbon", $"{carbon.Least.Text} to {carbon.Most.Text}"));
+            facts.Add(new("carbon", $"{carbon.Min.Text} to {carbon.Max.Text}"));
         foreach (var treatment in steel.Treatments.Entries)
         {
             facts.Add(new(treatment.Name.Value.Replace('-', '_'), string.Join("; ", ((string?[])
@@ -82,7 +82,7 @@ internal static class Explanations
                 $"class {treatment.Class.Value} of ISO 6336-5",
                 treatment.SurfaceHardness is { } surface ? $"surface {surface.Text}" : null,
                 treatment.CoreHardness is { } core ? $"core {core.Text}" : null,
-                treatment.Tempering is { } tempering ? $"tempered at {tempering.Least.Text} to {tempering.Most.Text}" : null,
+                treatment.Tempering is { } tempering ? $"tempered at {tempering.Min.Text} to {tempering.Max.Text}" : null,
             ]).OfType<string>())));
         }
 

@@ -19,8 +19,8 @@ internal sealed class Progress : IDisposable
         _total = total;
     }
 
-    public static Progress For(Desk desk, Settings settings, int total) =>
-        new(desk.ErrorIsTerminal && !desk.OutIsTerminal && !settings.Quiet ? desk.Error : null, total);
+    public static Progress For(CommandContext context, Settings settings, int total) =>
+        new(context.ErrorIsTerminal && !context.OutIsTerminal && !settings.Quiet ? context.Error : null, total);
 
     public void Advance(int done)
     {

@@ -15,7 +15,7 @@ namespace Pawl.Cli.Sizing;
 internal sealed class GlandFragment(ImmutableArray<GlandLine> gland, JudgedSize best, GearboxSpec spec, Engine engine)
 {
     private static readonly string[] Order =
-        ["elastomer", "hardness", "gland", "motion", "bore", "plug", "groove", "depth", "width", "eccentricity", "surface", "pressure", "swell", "speed"];
+        ["elastomer", "hardness", "gland", "motion", "bore", "plug", "groove", "depth", "width", "eccentricity", "roughness_ra", "pressure", "swell", "speed"];
 
     // 20° from the axis: 15° to 30° is usual.
     private static readonly LeadInSpec Chamfer = new()
@@ -47,6 +47,6 @@ internal sealed class GlandFragment(ImmutableArray<GlandLine> gland, JudgedSize 
     {
         var ring = best.Candidate.Spec! with { LeadIn = Chamfer };
         var subject = engine.Analyse(spec with { ORings = new([ring], r => r.Name.Value) }).Subjects.First(s => s.Kind == Analysis.SubjectKinds.ORing);
-        return subject.Find(ORings.RequiredLeadIn) is { IsEvaluated: true, Value.Greatest: var greatest } ? greatest : null;
+        return subject.Find(ORings.RequiredLeadIn) is { IsEvaluated: true, Value.Max: var greatest } ? greatest : null;
     }
 }

@@ -10,7 +10,7 @@ internal static class GlandLines
         (string Key, string? Text)[] lines =
         [
             ("gland", ring.Gland.Text), ("motion", ring.Motion?.Text), ("bore", ring.Bore?.Text), ("plug", ring.Plug?.Text), ("groove", ring.Groove?.Text),
-            ("depth", ring.Depth?.Text), ("width", ring.Width?.Text), ("eccentricity", ring.Eccentricity?.Text), ("surface", ring.Surface?.Text),
+            ("depth", ring.Depth?.Text), ("width", ring.Width?.Text), ("eccentricity", ring.Eccentricity?.Text), ("roughness_ra", ring.RoughnessRa?.Text),
             ("pressure", ring.Pressure?.Text), ("swell", ring.Swell?.Text), ("speed", ring.Speed?.Text), ("elastomer", ring.Elastomer?.Text),
             ("hardness", ring.Hardness?.Text), ("oil.running", spec.Duty?.Oil?.Running?.Text), ("oil.coldest", spec.Duty?.Oil?.Coldest?.Text),
             ("oil.hottest", spec.Duty?.Oil?.Hottest?.Text),

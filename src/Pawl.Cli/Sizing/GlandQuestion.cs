@@ -71,7 +71,7 @@ internal sealed class GlandQuestion
             var fewest = sizes.Min(OtherFaults);
             var fills = sizes.Where(size => OtherFaults(size) == fewest).SelectMany(FillsBeyond).ToArray();
             if (fills.Length > 0)
-                _wider[Round(sizes.Key)] = Math.Ceiling(fills.Max() * GlandPractice.For(Kind, sizes.Key).Width.Least * 10) / 10;
+                _wider[Round(sizes.Key)] = Math.Ceiling(fills.Max() * GlandPractice.For(Kind, sizes.Key).Width.Min * 10) / 10;
         }
 
         return _wider.Count > 0;
@@ -80,7 +80,7 @@ internal sealed class GlandQuestion
     private static int OtherFaults(JudgedSize size) => size.Worst.Count(f => f.Margin < 0 && !IsFill(f));
 
     private static IEnumerable<double> FillsBeyond(JudgedSize size) => size.Worst
-        .Where(f => f.Margin < 0 && IsFill(f)).Select(f => f.Measured!.Value.Greatest / f.AtMost!.Value.Least);
+        .Where(f => f.Margin < 0 && IsFill(f)).Select(f => f.Measured!.Value.Max / f.AtMost!.Value.Min);
 
     private static bool IsFill(Finding finding) => finding is { Rule.Measure: "gland_fill", AtMost: not null };
 
@@ -112,7 +112,7 @@ internal sealed class GlandQuestion
         Add(Sized("groove", Text("gland") is "bore" or "face-inside" ? "H9" : "h9") ?? default);
         Add(Sized("depth", "±0.05 mm") ?? default);
         Add(Sized("width", "+0.2/0") ?? default);
-        foreach (var key in (ReadOnlySpan<string>)["eccentricity", "surface", "pressure", "swell", "speed"])
+        foreach (var key in (ReadOnlySpan<string>)["eccentricity", "roughness_ra", "pressure", "swell", "speed"])
             Take(key);
         Take("elastomer", "FKM", Usual);
         Take("hardness", "70", Usual);
@@ -168,7 +168,7 @@ internal sealed class GlandQuestion
     {
         var practice = GlandPractice.For(Kind, cord);
         var lines = ImmutableArray.CreateBuilder<GlandLine>();
-        var height = $"{Round(practice.Height.Least)} to {Round(practice.Height.Greatest)} mm";
+        var height = $"{Round(practice.Height.Min)} to {Round(practice.Height.Max)} mm";
         if (!IsFace && Text("groove") is null)
         {
             var inPlug = Text("gland") == "plug";
@@ -181,19 +181,19 @@ internal sealed class GlandQuestion
         }
 
         if (IsFace && Text("depth") is null)
-            lines.Add(new("depth", $"{Round(practice.Height.Least)} mm +{Round(Spread(practice.Height))}/0", $"proposed: depth {height} of the trade"));
+            lines.Add(new("depth", $"{Round(practice.Height.Min)} mm +{Round(Spread(practice.Height))}/0", $"proposed: depth {height} of the trade"));
         if (Text("width") is null)
         {
-            var width = $"{Round(practice.Width.Least)} to {Round(practice.Width.Greatest)} mm";
+            var width = $"{Round(practice.Width.Min)} to {Round(practice.Width.Max)} mm";
             lines.Add(_wider.TryGetValue(Round(cord), out var wider)
                 ? new("width", $"{Round(wider)} mm +0.2/0", $"proposed: wider than the {width} of the trade, for heat and swell")
-                : new("width", $"{Round(practice.Width.Least)} mm +{Round(Spread(practice.Width))}/0", $"proposed: width {width} of the trade"));
+                : new("width", $"{Round(practice.Width.Min)} mm +{Round(Spread(practice.Width))}/0", $"proposed: width {width} of the trade"));
         }
 
         return lines.DrainToImmutable();
     }
 
-    private static double Spread(Mechanics.Seals.Extent extent) => Math.Round(extent.Greatest, 2) - Math.Round(extent.Least, 2);
+    private static double Spread(Mechanics.Seals.Extent extent) => Math.Round(extent.Max, 2) - Math.Round(extent.Min, 2);
 
     private static string Round(double millimetres) => Formatting.Significant(Math.Round(millimetres, 2), 9);
 }

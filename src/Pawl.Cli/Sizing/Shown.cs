@@ -15,7 +15,7 @@ internal static class Shown
         var (unit, value) = (quantity.Kind.Unit, quantity.Value);
         if (value.IsExact)
             return $"{Fixed(unit.FromCoherent(value.Nominal), decimals)} {unit.Symbol}";
-        return $"{Fixed(unit.FromCoherent(value.Least), decimals)} / {Fixed(unit.FromCoherent(value.Nominal), decimals)} / {Fixed(unit.FromCoherent(value.Greatest), decimals)} {unit.Symbol}";
+        return $"{Fixed(unit.FromCoherent(value.Min), decimals)} / {Fixed(unit.FromCoherent(value.Nominal), decimals)} / {Fixed(unit.FromCoherent(value.Max), decimals)} {unit.Symbol}";
     }
 
     /// <summary>A margin: <c>+20.6 %</c>, <c>−3 %</c>; more digits where it would round to nothing.</summary>

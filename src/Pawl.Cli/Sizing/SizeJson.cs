@@ -117,9 +117,9 @@ internal static class SizeJson
     {
         var unit = quantity.Kind.Unit;
         json.WriteStartObject(quantity.Kind.Name);
-        json.WriteNumber("least", Rounded(unit.FromCoherent(quantity.Value.Least)));
+        json.WriteNumber("min", Rounded(unit.FromCoherent(quantity.Value.Min)));
         json.WriteNumber("nominal", Rounded(unit.FromCoherent(quantity.Value.Nominal)));
-        json.WriteNumber("greatest", Rounded(unit.FromCoherent(quantity.Value.Greatest)));
+        json.WriteNumber("max", Rounded(unit.FromCoherent(quantity.Value.Max)));
         json.WriteString("unit", unit.Symbol);
         json.WriteEndObject();
     }

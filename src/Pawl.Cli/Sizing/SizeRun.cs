@@ -16,36 +16,36 @@ internal sealed class SizeRun
     // Glands of the trade are known within 0.02 mm of a cord; a cord may be asked for as loosely.
     private const double CordSlack = 0.02;
 
-    private readonly Desk _desk;
+    private readonly CommandContext _context;
     private readonly Command _command;
     private readonly SizeRequest _request;
     private readonly Settings _settings;
     private readonly ProjectView _project;
 
-    private SizeRun(Desk desk, Command command, SizeRequest request, Settings settings, ProjectView project) =>
-        (_desk, _command, _request, _settings, _project) = (desk, command, request, settings, project);
+    private SizeRun(CommandContext context, Command command, SizeRequest request, Settings settings, ProjectView project) =>
+        (_context, _command, _request, _settings, _project) = (context, command, request, settings, project);
 
-    public static int Start(Desk desk, Command command, SizeRequest request)
+    public static int Start(CommandContext context, Command command, SizeRequest request)
     {
         if (request.Top < 1)
-            return Usage.Report(desk, command, "--top is a number of sizes, 1 or more.");
+            return Usage.Report(context, command, "--top is a number of sizes, 1 or more.");
         if (request.Spec is not null && request.Words is [var word, ..])
         {
             return Usage.Report(
-                desk, command, $"{word.Place} states a gland, but {request.Spec} states it already.", "Leave the option away, or leave the spec away and state the gland by options.");
+                context, command, $"{word.Place} states a gland, but {request.Spec} states it already.", "Leave the option away, or leave the spec away and state the gland by options.");
         }
 
         var check = new CheckRequest { Paths = request.Spec is null ? [] : [request.Spec], Rules = request.Rules, Root = request.Root, NoReports = true };
-        if (SettingsResolver.Resolve(check, desk, out var project, out var usage) is not { } settings)
-            return Usage.Report(desk, command, usage!);
-        return new SizeRun(desk, command, request, settings, project).Go();
+        if (SettingsResolver.Resolve(check, context, out var project, out var usage) is not { } settings)
+            return Usage.Report(context, command, usage!);
+        return new SizeRun(context, command, request, settings, project).Go();
     }
 
     private int Go()
     {
         if (!Told(_project.Diagnostics))
             return ExitCode.NotJudged;
-        var load = _desk.Engine.LoadRules(_settings.Root.Value, _settings.Rules.Value);
+        var load = _context.Engine.LoadRules(_settings.Root.Value, _settings.Rules.Value);
         if (!Told(load.Diagnostics) || load.Rules is not { } rules)
             return ExitCode.NotJudged;
         if (!rules.Rules.Any(rule => rule.AppliesTo == Analysis.SubjectKinds.ORing))
@@ -61,15 +61,15 @@ internal sealed class SizeRun
     {
         var question = new GlandQuestion(_request.Words);
         if (question.Missing() is var (message, hint))
-            return Usage.Report(_desk, _command, message, hint);
+            return Usage.Report(_context, _command, message, hint);
         List<Diagnostic> found = [];
         if (question.Read(found) is not { } spec || found.Count > 0)
         {
-            found.ForEach(diagnostic => DiagnosticWriter.Write(_desk.Error, diagnostic));
+            found.ForEach(diagnostic => DiagnosticWriter.Write(_context.Error, diagnostic));
             return ExitCode.NotJudged;
         }
 
-        var judge = new SizeJudge(_desk.Engine, rules, _settings.AsOf.Value);
+        var judge = new SizeJudge(_context.Engine, rules, _settings.AsOf.Value);
         var list = judge.Of(spec, [.. sizes.Select(question.For)]);
         if (question.Widen(list))
             list = judge.Of(spec, [.. sizes.Select(question.For)]);
@@ -77,14 +77,14 @@ internal sealed class SizeRun
         {
             List = list,
             Gland = question.Lines,
-            Fragment = list.Fitting.FirstOrDefault() is { } best ? new GlandFragment(question.Lines, best, spec, _desk.Engine).ToString() : "",
+            Fragment = list.Fitting.FirstOrDefault() is { } best ? new GlandFragment(question.Lines, best, spec, _context.Engine).ToString() : "",
         });
     }
 
     private int OfSpec(RuleSet rules, ImmutableArray<ORing> sizes)
     {
-        var path = SettingsResolver.RelativeTo(_settings.Root.Value, _desk.Absolute(_request.Spec!));
-        var load = _desk.Engine.OpenSpecs(_settings.Root.Value, _settings.Catalogue.Value, _settings.Adapters.Value, _settings.StrictSchema)(new(path, null, Named: true));
+        var path = SettingsResolver.RelativeTo(_settings.Root.Value, _context.Absolute(_request.Spec!));
+        var load = _context.Engine.OpenSpecs(_settings.Root.Value, _settings.Catalogue.Value, _settings.Adapters.Value, _settings.StrictSchema)(new(path, null, Named: true));
         if (!Told(load.Diagnostics))
             return ExitCode.NotJudged;
         if (load.IsBase || load.Spec is not { } spec)
@@ -94,7 +94,7 @@ internal sealed class SizeRun
         if (names.Length == 0)
             return Refuse(CliCodes.UnknownName, path, "This spec declares no O-ring.", "Add `o_rings:`, or state the gland by options: `pawl o-ring --help`.");
         if (_request.Ring is null && names.Length > 1)
-            return Usage.Report(_desk, _command, $"{path} declares {names.Length} O-rings: {string.Join(", ", names)}.", $"Name one: `pawl o-ring {_request.Spec} {names[0]}`.");
+            return Usage.Report(_context, _command, $"{path} declares {names.Length} O-rings: {string.Join(", ", names)}.", $"Name one: `pawl o-ring {_request.Spec} {names[0]}`.");
         if (spec.ORings.Find(_request.Ring ?? names[0]) is not { } declared)
         {
             return Refuse(
@@ -108,7 +108,7 @@ internal sealed class SizeRun
         if (declared.As568 is null && declared.Inside is not null)
             candidates.Insert(0, new(null, declared, [], IsDeclared: true));
 
-        var list = new SizeJudge(_desk.Engine, rules, _settings.AsOf.Value).Of(spec, [.. candidates]);
+        var list = new SizeJudge(_context.Engine, rules, _settings.AsOf.Value).Of(spec, [.. candidates]);
         if (list.Sizes.Select(size => size.Find(ORings.Squeeze) is null ? size.WhyNot : "").Distinct().ToArray() is [{ Length: > 0 } open])
         {
             return Refuse(CliCodes.GlandOpen, declared.Name.Span, $"The gland of {name} cannot be computed: {open}.", "State what is missing, with its tolerance.");
@@ -120,9 +120,9 @@ internal sealed class SizeRun
     private int Show(SizeAnswer answer)
     {
         if (_request.Json)
-            SizeJson.Write(_desk.Out, answer, _request);
+            SizeJson.Write(_context.Out, answer, _request);
         else
-            SizeText.Write(_desk.Out, answer, _request);
+            SizeText.Write(_context.Out, answer, _request);
         return answer.List.Fitting.Any() ? ExitCode.Conforms : ExitCode.Findings;
     }
 
@@ -160,7 +160,7 @@ internal sealed class SizeRun
     private bool Told(ImmutableArray<Diagnostic> diagnostics)
     {
         foreach (var diagnostic in diagnostics)
-            DiagnosticWriter.Write(_desk.Error, diagnostic);
+            DiagnosticWriter.Write(_context.Error, diagnostic);
         return !diagnostics.Any(d => d.Severity == Severity.Error);
     }
 
@@ -168,7 +168,7 @@ internal sealed class SizeRun
 
     private int Refuse(string code, SourceSpan place, string message, string hint)
     {
-        DiagnosticWriter.Write(_desk.Error, new(code, Severity.Error, place, message, hint));
+        DiagnosticWriter.Write(_context.Error, new(code, Severity.Error, place, message, hint));
         return ExitCode.NotJudged;
     }
 }

@@ -32,7 +32,7 @@ public static class Neighbours
     /// Valid for: d_a + c > 0; a planet with no room for an opposite one gives 1.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static int GreatestNumberOnCircle(double centreDistance, double tipDiameter, double leastClearance)
+    public static int MaxNumberOnCircle(double centreDistance, double tipDiameter, double leastClearance)
     {
         Guard.Positive(centreDistance, "the centre distance", "mm");
         Guard.Positive(Guard.NotNegative(tipDiameter, "the tip diameter", "mm") + leastClearance, "the tip diameter with its clearance", "mm");
@@ -84,14 +84,14 @@ public static class Neighbours
 
     /// <summary>Greatest number of equally spaced groups with a required clearance; 0 when one does not clear itself.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static int GreatestNumber(
+    public static int MaxNumber(
         ReadOnlySpan<PlanetDisc> discs, double leastClearance, ReadOnlySpan<(int First, int Second)> meshing = default)
     {
         Guard.Count(discs.Length, 1, "the number of planet gears");
         var most = int.MaxValue;
         foreach (var disc in discs)
         {
-            most = Math.Min(most, GreatestNumberOnCircle(disc.CentreRadius, 2 * disc.TipRadius, leastClearance));
+            most = Math.Min(most, MaxNumberOnCircle(disc.CentreRadius, 2 * disc.TipRadius, leastClearance));
         }
 
         // Interleaved chains need not get worse with every planet more, so the search comes down from the bound.

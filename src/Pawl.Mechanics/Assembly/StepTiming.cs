@@ -106,7 +106,7 @@ public static class StepTiming
     /// <summary>The mark angles of every planet for the build sheet.</summary>
     /// <remarks>
     /// <code>A·u = c·θ + n</code>
-    /// Symbols as in <see cref="LeastMeshAngle"/>. Of all rotations that let the teeth meet, the one returned is the least that
+    /// Symbols as in <see cref="MinMeshAngle"/>. Of all rotations that let the teeth meet, the one returned is the least that
     /// is not negative, for the last body first. Every body may further be turned by whole multiples of 2π over its
     /// <see cref="PlanetGroup.CommonFactor"/>.<br/>
     /// Source: derived.<br/>

@@ -9,7 +9,7 @@ public static class BearingSpeed
     /// <summary>The id of the table of guides.</summary>
     public const string TableId = "bearing-speed-guides";
 
-    private static ImmutableArray<(string Kind, string Lubrication, Extent Number)> s_guides;
+    private static ImmutableArray<(string Kind, string Lubrication, Extent Number)> _guides;
 
     /// <summary>Density of bearing steel, t/mm³; from memory.</summary>
     public const double SteelDensity = 7850e-12;
@@ -48,7 +48,7 @@ public static class BearingSpeed
     /// </remarks>
     public static Extent Guide(string kind, string lubrication)
     {
-        var guides = s_guides.IsDefault ? s_guides = Read() : s_guides;
+        var guides = _guides.IsDefault ? _guides = Read() : _guides;
         foreach (var guide in guides)
         {
             if (guide.Kind == kind && guide.Lubrication == lubrication)

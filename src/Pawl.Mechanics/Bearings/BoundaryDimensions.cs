@@ -15,9 +15,9 @@ public sealed record BoundaryDimensions(string Number, string Series, double Bor
     /// <summary>The id of the table.</summary>
     public const string TableId = "iso15-dimensions";
 
-    private static ImmutableArray<BoundaryDimensions> s_all;
+    private static ImmutableArray<BoundaryDimensions> _all;
 
-    public static ImmutableArray<BoundaryDimensions> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<BoundaryDimensions> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>Dimensions by the series of ISO 15 and the bore, mm.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>

@@ -26,8 +26,8 @@ public static class Contamination
     /// <summary>The id of the table of classes in words.</summary>
     public const string ClassTableId = "iso281-contamination-classes";
 
-    private static ImmutableArray<Row> s_rows;
-    private static ImmutableArray<(string Name, Extent Small, Extent Large)> s_classes;
+    private static ImmutableArray<Row> _rows;
+    private static ImmutableArray<(string Name, Extent Small, Extent Large)> _classes;
 
     /// <summary>Contamination factor e_C of oil by its code of ISO 4406, 1.</summary>
     /// <param name="supply">Bath or filtered.</param>
@@ -68,7 +68,7 @@ public static class Contamination
     public static Extent OfClass(string @class, double pitchDiameter)
     {
         Guard.Positive(pitchDiameter, "the pitch diameter");
-        var classes = s_classes.IsDefault ? s_classes = ReadClasses() : s_classes;
+        var classes = _classes.IsDefault ? _classes = ReadClasses() : _classes;
         foreach (var row in classes)
         {
             if (row.Name == @class)
@@ -92,7 +92,7 @@ public static class Contamination
             : throw Guard.Because($"`{code}` is no cleanliness code of ISO 4406; write it like -/17/14");
     }
 
-    private static ImmutableArray<Row> Rows() => s_rows.IsDefault ? s_rows = ReadRows() : s_rows;
+    private static ImmutableArray<Row> Rows() => _rows.IsDefault ? _rows = ReadRows() : _rows;
 
     private static ImmutableArray<Row> ReadRows()
     {

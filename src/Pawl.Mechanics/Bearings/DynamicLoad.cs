@@ -10,8 +10,8 @@ public static class DynamicLoad
     /// <summary>The id of the table of angular contact ball bearings.</summary>
     public const string AngularContactTableId = "iso281-angular-contact-factors";
 
-    private static ImmutableArray<ImmutableArray<double>> s_deepGroove;
-    private static ImmutableArray<ImmutableArray<double>> s_angular;
+    private static ImmutableArray<ImmutableArray<double>> _deepGroove;
+    private static ImmutableArray<ImmutableArray<double>> _angular;
 
     /// <summary>Equivalent dynamic load P, N.</summary>
     /// <param name="type">Kind, contact angle, rows.</param>
@@ -59,7 +59,7 @@ public static class DynamicLoad
         switch (type.Kind)
         {
             case BearingKind.DeepGrooveBall:
-                var deep = s_deepGroove.IsDefault ? s_deepGroove = NumberTable.Read(DeepGrooveTableId, 3) : s_deepGroove;
+                var deep = _deepGroove.IsDefault ? _deepGroove = NumberTable.Read(DeepGrooveTableId, 3) : _deepGroove;
                 var (place, remark) = Place(deep[0][0], deep[^1][0], axialRatio);
                 return new(NumberTable.At(deep, place, 1), 1, 0, 0.56, NumberTable.At(deep, place, 2), remark);
 
@@ -100,7 +100,7 @@ public static class DynamicLoad
 
     private static LoadFactors AngularContact(BearingType type, double? axialRatio)
     {
-        var all = s_angular.IsDefault ? s_angular = NumberTable.Read(AngularContactTableId, 8) : s_angular;
+        var all = _angular.IsDefault ? _angular = NumberTable.Read(AngularContactTableId, 8) : _angular;
         var rows = OfAngle(all, type.ContactAngle);
         if (rows.IsEmpty)
             throw NoAngle(all, type.ContactAngle);

@@ -26,8 +26,8 @@ public static class InternalClearance
     /// <summary>The id of the table of cylindrical and machined needle roller bearings.</summary>
     public const string RollerTableId = "iso5753-1-cylindrical-roller";
 
-    private static ImmutableArray<ImmutableArray<double>> s_deepGroove;
-    private static ImmutableArray<ImmutableArray<double>> s_rollers;
+    private static ImmutableArray<ImmutableArray<double>> _deepGroove;
+    private static ImmutableArray<ImmutableArray<double>> _rollers;
 
     /// <summary>Radial internal clearance of a new bearing, mm.</summary>
     /// <remarks>
@@ -41,9 +41,9 @@ public static class InternalClearance
         Guard.Positive(bore, "the bore");
         var rows = kind switch
         {
-            BearingKind.DeepGrooveBall => s_deepGroove.IsDefault ? s_deepGroove = NumberTable.Read(DeepGrooveTableId, 12) : s_deepGroove,
+            BearingKind.DeepGrooveBall => _deepGroove.IsDefault ? _deepGroove = NumberTable.Read(DeepGrooveTableId, 12) : _deepGroove,
             BearingKind.CylindricalRoller or BearingKind.NeedleRoller =>
-                s_rollers.IsDefault ? s_rollers = NumberTable.Read(RollerTableId, 12) : s_rollers,
+                _rollers.IsDefault ? _rollers = NumberTable.Read(RollerTableId, 12) : _rollers,
             _ => throw Guard.Because($"ISO 5753-1 has no classes of clearance for {BearingType.Name(kind)} bearings; it is set at mounting"),
         };
         foreach (var row in rows)
@@ -105,8 +105,8 @@ public static class InternalClearance
     /// Source: sum of the worst cases.
     /// </remarks>
     public static Extent Operating(Extent fresh, Extent innerGrowth, Extent outerContraction, Extent thermalLoss) => new(
-        fresh.Least - innerGrowth.Greatest - outerContraction.Greatest - thermalLoss.Greatest,
-        fresh.Greatest - innerGrowth.Least - outerContraction.Least - thermalLoss.Least);
+        fresh.Min - innerGrowth.Max - outerContraction.Max - thermalLoss.Max,
+        fresh.Max - innerGrowth.Min - outerContraction.Min - thermalLoss.Min);
 
     /// <summary>Diameters of inner and outer raceway where they are not known, mm.</summary>
     /// <remarks>

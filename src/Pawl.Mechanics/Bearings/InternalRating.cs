@@ -43,8 +43,8 @@ public static class InternalRating
     /// <summary>The id of the table of f₀.</summary>
     public const string StaticBallTableId = "iso76-ball-factors";
 
-    private static ImmutableArray<ImmutableArray<double>> s_balls;
-    private static ImmutableArray<ImmutableArray<double>> s_static;
+    private static ImmutableArray<ImmutableArray<double>> _balls;
+    private static ImmutableArray<ImmutableArray<double>> _static;
 
     /// <summary>Basic dynamic radial load rating C_r of a ball bearing, N.</summary>
     /// <remarks>
@@ -56,7 +56,7 @@ public static class InternalRating
     /// </remarks>
     public static double Dynamic(BallSet balls)
     {
-        var rows = s_balls.IsDefault ? s_balls = NumberTable.Read(BallTableId, 2) : s_balls;
+        var rows = _balls.IsDefault ? _balls = NumberTable.Read(BallTableId, 2) : _balls;
         var factor = Internal.At(rows, balls.Ratio, "f_c");
         if (balls.Type is { Kind: BearingKind.DeepGrooveBall, Rows: 2 })
             factor *= 0.90 / 0.95;
@@ -103,7 +103,7 @@ public static class InternalRating
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double StaticBallFactor(double ratio)
     {
-        var rows = s_static.IsDefault ? s_static = NumberTable.Read(StaticBallTableId, 2) : s_static;
+        var rows = _static.IsDefault ? _static = NumberTable.Read(StaticBallTableId, 2) : _static;
         return Internal.At(rows, ratio, "f₀");
     }
 

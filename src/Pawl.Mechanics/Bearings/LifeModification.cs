@@ -3,7 +3,7 @@ namespace Pawl.Mechanics.Bearings;
 /// <summary>What lubrication, dirt and a light load make of the life: a_ISO.</summary>
 public static class LifeModification
 {
-    private const double Greatest = 50;
+    private const double Max = 50;
 
     /// <summary>Viscosity ν₁ that the lubricant should have when warm, mm²/s.</summary>
     /// <remarks>
@@ -60,7 +60,7 @@ public static class LifeModification
         var bracket = ball
             ? 1 - Math.Pow(2.5671 - a, 0.83) * Math.Cbrt(fatigueRatio)
             : 1 - Math.Max(0, 1.5859 - a) * Math.Pow(fatigueRatio, 0.4);
-        return bracket <= 0 ? Greatest : Math.Min(Greatest, 0.1 * Math.Pow(bracket, ball ? -9.3 : -9.185));
+        return bracket <= 0 ? Max : Math.Min(Max, 0.1 * Math.Pow(bracket, ball ? -9.3 : -9.185));
     }
 
     /// <summary>Life modification factor with proven additives, 1.</summary>

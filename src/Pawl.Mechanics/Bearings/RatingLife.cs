@@ -10,7 +10,7 @@ public static class RatingLife
     /// <summary>The id of the table of a₁.</summary>
     public const string ReliabilityTableId = "iso281-reliability";
 
-    private static ImmutableArray<ImmutableArray<double>> s_reliabilities;
+    private static ImmutableArray<ImmutableArray<double>> _reliabilities;
 
     /// <summary>Exponent p of the life, 1: 3 for balls, 10/3 for rollers.</summary>
     /// <remarks>Source: ISO 281:2007, basic rating life.</remarks>
@@ -48,7 +48,7 @@ public static class RatingLife
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double ReliabilityFactor(double reliability)
     {
-        var rows = s_reliabilities.IsDefault ? s_reliabilities = NumberTable.Read(ReliabilityTableId, 2) : s_reliabilities;
+        var rows = _reliabilities.IsDefault ? _reliabilities = NumberTable.Read(ReliabilityTableId, 2) : _reliabilities;
         foreach (var row in rows)
         {
             if (Math.Abs(row[0] / 100 - reliability) < 1e-7)

@@ -10,7 +10,7 @@ public static class RingTolerance
     /// <summary>The id of the table.</summary>
     public const string TableId = "iso492-normal";
 
-    private static ImmutableArray<(bool Bore, double Over, double UpTo, double Lower)> s_rows;
+    private static ImmutableArray<(bool Bore, double Over, double UpTo, double Lower)> _rows;
 
     /// <summary>Bore, least and greatest, mm.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
@@ -23,7 +23,7 @@ public static class RingTolerance
     private static Extent Of(bool bore, double nominal, string name)
     {
         Guard.Positive(nominal, $"the {name}");
-        foreach (var row in s_rows.IsDefault ? s_rows = Read() : s_rows)
+        foreach (var row in _rows.IsDefault ? _rows = Read() : _rows)
         {
             if (row.Bore == bore && nominal > row.Over && nominal <= row.UpTo)
                 return new(nominal - row.Lower, nominal);

@@ -7,7 +7,7 @@ public static class StaticLoad
     /// <summary>The id of the table of angular contact ball bearings.</summary>
     public const string AngularContactTableId = "iso76-angular-contact-factors";
 
-    private static ImmutableArray<ImmutableArray<double>> s_angular;
+    private static ImmutableArray<ImmutableArray<double>> _angular;
 
     /// <summary>Equivalent static load P₀, N.</summary>
     /// <remarks>
@@ -47,7 +47,7 @@ public static class StaticLoad
             case BearingKind.DeepGrooveBall:
                 return (0.6, 0.5);
             case BearingKind.AngularContactBall:
-                var all = s_angular.IsDefault ? s_angular = NumberTable.Read(AngularContactTableId, 2) : s_angular;
+                var all = _angular.IsDefault ? _angular = NumberTable.Read(AngularContactTableId, 2) : _angular;
                 var rows = DynamicLoad.OfAngle(all, type.ContactAngle);
                 return rows.IsEmpty
                     ? throw DynamicLoad.NoAngle(all, type.ContactAngle)

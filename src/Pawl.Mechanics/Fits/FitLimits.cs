@@ -14,20 +14,20 @@ public enum FitKind
 }
 
 /// <summary>Play of a hole about a shaft, of diameters, mm: positive play, negative overlap.</summary>
-/// <param name="Least">Least clearance C_min: smallest hole, largest shaft.</param>
-/// <param name="Greatest">Greatest clearance C_max: largest hole, smallest shaft.</param>
-public readonly record struct FitLimits(double Least, double Greatest)
+/// <param name="Min">Least clearance C_min: smallest hole, largest shaft.</param>
+/// <param name="Max">Greatest clearance C_max: largest hole, smallest shaft.</param>
+public readonly record struct FitLimits(double Min, double Max)
 {
 
     /// <summary>Clearance where both parts are in the middle of their tolerances, mm.</summary>
-    public double Middle => Guard.Finite((Least + Greatest) / 2, "the clearance");
+    public double Middle => Guard.Finite((Min + Max) / 2, "the clearance");
 
     /// <summary>What kind of fit it is.</summary>
     /// <remarks>
     /// <code>C_min ≥ 0 clearance;  C_max ≤ 0 interference;  else transition</code>
     /// Source: ISO 286-1:2010, definitions.
     /// </remarks>
-    public FitKind Kind => Least >= 0 ? FitKind.Clearance : Greatest <= 0 ? FitKind.Interference : FitKind.Transition;
+    public FitKind Kind => Min >= 0 ? FitKind.Clearance : Max <= 0 ? FitKind.Interference : FitKind.Transition;
 
     /// <summary>Clearances of a hole and a shaft of the same nominal size at 20 °C.</summary>
     /// <remarks>
@@ -58,14 +58,14 @@ public readonly record struct FitLimits(double Least, double Greatest)
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public FitLimits At(double diameter, double holeExpansion, double holeTemperature, double shaftExpansion, double shaftTemperature)
     {
-        if (!(Least <= Greatest))
-            throw Guard.Because($"the least clearance of a fit must not be above the greatest; they are {Least:0.####} mm and {Greatest:0.####} mm");
+        if (!(Min <= Max))
+            throw Guard.Because($"the least clearance of a fit must not be above the greatest; they are {Min:0.####} mm and {Max:0.####} mm");
 
         var change = Guard.Finite(
             Guard.Positive(diameter, "the diameter of the fit")
                 * (holeExpansion * (Guard.Celsius(holeTemperature, "the temperature") - 20)
                     - shaftExpansion * (Guard.Celsius(shaftTemperature, "the temperature") - 20)),
             "the change of the fit");
-        return new(Guard.Finite(Least + change, "the clearance"), Guard.Finite(Greatest + change, "the clearance"));
+        return new(Guard.Finite(Min + change, "the clearance"), Guard.Finite(Max + change, "the clearance"));
     }
 }

@@ -10,7 +10,7 @@ internal sealed class FundamentalDeviationTable
     // The helper rows DELTA are filed under a sign that is no letter of a class.
     private const char Delta = '+';
 
-    private static FundamentalDeviationTable? current;
+    private static FundamentalDeviationTable? _current;
 
     private readonly Row[] _rows;
     private readonly int[] _first = new int[128];
@@ -50,7 +50,7 @@ internal sealed class FundamentalDeviationTable
     }
 
     // Two threads may both read it at first; they read the same.
-    public static FundamentalDeviationTable Current => current ??= new FundamentalDeviationTable();
+    public static FundamentalDeviationTable Current => _current ??= new FundamentalDeviationTable();
 
     public bool Knows(char letter) => letter != Delta && letter < _count.Length && _count[letter] > 0;
 

@@ -12,7 +12,7 @@ public static class GeneralTolerance
 
     private const string Classes = "fmcv";
 
-    private static double[]? linear;
+    private static double[]? _linear;
 
     /// <summary>Permissible deviation ± of a linear dimension, mm, or the reason why there is none.</summary>
     /// <remarks>Valid for: 0.5 ≤ D ≤ 4000 mm, except broken edges (outer radii, chamfers), which have a table of their own.</remarks>
@@ -28,7 +28,7 @@ public static class GeneralTolerance
         }
 
         return TryFind(
-            linear ??= Read(LinearTable), "size", toleranceClass, nominalMillimetres, out millimetres, out reason);
+            _linear ??= Read(LinearTable), "size", toleranceClass, nominalMillimetres, out millimetres, out reason);
     }
 
     private static bool TryFind(

@@ -115,7 +115,7 @@ public sealed record PressFit(double Diameter, double Hole, double Outside, doub
 
     /// <summary>Temperature of the hub at which it slips on freely, °C.</summary>
     /// <param name="interference">Greatest interference U at 20 °C, mm.</param>
-    /// <param name="clearance">Play wanted while joining, mm: a thousandth of the diameter by DIN 7190-1.</param>
+    /// <param name="clearance">Play required while joining, mm: a thousandth of the diameter by DIN 7190-1.</param>
     /// <param name="hubExpansion">Expansion of the hub α_h, 1/K.</param>
     /// <param name="shaftExpansion">Expansion of the shaft α_s, 1/K.</param>
     /// <param name="shaftTemperature">Temperature θ_s of the shaft, °C, 20 or cooled.</param>

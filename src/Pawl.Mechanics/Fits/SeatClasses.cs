@@ -32,7 +32,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
     /// <summary>The id of the table.</summary>
     public const string TableId = "bearing-seat-classes";
 
-    private static ImmutableArray<Row> s_rows;
+    private static ImmutableArray<Row> _rows;
 
     /// <summary>How heavy a load counts as.</summary>
     /// <remarks>
@@ -67,7 +67,7 @@ public sealed record SeatClasses(string Loosest, string Tightest)
         if (part == SeatPart.Shaft && load == LoadOnRing.Indeterminate)
             load = LoadOnRing.Rotating;
 
-        foreach (var row in s_rows.IsDefault ? s_rows = Read() : s_rows)
+        foreach (var row in _rows.IsDefault ? _rows = Read() : _rows)
         {
             if (row.Part == part && row.Load == load && (row.Balls ?? balls) == balls && (row.Duty ?? duty) == duty && diameter <= row.UpTo)
                 return new(row.Loosest, row.Tightest);

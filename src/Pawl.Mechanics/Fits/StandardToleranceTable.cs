@@ -11,7 +11,7 @@ internal sealed class StandardToleranceTable
     private const int GradesBeforeIt1 = 2;
     private const int Grades = 20;
 
-    private static StandardToleranceTable? current;
+    private static StandardToleranceTable? _current;
 
     private readonly double[] _upTo;
     private readonly double[] _values;
@@ -36,7 +36,7 @@ internal sealed class StandardToleranceTable
     }
 
     // Two threads may both read it at first; they read the same.
-    public static StandardToleranceTable Current => current ??= new StandardToleranceTable();
+    public static StandardToleranceTable Current => _current ??= new StandardToleranceTable();
 
     /// <summary>IT of a grade from 1 to 18 for a size within the table.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>

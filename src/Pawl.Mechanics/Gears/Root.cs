@@ -47,7 +47,7 @@ public static class Root
     /// Valid for: external gears cut by a rack tool. With ρ_fP* = 0, h_fP* = 1: the textbook's z = 17.1 at 20°.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double LeastProfileShift(
+    public static double MinProfileShift(
         int teeth,
         double helixAngle,
         double normalPressureAngle,

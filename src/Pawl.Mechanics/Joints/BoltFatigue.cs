@@ -11,7 +11,7 @@ public static class BoltFatigue
     public const double EnduranceCycles = 2e6;
 
     /// <summary>Least cycles of limited life.</summary>
-    public const double LeastCycles = 1e4;
+    public const double MinCycles = 1e4;
 
     /// <summary>Stress amplitude σ_a, MPa: half of what comes and goes.</summary>
     /// <remarks>
@@ -57,7 +57,7 @@ public static class BoltFatigue
             : throw Guard.Because($"VDI 2230 has fatigue of threads from 6 mm to 40 mm; {thread.Designation} lies outside");
 
     private static double Life(double cycles) =>
-        cycles >= LeastCycles && double.IsFinite(cycles)
+        cycles >= MinCycles && double.IsFinite(cycles)
             ? Math.Max(1, EnduranceCycles / cycles)
-            : throw Guard.Because($"VDI 2230 has limited life from {LeastCycles:0} cycles on; there are {cycles:0.###}");
+            : throw Guard.Because($"VDI 2230 has limited life from {MinCycles:0} cycles on; there are {cycles:0.###}");
 }

@@ -8,12 +8,12 @@ namespace Pawl.Mechanics.Joints;
 /// <param name="Proof">Stress under proof load S_p, MPa.</param>
 /// <param name="Yield">Yield or 0.2 % proof R_p, MPa.</param>
 /// <param name="Tensile">Tensile strength R_m, MPa.</param>
-/// <param name="GreatestHardness">Greatest Vickers hardness of the core; none for SAE J429.</param>
+/// <param name="MaxHardness">Greatest Vickers hardness of the core; none for SAE J429.</param>
 /// <remarks>
 /// Source: tables <c>iso898-1-bolts</c>, <c>sae-j429-bolts</c>.<br/>
 /// Valid for: room temperature; ISO 898-1 lets them be used up to about 150 °C with some loss.
 /// </remarks>
-public sealed record BoltStrength(string Name, double Proof, double Yield, double Tensile, double? GreatestHardness)
+public sealed record BoltStrength(string Name, double Proof, double Yield, double Tensile, double? MaxHardness)
 {
     /// <summary>The id of the table of property classes.</summary>
     public const string MetricTableId = "iso898-1-bolts";
@@ -26,7 +26,7 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
     // 1 lbf/in² = 0.45359237 kg · 9.80665 m/s² / (25.4 mm)², exactly.
     private const double Ksi = 1000 * 0.45359237 * 9.80665 / (Inch * Inch);
 
-    private static ImmutableArray<Row> s_rows;
+    private static ImmutableArray<Row> _rows;
 
     /// <summary>Proof load F_p of a thread, N.</summary>
     /// <remarks><code>F_p = S_p·A_s</code> Source: ISO 898-1.</remarks>
@@ -38,9 +38,9 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
         string name, ScrewThread thread, [NotNullWhen(true)] out BoltStrength? strength, [NotNullWhen(false)] out string? reason)
     {
         var metric = thread.Form == ThreadForm.IsoMetric;
-        var wanted = Plain(name);
+        var expected = Plain(name);
         var known = Rows().Where(row => row.Metric == metric).ToArray();
-        var named = known.Where(row => row.Name == wanted).ToArray();
+        var named = known.Where(row => row.Name == expected).ToArray();
 
         // Where two ranges meet, the first holds.
         strength = named.FirstOrDefault(row => row.Holds(thread.Diameter))?.Strength;
@@ -54,7 +54,7 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
         reason = named.Length == 0
             ? $"{standard} has no {what} `{name}` for {thread.Designation}; there are "
                 + $"{string.Join(", ", known.Select(row => row.Name).Distinct())}: state proof stress, yield and tensile strength instead"
-            : FormattableString.Invariant($"{standard} has {what} {wanted} from {named[0].Over:0.###} mm to ")
+            : FormattableString.Invariant($"{standard} has {what} {expected} from {named[0].Over:0.###} mm to ")
                 + FormattableString.Invariant($"{named[^1].UpTo:0.###} mm; {thread.Designation} lies outside");
         return false;
     }
@@ -74,8 +74,8 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
     // Two threads may both read it at first; they read the same.
     private static ImmutableArray<Row> Rows()
     {
-        if (!s_rows.IsDefault)
-            return s_rows;
+        if (!_rows.IsDefault)
+            return _rows;
 
         var read = ImmutableArray.CreateBuilder<Row>();
         var rows = StandardTable.Read(MetricTableId).Rows();
@@ -97,7 +97,7 @@ public sealed record BoltStrength(string Name, double Proof, double Yield, doubl
             read.Add(new Row(name, false, over, upTo, new BoltStrength("grade " + name, proof, yield, tensile, null)));
         }
 
-        return s_rows = read.ToImmutable();
+        return _rows = read.ToImmutable();
     }
 
     private sealed record Row(string Name, bool Metric, double Over, double UpTo, BoltStrength Strength)

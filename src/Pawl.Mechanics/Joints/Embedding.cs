@@ -11,7 +11,7 @@ public static class Embedding
 
     private const double Micrometre = 1e-3;
 
-    private static ImmutableArray<ImmutableArray<double>> s_rows;
+    private static ImmutableArray<ImmutableArray<double>> _rows;
 
     /// <summary>Amount f_Z, mm.</summary>
     /// <param name="roughnessInMillimetres">Roughness Rz of the faces, mm.</param>
@@ -29,7 +29,7 @@ public static class Embedding
         if (faces < 1 || interfaces < 0)
             throw Guard.Because($"a bolt has a face under its head and no fewer than 0 interfaces; there are {faces} and {interfaces}");
 
-        var rows = s_rows.IsDefault ? s_rows = NumberTable.Read(TableId, 8) : s_rows;
+        var rows = _rows.IsDefault ? _rows = NumberTable.Read(TableId, 8) : _rows;
         foreach (var row in rows)
         {
             var inside = roughnessInMillimetres / Micrometre >= row[0] && roughnessInMillimetres / Micrometre < row[1];

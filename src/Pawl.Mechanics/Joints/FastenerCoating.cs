@@ -12,10 +12,10 @@ public sealed record FastenerCoating(string Name, bool BringsHydrogen)
     /// <summary>The id of the table.</summary>
     public const string TableId = "fastener-coatings";
 
-    private static ImmutableArray<FastenerCoating> s_all;
+    private static ImmutableArray<FastenerCoating> _all;
 
     /// <summary>All coatings of the table.</summary>
-    public static ImmutableArray<FastenerCoating> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<FastenerCoating> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>The coating of a name, or the reason why there is none.</summary>
     public static bool TryFind(string name, [NotNullWhen(true)] out FastenerCoating? coating, [NotNullWhen(false)] out string? reason) =>

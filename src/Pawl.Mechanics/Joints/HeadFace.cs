@@ -10,7 +10,7 @@ public static class HeadFace
     /// <summary>The id of the table.</summary>
     public const string TableId = "fastener-faces";
 
-    private static ImmutableArray<ImmutableArray<double>> s_rows;
+    private static ImmutableArray<ImmutableArray<double>> _rows;
 
     /// <summary>The face of a thread, a head and a hole, or the reason why there is none.</summary>
     /// <remarks>The hole is of the medium series of ISO 273, or of the fine one; a chamfer makes the face smaller.</remarks>
@@ -21,7 +21,7 @@ public static class HeadFace
         if (thread.Form != ThreadForm.IsoMetric)
             return false;
 
-        foreach (var row in s_rows.IsDefault ? s_rows = NumberTable.Read(TableId, 5) : s_rows)
+        foreach (var row in _rows.IsDefault ? _rows = NumberTable.Read(TableId, 5) : _rows)
         {
             if (row[0] == thread.Diameter)
                 (face, reason) = (new BearingFace(row[head == BoltHead.Hexagon ? 1 : 2], row[fineHole ? 3 : 4]), null);

@@ -8,12 +8,12 @@ public static class HeadPressure
     /// <summary>The id of the table of limits.</summary>
     public const string TableId = "vdi2230-surface-pressure";
 
-    private static ImmutableArray<LimitingPressure> s_all;
+    private static ImmutableArray<LimitingPressure> _all;
 
     /// <summary>All limits of the table.</summary>
-    public static ImmutableArray<LimitingPressure> All => s_all.IsDefault
-        ? s_all = JointTables.Read(TableId, (material, rest) => new LimitingPressure(material, rest[0], rest[1]), 2)
-        : s_all;
+    public static ImmutableArray<LimitingPressure> All => _all.IsDefault
+        ? _all = JointTables.Read(TableId, (material, rest) => new LimitingPressure(material, rest[0], rest[1]), 2)
+        : _all;
 
     /// <summary>Pressure p, MPa.</summary>
     /// <remarks>

@@ -27,7 +27,7 @@ public sealed record NutStrength(string Class, NutStyle Style, double Proof)
     /// <summary>The id of the table.</summary>
     public const string TableId = "iso898-2-nuts";
 
-    private static ImmutableArray<(NutStrength Nut, double Over, double UpTo)> s_rows;
+    private static ImmutableArray<(NutStrength Nut, double Over, double UpTo)> _rows;
 
     /// <summary>Proof load of a nut of a thread, N.</summary>
     /// <remarks><code>F = S_p·A_s</code> Source: ISO 898-2.</remarks>
@@ -55,7 +55,7 @@ public sealed record NutStrength(string Class, NutStyle Style, double Proof)
             return false;
         }
 
-        foreach (var (candidate, over, upTo) in s_rows.IsDefault ? s_rows = Read() : s_rows)
+        foreach (var (candidate, over, upTo) in _rows.IsDefault ? _rows = Read() : _rows)
         {
             var fits = thread.Diameter > over && thread.Diameter <= upTo;
             if (fits && candidate.Style == style && candidate.Class == propertyClass.Trim())

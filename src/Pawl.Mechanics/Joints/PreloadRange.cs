@@ -1,7 +1,7 @@
 namespace Pawl.Mechanics.Joints;
 
 /// <summary>Least and greatest preload of bolts that were all tightened in the same way, N.</summary>
-public readonly record struct PreloadRange(double Least, double Greatest)
+public readonly record struct PreloadRange(double Min, double Max)
 {
     /// <summary>From the window of friction and the error of the wrench.</summary>
     /// <param name="thread">The thread.</param>

@@ -11,12 +11,12 @@ public sealed record ShearRatio(string Material, double Ratio)
     /// <summary>The id of the table.</summary>
     public const string TableId = "vdi2230-shear-ratios";
 
-    private static ImmutableArray<ShearRatio> s_all;
+    private static ImmutableArray<ShearRatio> _all;
 
     /// <summary>All materials of the table.</summary>
-    public static ImmutableArray<ShearRatio> All => s_all.IsDefault
-        ? s_all = JointTables.Read(TableId, (material, rest) => new ShearRatio(material, rest[0]), 1)
-        : s_all;
+    public static ImmutableArray<ShearRatio> All => _all.IsDefault
+        ? _all = JointTables.Read(TableId, (material, rest) => new ShearRatio(material, rest[0]), 1)
+        : _all;
 
     /// <summary>The ratio of a material, or the reason why there is none.</summary>
     public static bool TryFind(string material, [NotNullWhen(true)] out ShearRatio? ratio, [NotNullWhen(false)] out string? reason) =>

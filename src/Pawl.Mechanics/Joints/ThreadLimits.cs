@@ -10,7 +10,7 @@ public sealed record ThreadLimits(double BoltMajor, double BoltPitch, double Nut
     private const double Micrometre = 1e-3;
     private const double Inch = 25.4;
 
-    private static readonly double[] s_ranges = [1, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90];
+    private static readonly double[] Ranges = [1, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90];
 
     /// <summary>The extremes of the usual classes: 6g bolt in 6H nut, or 2A bolt in 2B nut.</summary>
     /// <remarks>
@@ -30,8 +30,8 @@ public sealed record ThreadLimits(double BoltMajor, double BoltPitch, double Nut
     private static ThreadLimits Metric(ScrewThread thread)
     {
         var pitch = thread.Pitch;
-        var upper = Array.FindIndex(s_ranges, end => thread.Diameter <= end);
-        var mean = Math.Sqrt(s_ranges[upper - 1] * s_ranges[upper]);
+        var upper = Array.FindIndex(Ranges, end => thread.Diameter <= end);
+        var mean = Math.Sqrt(Ranges[upper - 1] * Ranges[upper]);
         var allowance = 15 + 11 * pitch;
         var pitchTolerance = 90 * Math.Pow(pitch, 0.4) * Math.Pow(mean, 0.1);
         var majorTolerance = 180 * Math.Cbrt(pitch * pitch) - 3.15 / Math.Sqrt(pitch);

@@ -15,10 +15,10 @@ public static class ThreadTable
 
     private const double Inch = 25.4;
 
-    private static ImmutableArray<ScrewThread> s_all;
+    private static ImmutableArray<ScrewThread> _all;
 
     /// <summary>All threads: metric ones by diameter, coarse before fine; then inch ones.</summary>
-    public static ImmutableArray<ScrewThread> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<ScrewThread> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>The thread of a designation, or the reason why there is none.</summary>
     /// <remarks>
@@ -27,12 +27,12 @@ public static class ThreadTable
     /// </remarks>
     public static bool TryFind(string designation, [NotNullWhen(true)] out ScrewThread? thread, [NotNullWhen(false)] out string? reason)
     {
-        var wanted = Plain(designation);
+        var expected = Plain(designation);
         foreach (var candidate in All)
         {
             var known = Plain(candidate.Designation);
-            if (wanted == known || wanted == Short(known) || "#" + wanted == known || "#" + wanted == Short(known)
-                || wanted == Plain(Long(candidate)))
+            if (expected == known || expected == Short(known) || "#" + expected == known || "#" + expected == Short(known)
+                || expected == Plain(Long(candidate)))
             {
                 (thread, reason) = (candidate, null);
                 return true;
@@ -40,7 +40,7 @@ public static class ThreadTable
         }
 
         thread = null;
-        reason = $"the tables have no thread `{designation}`; {Near(wanted)}";
+        reason = $"the tables have no thread `{designation}`; {Near(expected)}";
         return false;
     }
 
@@ -58,14 +58,14 @@ public static class ThreadTable
         pitch is { } given ? FormattableString.Invariant($"M{diameter}x{given}") : FormattableString.Invariant($"M{diameter}");
 
     // The other threads of the same diameter help most.
-    private static string Near(string wanted)
+    private static string Near(string expected)
     {
-        var end = wanted.StartsWith('M') ? wanted.IndexOf('X') : wanted.LastIndexOf('-');
-        var size = end > 0 ? wanted[..end] : wanted;
-        var mark = wanted.StartsWith('M') ? 'X' : '-';
+        var end = expected.StartsWith('M') ? expected.IndexOf('X') : expected.LastIndexOf('-');
+        var size = end > 0 ? expected[..end] : expected;
+        var mark = expected.StartsWith('M') ? 'X' : '-';
         var near = All.Select(thread => thread.Designation)
             .Where(name => Plain(name) == size || Plain(name).StartsWith(size + mark, StringComparison.Ordinal))
-            .Where(name => wanted.StartsWith('M') || Plain(name).LastIndexOf('-') == size.Length)
+            .Where(name => expected.StartsWith('M') || Plain(name).LastIndexOf('-') == size.Length)
             .ToArray();
         return near.Length > 0 && size.Length > 0
             ? $"of this diameter they have {string.Join(", ", near)}"

@@ -29,7 +29,7 @@ public readonly record struct BearingFace(double Outer, double Hole)
 public static class Tightening
 {
     // Half the angle of the flanks.
-    private static readonly double s_flank = Math.Cos(Math.PI / 6);
+    private static readonly double Flank = Math.Cos(Math.PI / 6);
 
     /// <summary>Torque M_A that tightens to a preload, N·mm.</summary>
     /// <remarks>
@@ -135,5 +135,5 @@ public static class Tightening
         + face.MeanDiameter / 2 * DynamicLoad.NotNegative(friction.Head, "the friction under the head");
 
     private static double Drag(ScrewThread thread, double friction) =>
-        thread.PitchDiameter / 2 * DynamicLoad.NotNegative(friction, "the friction in the thread") / s_flank;
+        thread.PitchDiameter / 2 * DynamicLoad.NotNegative(friction, "the friction in the thread") / Flank;
 }

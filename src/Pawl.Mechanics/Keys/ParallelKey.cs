@@ -20,10 +20,10 @@ public sealed record ParallelKey(
     /// <summary>Length over diameter beyond which a key bears no more.</summary>
     public const double MaxLengthRatio = 1.3;
 
-    private static ImmutableArray<ParallelKey> s_all;
+    private static ImmutableArray<ParallelKey> _all;
 
     /// <summary>All sections, by rising diameter.</summary>
-    public static ImmutableArray<ParallelKey> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<ParallelKey> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>The section for a shaft of this diameter, mm.</summary>
     /// <exception cref="OutsideValidityException">The table has none.</exception>

@@ -10,12 +10,12 @@ public static class BearingFriction
     /// <summary>The id of the table.</summary>
     public const string TableId = "bearing-friction";
 
-    private static ImmutableArray<(string Kind, double Coefficient)> s_rows;
+    private static ImmutableArray<(string Kind, double Coefficient)> _rows;
 
     /// <summary>Coefficient of friction μ of a kind of bearing, 1, or the reason why there is none.</summary>
     public static bool TryCoefficient(string kind, out double coefficient, [NotNullWhen(false)] out string? reason)
     {
-        var rows = s_rows.IsDefault ? s_rows = Read() : s_rows;
+        var rows = _rows.IsDefault ? _rows = Read() : _rows;
         foreach (var row in rows)
         {
             if (row.Kind == kind)

@@ -15,16 +15,16 @@ public sealed record OilGrade(int Number, double MidPoint)
     /// <summary>A grade reaches this share to both sides of its middle.</summary>
     public const double Share = 0.1;
 
-    private static ImmutableArray<OilGrade> s_all;
+    private static ImmutableArray<OilGrade> _all;
 
     /// <summary>All grades, thinnest first.</summary>
-    public static ImmutableArray<OilGrade> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<OilGrade> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>Least kinematic viscosity at 40 °C, mm²/s.</summary>
-    public double Least => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 - Share);
+    public double Min => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 - Share);
 
     /// <summary>Greatest kinematic viscosity at 40 °C, mm²/s.</summary>
-    public double Greatest => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 + Share);
+    public double Max => Guard.Positive(MidPoint, "the viscosity at 40 °C", "mm²/s") * (1 + Share);
 
     /// <summary>The grade of a number, or the reason why there is none.</summary>
     public static bool TryFind(int number, [NotNullWhen(true)] out OilGrade? grade, [NotNullWhen(false)] out string? reason)
@@ -49,7 +49,7 @@ public sealed record OilGrade(int Number, double MidPoint)
     public static OilGrade? Of(double viscosity40)
     {
         Guard.Positive(viscosity40, "the viscosity at 40 °C");
-        return All.FirstOrDefault(grade => viscosity40 >= grade.Least && viscosity40 <= grade.Greatest);
+        return All.FirstOrDefault(grade => viscosity40 >= grade.Min && viscosity40 <= grade.Max);
     }
 
     private static ImmutableArray<OilGrade> Read()

@@ -4,7 +4,7 @@ namespace Pawl.Mechanics.Lubrication;
 public static class Viscosity
 {
     /// <summary>Least kinematic viscosity of the Walther line, mm²/s.</summary>
-    public const double LeastKinematic = 2;
+    public const double MinKinematic = 2;
 
     private const double Kelvin = 273.15;
 
@@ -83,7 +83,7 @@ public static class Viscosity
             : throw Guard.Because($"no viscosity: {temperature:0.#} °C is not above absolute zero");
 
     private static double Covered(double viscosity) =>
-        viscosity >= LeastKinematic && double.IsFinite(viscosity)
+        viscosity >= MinKinematic && double.IsFinite(viscosity)
             ? viscosity
             : throw Guard.Because(
                 $"no viscosity: the Walther line holds from 2 mm²/s up; here it is {viscosity:0.###} mm²/s");

@@ -9,7 +9,7 @@ public static class ViscosityIndex
     /// <summary>The id of the table.</summary>
     public const string TableId = "astm-d2270-coefficients";
 
-    private static Piece[]? s_pieces;
+    private static Piece[]? _pieces;
 
     /// <summary>Viscosity index VI, 1.</summary>
     /// <remarks>
@@ -48,7 +48,7 @@ public static class ViscosityIndex
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double KinematicAt100(double viscosity40, double index)
     {
-        var (low, high) = (Viscosity.LeastKinematic, Guard.Positive(viscosity40, "the viscosity at 40 °C"));
+        var (low, high) = (Viscosity.MinKinematic, Guard.Positive(viscosity40, "the viscosity at 40 °C"));
         if (index is not (>= 0 and <= 400) || high <= low || Of(high, low) > index)
         {
             throw Guard.Because(
@@ -71,7 +71,7 @@ public static class ViscosityIndex
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static (double Low, double High) References(double viscosity100)
     {
-        var pieces = s_pieces ??= Read();
+        var pieces = _pieces ??= Read();
         for (var index = pieces.Length - 1; index >= 0; index--)
         {
             if (viscosity100 >= pieces[index].From && double.IsFinite(viscosity100))

@@ -21,7 +21,7 @@ public static class AllowableStress
     private const string Flank = "contact";
     private const string Foot = "bending";
 
-    private static Line[]? s_lines;
+    private static Line[]? _lines;
 
     /// <summary>The symbol of the standard for a class.</summary>
     public static string Symbol(MaterialClass material) => material switch
@@ -74,7 +74,7 @@ public static class AllowableStress
         Array.Exists(Table(), line => line.Is(Symbol(material), Foot, quality) && !double.IsNaN(line.Core));
 
     /// <summary>The least hardness of the core that quality asks for, HRC; null where it asks for none.</summary>
-    public static double? LeastCore(MaterialClass material, MaterialQuality quality)
+    public static double? MinCore(MaterialClass material, MaterialQuality quality)
     {
         double? least = null;
         foreach (var line in Table())
@@ -88,7 +88,7 @@ public static class AllowableStress
 
     /// <summary>The range of surface hardness that the lines of contact cover, HV.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static (double Least, double Most) Hardness(MaterialClass material, MaterialQuality quality)
+    public static (double Min, double Most) Hardness(MaterialClass material, MaterialQuality quality)
     {
         var line = Array.Find(Table(), line => line.Is(Symbol(material), Flank, quality))!;
         return (Scaled(line, line.From), Scaled(line, line.To));
@@ -148,7 +148,7 @@ public static class AllowableStress
     // Two threads may both read it at first; they read the same.
     private static Line[] Table()
     {
-        if (s_lines is { } kept)
+        if (_lines is { } kept)
             return kept;
 
         var lines = new List<Line>(64);
@@ -161,7 +161,7 @@ public static class AllowableStress
                 rows.NextField().SequenceEqual("proven")));
         }
 
-        return s_lines = [.. lines];
+        return _lines = [.. lines];
     }
 
     private sealed record Line(

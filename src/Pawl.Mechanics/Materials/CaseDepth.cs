@@ -3,7 +3,7 @@ namespace Pawl.Mechanics.Materials;
 /// <summary>Effective depth of a case-hardened layer: to 550 HV, after grinding, at half the tooth height.</summary>
 public static class CaseDepth
 {
-    private const double LeastOfAll = 0.3;
+    private const double MinOfAll = 0.3;
     private const double MostOfAll = 6;
 
     /// <summary>Least depth by the module.</summary>
@@ -15,7 +15,7 @@ public static class CaseDepth
     /// or hardened through.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Least(double module) => Math.Max(0.1 * Guard.Positive(module, "the module"), LeastOfAll);
+    public static double Min(double module) => Math.Max(0.1 * Guard.Positive(module, "the module"), MinOfAll);
 
     /// <summary>Greatest depth by the module.</summary>
     /// <remarks>

@@ -22,7 +22,7 @@ public static class HardnessConversion
 
     private static readonly string[] Names = ["HV", "HBW", "HRC", "tensile strength"];
 
-    private static double[][]? s_rows;
+    private static double[][]? _rows;
 
     /// <summary>Vickers hardness of a Rockwell C hardness.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
@@ -75,13 +75,13 @@ public static class HardnessConversion
     // Two threads may both read it at first; they read the same.
     private static double[][] Rows()
     {
-        if (s_rows is { } kept)
+        if (_rows is { } kept)
             return kept;
 
         var read = new List<double[]>(96);
         var rows = StandardTable.Read(TableId).Rows();
         while (rows.NextRow())
             read.Add([rows.NextNumber(), rows.NextNumber(), rows.NextNumber(), rows.NextNumber()]);
-        return s_rows = [.. read];
+        return _rows = [.. read];
     }
 }

@@ -17,20 +17,20 @@ public static class HydrogenBake
     public const double DangerousStrength = 1000;
 
     /// <summary>Least temperature of the bake, °C.</summary>
-    public const double LeastTemperature = 190;
+    public const double MinTemperature = 190;
 
     /// <summary>Least temperature of the bake of a surface-hardened part, which must not lose its hardness, °C.</summary>
-    public const double LeastTemperatureOfCase = 130;
+    public const double MinTemperatureOfCase = 130;
 
     /// <summary>Least duration of the bake of a surface-hardened part at its lower temperature, s.</summary>
-    public const double LeastDurationOfCase = 8 * 3600;
+    public const double MinDurationOfCase = 8 * 3600;
 
-    private static (double UpTo, double Hours)[]? s_rows;
+    private static (double UpTo, double Hours)[]? _rows;
 
     /// <summary>Least duration of the bake at 190 °C to 220 °C, s.</summary>
     /// <param name="strength">Tensile strength R_m, MPa.</param>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double LeastDuration(double strength)
+    public static double MinDuration(double strength)
     {
         if (Guard.NotNegative(strength, "the tensile strength", "MPa") <= DangerousStrength)
             return 0;
@@ -46,7 +46,7 @@ public static class HydrogenBake
     // Two threads may both read it at first; they read the same.
     private static (double UpTo, double Hours)[] Rows()
     {
-        if (s_rows is { } kept)
+        if (_rows is { } kept)
             return kept;
 
         var read = new List<(double UpTo, double Hours)>(8);
@@ -57,6 +57,6 @@ public static class HydrogenBake
             read.Add((rows.NextNumber(), rows.NextNumber()));
         }
 
-        return s_rows = [.. read];
+        return _rows = [.. read];
     }
 }

@@ -25,21 +25,21 @@ public sealed record RetainingRing(
     public const string BoreTableId = "din472-rings";
 
     /// <summary>Land over depth of the groove, n/t, that the loads of DIN 471 and DIN 472 presuppose.</summary>
-    public const double LeastEdgeRatio = 3;
+    public const double MinEdgeRatio = 3;
 
     private const double Kilo = 1000;
 
     // The shoulder of a groove with the least land is that much weaker than its area.
     private const double ShoulderFactor = 1.2;
 
-    private static ImmutableArray<RetainingRing> s_shaft;
-    private static ImmutableArray<RetainingRing> s_bore;
+    private static ImmutableArray<RetainingRing> _shaft;
+    private static ImmutableArray<RetainingRing> _bore;
 
     /// <summary>Rings for shafts, normal type.</summary>
-    public static ImmutableArray<RetainingRing> OnShafts => s_shaft.IsDefault ? s_shaft = Read(ShaftTableId) : s_shaft;
+    public static ImmutableArray<RetainingRing> OnShafts => _shaft.IsDefault ? _shaft = Read(ShaftTableId) : _shaft;
 
     /// <summary>Rings for bores, normal type.</summary>
-    public static ImmutableArray<RetainingRing> InBores => s_bore.IsDefault ? s_bore = Read(BoreTableId) : s_bore;
+    public static ImmutableArray<RetainingRing> InBores => _bore.IsDefault ? _bore = Read(BoreTableId) : _bore;
 
     /// <summary>Depth t of the groove, mm.</summary>
     public double GrooveDepth =>
@@ -72,10 +72,10 @@ public sealed record RetainingRing(
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double GrooveLoad(double yield, double land) =>
-        EdgeRatio(land) >= LeastEdgeRatio - 1e-9
+        EdgeRatio(land) >= MinEdgeRatio - 1e-9
             ? Math.PI / 4 * Math.Abs(Diameter * Diameter - Groove * Groove) * Guard.Positive(yield, "the yield") / ShoulderFactor
             : throw Guard.Because(
-                $"DIN 471 and DIN 472 have no load for a land below {LeastEdgeRatio} depths of the groove; it has {EdgeRatio(land):0.##}");
+                $"DIN 471 and DIN 472 have no load for a land below {MinEdgeRatio} depths of the groove; it has {EdgeRatio(land):0.##}");
 
     /// <summary>Load of the ring itself against a part with a corner, N.</summary>
     /// <param name="corner">Chamfer or radius of the part that leans on the ring, mm; zero for a sharp edge.</param>

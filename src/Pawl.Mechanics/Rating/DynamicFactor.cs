@@ -9,16 +9,16 @@ public static class DynamicFactor
     public const string TableId = "iso6336-1-dynamic-factor";
 
     /// <summary>Where method C ends, mm/s.</summary>
-    public const double GreatestParameter = 3000;
+    public const double MaxParameter = 3000;
 
     /// <summary>The line load below which method C reckons with this one, N/mm.</summary>
-    public const double LeastLineLoad = 100;
+    public const double MinLineLoad = 100;
 
     private const double SpurK2 = 0.0193;
     private const double HelicalK2 = 0.0087;
     private const double MillimetresPerMetre = 1000;
 
-    private static GradeTable? current;
+    private static GradeTable? _current;
 
     /// <summary>Speed parameter s of method C, mm/s.</summary>
     /// <remarks>
@@ -51,20 +51,20 @@ public static class DynamicFactor
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double MethodC(double parameterInMillimetresPerSecond, double lineLoad, int grade, double overlapRatio)
     {
-        current ??= new GradeTable();
-        if (!current.TryFind(grade, out var row))
+        _current ??= new GradeTable();
+        if (!_current.TryFind(grade, out var row))
         {
             throw Guard.Because(
-                $"no dynamic factor: method C has the grades {current.First} to {current.Last}; this one is {grade}");
+                $"no dynamic factor: method C has the grades {_current.First} to {_current.Last}; this one is {grade}");
         }
 
-        if (!(parameterInMillimetresPerSecond is >= 0 and <= GreatestParameter))
+        if (!(parameterInMillimetresPerSecond is >= 0 and <= MaxParameter))
         {
             throw Guard.Because(
                 $"no dynamic factor: method C ends at a speed parameter of 3 m/s; it is {parameterInMillimetresPerSecond / MillimetresPerMetre:0.###} m/s");
         }
 
-        var load = Math.Max(Guard.Positive(lineLoad, "the line load"), LeastLineLoad);
+        var load = Math.Max(Guard.Positive(lineLoad, "the line load"), MinLineLoad);
         var metres = parameterInMillimetresPerSecond / MillimetresPerMetre;
         var speed = metres * (metres <= 0.2 ? 2 : 2.071 - 0.357 * metres);
         var spur = 1 + (row.Spur / load + SpurK2) * speed;

@@ -14,7 +14,7 @@ public static class FilmThickness
     /// Valid for: smooth, flooded, hard flanks that stay cool; grease films are thinner when starved.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Least(
+    public static double Min(
         double pressureViscosity,
         double dynamicViscosity,
         double rollingVelocity,

@@ -84,7 +84,7 @@ public static class FlashTemperature
     /// Valid for: contact on involutes from A to E. Velocities are those of the transverse section.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static FlashPoint Greatest(
+    public static FlashPoint Max(
         ContactPath path,
         double pinionSpeed,
         double lineLoad,

@@ -11,9 +11,9 @@ public static class PlanetLoadSharing
     /// <summary>Allowance on the equal shares of three planets about a floating member.</summary>
     public const double ThreeAboutAFloatingMember = 1.05;
 
-    private const int Least = 3;
+    private const int Min = 3;
 
-    private static ImmutableArray<double> s_factors;
+    private static ImmutableArray<double> _factors;
 
     /// <summary>Mesh load factor K_γ: the heaviest loaded planet's share over the mean.</summary>
     /// <remarks>
@@ -33,9 +33,9 @@ public static class PlanetLoadSharing
             (2, false) => throw Guard.Because(
                 $"no load sharing of 2 planets: without a floating member it depends on tolerances; state the mesh load factor"),
             (3, true) => ThreeAboutAFloatingMember,
-            ( >= Least, _) when planets - Least < factors.Length => factors[planets - Least],
-            ( > Least, _) => throw Guard.Because(
-                $"no load sharing of {planets} planets: the source ends at {Least + factors.Length - 1}; state the mesh load factor"),
+            ( >= Min, _) when planets - Min < factors.Length => factors[planets - Min],
+            ( > Min, _) => throw Guard.Because(
+                $"no load sharing of {planets} planets: the source ends at {Min + factors.Length - 1}; state the mesh load factor"),
             _ => throw Guard.Because($"no load sharing: a carrier must have planets; the number of planets is {planets}"),
         };
     }
@@ -43,13 +43,13 @@ public static class PlanetLoadSharing
     // Two threads may both read it at first; they read the same.
     private static ImmutableArray<double> Factors()
     {
-        if (s_factors.IsDefault)
+        if (_factors.IsDefault)
         {
             var factors = ImmutableArray.CreateBuilder<double>();
             var rows = StandardTable.Read(TableId).Rows();
             while (rows.NextRow())
             {
-                if ((int)rows.NextNumber() != Least + factors.Count)
+                if ((int)rows.NextNumber() != Min + factors.Count)
                 {
                     throw new InvalidOperationException($"The rows of {TableId} do not follow each other.");
                 }
@@ -57,9 +57,9 @@ public static class PlanetLoadSharing
                 factors.Add(rows.NextNumber());
             }
 
-            s_factors = factors.ToImmutable();
+            _factors = factors.ToImmutable();
         }
 
-        return s_factors;
+        return _factors;
     }
 }

@@ -169,7 +169,7 @@ public static class RootSections
 
     private static void RefuseUndercut(RatedTooth tooth, RackTool rack)
     {
-        var least = Root.LeastProfileShift(
+        var least = Root.MinProfileShift(
             tooth.Teeth,
             tooth.HelixAngle,
             tooth.NormalPressureAngle,

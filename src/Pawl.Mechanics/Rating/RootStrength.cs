@@ -9,7 +9,7 @@ public static class RootStrength
     /// <summary>The id of the table of slip-layer thicknesses.</summary>
     public const string SlipLayerTable = "iso6336-3-slip-layer";
 
-    private static (string Material, double Yield, double Thickness)[]? slipLayers;
+    private static (string Material, double Yield, double Thickness)[]? _slipLayers;
 
     /// <summary>Slip-layer thickness ρ', mm.</summary>
     /// <remarks>
@@ -21,10 +21,10 @@ public static class RootStrength
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SlipLayer(MaterialClass material, double? yield)
     {
-        slipLayers ??= ReadSlipLayers();
+        _slipLayers ??= ReadSlipLayers();
         var symbol = LifeCurves.Symbol(material);
         (string Material, double Yield, double Thickness)? below = null;
-        foreach (var row in slipLayers)
+        foreach (var row in _slipLayers)
         {
             if (!symbol.StartsWith(row.Material, StringComparison.Ordinal) || (symbol.Length > 2) != (row.Material == "NV"))
             {

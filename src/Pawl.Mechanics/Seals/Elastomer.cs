@@ -40,12 +40,12 @@ public sealed record Elastomer(string Code, double Coldest, double Hottest, doub
 
     private const int Fluids = 6;
 
-    private static ImmutableArray<Elastomer> s_all;
+    private static ImmutableArray<Elastomer> _all;
 
     private ImmutableArray<Suitability> _fluids = [];
 
     /// <summary>All families of the table.</summary>
-    public static ImmutableArray<Elastomer> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<Elastomer> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>Whether it stands a fluid.</summary>
     public Suitability In(SealedFluid fluid) =>

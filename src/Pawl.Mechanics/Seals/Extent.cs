@@ -10,14 +10,14 @@ public readonly record struct Extent
         if (!double.IsFinite(least) || !double.IsFinite(greatest) || least > greatest)
             throw Guard.Because($"the least of a value is not above its greatest; here they are {least:0.######} and {greatest:0.######}");
 
-        (Least, Greatest) = (least, greatest);
+        (Min, Max) = (least, greatest);
     }
 
-    public double Least { get; }
+    public double Min { get; }
 
-    public double Greatest { get; }
+    public double Max { get; }
 
-    public double Middle => (Least + Greatest) / 2;
+    public double Middle => (Min + Max) / 2;
 
     /// <summary>A value without tolerance.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
@@ -27,20 +27,20 @@ public readonly record struct Extent
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static Extent About(double nominal, double deviation) => new(nominal - deviation, nominal + deviation);
 
-    public bool Contains(double value) => value >= Least && value <= Greatest;
+    public bool Contains(double value) => value >= Min && value <= Max;
 
-    public bool Contains(Extent other) => other.Least >= Least && other.Greatest <= Greatest;
+    public bool Contains(Extent other) => other.Min >= Min && other.Max <= Max;
 
-    internal double Clamp(double value) => Math.Clamp(value, Least, Greatest);
+    internal double Clamp(double value) => Math.Clamp(value, Min, Max);
 
-    internal Extent Scaled(double factor) => new(Least * factor, Greatest * factor);
+    internal Extent Scaled(double factor) => new(Min * factor, Max * factor);
 
     internal Extent AboveZero(string name)
     {
-        Guard.Positive(Least, name);
+        Guard.Positive(Min, name);
         return this;
     }
 
     internal Extent NotNegative(string name) =>
-        Least >= 0 ? this : throw Guard.Because($"{name} must not be below zero; it is {Least:0.######}");
+        Min >= 0 ? this : throw Guard.Because($"{name} must not be below zero; it is {Min:0.######}");
 }

@@ -15,7 +15,7 @@ public static class ExtrusionGapLimit
     // 1 psi is 1 lbf/in².
     private const double Psi = 4.4482216152605 / (ORing.Inch * ORing.Inch);
 
-    private static (double UpTo, double Soft, double Hard)[]? s_rows;
+    private static (double UpTo, double Soft, double Hard)[]? _rows;
 
     /// <summary>Greatest diametral clearance, mm; parts that touch on one side have all of it on the other.</summary>
     /// <remarks>
@@ -30,7 +30,7 @@ public static class ExtrusionGapLimit
     {
         if (hardness is not (>= 70 and <= 90))
             throw Guard.Because($"no limit of the gap: the chart covers 70 to 90 Shore A; the rubber has {hardness:0.#}");
-        var rows = s_rows ??= Read();
+        var rows = _rows ??= Read();
         foreach (var (upTo, soft, hard) in rows)
         {
             if (pressure >= 0 && pressure <= upTo)

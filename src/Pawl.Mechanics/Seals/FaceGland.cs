@@ -25,23 +25,23 @@ public sealed record FaceGland(Extent Depth, Extent Gap, Extent Width, Extent Wa
         Gap.NotNegative("the gap between the faces");
         Depth.AboveZero("the depth of the groove");
 
-        var height = new Extent(Depth.Least + Gap.Least, Depth.Greatest + Gap.Greatest);
-        var thin = PressureInside ? cord.Least : Gland.StretchedCord(inside.Least, cord.Least, Wall.Greatest);
+        var height = new Extent(Depth.Min + Gap.Min, Depth.Max + Gap.Max);
+        var thin = PressureInside ? cord.Min : Gland.StretchedCord(inside.Min, cord.Min, Wall.Max);
         var thick = PressureInside
-            ? Gland.CompressedCord(inside.Greatest, cord.Greatest, Wall.Least)
-            : Gland.StretchedCord(inside.Greatest, cord.Greatest, Wall.Least);
+            ? Gland.CompressedCord(inside.Max, cord.Max, Wall.Min)
+            : Gland.StretchedCord(inside.Max, cord.Max, Wall.Min);
         return new GlandExtremes(
             height,
-            new(Gland.SqueezeLength(thin, height.Greatest), Gland.SqueezeLength(thick, height.Least)),
-            new(Gland.Squeeze(thin, height.Greatest), Gland.Squeeze(thick, height.Least)),
-            new(Gland.Fill(thin, height.Greatest, Width.Greatest) * service.LeastGrowth,
-                Gland.Fill(thick, height.Least, Width.Least) * service.GreatestGrowth),
+            new(Gland.SqueezeLength(thin, height.Max), Gland.SqueezeLength(thick, height.Min)),
+            new(Gland.Squeeze(thin, height.Max), Gland.Squeeze(thick, height.Min)),
+            new(Gland.Fill(thin, height.Max, Width.Max) * service.MinGrowth,
+                Gland.Fill(thick, height.Min, Width.Min) * service.MaxGrowth),
             PressureInside
                 ? null
-                : new(Gland.Stretch(inside.Greatest, Wall.Least), Gland.Stretch(inside.Least, Wall.Greatest)),
+                : new(Gland.Stretch(inside.Max, Wall.Min), Gland.Stretch(inside.Min, Wall.Max)),
             PressureInside
-                ? new(Gland.Compression(inside.Least, cord.Least, Wall.Greatest),
-                    Gland.Compression(inside.Greatest, cord.Greatest, Wall.Least))
+                ? new(Gland.Compression(inside.Min, cord.Min, Wall.Max),
+                    Gland.Compression(inside.Max, cord.Max, Wall.Min))
                 : null,
             Gap);
     }

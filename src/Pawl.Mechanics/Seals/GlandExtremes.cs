@@ -20,9 +20,9 @@ public readonly record struct RubberService(double Expansion, Extent Rise, Exten
     /// <summary>As bought: 20 °C, no swell.</summary>
     public static RubberService None => new(0, Extent.Exactly(0), Extent.Exactly(0));
 
-    internal double LeastGrowth => Growth(Rise.Least, Swell.Least);
+    internal double MinGrowth => Growth(Rise.Min, Swell.Min);
 
-    internal double GreatestGrowth => Growth(Rise.Greatest, Swell.Greatest);
+    internal double MaxGrowth => Growth(Rise.Max, Swell.Max);
 
     private double Growth(double rise, double swell) => (1 + 3 * Expansion * rise) * (1 + swell);
 }

@@ -26,9 +26,9 @@ public sealed record GlandPractice(GlandKind Kind, double Cord, Extent Height, E
     /// <summary>The id of the table.</summary>
     public const string TableId = "o-ring-glands";
 
-    private static ImmutableArray<GlandPractice> s_all;
+    private static ImmutableArray<GlandPractice> _all;
 
-    public static ImmutableArray<GlandPractice> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<GlandPractice> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>The gland of a cord.</summary>
     /// <remarks>Valid for: cords within 0.02 mm of a row; between them nobody vouched for a gland.</remarks>

@@ -4,13 +4,13 @@ namespace Pawl.Mechanics.Seals;
 
 /// <summary>Within what a gland should hold its ring, worst case.</summary>
 /// <param name="Squeeze">Squeeze as a share of the cord, 1.</param>
-/// <param name="LeastSqueezeLength">Least squeeze in length, mm.</param>
+/// <param name="MinSqueezeLength">Least squeeze in length, mm.</param>
 /// <param name="Stretch">Stretch of the inside diameter, 1.</param>
 /// <param name="Compression">Compression of the outside diameter, 1.</param>
-/// <param name="GreatestFill">Greatest fill in service, 1.</param>
+/// <param name="MaxFill">Greatest fill in service, 1.</param>
 /// <remarks>Source: common practice, no source; table <c>o-ring-windows</c>.</remarks>
 public sealed record GlandWindows(
-    Extent Squeeze, double LeastSqueezeLength, Extent Stretch, Extent Compression, double GreatestFill)
+    Extent Squeeze, double MinSqueezeLength, Extent Stretch, Extent Compression, double MaxFill)
 {
     /// <summary>The id of the table.</summary>
     public const string TableId = "o-ring-windows";
@@ -18,21 +18,21 @@ public sealed record GlandWindows(
     /// <summary>How loose a ring may lie at one end of its tolerances, 1: at the other it is held. Common practice, no source.</summary>
     public const double LooseShare = 0.02;
 
-    private static ImmutableArray<(GlandKind Kind, bool Wide, GlandWindows Windows)> s_all;
+    private static ImmutableArray<(GlandKind Kind, bool Wide, GlandWindows Windows)> _all;
 
     /// <summary>The windows of the trade for a kind of gland.</summary>
     /// <param name="kind">What the gland is for.</param>
     /// <param name="wide">Whether to take what is borne rather than what is recommended.</param>
     public static GlandWindows For(GlandKind kind, bool wide = false) =>
-        (s_all.IsDefault ? s_all = Read() : s_all).First(row => row.Kind == kind && row.Wide == wide).Windows;
+        (_all.IsDefault ? _all = Read() : _all).First(row => row.Kind == kind && row.Wide == wide).Windows;
 
     /// <summary>How far inside the windows a gland lies, 1: the least distance to a limit as a share of its window; below zero it is outside.</summary>
     /// <remarks>A one-sided limit counts its distance as a share of itself.</remarks>
     public double Reserve(GlandExtremes extremes)
     {
         ArgumentNullException.ThrowIfNull(extremes);
-        var reserve = Math.Min(Inside(Squeeze, extremes.Squeeze), 1 - extremes.Fill.Greatest / Guard.Positive(GreatestFill, "the greatest fill"));
-        reserve = Math.Min(reserve, extremes.SqueezeLength.Least / Guard.Positive(LeastSqueezeLength, "the least squeeze", "mm") - 1);
+        var reserve = Math.Min(Inside(Squeeze, extremes.Squeeze), 1 - extremes.Fill.Max / Guard.Positive(MaxFill, "the greatest fill"));
+        reserve = Math.Min(reserve, extremes.SqueezeLength.Min / Guard.Positive(MinSqueezeLength, "the least squeeze", "mm") - 1);
         if (extremes.Stretch is { } stretch)
             reserve = Math.Min(reserve, Inside(Stretch, stretch));
         if (extremes.Compression is { } compression)
@@ -41,7 +41,7 @@ public sealed record GlandWindows(
     }
 
     private static double Inside(Extent window, Extent value) =>
-        Math.Min(value.Least - window.Least, window.Greatest - value.Greatest) / (window.Greatest - window.Least);
+        Math.Min(value.Min - window.Min, window.Max - value.Max) / (window.Max - window.Min);
 
     private static ImmutableArray<(GlandKind Kind, bool Wide, GlandWindows Windows)> Read()
     {

@@ -13,9 +13,9 @@ public static class LipSeal
     public const string ShaftClass = "h11";
 
     /// <summary>How much the lip is warmer than the oil near its limit of speed, K: from 20 K to this.</summary>
-    public const double GreatestLipRise = 40;
+    public const double MaxLipRise = 40;
 
-    private static ImmutableArray<(double UpTo, double Pressure)> s_pressures;
+    private static ImmutableArray<(double UpTo, double Pressure)> _pressures;
 
     /// <summary>Speed of the surface of the shaft v, mm/s.</summary>
     /// <remarks>
@@ -33,7 +33,7 @@ public static class LipSeal
     /// Source: public trade pages, of which one asks 55 HRC at 10 m/s only.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double LeastHardness(double surfaceSpeedInMillimetresPerSecond, bool dirtyOrDry = false) =>
+    public static double MinHardness(double surfaceSpeedInMillimetresPerSecond, bool dirtyOrDry = false) =>
         Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s")) > 4000 || dirtyOrDry ? 55 : 45;
 
     /// <summary>Greatest pressure on an ordinary lip, MPa above the open air.</summary>
@@ -43,10 +43,10 @@ public static class LipSeal
     /// Valid for: up to 5.6 m/s; faster lips run without pressure, or the supplier states what they stand.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double GreatestPressure(double surfaceSpeedInMillimetresPerSecond)
+    public static double MaxPressure(double surfaceSpeedInMillimetresPerSecond)
     {
         var surfaceSpeed = Math.Abs(Guard.Number(surfaceSpeedInMillimetresPerSecond, "the surface speed", "mm/s"));
-        var rows = s_pressures.IsDefault ? s_pressures = Read() : s_pressures;
+        var rows = _pressures.IsDefault ? _pressures = Read() : _pressures;
         foreach (var (upTo, pressure) in rows)
         {
             if (surfaceSpeed <= upTo)
@@ -64,7 +64,7 @@ public static class LipSeal
     /// </remarks>
     /// <param name="relativeSpeed">Speed of the shaft against the seal, rad/s.</param>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double GreatestRunOut(double relativeSpeed)
+    public static double MaxRunOut(double relativeSpeed)
     {
         var perMinute = Math.Abs(Guard.Number(relativeSpeed, "the speed", "rad/s")) * 30 / Math.PI;
         return 0.1 - 0.05 * Math.Clamp((perMinute - 3000) / 3000, 0, 1);

@@ -10,10 +10,10 @@ public static class ORingTable
     /// <summary>The id of the table.</summary>
     public const string TableId = "as568-o-rings";
 
-    private static ImmutableArray<ORing> s_all;
+    private static ImmutableArray<ORing> _all;
 
     /// <summary>All sizes in order of their dash numbers.</summary>
-    public static ImmutableArray<ORing> All => s_all.IsDefault ? s_all = Read() : s_all;
+    public static ImmutableArray<ORing> All => _all.IsDefault ? _all = Read() : _all;
 
     /// <summary>The size of a dash number, written <c>-113</c>, <c>113</c> or <c>AS568-113</c>; or the reason why there is none.</summary>
     public static bool TryFind(string dash, [NotNullWhen(true)] out ORing? ring, [NotNullWhen(false)] out string? reason)
@@ -39,7 +39,7 @@ public static class ORingTable
     /// <summary>The sizes nearest to an inside diameter and a cord, nearest first.</summary>
     /// <remarks>
     /// <code>distance = |d₁ − d₁'|/2 + |d₂ − d₂'|</code>
-    /// Symbols: d₁ inside diameter, d₂ cord, mm; ' as wanted. An inside diameter is at home in either radius, a cord across.<br/>
+    /// Symbols: d₁ inside diameter, d₂ cord, mm; ' as required. An inside diameter is at home in either radius, a cord across.<br/>
     /// Source: a choice of this tool; equal distances keep the order of the table.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>

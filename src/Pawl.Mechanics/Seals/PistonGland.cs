@@ -26,24 +26,24 @@ public sealed record PistonGland(
         Width.AboveZero("the width of the groove");
 
         double Open(double root) =>
-            Gland.Height(Bore.Greatest, root, Gland.Eccentricity(Bore.Greatest, Plug.Least, Guided, RunOut));
+            Gland.Height(Bore.Max, root, Gland.Eccentricity(Bore.Max, Plug.Min, Guided, RunOut));
         double Closed(double root) =>
-            Gland.Height(Bore.Least, root, -Gland.Eccentricity(Bore.Least, Plug.Least, Guided, RunOut));
-        double Thin(double root) => Gland.StretchedCord(inside.Least, cord.Least, root);
-        double Thick(double root) => Gland.StretchedCord(inside.Greatest, cord.Greatest, root);
+            Gland.Height(Bore.Min, root, -Gland.Eccentricity(Bore.Min, Plug.Min, Guided, RunOut));
+        double Thin(double root) => Gland.StretchedCord(inside.Min, cord.Min, root);
+        double Thick(double root) => Gland.StretchedCord(inside.Max, cord.Max, root);
 
         // (G + d₂)·(2L₀ − G) is greatest half-way: there the gland is emptiest.
-        var emptiest = (2 * Open(Root.Least) + Root.Least - cord.Least) / 2;
+        var emptiest = (2 * Open(Root.Min) + Root.Min - cord.Min) / 2;
         return new GlandExtremes(
-            new(Closed(Root.Greatest), Open(Root.Least)),
-            new(Gland.SqueezeLength(Thin(Root.Least), Open(Root.Least)),
-                Gland.SqueezeLength(Thick(Root.Greatest), Closed(Root.Greatest))),
-            new(Gland.Squeeze(Thin(Root.Least), Open(Root.Least)), Gland.Squeeze(Thick(Root.Greatest), Closed(Root.Greatest))),
-            new(GlandSearch.Least(Root, root => Gland.Fill(Thin(root), Open(root), Width.Greatest), emptiest) * service.LeastGrowth,
-                GlandSearch.Greatest(Root, root => Gland.Fill(Thick(root), Closed(root), Width.Least), inside.Greatest)
-                * service.GreatestGrowth),
-            new(Gland.Stretch(inside.Greatest, Root.Least), Gland.Stretch(inside.Least, Root.Greatest)),
+            new(Closed(Root.Max), Open(Root.Min)),
+            new(Gland.SqueezeLength(Thin(Root.Min), Open(Root.Min)),
+                Gland.SqueezeLength(Thick(Root.Max), Closed(Root.Max))),
+            new(Gland.Squeeze(Thin(Root.Min), Open(Root.Min)), Gland.Squeeze(Thick(Root.Max), Closed(Root.Max))),
+            new(GlandSearch.Min(Root, root => Gland.Fill(Thin(root), Open(root), Width.Max), emptiest) * service.MinGrowth,
+                GlandSearch.Max(Root, root => Gland.Fill(Thick(root), Closed(root), Width.Min), inside.Max)
+                * service.MaxGrowth),
+            new(Gland.Stretch(inside.Max, Root.Min), Gland.Stretch(inside.Min, Root.Max)),
             null,
-            new(Gland.ExtrusionGap(Bore.Least, Plug.Greatest, Guided), Gland.ExtrusionGap(Bore.Greatest, Plug.Least, Guided)));
+            new(Gland.ExtrusionGap(Bore.Min, Plug.Max, Guided), Gland.ExtrusionGap(Bore.Max, Plug.Min, Guided)));
     }
 }

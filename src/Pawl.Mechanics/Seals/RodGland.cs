@@ -26,33 +26,33 @@ public sealed record RodGland(
         Width.AboveZero("the width of the groove");
 
         double Open(double rod) =>
-            Gland.Height(Groove.Greatest, rod, Gland.Eccentricity(Bore.Greatest, rod, Guided, RunOut));
+            Gland.Height(Groove.Max, rod, Gland.Eccentricity(Bore.Max, rod, Guided, RunOut));
         double Closed(double rod) =>
-            Gland.Height(Groove.Least, rod, -Gland.Eccentricity(Bore.Greatest, rod, Guided, RunOut));
-        double Thin(double rod) => Gland.StretchedCord(inside.Least, cord.Least, rod);
-        double Thick(double rod) => Gland.CordOnRod(inside.Greatest, cord.Greatest, rod, Groove.Least);
+            Gland.Height(Groove.Min, rod, -Gland.Eccentricity(Bore.Max, rod, Guided, RunOut));
+        double Thin(double rod) => Gland.StretchedCord(inside.Min, cord.Min, rod);
+        double Thick(double rod) => Gland.CordOnRod(inside.Max, cord.Max, rod, Groove.Min);
 
-        var clearanceUsed = Bore.Greatest - 2 * (Guided ?? 0);
-        double[] turns = [clearanceUsed, inside.Greatest];
-        var openAtRod = Open(Rod.Least);
+        var clearanceUsed = Bore.Max - 2 * (Guided ?? 0);
+        double[] turns = [clearanceUsed, inside.Max];
+        var openAtRod = Open(Rod.Min);
         double[] emptiest =
         [
             clearanceUsed,
-            inside.Least,
-            (openAtRod + Rod.Least - cord.Least) / 2,
-            (2 * openAtRod + Rod.Least - cord.Least) / 2,
+            inside.Min,
+            (openAtRod + Rod.Min - cord.Min) / 2,
+            (2 * openAtRod + Rod.Min - cord.Min) / 2,
         ];
         return new GlandExtremes(
-            new(GlandSearch.Least(Rod, Closed, turns), openAtRod),
-            new(Gland.SqueezeLength(Thin(Rod.Least), openAtRod),
-                GlandSearch.Greatest(Rod, rod => Gland.SqueezeLength(Thick(rod), Closed(rod)), turns)),
-            new(Gland.Squeeze(Thin(Rod.Least), openAtRod),
-                GlandSearch.Greatest(Rod, rod => Gland.Squeeze(Thick(rod), Closed(rod)), turns)),
-            new(GlandSearch.Least(Rod, rod => Gland.Fill(Thin(rod), Open(rod), Width.Greatest), emptiest) * service.LeastGrowth,
-                GlandSearch.Greatest(Rod, rod => Gland.Fill(Thick(rod), Closed(rod), Width.Least), turns) * service.GreatestGrowth),
-            new(Gland.Stretch(inside.Greatest, Rod.Least), Gland.Stretch(inside.Least, Rod.Greatest)),
-            new(Gland.Compression(inside.Least, cord.Least, Groove.Greatest),
-                Gland.Compression(inside.Greatest, cord.Greatest, Groove.Least)),
-            new(Gland.ExtrusionGap(Bore.Least, Rod.Greatest, Guided), Gland.ExtrusionGap(Bore.Greatest, Rod.Least, Guided)));
+            new(GlandSearch.Min(Rod, Closed, turns), openAtRod),
+            new(Gland.SqueezeLength(Thin(Rod.Min), openAtRod),
+                GlandSearch.Max(Rod, rod => Gland.SqueezeLength(Thick(rod), Closed(rod)), turns)),
+            new(Gland.Squeeze(Thin(Rod.Min), openAtRod),
+                GlandSearch.Max(Rod, rod => Gland.Squeeze(Thick(rod), Closed(rod)), turns)),
+            new(GlandSearch.Min(Rod, rod => Gland.Fill(Thin(rod), Open(rod), Width.Max), emptiest) * service.MinGrowth,
+                GlandSearch.Max(Rod, rod => Gland.Fill(Thick(rod), Closed(rod), Width.Min), turns) * service.MaxGrowth),
+            new(Gland.Stretch(inside.Max, Rod.Min), Gland.Stretch(inside.Min, Rod.Max)),
+            new(Gland.Compression(inside.Min, cord.Min, Groove.Max),
+                Gland.Compression(inside.Max, cord.Max, Groove.Min)),
+            new(Gland.ExtrusionGap(Bore.Min, Rod.Max, Guided), Gland.ExtrusionGap(Bore.Max, Rod.Min, Guided)));
     }
 }

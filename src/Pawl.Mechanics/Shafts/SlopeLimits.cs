@@ -10,7 +10,7 @@ public static class SlopeLimits
     /// <summary>The id of the table.</summary>
     public const string TableId = "shaft-slope-limits";
 
-    private static ImmutableArray<(string Bearing, double Least)> s_rows;
+    private static ImmutableArray<(string Bearing, double Min)> _rows;
 
     /// <summary>Slope that a bearing of a kind stands for sure: the lower end of its range.</summary>
     /// <remarks>
@@ -26,10 +26,10 @@ public static class SlopeLimits
             BearingKind.DeepGrooveBall => "deep-groove-ball",
             _ => throw Guard.Because($"the source has slopes of deep groove ball, cylindrical and tapered roller bearings only"),
         };
-        foreach (var row in s_rows.IsDefault ? s_rows = Read() : s_rows)
+        foreach (var row in _rows.IsDefault ? _rows = Read() : _rows)
         {
             if (row.Bearing == name)
-                return row.Least;
+                return row.Min;
         }
 
         throw Guard.Because($"the table has no slope of {name}");

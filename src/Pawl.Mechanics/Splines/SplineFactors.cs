@@ -54,13 +54,13 @@ public static class SplineFactors
     /// <summary>How many times the fatigue factor the pressure on flanks that do not move may have. Source: as the class.</summary>
     public const double FixedPressure = 9;
 
-    private static readonly double[] s_lengths = [0.5 * 25.4, 25.4, 2 * 25.4, 4 * 25.4];
+    private static readonly double[] Lengths = [0.5 * 25.4, 25.4, 2 * 25.4, 4 * 25.4];
 
-    private static ImmutableArray<ImmutableArray<double>> s_life;
-    private static ImmutableArray<ImmutableArray<double>> s_wear;
-    private static ImmutableArray<ImmutableArray<double>> s_misalignment;
-    private static ImmutableArray<(bool Hard, double From, double To, SplineAllowables Stresses)> s_allowables;
-    private static ImmutableArray<double> s_application;
+    private static ImmutableArray<ImmutableArray<double>> _life;
+    private static ImmutableArray<ImmutableArray<double>> _wear;
+    private static ImmutableArray<ImmutableArray<double>> _misalignment;
+    private static ImmutableArray<(bool Hard, double From, double To, SplineAllowables Stresses)> _allowables;
+    private static ImmutableArray<double> _application;
 
     /// <summary>Allowable stresses of a tempered steel by its Brinell hardness.</summary>
     /// <remarks>
@@ -87,7 +87,7 @@ public static class SplineFactors
         if (driver == SplineShock.Heavy)
             throw Guard.Because($"the source has no driver with heavy shocks");
 
-        var all = s_application.IsDefault ? s_application = ReadApplication() : s_application;
+        var all = _application.IsDefault ? _application = ReadApplication() : _application;
         return all[4 * (int)driver + (int)load];
     }
 
@@ -97,14 +97,14 @@ public static class SplineFactors
     /// <remarks>Source: as the class; table <c>spline-life</c>, straight in logarithms. Valid for: up to 10⁷.</remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Life(double cycles, bool reversed) => LogLog(
-        s_life.IsDefault ? s_life = NumberTable.Read(LifeTableId, 3) : s_life, cycles, reversed ? 2 : 1, "starts and stops of the torque");
+        _life.IsDefault ? _life = NumberTable.Read(LifeTableId, 3) : _life, cycles, reversed ? 2 : 1, "starts and stops of the torque");
 
     /// <summary>Life factor of wear of flanks that rock.</summary>
     /// <param name="turns">Turns of the spline while it is out of line.</param>
     /// <remarks>Source: as the class; table <c>spline-wear</c>, straight in logarithms. Valid for: up to 10¹⁰.</remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Wear(double turns) =>
-        LogLog(s_wear.IsDefault ? s_wear = NumberTable.Read(WearTableId, 2) : s_wear, turns, 1, "turns");
+        LogLog(_wear.IsDefault ? _wear = NumberTable.Read(WearTableId, 2) : _wear, turns, 1, "turns");
 
     /// <summary>Load distribution factor K_m of flanks out of line.</summary>
     /// <param name="misalignment">Angle between the axes, mm per mm.</param>
@@ -116,19 +116,19 @@ public static class SplineFactors
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Misalignment(double misalignment, double length)
     {
-        var rows = s_misalignment.IsDefault ? s_misalignment = NumberTable.Read(MisalignmentTableId, 5) : s_misalignment;
-        if (!(misalignment >= 0 && misalignment <= rows[^1][0]) || !(length > 0 && length <= s_lengths[^1]))
+        var rows = _misalignment.IsDefault ? _misalignment = NumberTable.Read(MisalignmentTableId, 5) : _misalignment;
+        if (!(misalignment >= 0 && misalignment <= rows[^1][0]) || !(length > 0 && length <= Lengths[^1]))
         {
             throw Guard.Because(
-                $"the source covers misalignments up to {rows[^1][0]} and splines up to {s_lengths[^1]:0.#} mm long; these are {misalignment:0.#####} and {length:0.#} mm");
+                $"the source covers misalignments up to {rows[^1][0]} and splines up to {Lengths[^1]:0.#} mm long; these are {misalignment:0.#####} and {length:0.#} mm");
         }
 
-        var (place, along) = (Math.Max(misalignment, rows[0][0]), Math.Max(length, s_lengths[0]));
+        var (place, along) = (Math.Max(misalignment, rows[0][0]), Math.Max(length, Lengths[0]));
         var column = 1;
-        while (column < s_lengths.Length - 1 && along > s_lengths[column])
+        while (column < Lengths.Length - 1 && along > Lengths[column])
             column++;
         var (shorter, longer) = (NumberTable.At(rows, place, column), NumberTable.At(rows, place, column + 1));
-        return shorter + (longer - shorter) * (along - s_lengths[column - 1]) / (s_lengths[column] - s_lengths[column - 1]);
+        return shorter + (longer - shorter) * (along - Lengths[column - 1]) / (Lengths[column] - Lengths[column - 1]);
     }
 
     private static double LogLog(ImmutableArray<ImmutableArray<double>> rows, double value, int column, string what)
@@ -146,7 +146,7 @@ public static class SplineFactors
 
     private static SplineAllowables Find(bool hard, double hardness, string scale)
     {
-        var rows = (s_allowables.IsDefault ? s_allowables = ReadAllowables() : s_allowables).Where(row => row.Hard == hard).ToArray();
+        var rows = (_allowables.IsDefault ? _allowables = ReadAllowables() : _allowables).Where(row => row.Hard == hard).ToArray();
         if (!(hardness >= rows[0].From && hardness <= rows[^1].To))
             throw Guard.Because($"the source covers {rows[0].From} {scale} to {rows[^1].To} {scale}; this is {hardness:0.#} {scale}");
 

@@ -4,11 +4,11 @@ using Pawl.Mechanics.Tables;
 namespace Pawl.Mechanics.Splines;
 
 /// <summary>Limits of the space width or the tooth thickness of a spline, mm.</summary>
-/// <param name="EffectiveLeast">Least effective: of the space E_v min, of the tooth S_v min.</param>
-/// <param name="ActualLeast">Least actual: E min, S min.</param>
-/// <param name="EffectiveGreatest">Greatest effective: E_v max, S_v max.</param>
-/// <param name="ActualGreatest">Greatest actual: E max, S max.</param>
-public sealed record SplineWidths(double EffectiveLeast, double ActualLeast, double EffectiveGreatest, double ActualGreatest);
+/// <param name="EffectiveMin">Least effective: of the space E_v min, of the tooth S_v min.</param>
+/// <param name="ActualMin">Least actual: E min, S min.</param>
+/// <param name="EffectiveMax">Greatest effective: E_v max, S_v max.</param>
+/// <param name="ActualMax">Greatest actual: E max, S max.</param>
+public sealed record SplineWidths(double EffectiveMin, double ActualMin, double EffectiveMax, double ActualMax);
 
 /// <summary>Tolerances of ISO 4156 splines.</summary>
 /// <remarks>
@@ -20,7 +20,7 @@ public static class SplineTolerance
     /// <summary>The id of the table.</summary>
     public const string TableId = "iso4156-tolerances";
 
-    private static ImmutableArray<ImmutableArray<double>> s_rows;
+    private static ImmutableArray<ImmutableArray<double>> _rows;
 
     /// <summary>Total tolerance T + λ of space width or tooth thickness, mm.</summary>
     /// <param name="spline">The spline.</param>
@@ -112,7 +112,7 @@ public static class SplineTolerance
     /// Source: ISO 4156-1.
     /// </remarks>
     public static FitLimits Clearance(SplineWidths spaces, SplineWidths teeth) =>
-        new(spaces.EffectiveLeast - teeth.EffectiveGreatest, spaces.EffectiveGreatest - teeth.EffectiveLeast);
+        new(spaces.EffectiveMin - teeth.EffectiveMax, spaces.EffectiveMax - teeth.EffectiveMin);
 
     private static (double Total, double Effect) Both(InvoluteSpline spline, int @class, double length)
     {
@@ -130,7 +130,7 @@ public static class SplineTolerance
         if (spline.System != SplineSystem.Iso4156)
             throw Guard.Because($"the source has no tolerances of ANSI B92.1; state the limits of the drawing");
 
-        foreach (var row in s_rows.IsDefault ? s_rows = NumberTable.Read(TableId, 9) : s_rows)
+        foreach (var row in _rows.IsDefault ? _rows = NumberTable.Read(TableId, 9) : _rows)
         {
             if (row[0] == @class)
                 return row;

@@ -3,7 +3,7 @@ namespace Pawl.Mechanics.Stacks;
 /// <summary>The normal distribution, by additions, products, quotients and roots alone, so that every machine gives the same bits.</summary>
 public static class NormalDistribution
 {
-    private static readonly double s_ln2 = 0.693147180559945309417232121458;
+    private static readonly double Ln2 = 0.693147180559945309417232121458;
 
     /// <summary>Value that a share of the standard normal distribution lies below.</summary>
     /// <remarks>
@@ -21,11 +21,11 @@ public static class NormalDistribution
         if (Math.Abs(q) <= 0.425)
         {
             var r = 0.180625 - q * q;
-            return q * Ratio(r, s_centre, s_centreBelow);
+            return q * Ratio(r, Centre, CentreBelow);
         }
 
         var tail = Math.Sqrt(-Logarithm(q < 0 ? share : 1 - share));
-        var value = tail <= 5 ? Ratio(tail - 1.6, s_middle, s_middleBelow) : Ratio(tail - 5, s_far, s_farBelow);
+        var value = tail <= 5 ? Ratio(tail - 1.6, Middle, MiddleBelow) : Ratio(tail - 5, Far, FarBelow);
         return q < 0 ? -value : value;
     }
 
@@ -85,7 +85,7 @@ public static class NormalDistribution
         var sum = 0.0;
         for (var k = 25; k >= 1; k -= 2)
             sum = sum * square + 1.0 / k;
-        return power * s_ln2 + 2 * s * sum;
+        return power * Ln2 + 2 * s * sum;
     }
 
     private static double Ratio(double r, ReadOnlySpan<double> above, ReadOnlySpan<double> below) => Sum(r, above) / (Sum(r, below) * r + 1);
@@ -98,37 +98,37 @@ public static class NormalDistribution
         return sum;
     }
 
-    private static readonly double[] s_centre =
+    private static readonly double[] Centre =
     [
         3.3871328727963666080, 133.14166789178437745, 1971.5909503065514427, 13731.693765509461125,
         45921.953931549871457, 67265.770927008700853, 33430.575583588128105, 2509.0809287301226727,
     ];
 
-    private static readonly double[] s_centreBelow =
+    private static readonly double[] CentreBelow =
     [
         42.313330701600911252, 687.18700749205790830, 5394.1960214247511077, 21213.794301586595867,
         39307.895800092710610, 28729.085735721942674, 5226.4952788528545610,
     ];
 
-    private static readonly double[] s_middle =
+    private static readonly double[] Middle =
     [
         1.42343711074968357734, 4.63033784615654529590, 5.76949722146069140550, 3.64784832476320460504,
         1.27045825245236838258, 0.241780725177450611770, 0.0227238449892691845833, 7.74545014278341407640e-4,
     ];
 
-    private static readonly double[] s_middleBelow =
+    private static readonly double[] MiddleBelow =
     [
         2.05319162663775882187, 1.67638483018380384940, 0.689767334985100004550, 0.148103976427480074590,
         0.0151986665636164571966, 5.47593808499534494600e-4, 1.05075007164441684324e-9,
     ];
 
-    private static readonly double[] s_far =
+    private static readonly double[] Far =
     [
         6.65790464350110377720, 5.46378491116411436990, 1.78482653991729133580, 0.296560571828504891230,
         0.0265321895265761230930, 0.00124266094738807843860, 2.71155556874348757815e-5, 2.01033439929228813265e-7,
     ];
 
-    private static readonly double[] s_farBelow =
+    private static readonly double[] FarBelow =
     [
         0.599832206555887937690, 0.136929880922735805310, 0.0148753612908506148525, 7.86869131145613259100e-4,
         1.84631831751005468180e-5, 1.42151175831644588870e-7, 2.04426310338993978564e-15,

@@ -77,12 +77,12 @@ public sealed class ShimChoice
     public static Extent RangeNeeded(Extent gaps, Extent window, ShimEffect effect)
     {
         var range = effect == ShimEffect.Fills
-            ? new Extent(gaps.Least - window.Middle, gaps.Greatest - window.Middle)
-            : new Extent(window.Middle - gaps.Greatest, window.Middle - gaps.Least);
-        return range.Greatest >= 0
+            ? new Extent(gaps.Min - window.Middle, gaps.Max - window.Middle)
+            : new Extent(window.Middle - gaps.Max, window.Middle - gaps.Min);
+        return range.Max >= 0
             ? range
             : throw Guard.Because(
-                $"no pack can bring the end play into its window: a pack would have to be {range.Greatest:0.####} mm thick");
+                $"no pack can bring the end play into its window: a pack would have to be {range.Max:0.####} mm thick");
     }
 
     /// <summary>Gaps that no pack brings into the window, mm; empty where every assembly can be shimmed.</summary>
@@ -95,7 +95,7 @@ public sealed class ShimChoice
     /// </remarks>
     public ImmutableArray<Extent> Uncovered(Extent gaps, Extent window)
     {
-        var (low, high) = (Units(window.Least), Units(window.Greatest));
+        var (low, high) = (Units(window.Min), Units(window.Max));
         var served = _packs
             .Select(pack => _effect == ShimEffect.Fills
                 ? (From: low + pack.Thickness + pack.Tolerance, To: high + pack.Thickness - pack.Tolerance)
@@ -104,7 +104,7 @@ public sealed class ShimChoice
             .Order();
 
         var uncovered = ImmutableArray.CreateBuilder<Extent>();
-        var (reached, end) = (Units(gaps.Least) - 1, Units(gaps.Greatest));
+        var (reached, end) = (Units(gaps.Min) - 1, Units(gaps.Max));
         foreach (var (from, to) in served)
         {
             if (to <= reached)
@@ -123,7 +123,7 @@ public sealed class ShimChoice
 
     /// <summary>Best pack for a measured gap, or nothing where none brings the end play into the window.</summary>
     /// <param name="gap">Measured gap, mm, without shims; an overlap is below zero.</param>
-    /// <param name="target">End play wanted, mm.</param>
+    /// <param name="target">End play required, mm.</param>
     /// <param name="window">End play allowed, mm.</param>
     /// <param name="uncertainty">What the measurement may be wrong by, ± mm.</param>
     /// <remarks>
@@ -134,10 +134,10 @@ public sealed class ShimChoice
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public ShimPack? Best(double gap, double target, Extent window, double uncertainty = 0)
     {
-        var (measured, wanted, doubt) = (
-            Units(Guard.Finite(gap, "the measured gap")), Units(Guard.Finite(target, "the end play wanted")),
+        var (measured, expected, doubt) = (
+            Units(Guard.Finite(gap, "the measured gap")), Units(Guard.Finite(target, "the end play required")),
             Units(DynamicLoad.NotNegative(uncertainty, "the uncertainty of the measurement")));
-        var (low, high) = (Units(window.Least), Units(window.Greatest));
+        var (low, high) = (Units(window.Min), Units(window.Max));
         Pack? best = null;
         foreach (var pack in _packs)
         {
@@ -146,7 +146,7 @@ public sealed class ShimChoice
                 continue;
             if (best is not null && pack.Pieces > best.Pieces)
                 break;
-            if (best is null || Math.Abs(play - wanted) < Math.Abs(Play(measured, best) - wanted))
+            if (best is null || Math.Abs(play - expected) < Math.Abs(Play(measured, best) - expected))
                 best = pack;
         }
 

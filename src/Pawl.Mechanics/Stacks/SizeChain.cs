@@ -65,7 +65,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
         get
         {
             var variance = Square(StandardDeviation);
-            var worst = (WorstCase.Greatest - WorstCase.Least) / 2;
+            var worst = (WorstCase.Max - WorstCase.Min) / 2;
             return
             [
                 .. Contributors
@@ -99,7 +99,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     public double Capability(Extent window, double warmth = 0)
     {
         var middle = Guard.Finite(Middle + warmth, "the gap");
-        return Math.Min(window.Greatest - middle, middle - window.Least)
+        return Math.Min(window.Max - middle, middle - window.Min)
             / (3 * Guard.Positive(StandardDeviation, "the standard deviation of the gap"));
     }
 

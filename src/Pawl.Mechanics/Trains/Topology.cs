@@ -13,7 +13,7 @@ public static class Topology
     {
         if (TrainIndex.Build(graph, ImmutableArray.CreateBuilder<TrainProblem>()) is not { } train) return null;
 
-        var drafts = StageDraft.Split(train);
+        var drafts = StageBuilder.Split(train);
         var coupling = Order(train, drafts);
         var stages = ImmutableArray.CreateBuilder<TrainStage>(drafts.Count);
         foreach (var draft in drafts) stages.Add(Stage(train, draft));
@@ -21,7 +21,7 @@ public static class Topology
     }
 
     /// <summary>Sorts the stages from the input on, gives every member its duty, and sees how the stages are joined.</summary>
-    private static StageCoupling Order(TrainIndex train, List<StageDraft> drafts)
+    private static StageCoupling Order(TrainIndex train, List<StageBuilder> drafts)
     {
         var reached = new bool[train.BodyCount];
         reached[train.Input] = true;
@@ -64,7 +64,7 @@ public static class Topology
         return drafts.Count <= 1 ? StageCoupling.Single : series ? StageCoupling.Series : StageCoupling.Coupled;
     }
 
-    private static int Next(List<StageDraft> drafts, int from, bool[] reached)
+    private static int Next(List<StageBuilder> drafts, int from, bool[] reached)
     {
         for (var k = from; k < drafts.Count; k++)
             if (drafts[k].Touches(reached)) return k;
@@ -72,7 +72,7 @@ public static class Topology
         return -1;
     }
 
-    private static bool IsShared(List<StageDraft> drafts, int from, int body)
+    private static bool IsShared(List<StageBuilder> drafts, int from, int body)
     {
         for (var k = from; k < drafts.Count; k++)
             if (drafts[k].Bodies.Contains(body)) return true;
@@ -80,7 +80,7 @@ public static class Topology
         return false;
     }
 
-    private static TrainStage Stage(TrainIndex train, StageDraft draft)
+    private static TrainStage Stage(TrainIndex train, StageBuilder draft)
     {
         var members = Members(train, draft);
         if (draft.Carrier < 0)
@@ -93,7 +93,7 @@ public static class Topology
             Layout(draft, members), IsStepped(train, draft), Arrangement(members), train.NameOf(draft.Carrier), [.. planets], members);
     }
 
-    private static ImmutableArray<StageMember> Members(TrainIndex train, StageDraft draft)
+    private static ImmutableArray<StageMember> Members(TrainIndex train, StageBuilder draft)
     {
         var members = new List<StageMember>();
         if (draft.Carrier < 0)
@@ -137,7 +137,7 @@ public static class Topology
         _ => 3,
     };
 
-    private static bool IsStepped(TrainIndex train, StageDraft draft)
+    private static bool IsStepped(TrainIndex train, StageBuilder draft)
     {
         var teeth = new int[train.BodyCount];
         foreach (var k in draft.Meshes)
@@ -156,7 +156,7 @@ public static class Topology
         }
     }
 
-    private static StageLayout Layout(StageDraft draft, ImmutableArray<StageMember> members)
+    private static StageLayout Layout(StageBuilder draft, ImmutableArray<StageMember> members)
     {
         var (suns, rings) = (0, 0);
         foreach (var member in members)

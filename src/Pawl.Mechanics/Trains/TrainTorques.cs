@@ -18,7 +18,7 @@ public sealed record TrainTorques(
     public double Loss => 1 - Guard.Number(Efficiency, "the efficiency");
 
     /// <summary>The greatest rolling power of a mesh over the input power; above 1, power circulates.</summary>
-    public double GreatestRollingPower
+    public double MaxRollingPower
     {
         get
         {

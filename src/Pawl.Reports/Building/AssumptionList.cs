@@ -7,7 +7,7 @@ namespace Pawl.Reports.Building;
 /// <summary>Every default that stands in for a silent spec, and the rules whose verdict rests on it.</summary>
 internal static class AssumptionList
 {
-    private static readonly HashSet<Quantity> s_none = new(ReferenceEqualityComparer.Instance);
+    private static readonly HashSet<Quantity> None = new(ReferenceEqualityComparer.Instance);
 
     public static ImmutableArray<AssumptionRecord> Of(
         ImmutableArray<Subject> subjects, ImmutableArray<Finding> findings, QuantityWriter quantities)
@@ -74,8 +74,8 @@ internal static class AssumptionList
             return found;
 
         // Most quantities rest on what one of their inputs rests on: they share its set.
-        found = quantity.Origin is Origin.Assumed ? new(ReferenceEqualityComparer.Instance) { quantity } : s_none;
-        var isShared = found == s_none;
+        found = quantity.Origin is Origin.Assumed ? new(ReferenceEqualityComparer.Instance) { quantity } : None;
+        var isShared = found == None;
         foreach (var input in quantity.Inputs)
         {
             var more = Beneath(input, known);

@@ -158,8 +158,8 @@ internal sealed class QuantityWriter
                 return new()
                 {
                     Nominal = Finite(unit.FromCoherent(value.Nominal), quantity),
-                    Least = value.IsExact ? null : Finite(unit.FromCoherent(value.Least), quantity),
-                    Greatest = value.IsExact ? null : Finite(unit.FromCoherent(value.Greatest), quantity),
+                    Min = value.IsExact ? null : Finite(unit.FromCoherent(value.Min), quantity),
+                    Max = value.IsExact ? null : Finite(unit.FromCoherent(value.Max), quantity),
                     Unit = unit.Symbol,
                 };
         }

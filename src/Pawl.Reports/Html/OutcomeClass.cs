@@ -6,7 +6,7 @@ namespace Pawl.Reports.Html;
 /// <summary>The style class of an outcome; beside its word and symbol, never in their place.</summary>
 internal static class OutcomeClass
 {
-    private static readonly (string Label, string Css)[] s_classes =
+    private static readonly (string Label, string Css)[] Classes =
     [
         .. Enum.GetValues<OutcomeWord>().Select(o => ($"{Labels.Symbol(o)} {Labels.Of(o)}", Of(o))),
     ];
@@ -23,7 +23,7 @@ internal static class OutcomeClass
     /// <summary>The class of a cell that holds just an outcome, or nothing.</summary>
     public static string Of(string cell)
     {
-        foreach (var (label, css) in s_classes)
+        foreach (var (label, css) in Classes)
         {
             if (cell == label)
                 return css;

@@ -11,7 +11,7 @@ namespace Pawl.Reports.Html;
 /// <summary>Markdown of ours as a self-contained page: style inline, no script, nothing fetched.</summary>
 internal static class Page
 {
-    private static readonly MarkdownPipeline s_pipeline = new MarkdownPipelineBuilder()
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .UsePipeTables()
         .UseAutoIdentifiers(AutoIdentifierOptions.GitHub)
         .DisableHtml()
@@ -51,10 +51,10 @@ internal static class Page
     {
         using var writer = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
-        s_pipeline.Setup(renderer);
+        Pipeline.Setup(renderer);
         renderer.ObjectRenderers.RemoveAll(r => r is Markdig.Extensions.Tables.HtmlTableRenderer);
         renderer.ObjectRenderers.Insert(0, new TableRenderer());
-        renderer.Render(Markdig.Markdown.Parse(markdown, s_pipeline));
+        renderer.Render(Markdig.Markdown.Parse(markdown, Pipeline));
         writer.Flush();
         return writer.ToString();
     }

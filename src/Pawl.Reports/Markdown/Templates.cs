@@ -7,7 +7,7 @@ namespace Pawl.Reports.Markdown;
 /// <summary>The templates inside this assembly.</summary>
 internal static class Templates
 {
-    private static readonly ConcurrentDictionary<string, Template> s_parsed = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, Template> Parsed = new(StringComparer.Ordinal);
 
     /// <summary>Fills a template in. Every text of the model must be Markdown already.</summary>
     public static string Render(string name, ScriptObject model)
@@ -20,7 +20,7 @@ internal static class Templates
             LimitToString = 0,
         };
         context.PushGlobal(model);
-        return s_parsed.GetOrAdd(name, Parse).Render(context);
+        return Parsed.GetOrAdd(name, Parse).Render(context);
     }
 
     /// <summary>The text of a resource, with line feeds whatever the checkout made of them.</summary>

@@ -16,8 +16,8 @@ public sealed record WriteFailure(string Path, string Reason);
 public static class ReportWriter
 {
     // UTF-8 without a byte order mark; half a surrogate pair becomes the replacement character.
-    private static readonly UTF8Encoding s_utf8 = new(encoderShouldEmitUTF8Identifier: false);
-    private static int s_serial;
+    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
+    private static int _serial;
 
     /// <summary>Writes files below a folder. One that fails does not keep the others from being written.</summary>
     public static ImmutableArray<WriteFailure> Write(string folder, IEnumerable<OutputFile> files)
@@ -62,7 +62,7 @@ public static class ReportWriter
 
             if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } parent)
                 Directory.CreateDirectory(parent);
-            var serial = Interlocked.Increment(ref s_serial);
+            var serial = Interlocked.Increment(ref _serial);
             temporary = string.Create(CultureInfo.InvariantCulture, $"{path}.{Environment.ProcessId}-{serial}.tmp");
             Fill(temporary, text, create);
             File.Move(temporary, path, overwrite: true);
@@ -81,7 +81,7 @@ public static class ReportWriter
     private static void Fill(string path, string text, Func<string, Stream> create)
     {
         using var stream = create(path);
-        stream.Write(s_utf8.GetBytes(text));
+        stream.Write(Utf8.GetBytes(text));
         stream.Flush();
     }
 

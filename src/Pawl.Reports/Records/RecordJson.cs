@@ -9,15 +9,15 @@ namespace Pawl.Reports.Records;
 /// <summary>The record as JSON and back.</summary>
 internal static class RecordJson
 {
-    private static readonly JsonSerializerOptions s_options = Options();
+    private static readonly JsonSerializerOptions Written = Options();
 
-    public static JsonSerializerOptions SerializerOptions => s_options;
+    public static JsonSerializerOptions SerializerOptions => Written;
 
     public static string Write(ConformanceRecord record)
     {
         if (!record.IsWhole)
             throw new InvalidOperationException("A record of findings alone is no document.");
-        var json = JsonSerializer.Serialize(record, (JsonTypeInfo<ConformanceRecord>)s_options.GetTypeInfo(typeof(ConformanceRecord)));
+        var json = JsonSerializer.Serialize(record, (JsonTypeInfo<ConformanceRecord>)Written.GetTypeInfo(typeof(ConformanceRecord)));
         return json + "\n";
     }
 
@@ -26,7 +26,7 @@ internal static class RecordJson
         try
         {
             RequireFormat(json);
-            return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)s_options.GetTypeInfo(typeof(ConformanceRecord)))
+            return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)Written.GetTypeInfo(typeof(ConformanceRecord)))
                 ?? throw new FormatException("The record is null.");
         }
         catch (JsonException malformed)

@@ -122,10 +122,10 @@ public sealed record ValueRecord
     public double? Nominal { get; init; }
 
     [Display(Name = "Least", Description = "The least number over all tolerances; absent when there are none.")]
-    public double? Least { get; init; }
+    public double? Min { get; init; }
 
     [Display(Name = "Greatest", Description = "The greatest number over all tolerances; absent when there are none.")]
-    public double? Greatest { get; init; }
+    public double? Max { get; init; }
 
     [Display(Name = "Unit", Description = "Unit of the numbers; absent: a ratio.")]
     public string Unit { get; init => field = value ?? ""; } = "";
@@ -144,9 +144,9 @@ public sealed record ValueRecord
 
     /// <summary>The least number, also where there is no tolerance.</summary>
     [JsonIgnore]
-    public double? Low => Least ?? Nominal;
+    public double? Low => Min ?? Nominal;
 
     /// <summary>The greatest number, also where there is no tolerance.</summary>
     [JsonIgnore]
-    public double? High => Greatest ?? Nominal;
+    public double? High => Max ?? Nominal;
 }

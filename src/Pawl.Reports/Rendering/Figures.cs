@@ -20,7 +20,7 @@ internal static class Figures
     /// <summary>The least and the greatest, of a dimension that is measured: <c>27.612…27.655 mm</c>.</summary>
     public static string Limits(ValueRecord value)
     {
-        if (value is not { Nominal: { } nominal, Least: { } least, Greatest: { } greatest })
+        if (value is not { Nominal: { } nominal, Min: { } least, Max: { } greatest })
             return Of(value);
         var (_, low, high) = Triple(nominal, least, greatest, DigitsFor(value));
         return Join($"{low}…{high}", value.Unit);
@@ -43,7 +43,7 @@ internal static class Figures
         if (value?.Nominal is null)
             return (value is null ? "–" : Of(value), Limit(finding, Usual));
 
-        var digits = Math.Max(3, value.Least is null ? 3 : DigitsFor(value));
+        var digits = Math.Max(3, value.Min is null ? 3 : DigitsFor(value));
         while (digits < Most && (SameText(value, value.Low, finding.AtLeast, v => v.High, digits)
             || SameText(value, value.High, finding.AtMost, v => v.Low, digits)))
         {
@@ -61,7 +61,7 @@ internal static class Figures
     {
         if (value.Nominal is not { } nominal)
             return value.Text ?? (value.Truth is { } truth ? (truth ? "yes" : "no") : "not evaluated");
-        if (value is not { Least: { } least, Greatest: { } greatest })
+        if (value is not { Min: { } least, Max: { } greatest })
             return Join(Rounded(nominal, digits), value.Unit);
 
         var (middle, low, high) = Triple(nominal, least, greatest, digits);
@@ -92,7 +92,7 @@ internal static class Figures
         _ => word,
     };
 
-    private static int LimitDigits(ValueRecord limit, int digits) => Math.Max(digits, limit.Least is null ? Usual : DigitsFor(limit));
+    private static int LimitDigits(ValueRecord limit, int digits) => Math.Max(digits, limit.Min is null ? Usual : DigitsFor(limit));
 
     private static bool SameText(
         ValueRecord value, double? worst, MeasureRecord? limit, Func<ValueRecord, double?> boundOf, int digits)
@@ -112,14 +112,14 @@ internal static class Figures
     /// <summary>One bound of a value as <see cref="Of(ValueRecord, int)"/> writes it.</summary>
     private static string Laid(ValueRecord value, double bound, int digits)
     {
-        if (value is not { Nominal: { } nominal, Least: { } least, Greatest: { } greatest })
+        if (value is not { Nominal: { } nominal, Min: { } least, Max: { } greatest })
             return Rounded(bound, digits);
         var (_, low, high) = Triple(nominal, least, greatest, digits);
         return bound.Equals(least) ? low : high;
     }
 
     /// <summary>Nominal and bounds to the same decimal place, without zeros that all three end in.</summary>
-    private static (string Nominal, string Least, string Greatest) Triple(double nominal, double least, double greatest, int digits)
+    private static (string Nominal, string Min, string Max) Triple(double nominal, double least, double greatest, int digits)
     {
         var largest = Math.Max(Math.Abs(nominal), Math.Max(Math.Abs(least), Math.Abs(greatest)));
         var decimals = digits - 1 - Magnitude(largest);

@@ -309,7 +309,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
         switch (call.Function)
         {
             case "min" or "max":
-                return LeastOrGreatest(call, arguments);
+                return MinOrMax(call, arguments);
             case "abs":
                 return IsPoint(first) ? null : Combined(call, x => Math.Abs(a(x)), first.Dimension, first, first);
             case "sqrt" when !IsPoint(first) && Exponents.TryHalve(first.Dimension, out var half):
@@ -326,20 +326,20 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
                 };
                 return Combined(call, turn, Dimension.Ratio, first, first) with { IsLoose = false };
             default:
-                var wanted = call.Function switch
+                var expected = call.Function switch
                 {
                     "sqrt" => "a square, an area for example",
                     "round" or "floor" => "a number without a unit",
                     _ => "an angle",
                 };
                 Report(
-                    call.Arguments[0], $"`{call.Function}` takes {wanted}, but a {first.Dimension.Name} stands here.", null,
+                    call.Arguments[0], $"`{call.Function}` takes {expected}, but a {first.Dimension.Name} stands here.", null,
                     RuleCodes.DimensionMismatch);
                 return null;
         }
     }
 
-    private Bound.Number? LeastOrGreatest(Syntax.Call call, List<Bound.Number> arguments)
+    private Bound.Number? MinOrMax(Syntax.Call call, List<Bound.Number> arguments)
     {
         var result = arguments[0];
         var least = call.Function == "min";
@@ -382,7 +382,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
             case Bound.Number number:
                 return number;
             case { } other:
-                Report(syntax, $"A number is wanted here, but this is a {Word(other.ValueKind)}.", null, RuleCodes.KindMismatch);
+                Report(syntax, $"A number is required here, but this is a {Word(other.ValueKind)}.", null, RuleCodes.KindMismatch);
                 return null;
             default:
                 return null;
@@ -397,7 +397,7 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
                 return truth;
             case { } other:
                 Report(
-                    syntax, $"Something true or false is wanted here, but this is a {Word(other.ValueKind)}.",
+                    syntax, $"Something true or false is required here, but this is a {Word(other.ValueKind)}.",
                     "Compare it: `count > 1`, `kind == 'internal'`.", RuleCodes.KindMismatch);
                 return null;
             default:
@@ -417,8 +417,8 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
         return number.Dimension.IsPoint;
     }
 
-    internal static Unit UnitOf(Dimension dimension, Unit? wanted) =>
-        wanted is not null && wanted.Dimension == dimension ? wanted
+    internal static Unit UnitOf(Dimension dimension, Unit? expected) =>
+        expected is not null && expected.Dimension == dimension ? expected
         : dimension == Dimension.Ratio ? Units.One
         : Units.Fitting(dimension) is [var fitting, ..] ? fitting
         : new(dimension.Name, dimension, 1);

@@ -183,7 +183,7 @@ internal abstract class Condition
             if (!quantity.IsEvaluated)
                 return Verdict.Unknown;
 
-            var (least, greatest) = (quantity.Value.Least, quantity.Value.Greatest);
+            var (least, greatest) = (quantity.Value.Min, quantity.Value.Max);
             return op == Operator.Less
                 ? Of(certain: greatest < 0, possible: least < 0)
                 : Of(certain: least == 0 && greatest == 0, possible: least <= 0 && greatest >= 0);

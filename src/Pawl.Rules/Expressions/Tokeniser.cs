@@ -255,13 +255,13 @@ internal ref struct Tokeniser(string text)
         return null;
     }
 
-    private readonly bool NextIs(char wanted) => NextIs(wanted, _at);
+    private readonly bool NextIs(char expected) => NextIs(expected, _at);
 
-    private readonly bool NextIs(char wanted, int from)
+    private readonly bool NextIs(char expected, int from)
     {
         while (from < _text.Length && _text[from] == ' ')
             from++;
-        return from < _text.Length && _text[from] == wanted;
+        return from < _text.Length && _text[from] == expected;
     }
 
     private static ExpressionError Error(int start, int end, string message, string? hint = null) =>

@@ -83,7 +83,7 @@ internal sealed class ConcessionMatcher(EvaluationPlan plan, DateOnly asOf)
         }
 
         var excess = subject.Add(Quantity.Compute(ConcessionQuantities.MarginExcess, [limit], x => Margins.Snap(margin - x[0])));
-        return excess.IsEvaluated && excess.Value.Least >= 0;
+        return excess.IsEvaluated && excess.Value.Min >= 0;
     }
 
     private int IndexOfRule(string id)

@@ -21,13 +21,13 @@ internal static class Margins
     /// <summary>The worst margin above a least value; null when some corner has none.</summary>
     public static double? Above(Quantity value, Quantity limit, double scale) =>
         limit.Value.IsExact
-            ? Snap(Fraction(value.Value.Least - limit.Value.Nominal, limit.Value.Nominal, scale))
+            ? Snap(Fraction(value.Value.Min - limit.Value.Nominal, limit.Value.Nominal, scale))
             : Worst(value, limit, x => Fraction(x[0] - x[1], x[1], scale));
 
     /// <summary>The worst margin below a greatest value; null when some corner has none.</summary>
     public static double? Below(Quantity value, Quantity limit, double scale) =>
         limit.Value.IsExact
-            ? Snap(Fraction(limit.Value.Nominal - value.Value.Greatest, limit.Value.Nominal, scale))
+            ? Snap(Fraction(limit.Value.Nominal - value.Value.Max, limit.Value.Nominal, scale))
             : Worst(value, limit, x => Fraction(x[1] - x[0], x[1], scale));
 
     /// <summary>Zero where value and limit agree, negative elsewhere; null when some corner has none.</summary>
@@ -35,7 +35,7 @@ internal static class Margins
         Worst(value, limit, x => -Math.Abs(Fraction(x[0] - x[1], x[1], scale)));
 
     private static double? Worst(Quantity value, Quantity limit, Formula margin) =>
-        Quantity.Compute(Margin, [value, limit], margin) is { IsEvaluated: true } worst ? Snap(worst.Value.Least) : null;
+        Quantity.Compute(Margin, [value, limit], margin) is { IsEvaluated: true } worst ? Snap(worst.Value.Min) : null;
 
     private static double Fraction(double distance, double limit, double scale) => distance / (limit == 0 ? scale : Math.Abs(limit));
 }

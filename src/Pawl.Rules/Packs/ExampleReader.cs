@@ -35,10 +35,10 @@ internal static class ExampleReader
             case ValueKind.Number when Amount.TryParse(stated.Value, out var amount, out _) && amount.Dimension == kind.Dimension:
                 return Quantity.Leaf(kind, origin, Extent.Exactly(amount.Coherent), 0);
             default:
-                var wanted = kind.ValueKind == ValueKind.Truth ? "true or false" : RuleDiagnostics.WithArticle(kind.Dimension.Name);
+                var expected = kind.ValueKind == ValueKind.Truth ? "true or false" : RuleDiagnostics.WithArticle(kind.Dimension.Name);
                 report(RuleDiagnostics.Error(
                     RuleCodes.MalformedExample, stated.Span,
-                    $"`{RuleDiagnostics.Short(stated.Value)}` is no value of {kind.Name}, which is {wanted}."));
+                    $"`{RuleDiagnostics.Short(stated.Value)}` is no value of {kind.Name}, which is {expected}."));
                 return null;
         }
     }

@@ -9,7 +9,7 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
 {
     // Margins of examples are written to three significant digits.
     private const double Slack = 0.005;
-    private const double LeastSlack = 0.0005;
+    private const double MinSlack = 0.0005;
 
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
     private readonly List<Rule> _rules = [.. shipped.Rules];
@@ -66,7 +66,7 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
         var finding = RuleEvaluator.Put(rule, ExampleReader.Read(rule.AppliesTo, example, _ => { }));
         if (finding.Outcome != example.Outcome)
             Wrong($"is said to give `{Word(example.Outcome)}`, but gives `{Word(finding.Outcome)}`");
-        else if (example.Margin is { } said && (finding.Margin is not { } margin || Math.Abs(margin - said) > Math.Max(LeastSlack, Math.Abs(said) * Slack)))
+        else if (example.Margin is { } said && (finding.Margin is not { } margin || Math.Abs(margin - said) > Math.Max(MinSlack, Math.Abs(said) * Slack)))
             Wrong(finding.Margin is { } found ? string.Create(CultureInfo.InvariantCulture, $"is said to have the margin {said:G4}, but has {found:G4}") : "has no margin");
 
         void Wrong(string how) => diagnostics.Add(RuleDiagnostics.Error(

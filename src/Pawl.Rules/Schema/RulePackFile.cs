@@ -45,10 +45,10 @@ public sealed record RuleEntry
     [Display(Name = "Measure", Description = "A quantity of the subject, of a related one (gear.module), or an expression of them.")]
     public Stated<string>? Measure { get; init; }
 
-    [Display(Name = "At least", Description = "Least permitted value: an amount, a quantity, an expression, or a table {by: …}.")]
+    [Display(Name = "At least", Description = "Minimum permitted value: an amount, a quantity, an expression, or a table {by: …}.")]
     public Stated<string>? AtLeast { get; init; }
 
-    [Display(Name = "At most", Description = "Greatest permitted value: an amount, a quantity, an expression, or a table {by: …}.")]
+    [Display(Name = "At most", Description = "Maximum permitted value: an amount, a quantity, an expression, or a table {by: …}.")]
     public Stated<string>? AtMost { get; init; }
 
     [Display(Name = "Equals", Description = "The value, text or truth value that the measure must have.")]

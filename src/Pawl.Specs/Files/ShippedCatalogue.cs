@@ -12,10 +12,10 @@ internal sealed record ShippedCatalogue(Catalogue Catalogue, FileRead Read)
     private const string Resource = "catalogue/steels.yaml";
     private const string Shown = "shipped:catalogue/steels.yaml";
 
-    private static readonly Lazy<ShippedCatalogue> s_catalogue = new(Load);
+    private static readonly Lazy<ShippedCatalogue> Loaded = new(Load);
 
     /// <summary>Read once.</summary>
-    public static ShippedCatalogue Instance => s_catalogue.Value;
+    public static ShippedCatalogue Instance => Loaded.Value;
 
     private static ShippedCatalogue Load()
     {

@@ -13,14 +13,14 @@ public sealed class MeasuresAttribute(string dimension, AmountRange range = Amou
     /// <summary>An example that can be pasted.</summary>
     public string Example { get; init; } = "";
 
-    /// <summary>Name of a static field of <see cref="Quantities.Units"/> in which <see cref="Least"/> and <see cref="Most"/> are given; without it they are not.</summary>
+    /// <summary>Name of a static field of <see cref="Quantities.Units"/> in which <see cref="Min"/> and <see cref="Max"/> are given; without it they are not.</summary>
     public string Unit { get; init; } = "";
 
     /// <summary>Lower bound, included.</summary>
-    public double Least { get; init; }
+    public double Min { get; init; }
 
     /// <summary>Upper bound, included.</summary>
-    public double Most { get; init; }
+    public double Max { get; init; }
 
     /// <summary>Whether the classes of both parts of a fit may stand here: <c>25 mm H7/g6</c>.</summary>
     public bool AllowsFit { get; init; }
@@ -98,15 +98,15 @@ public enum Declared
 /// <summary>How many entries a list has.</summary>
 /// <param name="least">The fewest.</param>
 /// <param name="most">The most.</param>
-/// <param name="wanted">In words, for the complaint: <c>two gears</c>.</param>
+/// <param name="expected">In words, for the complaint: <c>two gears</c>.</param>
 [AttributeUsage(AttributeTargets.Property)]
-public sealed class CountAttribute(int least, int most, string wanted) : Attribute
+public sealed class CountAttribute(int least, int most, string expected) : Attribute
 {
-    public int Least { get; } = least;
+    public int Min { get; } = least;
 
-    public int Most { get; } = most;
+    public int Max { get; } = most;
 
-    public string Wanted { get; } = wanted;
+    public string Required { get; } = expected;
 
     /// <summary>What to do about it.</summary>
     public string Hint { get; init; } = "";

@@ -24,7 +24,7 @@ public sealed record BearingSpec
 
     [Display(Name = "Axial place", Description = "Place of the middle of the bearing along the common axis, from the datum of the gears.")]
     [Measures(nameof(Dimension.OfLength), Example = "35 mm")]
-    public Stated<Amount>? AxialPlace { get; init; }
+    public Stated<Amount>? AxialPosition { get; init; }
 
     [Display(Name = "Axial duty", Description = "locating: holds the shaft both ways; plus, minus: one of a pair set against each other, takes thrust of the shaft in the positive or negative direction of the axis; floating: takes none.")]
     [OneOf("locating", "floating", "plus", "minus")]
@@ -50,15 +50,15 @@ public sealed record BearingSpec
     [OneOf("C2", "CN", "C3", "C4", "C5")]
     public Stated<string>? Clearance { get; init; }
 
-    [Display(Name = "Greatest operating clearance", Description = "The greatest operating clearance that the shaft bears.")]
+    [Display(Name = "Maximum operating clearance", Description = "The greatest operating clearance that the shaft bears.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 µm")]
-    public Stated<Amount>? GreatestClearance { get; init; }
+    public Stated<Amount>? MaxClearance { get; init; }
 
     [Display(Name = "Preload", Description = "Whether a negative operating clearance is meant.")]
     public Stated<bool>? Preloaded { get; init; }
 
     [Display(Name = "Inner ring warmer", Description = "How much warmer the inner ring runs than the outer; absent: 10 K.")]
-    [Measures(nameof(Dimension.OfTemperatureDifference), Example = "10 K", Least = -50, Most = 150, Unit = nameof(Units.Kelvin))]
+    [Measures(nameof(Dimension.OfTemperatureDifference), Example = "10 K", Min = -50, Max = 150, Unit = nameof(Units.Kelvin))]
     public Stated<Amount>? InnerWarmer { get; init; }
 
     [Display(Name = "Float", Description = "Axial way of a floating bearing.")]
@@ -81,8 +81,8 @@ public sealed record BearingSpec
     [OneOf("oil", "grease")]
     public Stated<string>? LubricatedBy { get; init; }
 
-    [Display(Name = "Static safety", Description = "Least s_0 wanted; absent: 1.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Display(Name = "Static safety", Description = "Minimum s_0 required; absent: 1.")]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? StaticSafety { get; init; }
 
     [Display(Name = "Rows", Description = "Like bearings side by side that share the load; absent: 1.")]
@@ -139,7 +139,7 @@ public sealed record BearingTypeSpec
     public Stated<Amount>? FatigueLimit { get; init; }
 
     [Display(Name = "Factor f0", Description = "f_0 of the axial load table; absent: from the internal geometry.")]
-    [Range(Limits.LeastBearingFactor, Limits.GreatestBearingFactor)]
+    [Range(Limits.MinBearingFactor, Limits.MaxBearingFactor)]
     [YamlKey("factor_f0")]
     public Stated<double>? FactorF0 { get; init; }
 
@@ -162,7 +162,7 @@ public sealed record BearingTypeSpec
     [OneOf("open", "shields", "seals")]
     public Stated<string>? Closure { get; init; }
 
-    [Display(Name = "Limiting speed", Description = "Greatest speed by its maker: cage, seals, balls.")]
+    [Display(Name = "Limiting speed", Description = "Maximum speed by its maker: cage, seals, balls.")]
     [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "11000 rpm")]
     public Stated<Amount>? LimitingSpeed { get; init; }
 
@@ -170,11 +170,11 @@ public sealed record BearingTypeSpec
     [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "9000 rpm")]
     public Stated<Amount>? ReferenceSpeed { get; init; }
 
-    [Display(Name = "Greatest acceleration", Description = "Acceleration of its place that cage and rollers stand in a planet, by its maker.")]
+    [Display(Name = "Maximum acceleration", Description = "Acceleration of its place that cage and rollers stand in a planet, by its maker.")]
     [Measures(nameof(Dimension.OfAcceleration), AmountRange.Positive, Example = "2000 m/s²")]
-    public Stated<Amount>? GreatestAcceleration { get; init; }
+    public Stated<Amount>? MaxAcceleration { get; init; }
 
-    [Display(Name = "Corner", Description = "Least chamfer of its rings, r_s min.")]
+    [Display(Name = "Corner", Description = "Minimum chamfer of its rings, r_s min.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "1.1 mm")]
     public Stated<Amount>? Corner { get; init; }
 

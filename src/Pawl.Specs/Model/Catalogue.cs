@@ -56,7 +56,7 @@ public sealed record MaterialSpec
     public Stated<Amount>? ElasticModulus { get; init; }
 
     [Display(Name = "Poisson's ratio", Description = "ν.")]
-    [Range(Limits.LeastPoisson, Limits.GreatestPoisson)]
+    [Range(Limits.MinPoisson, Limits.MaxPoisson)]
     public Stated<double>? PoissonRatio { get; init; }
 
     [Display(Name = "Thermal expansion", Description = "Coefficient of linear thermal expansion.")]
@@ -124,25 +124,25 @@ public sealed record TreatmentSpec
 /// <summary>A window of a share.</summary>
 public sealed record ShareWindowSpec
 {
-    [Display(Name = "Least", Description = "Lower end.")]
-    [Measures(nameof(Dimension.Ratio), Example = "0.15 %", Least = 0, Most = Limits.GreatestCarbon, Unit = nameof(Units.Percent))]
-    public required Stated<Amount> Least { get; init; }
+    [Display(Name = "Minimum", Description = "Lower end.")]
+    [Measures(nameof(Dimension.Ratio), Example = "0.15 %", Min = 0, Max = Limits.MaxCarbon, Unit = nameof(Units.Percent))]
+    public required Stated<Amount> Min { get; init; }
 
-    [Display(Name = "Most", Description = "Upper end.")]
-    [Measures(nameof(Dimension.Ratio), Example = "0.21 %", Least = 0, Most = Limits.GreatestCarbon, Unit = nameof(Units.Percent))]
-    public required Stated<Amount> Most { get; init; }
+    [Display(Name = "Max", Description = "Upper end.")]
+    [Measures(nameof(Dimension.Ratio), Example = "0.21 %", Min = 0, Max = Limits.MaxCarbon, Unit = nameof(Units.Percent))]
+    public required Stated<Amount> Max { get; init; }
 }
 
 /// <summary>A window of temperature.</summary>
 public sealed record TemperatureWindowSpec
 {
-    [Display(Name = "Least", Description = "Lower end.")]
+    [Display(Name = "Minimum", Description = "Lower end.")]
     [Measures(nameof(Dimension.OfTemperature), Example = "150 °C")]
-    public required Stated<Amount> Least { get; init; }
+    public required Stated<Amount> Min { get; init; }
 
-    [Display(Name = "Most", Description = "Upper end.")]
+    [Display(Name = "Max", Description = "Upper end.")]
     [Measures(nameof(Dimension.OfTemperature), Example = "200 °C")]
-    public required Stated<Amount> Most { get; init; }
+    public required Stated<Amount> Max { get; init; }
 }
 
 /// <summary>A lubricant as a catalogue states it.</summary>
@@ -163,7 +163,7 @@ public sealed record LubricantSpec
     public Stated<string>? Base { get; init; }
 
     [Display(Name = "Viscosity index", Description = "ISO 2909; stands in for the viscosity at 100 °C.")]
-    [Range(Limits.LeastViscosityIndex, Limits.GreatestViscosityIndex)]
+    [Range(Limits.MinViscosityIndex, Limits.MaxViscosityIndex)]
     public Stated<double>? ViscosityIndex { get; init; }
 
     [Display(Name = "Viscosity at 40 °C", Description = "Kinematic viscosity at 40 °C.")]

@@ -50,13 +50,13 @@ public sealed record FitSpec
     [Measures(nameof(Dimension.OfTemperature), Example = "85 °C")]
     public Stated<Amount>? ShaftRunning { get; init; }
 
-    [Display(Name = "Least clearance", Description = "Least play of the diameters wanted at any temperature; absent: 0 of a slide.")]
+    [Display(Name = "Minimum clearance", Description = "Minimum play of the diameters required at any temperature; absent: 0 of a slide.")]
     [Measures(nameof(Dimension.OfLength), Example = "5 µm")]
-    public Stated<Amount>? LeastClearance { get; init; }
+    public Stated<Amount>? MinClearance { get; init; }
 
-    [Display(Name = "Greatest clearance", Description = "Greatest play of the diameters that is borne at any temperature.")]
+    [Display(Name = "Maximum clearance", Description = "Maximum play of the diameters that is borne at any temperature.")]
     [Measures(nameof(Dimension.OfLength), Example = "60 µm")]
-    public Stated<Amount>? GreatestClearance { get; init; }
+    public Stated<Amount>? MaxClearance { get; init; }
 
     [Display(Name = "Length", Description = "Length over which the parts touch.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "20 mm")]
@@ -78,13 +78,13 @@ public sealed record FitSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "4 µm")]
     public Stated<Amount>? ShaftRz { get; init; }
 
-    [Display(Name = "Least friction", Description = "Least coefficient of friction of the joint, counted on when it carries.")]
-    [Range(Limits.LeastFriction, Limits.GreatestFriction)]
-    public Stated<double>? LeastFriction { get; init; }
+    [Display(Name = "Minimum friction", Description = "Minimum coefficient of friction of the joint, counted on when it carries.")]
+    [Range(Limits.MinFriction, Limits.MaxFriction)]
+    public Stated<double>? MinFriction { get; init; }
 
-    [Display(Name = "Greatest friction", Description = "Greatest coefficient of friction, met when it is pressed together.")]
-    [Range(Limits.LeastFriction, Limits.GreatestFriction)]
-    public Stated<double>? GreatestFriction { get; init; }
+    [Display(Name = "Maximum friction", Description = "Maximum coefficient of friction, met when it is pressed together.")]
+    [Range(Limits.MinFriction, Limits.MaxFriction)]
+    public Stated<double>? MaxFriction { get; init; }
 
     [Display(Name = "Carries the torque of", Description = "Body whose external torque goes through the joint.")]
     [Refers(Declared.Body)]
@@ -94,15 +94,15 @@ public sealed record FitSpec
     [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "45 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
-    [Display(Name = "Axial force", Description = "Greatest axial force through the joint; absent: none.")]
+    [Display(Name = "Axial force", Description = "Maximum axial force through the joint; absent: none.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "200 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
-    [Display(Name = "Slip safety", Description = "Least safety against slip wanted; absent: 1.5.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Display(Name = "Slip safety", Description = "Minimum safety against slip required; absent: 1.5.")]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? SlipSafety { get; init; }
 
-    [Display(Name = "Speed", Description = "Greatest speed of the joint; absent: that of the body.")]
+    [Display(Name = "Speed", Description = "Maximum speed of the joint; absent: that of the body.")]
     [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.NotNegative, Example = "3000 rpm")]
     public Stated<Amount>? Speed { get; init; }
 
@@ -118,13 +118,13 @@ public sealed record FitSpec
     [OneOf("warm", "pressed")]
     public Stated<string>? Joined { get; init; }
 
-    [Display(Name = "Greatest joining temperature", Description = "What the hub stands when it is heated: below its tempering, or what its seals stand.")]
+    [Display(Name = "Maximum joining temperature", Description = "What the hub stands when it is heated: below its tempering, or what its seals stand.")]
     [Measures(nameof(Dimension.OfTemperature), Example = "150 °C")]
-    public Stated<Amount>? GreatestJoining { get; init; }
+    public Stated<Amount>? MaxJoining { get; init; }
 
-    [Display(Name = "Greatest press force", Description = "Force of the press at hand.")]
+    [Display(Name = "Maximum press force", Description = "Force of the press at hand.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "50 kN")]
-    public Stated<Amount>? GreatestPressForce { get; init; }
+    public Stated<Amount>? MaxPressForce { get; init; }
 }
 
 /// <summary>How parts centre one another, link by link.</summary>
@@ -145,7 +145,7 @@ public sealed record CentringSpec
     [Count(1, 50, "one link or more, at most 50")]
     public required ImmutableArray<CentringLinkSpec> Links { get; init; }
 
-    [Display(Name = "Limit", Description = "Greatest eccentricity that is borne; absent: what the mesh has of backlash above the least wanted.")]
+    [Display(Name = "Limit", Description = "Maximum eccentricity that is borne; absent: what the mesh has of backlash above the least required.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.04 mm")]
     public Stated<Amount>? Limit { get; init; }
 

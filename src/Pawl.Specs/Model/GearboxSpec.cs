@@ -128,7 +128,7 @@ public sealed record IdentitySpec
 public sealed record RatioSpec
 {
     [Display(Name = "Target ratio", Description = "Input speed over output speed, without sign: 1.8, or exactly as a fraction: 9/5.")]
-    [Range(Limits.LeastRatio, Limits.GreatestRatio)]
+    [Range(Limits.MinRatio, Limits.MaxRatio)]
     [Fraction]
     public required Stated<double> Target { get; init; }
 
@@ -155,11 +155,11 @@ public sealed record DutySpec
     public Stated<Amount>? ServiceLife { get; init; }
 
     [Display(Name = "Reliability", Description = "Reliability that bearings must reach, as ISO 281 lists it; absent: 90 %.")]
-    [Measures(nameof(Dimension.Ratio), Example = "95 %", Least = 50, Most = 99.99, Unit = nameof(Units.Percent))]
+    [Measures(nameof(Dimension.Ratio), Example = "95 %", Min = 50, Max = 99.99, Unit = nameof(Units.Percent))]
     public Stated<Amount>? Reliability { get; init; }
 
     [Display(Name = "Application factor", Description = "K_A: external dynamic overload, 1 for a smooth drive and a smooth load.")]
-    [Range(Limits.LeastApplicationFactor, Limits.GreatestApplicationFactor)]
+    [Range(Limits.MinApplicationFactor, Limits.MaxApplicationFactor)]
     public Stated<double>? ApplicationFactor { get; init; }
 
     [Display(Name = "Safety", Description = "The safety factors that the gears must have; absent: common practice.")]
@@ -179,15 +179,15 @@ public sealed record DutySpec
 /// <summary>Speed and torque at the input.</summary>
 public sealed record InputDutySpec
 {
-    [Display(Name = "Speed", Description = "Greatest continuous speed of the input.")]
+    [Display(Name = "Speed", Description = "Maximum continuous speed of the input.")]
     [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "8200 rpm")]
     public Stated<Amount>? Speed { get; init; }
 
-    [Display(Name = "Torque", Description = "Greatest continuous torque at the input.")]
+    [Display(Name = "Torque", Description = "Maximum continuous torque at the input.")]
     [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "190 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
-    [Display(Name = "Radial force", Description = "Greatest lasting radial force of the coupled machine on the input shaft.")]
+    [Display(Name = "Radial force", Description = "Maximum lasting radial force of the coupled machine on the input shaft.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "200 N")]
     public Stated<Amount>? RadialForce { get; init; }
 
@@ -195,11 +195,11 @@ public sealed record InputDutySpec
     [Measures(nameof(Dimension.OfLength), Example = "-40 mm")]
     public Stated<Amount>? RadialForceAt { get; init; }
 
-    [Display(Name = "Axial force", Description = "Greatest lasting axial force on the input shaft, in either direction.")]
+    [Display(Name = "Axial force", Description = "Maximum lasting axial force on the input shaft, in either direction.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "100 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
-    [Display(Name = "Peak torque", Description = "Greatest torque at the input that can ever come, a stall or a shock; no application factor is applied to it.")]
+    [Display(Name = "Peak torque", Description = "Maximum torque at the input that can ever come, a stall or a shock; no application factor is applied to it.")]
     [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "400 N·m")]
     public Stated<Amount>? PeakTorque { get; init; }
 
@@ -215,7 +215,7 @@ public sealed record InputDutySpec
 /// <summary>What the load asks of the output.</summary>
 public sealed record OutputDutySpec
 {
-    [Display(Name = "Radial force", Description = "Greatest lasting radial force of the coupled machine on the output shaft.")]
+    [Display(Name = "Radial force", Description = "Maximum lasting radial force of the coupled machine on the output shaft.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "800 N")]
     public Stated<Amount>? RadialForce { get; init; }
 
@@ -223,32 +223,32 @@ public sealed record OutputDutySpec
     [Measures(nameof(Dimension.OfLength), Example = "120 mm")]
     public Stated<Amount>? RadialForceAt { get; init; }
 
-    [Display(Name = "Axial force", Description = "Greatest lasting axial force on the output shaft, in either direction.")]
+    [Display(Name = "Axial force", Description = "Maximum lasting axial force on the output shaft, in either direction.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "300 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
-    [Display(Name = "Greatest lash", Description = "Greatest angular play of the meshes at the output that the load bears, input held.")]
+    [Display(Name = "Maximum lash", Description = "Maximum angular play of the meshes at the output that the load bears, input held.")]
     [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "30′")]
-    public Stated<Amount>? GreatestLash { get; init; }
+    public Stated<Amount>? MaxLash { get; init; }
 }
 
-/// <summary>Safety factors wanted.</summary>
+/// <summary>Safety factors required.</summary>
 public sealed record SafetySpec
 {
     [Display(Name = "Contact", Description = "Least S_H against pitting.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? Contact { get; init; }
 
     [Display(Name = "Bending", Description = "Least S_F against breakage at the root.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? Bending { get; init; }
 
     [Display(Name = "Peak contact", Description = "Least S_H at the peak torque.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? PeakContact { get; init; }
 
     [Display(Name = "Peak bending", Description = "Least S_F at the peak torque.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? PeakBending { get; init; }
 
     [Display(Name = "Pitting", Description = "none, also when absent: no pit is permitted in the service life; limited: a few pits that do not spread are. Counts for St, V, Eh and IF steels up to 10⁹ cycles.")]

@@ -169,7 +169,7 @@ public sealed record CutterSpec
     public required Stated<Amount> TipDiameter { get; init; }
 
     [Display(Name = "Profile shift coefficient", Description = "x_0 as sharpened; absent: 0.")]
-    [Range(Limits.LeastProfileShift, Limits.GreatestProfileShift)]
+    [Range(Limits.MinProfileShift, Limits.MaxProfileShift)]
     public Stated<double>? ProfileShift { get; init; }
 
     [Display(Name = "Tip radius", Description = "Rounding of the cutter's tip.")]

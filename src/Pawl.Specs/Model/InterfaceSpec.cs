@@ -30,11 +30,11 @@ public record InterfaceSideSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "22 mm")]
     public Stated<Amount>? Engagement { get; init; }
 
-    [Display(Name = "Torque", Description = "Greatest torque that this side bears.")]
+    [Display(Name = "Torque", Description = "Maximum torque that this side bears.")]
     [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "300 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
-    [Display(Name = "Speed", Description = "Greatest speed that this side bears.")]
+    [Display(Name = "Speed", Description = "Maximum speed that this side bears.")]
     [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "6000 rpm")]
     public Stated<Amount>? Speed { get; init; }
 }
@@ -49,9 +49,9 @@ public sealed record InterfaceSpec : InterfaceSideSpec
     [Refers(Declared.Body)]
     public required Stated<string> Body { get; init; }
 
-    [Display(Name = "Greatest eccentricity", Description = "How far off centre the adapter may sit in its pilot.")]
+    [Display(Name = "Maximum eccentricity", Description = "How far off centre the adapter may sit in its pilot.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.05 mm")]
-    public Stated<Amount>? GreatestEccentricity { get; init; }
+    public Stated<Amount>? MaxEccentricity { get; init; }
 
     [Display(Name = "Adapters", Description = "Names of the adapters that the variant may be built with; each is checked.")]
     [Refers(Declared.Adapter)]
@@ -70,11 +70,11 @@ public sealed record InterfaceSplineSpec
     public required Stated<string> System { get; init; }
 
     [Display(Name = "Module", Description = "m. Instead of the diametral pitch.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm", Least = Limits.LeastModule, Most = Limits.GreatestModule, Unit = nameof(Units.Millimetre))]
+    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm", Min = Limits.MinModule, Max = Limits.MaxModule, Unit = nameof(Units.Millimetre))]
     public Stated<Amount>? Module { get; init; }
 
     [Display(Name = "Diametral pitch", Description = "Teeth per inch of pitch diameter: the 16 of 16/32.")]
-    [Range(Limits.LeastDiametralPitch, Limits.GreatestDiametralPitch)]
+    [Range(Limits.MinDiametralPitch, Limits.MaxDiametralPitch)]
     public Stated<double>? DiametralPitch { get; init; }
 
     [Display(Name = "Pressure angle", Description = "30°, 37.5° or 45°.")]

@@ -42,13 +42,13 @@ public sealed record JointSpec
     [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "120 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
-    [Display(Name = "Axial force", Description = "Greatest force of all bolts together that parts the joint.")]
+    [Display(Name = "Axial force", Description = "Maximum force of all bolts together that parts the joint.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "2 kN")]
     public Stated<Amount>? AxialForce { get; init; }
 
-    [Display(Name = "Least axial force", Description = "Where the axial force goes back to; absent: 0.")]
+    [Display(Name = "Minimum axial force", Description = "Where the axial force goes back to; absent: 0.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "0 N")]
-    public Stated<Amount>? LeastAxialForce { get; init; }
+    public Stated<Amount>? MinAxialForce { get; init; }
 
     [Display(Name = "Force across", Description = "Force through the middle of the joint across its axis, such as a weight.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "300 N")]
@@ -142,16 +142,16 @@ public sealed record JointSpec
     [OneOf("bare", "paint", "gasket", "sealant")]
     public Stated<string>? BetweenFaces { get; init; }
 
-    [Display(Name = "Face friction", Description = "Least friction between the clamped faces, µ_T.")]
-    [Range(Limits.LeastFriction, Limits.GreatestFriction)]
+    [Display(Name = "Face friction", Description = "Minimum friction between the clamped faces, µ_T.")]
+    [Range(Limits.MinFriction, Limits.MaxFriction)]
     public Stated<double>? FaceFriction { get; init; }
 
-    [Display(Name = "Slip safety", Description = "Safety against slip wanted; absent: 1.2, and 1.8 where the torque reverses.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Display(Name = "Slip safety", Description = "Safety against slip required; absent: 1.2, and 1.8 where the torque reverses.")]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? SlipSafety { get; init; }
 
     [Display(Name = "Load introduction", Description = "Factor n: 1 where the axial force enters under head and nut, also when absent; less towards the faces.")]
-    [Range(Limits.LeastShare, 1)]
+    [Range(Limits.MinShare, 1)]
     public Stated<double>? LoadIntroduction { get; init; }
 
     [Display(Name = "Assembly temperature", Description = "Temperature at which it is tightened; absent: 20 °C.")]
@@ -280,13 +280,13 @@ public sealed record JointFrictionSpec
     [OneOf("A", "B", "C", "D", "E")]
     public Stated<string>? Class { get; init; }
 
-    [Display(Name = "Least", Description = "Least friction, in place of a class.")]
-    [Range(Limits.LeastFriction, Limits.GreatestFriction)]
-    public Stated<double>? Least { get; init; }
+    [Display(Name = "Minimum", Description = "Minimum friction, in place of a class.")]
+    [Range(Limits.MinFriction, Limits.MaxFriction)]
+    public Stated<double>? Min { get; init; }
 
-    [Display(Name = "Greatest", Description = "Greatest friction, in place of a class.")]
-    [Range(Limits.LeastFriction, Limits.GreatestFriction)]
-    public Stated<double>? Greatest { get; init; }
+    [Display(Name = "Maximum", Description = "Maximum friction, in place of a class.")]
+    [Range(Limits.MinFriction, Limits.MaxFriction)]
+    public Stated<double>? Max { get; init; }
 }
 
 /// <summary>How a joint is tightened.</summary>
@@ -300,7 +300,7 @@ public sealed record TighteningSpec
     [OneOf("yield controlled", "angle controlled", "hydraulic", "torque wrench with friction measured", "torque wrench with friction estimated", "power driver with friction estimated", "impact wrench", "by feel")]
     public Stated<string>? Method { get; init; }
 
-    [Display(Name = "Preload", Description = "Greatest preload where the method sets one; absent: what the yield permits.")]
+    [Display(Name = "Preload", Description = "Maximum preload where the method sets one; absent: what the yield permits.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "20 kN")]
     public Stated<Amount>? Preload { get; init; }
 

@@ -14,33 +14,33 @@ public static class Limits
     public const int FewestPlanets = 1;
     public const int MostPlanets = 24;
 
-    public const double LeastRatio = 0.001;
-    public const double GreatestRatio = 10_000;
-    public const double LeastApplicationFactor = 0.1;
-    public const double GreatestApplicationFactor = 10;
+    public const double MinRatio = 0.001;
+    public const double MaxRatio = 10_000;
+    public const double MinApplicationFactor = 0.1;
+    public const double MaxApplicationFactor = 10;
 
     /// <summary>Normal module, mm.</summary>
-    public const double LeastModule = 0.05;
+    public const double MinModule = 0.05;
 
     /// <summary>Normal module, mm.</summary>
-    public const double GreatestModule = 50;
+    public const double MaxModule = 50;
 
     /// <summary>Normal diametral pitch, 1/in: 25.4 mm over the module.</summary>
-    public const double LeastDiametralPitch = 25.4 / GreatestModule;
+    public const double MinDiametralPitch = 25.4 / MaxModule;
 
     /// <summary>Normal diametral pitch, 1/in: 25.4 mm over the module.</summary>
-    public const double GreatestDiametralPitch = 25.4 / LeastModule;
+    public const double MaxDiametralPitch = 25.4 / MinModule;
 
-    public const double LeastProfileShift = -3;
-    public const double GreatestProfileShift = 3;
-    public const double LeastToothHeight = 0.1;
-    public const double GreatestToothHeight = 3;
-    public const double LeastRootFillet = 0;
-    public const double GreatestRootFillet = 1;
-    public const double LeastFriction = 0;
-    public const double GreatestFriction = 1;
-    public const double LeastPoisson = 0;
-    public const double GreatestPoisson = 0.5;
+    public const double MinProfileShift = -3;
+    public const double MaxProfileShift = 3;
+    public const double MinToothHeight = 0.1;
+    public const double MaxToothHeight = 3;
+    public const double MinRootFillet = 0;
+    public const double MaxRootFillet = 1;
+    public const double MinFriction = 0;
+    public const double MaxFriction = 1;
+    public const double MinPoisson = 0;
+    public const double MaxPoisson = 0.5;
 
     public const int FewestRows = 1;
     public const int MostRows = 8;
@@ -52,69 +52,69 @@ public static class Limits
     public const int CoarsestSplineClass = 7;
     public const double FewestStarts = 1;
     public const double MostStarts = 1e9;
-    public const double LeastBearingFactor = 1;
-    public const double GreatestBearingFactor = 30;
+    public const double MinBearingFactor = 1;
+    public const double MaxBearingFactor = 30;
     public const int FewestBolts = 1;
     public const int MostBolts = 200;
     public const int FewestLooseShims = 0;
     public const int MostLooseShims = 50;
-    public const double LeastShare = 0.01;
-    public const int LeastDash = 1;
-    public const int GreatestDash = 475;
-    public const double LeastIrhd = 30;
-    public const double GreatestIrhd = 100;
-    public const double LeastViscosityIndex = -50;
-    public const double GreatestViscosityIndex = 400;
-    public const int LeastAccuracyGrade = 1;
-    public const int GreatestAccuracyGrade = 12;
-    public const double LeastLoadFactor = 1;
-    public const double GreatestLoadFactor = 10;
-    public const int LeastSeed = 0;
-    public const int GreatestSeed = int.MaxValue;
+    public const double MinShare = 0.01;
+    public const int MinDash = 1;
+    public const int MaxDash = 475;
+    public const double MinIrhd = 30;
+    public const double MaxIrhd = 100;
+    public const double MinViscosityIndex = -50;
+    public const double MaxViscosityIndex = 400;
+    public const int MinAccuracyGrade = 1;
+    public const int MaxAccuracyGrade = 12;
+    public const double MinLoadFactor = 1;
+    public const double MaxLoadFactor = 10;
+    public const int MinSeed = 0;
+    public const int MaxSeed = int.MaxValue;
     public const int FewestDraws = 1000;
     public const int MostDraws = 1_000_000;
-    public const double LeastCoefficient = -20;
-    public const double GreatestCoefficient = 20;
-    public const double LeastCapability = 0.1;
-    public const double GreatestCapability = 10;
+    public const double MinCoefficient = -20;
+    public const double MaxCoefficient = 20;
+    public const double MinCapability = 0.1;
+    public const double MaxCapability = 10;
     public const int FewestShims = 0;
     public const int MostShims = 8;
     public const int MostShimsAtHand = 1000;
-    public const double LeastSafety = 0.1;
-    public const double GreatestSafety = 20;
+    public const double MinSafety = 0.1;
+    public const double MaxSafety = 20;
 
     /// <summary>Carbon of a steel, percent by mass (EN 10020, from memory).</summary>
-    public const double GreatestCarbon = 2;
+    public const double MaxCarbon = 2;
 
     /// <summary>Normal pressure angle, degrees.</summary>
-    public const double LeastPressureAngle = 10;
+    public const double MinPressureAngle = 10;
 
     /// <summary>Normal pressure angle, degrees.</summary>
-    public const double GreatestPressureAngle = 35;
+    public const double MaxPressureAngle = 35;
 
     /// <summary>Helix angle, degrees; this value itself is out.</summary>
     public const double HelixAngleBelow = 60;
 
     // Amounts of these dimensions lie within, whichever key they stand under.
-    private static readonly Amount GreatestLength = new(100_000, Units.Millimetre);
-    private static readonly Amount GreatestSpeed = new(1_000_000, Units.RevolutionPerMinute);
-    private static readonly Amount GreatestTorque = new(1_000_000_000, Units.NewtonMetre);
-    private static readonly Amount GreatestTime = new(1_000_000, Units.Hour);
-    private static readonly Amount GreatestMass = new(1_000_000, Units.Kilogram);
+    private static readonly Amount MaxLength = new(100_000, Units.Millimetre);
+    private static readonly Amount MaxSpeed = new(1_000_000, Units.RevolutionPerMinute);
+    private static readonly Amount MaxTorque = new(1_000_000_000, Units.NewtonMetre);
+    private static readonly Amount MaxTime = new(1_000_000, Units.Hour);
+    private static readonly Amount MaxMass = new(1_000_000, Units.Kilogram);
     private static readonly Amount AbsoluteZero = new(-273.15, Units.Celsius);
-    private static readonly Amount GreatestTemperature = new(2000, Units.Celsius);
+    private static readonly Amount MaxTemperature = new(2000, Units.Celsius);
 
     /// <summary>The range of all amounts of a dimension, or null where any will do. Both ends are included.</summary>
-    public static (Amount Least, Amount Most)? Of(Dimension dimension) =>
-        dimension == Dimension.OfLength ? Around(GreatestLength)
-        : dimension == Dimension.OfTemperature ? (AbsoluteZero, GreatestTemperature)
-        : dimension == Dimension.OfAngularSpeed ? Around(GreatestSpeed)
-        : dimension == Dimension.OfTorque ? Around(GreatestTorque)
-        : dimension == Dimension.OfTime ? Around(GreatestTime)
-        : dimension == Dimension.OfMass ? Around(GreatestMass)
+    public static (Amount Min, Amount Max)? Of(Dimension dimension) =>
+        dimension == Dimension.OfLength ? Around(MaxLength)
+        : dimension == Dimension.OfTemperature ? (AbsoluteZero, MaxTemperature)
+        : dimension == Dimension.OfAngularSpeed ? Around(MaxSpeed)
+        : dimension == Dimension.OfTorque ? Around(MaxTorque)
+        : dimension == Dimension.OfTime ? Around(MaxTime)
+        : dimension == Dimension.OfMass ? Around(MaxMass)
         : null;
 
-    private static (Amount Least, Amount Most) Around(Amount most) => (new(-most.Value, most.Unit), most);
+    private static (Amount Min, Amount Max) Around(Amount most) => (new(-most.Value, most.Unit), most);
 
     /// <summary>How far the shares of a spectrum may add up beside 1: rounding to a tenth of a percent passes.</summary>
     public const double SpectrumSlack = 0.0005;

@@ -36,10 +36,10 @@ public sealed record LipSealSpec
 
     [Display(Name = "Shaft surface", Description = "Ra under the lip, with its window.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.4 µm ±0.2")]
-    public Stated<Toleranced>? Surface { get; init; }
+    public Stated<Toleranced>? RoughnessRa { get; init; }
 
     [Display(Name = "Free of lead", Description = "Whether the shaft is plunge-ground, without a thread of the wheel.")]
-    public Stated<bool>? LeadFree { get; init; }
+    public Stated<bool>? TwistFree { get; init; }
 
     [Display(Name = "Runout", Description = "Of the shaft under the lip, full reading.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.05 mm")]
@@ -51,17 +51,17 @@ public sealed record LipSealSpec
 
     [Display(Name = "Lip towards", Description = "The side that the spring of the lip faces.")]
     [OneOf("oil", "outside")]
-    public Stated<string>? Towards { get; init; }
+    public Stated<string>? LipFaces { get; init; }
 
-    [Display(Name = "Greatest pressure", Description = "What its maker permits; absent: common practice by speed.")]
+    [Display(Name = "Maximum pressure", Description = "What its maker permits; absent: common practice by speed.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "0.05 MPa")]
-    public Stated<Amount>? GreatestPressure { get; init; }
+    public Stated<Amount>? MaxPressure { get; init; }
 
-    [Display(Name = "Greatest speed", Description = "Surface speed that its maker permits; absent: common practice by elastomer.")]
+    [Display(Name = "Maximum speed", Description = "Surface speed that its maker permits; absent: common practice by elastomer.")]
     [Measures(nameof(Dimension.OfSpeed), AmountRange.Positive, Example = "14 m/s")]
-    public Stated<Amount>? GreatestSpeed { get; init; }
+    public Stated<Amount>? MaxSpeed { get; init; }
 
-    [Display(Name = "Pressure", Description = "Greatest gauge pressure at the lip; absent: that of the housing.")]
+    [Display(Name = "Pressure", Description = "Maximum gauge pressure at the lip; absent: that of the housing.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "0.02 MPa")]
     public Stated<Amount>? Pressure { get; init; }
 

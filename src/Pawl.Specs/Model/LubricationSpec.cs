@@ -23,7 +23,7 @@ public sealed record LubricationSpec
 
     [Display(Name = "Attitude", Description = "How the common axis lies.")]
     [OneOf("horizontal", "vertical")]
-    public Stated<string>? Attitude { get; init; }
+    public Stated<string>? MountingPosition { get; init; }
 
     [Display(Name = "Lowest planet wetted", Description = "Whether the level at rest wets the lowest planet, or the lowest gear, over its whole face in this attitude.")]
     public Stated<bool>? LowestWetted { get; init; }
@@ -63,13 +63,13 @@ public sealed record LubricationSpec
     [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.6 L")]
     public Stated<Amount>? Fill { get; init; }
 
-    [Display(Name = "Least fill", Description = "Least oil that the builder permits.")]
+    [Display(Name = "Minimum fill", Description = "Minimum oil that the builder permits.")]
     [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.5 L")]
-    public Stated<Amount>? LeastFill { get; init; }
+    public Stated<Amount>? MinFill { get; init; }
 
-    [Display(Name = "Greatest fill", Description = "Most oil that the builder permits.")]
+    [Display(Name = "Maximum fill", Description = "Most oil that the builder permits.")]
     [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.7 L")]
-    public Stated<Amount>? GreatestFill { get; init; }
+    public Stated<Amount>? MaxFill { get; init; }
 
     [Display(Name = "Ports", Description = "Openings for service.")]
     public PortsSpec? Ports { get; init; }

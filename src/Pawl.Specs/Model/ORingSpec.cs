@@ -11,7 +11,7 @@ public sealed record ORingSpec
     public required Stated<string> Name { get; init; }
 
     [Display(Name = "Size", Description = "Dash number of ISO 3601-1 (AS568), such as 238. Instead of inside and cord.")]
-    [Range(Limits.LeastDash, Limits.GreatestDash)]
+    [Range(Limits.MinDash, Limits.MaxDash)]
     [YamlKey("as568")]
     public Stated<int>? As568 { get; init; }
 
@@ -28,7 +28,7 @@ public sealed record ORingSpec
     public Stated<string>? Elastomer { get; init; }
 
     [Display(Name = "Hardness", Description = "In IRHD; absent: 70.")]
-    [Range(Limits.LeastIrhd, Limits.GreatestIrhd)]
+    [Range(Limits.MinIrhd, Limits.MaxIrhd)]
     public Stated<double>? Hardness { get; init; }
 
     [Display(Name = "Gland", Description = "plug: groove in the inner part; bore: groove in the outer part; face-inside and face-outside: groove in a face, pressure from inside or outside.")]
@@ -63,7 +63,7 @@ public sealed record ORingSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "12 mm")]
     public Stated<Amount>? Land { get; init; }
 
-    [Display(Name = "Eccentricity", Description = "Greatest radial offset of the two parts where something else guides them; absent: they may touch.")]
+    [Display(Name = "Eccentricity", Description = "Maximum radial offset of the two parts where something else guides them; absent: they may touch.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.02 mm")]
     public Stated<Amount>? Eccentricity { get; init; }
 
@@ -72,13 +72,13 @@ public sealed record ORingSpec
 
     [Display(Name = "Surface", Description = "Ra of the surface that the ring seals on.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "1.6 µm")]
-    public Stated<Amount>? Surface { get; init; }
+    public Stated<Amount>? RoughnessRa { get; init; }
 
-    [Display(Name = "Pressure", Description = "Greatest gauge pressure; absent: that of the vented housing, 0.")]
+    [Display(Name = "Pressure", Description = "Maximum gauge pressure; absent: that of the vented housing, 0.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "0.03 MPa")]
     public Stated<Amount>? Pressure { get; init; }
 
-    [Display(Name = "Swell", Description = "Greatest swell of the elastomer in the oil, by volume; absent: 10 %.")]
+    [Display(Name = "Swell", Description = "Maximum swell of the elastomer in the oil, by volume; absent: 10 %.")]
     [Measures(nameof(Dimension.Ratio), AmountRange.NotNegative, Example = "5 %")]
     public Stated<Amount>? Swell { get; init; }
 

@@ -120,11 +120,11 @@ public sealed record RetainingRingSpec
     [Measures(nameof(Dimension.OfForce), AmountRange.Positive, Example = "15 kN")]
     public Stated<Amount>? RingLoad { get; init; }
 
-    [Display(Name = "Greatest speed", Description = "Speed at which a shaft ring lifts off, by its supplier.")]
+    [Display(Name = "Maximum speed", Description = "Speed at which a shaft ring lifts off, by its supplier.")]
     [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "30000 rpm")]
-    public Stated<Amount>? GreatestSpeed { get; init; }
+    public Stated<Amount>? MaxSpeed { get; init; }
 
-    [Display(Name = "Axial force", Description = "Greatest force on the ring, with all overloads.")]
+    [Display(Name = "Axial force", Description = "Maximum force on the ring, with all overloads.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "800 N")]
     public Stated<Amount>? AxialForce { get; init; }
 
@@ -187,9 +187,9 @@ public sealed record PlanetPinSpec
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "850 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
-    [Display(Name = "Greatest slope", Description = "Misalignment that the bearing on it bears, by its maker.")]
+    [Display(Name = "Maximum slope", Description = "Misalignment that the bearing on it bears, by its maker.")]
     [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "3′")]
-    public Stated<Amount>? GreatestSlope { get; init; }
+    public Stated<Amount>? MaxSlope { get; init; }
 
     [Display(Name = "Secured", Description = "What keeps it from turning and creeping.")]
     [OneOf("press", "press and pin", "flat", "ring", "none")]

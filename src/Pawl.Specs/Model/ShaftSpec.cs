@@ -38,17 +38,17 @@ public sealed record ShaftSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "45 mm")]
     public Stated<Amount>? HeatTreatedDiameter { get; init; }
 
-    [Display(Name = "Static safety", Description = "Least safety against yield at the peak torque; absent: 1.5.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Display(Name = "Static safety", Description = "Minimum safety against yield at the peak torque; absent: 1.5.")]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? StaticSafety { get; init; }
 
-    [Display(Name = "Fatigue safety", Description = "Least safety against fatigue; absent: 1.5.")]
-    [Range(Limits.LeastSafety, Limits.GreatestSafety)]
+    [Display(Name = "Fatigue safety", Description = "Minimum safety against fatigue; absent: 1.5.")]
+    [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? FatigueSafety { get; init; }
 
-    [Display(Name = "Greatest wind-up", Description = "Greatest twist over the sections that carry torque, at the rated torque.")]
+    [Display(Name = "Maximum wind-up", Description = "Maximum twist over the sections that carry torque, at the rated torque.")]
     [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "10′")]
-    public Stated<Amount>? GreatestWindUp { get; init; }
+    public Stated<Amount>? MaxWindUp { get; init; }
 
     [Display(Name = "Sections", Description = "Sections by name, in the order in which they follow along the axis.")]
     public Named<ShaftSectionSpec> Sections { get; init; } = Named<ShaftSectionSpec>.Empty;
@@ -102,7 +102,7 @@ public sealed record NotchSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "37.5 mm")]
     public Stated<Amount>? Bottom { get; init; }
 
-    [Display(Name = "Radius", Description = "Least radius of the fillet, of a round groove, or in the corners of a square one.")]
+    [Display(Name = "Radius", Description = "Minimum radius of the fillet, of a round groove, or in the corners of a square one.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.8 mm")]
     public Stated<Amount>? Radius { get; init; }
 

@@ -19,11 +19,11 @@ public sealed record SplineSpec
     public required Stated<string> System { get; init; }
 
     [Display(Name = "Module", Description = "m. Instead of the diametral pitch.")]
-    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm", Least = Limits.LeastModule, Most = Limits.GreatestModule, Unit = nameof(Units.Millimetre))]
+    [Measures(nameof(Dimension.OfLength), Example = "1.25 mm", Min = Limits.MinModule, Max = Limits.MaxModule, Unit = nameof(Units.Millimetre))]
     public Stated<Amount>? Module { get; init; }
 
     [Display(Name = "Diametral pitch", Description = "Teeth per inch of pitch diameter: the 16 of 16/32.")]
-    [Range(Limits.LeastDiametralPitch, Limits.GreatestDiametralPitch)]
+    [Range(Limits.MinDiametralPitch, Limits.MaxDiametralPitch)]
     public Stated<double>? DiametralPitch { get; init; }
 
     [Display(Name = "Pressure angle", Description = "30°, 37.5° or 45°.")]
@@ -48,7 +48,7 @@ public sealed record SplineSpec
     [Display(Name = "Crowned", Description = "Whether the flanks are crowned.")]
     public Stated<bool>? Crowned { get; init; }
 
-    [Display(Name = "Misalignment", Description = "Greatest angle between the two axes, as a share: 0.001 or 0.1 %; absent: none.")]
+    [Display(Name = "Misalignment", Description = "Maximum angle between the two axes, as a share: 0.001 or 0.1 %; absent: none.")]
     [Measures(nameof(Dimension.Ratio), AmountRange.NotNegative, Example = "0.1 %")]
     public Stated<Amount>? Misalignment { get; init; }
 

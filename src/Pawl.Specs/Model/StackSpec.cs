@@ -27,9 +27,9 @@ public sealed record StackSpec
     [Display(Name = "Preload", Description = "Whether a gap below zero in service is meant.")]
     public Stated<bool>? Preloaded { get; init; }
 
-    [Display(Name = "Greatest in service", Description = "Greatest gap that is borne at any temperature of service.")]
+    [Display(Name = "Maximum in service", Description = "Maximum gap that is borne at any temperature of service.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "0.15 mm")]
-    public Stated<Amount>? GreatestInService { get; init; }
+    public Stated<Amount>? MaxInService { get; init; }
 
     [Display(Name = "Method", Description = "worst-case, also when absent: any parts within their limits; statistical: the root of the sum of squares, which asks for proven processes.")]
     [OneOf("worst-case", "statistical")]
@@ -39,7 +39,7 @@ public sealed record StackSpec
     public WarmUpSpec? WarmUp { get; init; }
 
     [Display(Name = "Seed", Description = "What the random parts begin with; absent: 1.")]
-    [Range(Limits.LeastSeed, Limits.GreatestSeed)]
+    [Range(Limits.MinSeed, Limits.MaxSeed)]
     public Stated<int>? Seed { get; init; }
 
     [Display(Name = "Draws", Description = "Assemblies put together from random parts; absent: 20000.")]
@@ -69,7 +69,7 @@ public sealed record ContributorSpec
     public Stated<string>? To { get; init; }
 
     [Display(Name = "Coefficient", Description = "1 opens the gap, -1 closes it; another size for cones and angles. Absent: by the faces.")]
-    [Range(Limits.LeastCoefficient, Limits.GreatestCoefficient)]
+    [Range(Limits.MinCoefficient, Limits.MaxCoefficient)]
     public Stated<double>? Coefficient { get; init; }
 
     [Display(Name = "Distribution", Description = "How sizes lie between the limits; absent: normal.")]
@@ -77,7 +77,7 @@ public sealed record ContributorSpec
     public Stated<string>? Distribution { get; init; }
 
     [Display(Name = "Capability", Description = "C_p of its process; absent: 1, the limits at three sigma, not proven.")]
-    [Range(Limits.LeastCapability, Limits.GreatestCapability)]
+    [Range(Limits.MinCapability, Limits.MaxCapability)]
     public Stated<double>? Capability { get; init; }
 
     [Display(Name = "Part", Description = "The body of the train that it belongs to: gives the material.")]
@@ -104,13 +104,13 @@ public sealed record ContributorSpec
 /// <summary>Least and greatest gap.</summary>
 public sealed record GapWindowSpec
 {
-    [Display(Name = "Least", Description = "Lower end; below zero: preload.")]
+    [Display(Name = "Minimum", Description = "Lower end; below zero: preload.")]
     [Measures(nameof(Dimension.OfLength), Example = "0 mm")]
-    public required Stated<Amount> Least { get; init; }
+    public required Stated<Amount> Min { get; init; }
 
-    [Display(Name = "Greatest", Description = "Upper end.")]
+    [Display(Name = "Maximum", Description = "Upper end.")]
     [Measures(nameof(Dimension.OfLength), Example = "0.025 mm")]
-    public required Stated<Amount> Greatest { get; init; }
+    public required Stated<Amount> Max { get; init; }
 }
 
 /// <summary>Temperatures while a gearbox warms up.</summary>
@@ -136,11 +136,11 @@ public sealed record ShimmingSpec
     [OneOf("fills", "lifts")]
     public required Stated<string> Effect { get; init; }
 
-    [Display(Name = "Most", Description = "Most shims in a pack; absent: 4.")]
+    [Display(Name = "Maximum", Description = "Most shims in a pack; absent: 4.")]
     [Range(Limits.FewestShims, Limits.MostShims)]
-    public Stated<int>? Most { get; init; }
+    public Stated<int>? PackLimit { get; init; }
 
-    [Display(Name = "Target", Description = "The gap wanted; absent: the middle of the window.")]
+    [Display(Name = "Target", Description = "The gap required; absent: the middle of the window.")]
     [Measures(nameof(Dimension.OfLength), Example = "0 mm")]
     public Stated<Amount>? Target { get; init; }
 

@@ -96,7 +96,7 @@ public sealed record PlanetSetSpec
     public Stated<string>? Insertion { get; init; }
 
     [Display(Name = "Load sharing", Description = "Mesh load factor K_γ: load of the heaviest planet over the mean; absent: by the number of planets.")]
-    [Range(Limits.LeastLoadFactor, Limits.GreatestLoadFactor)]
+    [Range(Limits.MinLoadFactor, Limits.MaxLoadFactor)]
     public Stated<double>? LoadSharing { get; init; }
 
     [Display(Name = "Proof of load sharing", Description = "The test or analysis that the factor comes from.")]
@@ -128,15 +128,15 @@ public sealed record GearSpec
     public Stated<bool>? Internal { get; init; }
 
     [Display(Name = "Normal module", Description = "m_n. An inch gear states diametral_pitch instead.")]
-    [Measures(nameof(Dimension.OfLength), Example = "2.5 mm", Least = Limits.LeastModule, Most = Limits.GreatestModule, Unit = nameof(Units.Millimetre))]
+    [Measures(nameof(Dimension.OfLength), Example = "2.5 mm", Min = Limits.MinModule, Max = Limits.MaxModule, Unit = nameof(Units.Millimetre))]
     public Stated<Amount>? Module { get; init; }
 
     [Display(Name = "Normal diametral pitch", Description = "Teeth per inch of reference diameter, P_nd = 25.4 mm / m_n. Instead of module.")]
-    [Range(Limits.LeastDiametralPitch, Limits.GreatestDiametralPitch)]
+    [Range(Limits.MinDiametralPitch, Limits.MaxDiametralPitch)]
     public Stated<double>? DiametralPitch { get; init; }
 
     [Display(Name = "Normal pressure angle", Description = "α_n of the basic rack; absent: 20° (ISO 53).")]
-    [Measures(nameof(Dimension.OfAngle), Example = "20°", Least = Limits.LeastPressureAngle, Most = Limits.GreatestPressureAngle, Unit = nameof(Units.Degree))]
+    [Measures(nameof(Dimension.OfAngle), Example = "20°", Min = Limits.MinPressureAngle, Max = Limits.MaxPressureAngle, Unit = nameof(Units.Degree))]
     public Stated<Amount>? PressureAngle { get; init; }
 
     [Display(Name = "Helix angle", Description = "β at the reference diameter; absent: 0° (spur).")]
@@ -148,19 +148,19 @@ public sealed record GearSpec
     public Stated<string>? Hand { get; init; }
 
     [Display(Name = "Profile shift coefficient", Description = "x in normal modules. Absent means unknown, never zero.")]
-    [Range(Limits.LeastProfileShift, Limits.GreatestProfileShift)]
+    [Range(Limits.MinProfileShift, Limits.MaxProfileShift)]
     public Stated<double>? ProfileShift { get; init; }
 
     [Display(Name = "Addendum coefficient", Description = "h_aP* of the basic rack; absent: 1 (ISO 53).")]
-    [Range(Limits.LeastToothHeight, Limits.GreatestToothHeight)]
+    [Range(Limits.MinToothHeight, Limits.MaxToothHeight)]
     public Stated<double>? Addendum { get; init; }
 
     [Display(Name = "Dedendum coefficient", Description = "h_fP* of the basic rack; absent: 1.25 (ISO 53).")]
-    [Range(Limits.LeastToothHeight, Limits.GreatestToothHeight)]
+    [Range(Limits.MinToothHeight, Limits.MaxToothHeight)]
     public Stated<double>? Dedendum { get; init; }
 
     [Display(Name = "Root fillet coefficient", Description = "ρ_fP* of the basic rack; absent: 0.38 (ISO 53).")]
-    [Range(Limits.LeastRootFillet, Limits.GreatestRootFillet)]
+    [Range(Limits.MinRootFillet, Limits.MaxRootFillet)]
     public Stated<double>? RootFillet { get; init; }
 
     [Display(Name = "Face width", Description = "b.")]
@@ -169,7 +169,7 @@ public sealed record GearSpec
 
     [Display(Name = "Axial place", Description = "Place of the middle of the face width along the common axis, from any one datum of the gearbox towards the output.")]
     [Measures(nameof(Dimension.OfLength), Example = "35 mm")]
-    public Stated<Toleranced>? AxialPlace { get; init; }
+    public Stated<Toleranced>? AxialPosition { get; init; }
 
     [Display(Name = "Tip diameter", Description = "d_a as turned, with its tolerance; absent: from the basic rack and the profile shift.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "80.6 mm h8")]
@@ -220,10 +220,10 @@ public sealed record GearSpec
     public HeatTreatmentSpec? HeatTreatment { get; init; }
 
     [Display(Name = "Accuracy grade", Description = "Flank tolerance class after ISO 1328-1.")]
-    [Range(Limits.LeastAccuracyGrade, Limits.GreatestAccuracyGrade)]
+    [Range(Limits.MinAccuracyGrade, Limits.MaxAccuracyGrade)]
     public Stated<int>? AccuracyGrade { get; init; }
 
-    [Display(Name = "Pitch deviation", Description = "Greatest single pitch deviation f_pt as measured; absent: the tolerance of the accuracy grade.")]
+    [Display(Name = "Pitch deviation", Description = "Maximum single pitch deviation f_pt as measured; absent: the tolerance of the accuracy grade.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6 µm")]
     public Stated<Amount>? PitchDeviation { get; init; }
 
@@ -275,11 +275,11 @@ public sealed record MeshSpec
     public Stated<Toleranced>? CentreDistance { get; init; }
 
     [Display(Name = "Friction coefficient", Description = "Mean friction coefficient of the flanks μ_m; absent: 0.06, common for oil.")]
-    [Range(Limits.LeastFriction, Limits.GreatestFriction)]
+    [Range(Limits.MinFriction, Limits.MaxFriction)]
     public Stated<double>? Friction { get; init; }
 
     [Display(Name = "Efficiency", Description = "Efficiency of this mesh where measured; absent: from friction and geometry.")]
-    [Measures(nameof(Dimension.Ratio), Example = "99.2 %", Least = 0, Most = 100, Unit = nameof(Units.Percent))]
+    [Measures(nameof(Dimension.Ratio), Example = "99.2 %", Min = 0, Max = 100, Unit = nameof(Units.Percent))]
     public Stated<Amount>? Efficiency { get; init; }
 
     [Display(Name = "Misalignment", Description = "F_βx: misalignment of the flanks over the face width under load, before running-in, from deflection, bearing play and manufacture.")]
@@ -287,18 +287,18 @@ public sealed record MeshSpec
     public Stated<Amount>? Misalignment { get; init; }
 
     [Display(Name = "Face load factor", Description = "K_Hβ where known by analysis or test; absent: from the misalignment.")]
-    [Range(Limits.LeastLoadFactor, Limits.GreatestLoadFactor)]
+    [Range(Limits.MinLoadFactor, Limits.MaxLoadFactor)]
     public Stated<double>? FaceLoadFactor { get; init; }
 
     [Display(Name = "Dynamic factor", Description = "K_v where known by analysis or test; absent: after ISO 6336-1, method C.")]
-    [Range(Limits.LeastLoadFactor, Limits.GreatestLoadFactor)]
+    [Range(Limits.MinLoadFactor, Limits.MaxLoadFactor)]
     public Stated<double>? DynamicFactor { get; init; }
 
-    [Display(Name = "Least backlash", Description = "The least normal backlash wanted at any temperature of service.")]
+    [Display(Name = "Minimum backlash", Description = "The least normal backlash required at any temperature of service.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.03 mm")]
-    public Stated<Amount>? LeastBacklash { get; init; }
+    public Stated<Amount>? MinBacklash { get; init; }
 
-    [Display(Name = "Greatest backlash", Description = "The greatest normal backlash wanted at any temperature of service.")]
+    [Display(Name = "Maximum backlash", Description = "The greatest normal backlash required at any temperature of service.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.20 mm")]
-    public Stated<Amount>? GreatestBacklash { get; init; }
+    public Stated<Amount>? MaxBacklash { get; init; }
 }

@@ -14,8 +14,8 @@ internal static partial class FitReader
             reader.Report(SpecDiagnostics.SelfFitted(read.ShaftPart.Span, reader.PathOf("shaft_part"), read.ShaftPart.Value));
         if (read is { Carries: not null, Torque: { } torque })
             reader.Report(SpecDiagnostics.ExclusiveKeys(torque.Span, reader.ObjectPath, "carries", "torque"));
-        reader.NotBelow("greatest_clearance", read.GreatestClearance.Size(), read.LeastClearance.Size(), "no less than the least clearance of", "Exchange the two.");
-        reader.NotBelow("greatest_friction", read.GreatestFriction.Size(), read.LeastFriction.Size(), "no less than the least friction of");
+        reader.NotBelow("max_clearance", read.MaxClearance.Size(), read.MinClearance.Size(), "no less than the least clearance of", "Exchange the two.");
+        reader.NotBelow("max_friction", read.MaxFriction.Size(), read.MinFriction.Size(), "no less than the least friction of");
         var diameter = (read.Size ?? read.Hole ?? read.Shaft)?.Value.Nominal.Coherent;
         if (read.ShaftBore is { } bore && bore.Value.Coherent >= diameter)
             reader.Outside("shaft_bore", bore, "less than the diameter of the fit");

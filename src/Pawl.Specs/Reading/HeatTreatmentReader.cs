@@ -43,11 +43,11 @@ internal static partial class TreatmentReader
 internal static partial class ShareWindowReader
 {
     static partial void Check(ShareWindowSpec read, MapReader reader, Scope scope) =>
-        reader.NotBelow("most", read.Most.Size(), read.Least.Size(), "at least", "Exchange them.");
+        reader.NotBelow("max", read.Max.Size(), read.Min.Size(), "at least", "Exchange them.");
 }
 
 internal static partial class TemperatureWindowReader
 {
     static partial void Check(TemperatureWindowSpec read, MapReader reader, Scope scope) =>
-        reader.NotBelow("most", read.Most.Size(), read.Least.Size(), "at least", "Exchange them.");
+        reader.NotBelow("max", read.Max.Size(), read.Min.Size(), "at least", "Exchange them.");
 }

@@ -50,7 +50,7 @@ internal static partial class JointReader
         }
 
         reader.Below("shank", read.Shank.Size(), read.Length.Size(), "less than the length of");
-        reader.NotAbove("least_axial_force", read.LeastAxialForce.Size(), read.AxialForce.Size(), "no more than the axial force of");
+        reader.NotAbove("min_axial_force", read.MinAxialForce.Size(), read.AxialForce.Size(), "no more than the axial force of");
         if (read.Length is not { } length || read.Clamped.IsEmpty || reader.Peek("clamped") is not YamlList list || list.Items.Length != read.Clamped.Length)
             return;
 
@@ -80,12 +80,12 @@ internal static class Terms
             "Write `M8`, `M8x1` or `1/2-20 UNF`; there are M3 to M60 and #6 to 1-1/2 in."));
     }
 
-    public static void Check(MapReader reader, string key, Stated<string>? term, string[] terms, string wanted)
+    public static void Check(MapReader reader, string key, Stated<string>? term, string[] terms, string expected)
     {
         if (term is null || terms.Contains(term.Value, StringComparer.Ordinal))
             return;
         reader.Report(SpecDiagnostics.UnknownTerm(
-            term.Span, reader.PathOf(key), term.Value, wanted, Near(term.Value, terms), $"Write one of: {string.Join(", ", terms)}."));
+            term.Span, reader.PathOf(key), term.Value, expected, Near(term.Value, terms), $"Write one of: {string.Join(", ", terms)}."));
     }
 
     // A class is short; one digit that differs is a third of it or more.
@@ -122,9 +122,9 @@ internal static partial class JointFrictionReader
 {
     static partial void Check(JointFrictionSpec read, MapReader reader, Scope scope)
     {
-        if (read.Class is not null && (read.Least ?? read.Greatest) is not null)
-            reader.Exclude("class", read.Class, read.Least is not null ? "least" : "greatest", read.Least ?? read.Greatest);
-        reader.NotAbove("least", read.Least.Size(), read.Greatest.Size(), "no more than the greatest of");
+        if (read.Class is not null && (read.Min ?? read.Max) is not null)
+            reader.Exclude("class", read.Class, read.Min is not null ? "min" : "max", read.Min ?? read.Max);
+        reader.NotAbove("min", read.Min.Size(), read.Max.Size(), "no more than the maximum of");
     }
 }
 

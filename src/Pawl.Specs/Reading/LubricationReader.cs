@@ -8,6 +8,6 @@ internal static partial class LubricationReader
     static partial void Check(LubricationSpec read, MapReader reader, Scope scope)
     {
         reader.Below("fill", read.Fill.Size(), read.FreeVolume.Size(), "less than the free volume of");
-        reader.NotAbove("least_fill", read.LeastFill.Size(), read.GreatestFill.Size(), "not above the greatest fill of");
+        reader.NotAbove("min_fill", read.MinFill.Size(), read.MaxFill.Size(), "not above the greatest fill of");
     }
 }

@@ -16,29 +16,29 @@ internal static class Sizes
 
     public static Size? Size(this Stated<double>? stated) => stated is null ? null : new(stated.Value, stated.Span, stated.Text);
 
-    // What is wanted, in words that lead to the other size: "less than the bore of".
-    public static void Below(this MapReader reader, string key, Size? found, Size? other, string wanted, string? hint = null)
+    // What is required, in words that lead to the other size: "less than the bore of".
+    public static void Below(this MapReader reader, string key, Size? found, Size? other, string expected, string? hint = null)
     {
         if (found is not null && other is not null && found.Value >= other.Value)
-            reader.Outside(key, found, $"{wanted} {other.Text}", hint);
+            reader.Outside(key, found, $"{expected} {other.Text}", hint);
     }
 
-    public static void NotAbove(this MapReader reader, string key, Size? found, Size? other, string wanted, string? hint = null)
+    public static void NotAbove(this MapReader reader, string key, Size? found, Size? other, string expected, string? hint = null)
     {
         if (found is not null && other is not null && found.Value > other.Value)
-            reader.Outside(key, found, $"{wanted} {other.Text}", hint);
+            reader.Outside(key, found, $"{expected} {other.Text}", hint);
     }
 
-    public static void Above(this MapReader reader, string key, Size? found, Size? other, string wanted, string? hint = null)
+    public static void Above(this MapReader reader, string key, Size? found, Size? other, string expected, string? hint = null)
     {
         if (found is not null && other is not null && found.Value <= other.Value)
-            reader.Outside(key, found, $"{wanted} {other.Text}", hint);
+            reader.Outside(key, found, $"{expected} {other.Text}", hint);
     }
 
-    public static void NotBelow(this MapReader reader, string key, Size? found, Size? other, string wanted, string? hint = null)
+    public static void NotBelow(this MapReader reader, string key, Size? found, Size? other, string expected, string? hint = null)
     {
         if (found is not null && other is not null && found.Value < other.Value)
-            reader.Outside(key, found, $"{wanted} {other.Text}", hint);
+            reader.Outside(key, found, $"{expected} {other.Text}", hint);
     }
 
     /// <summary>An angle is less than a right one.</summary>
@@ -48,12 +48,12 @@ internal static class Sizes
             reader.Outside(key, angle.Size()!, "less than 90°", hint);
     }
 
-    public static void Outside(this MapReader reader, string key, Size found, string wanted, string? hint = null) =>
-        reader.Outside(key, found.Span, found.Text, wanted, hint);
+    public static void Outside(this MapReader reader, string key, Size found, string expected, string? hint = null) =>
+        reader.Outside(key, found.Span, found.Text, expected, hint);
 
-    public static void Outside<T>(this MapReader reader, string key, Stated<T> found, string wanted, string? hint = null) =>
-        reader.Outside(key, found.Span, found.Text, wanted, hint);
+    public static void Outside<T>(this MapReader reader, string key, Stated<T> found, string expected, string? hint = null) =>
+        reader.Outside(key, found.Span, found.Text, expected, hint);
 
-    private static void Outside(this MapReader reader, string key, SourceSpan span, string text, string wanted, string? hint) =>
-        reader.Report(SpecDiagnostics.OutOfRange(span, reader.PathOf(key), text, wanted, hint));
+    private static void Outside(this MapReader reader, string key, SourceSpan span, string text, string expected, string? hint) =>
+        reader.Report(SpecDiagnostics.OutOfRange(span, reader.PathOf(key), text, expected, hint));
 }

@@ -99,7 +99,7 @@ internal static partial class ContributorReader
 internal static partial class GapWindowReader
 {
     static partial void Check(GapWindowSpec read, MapReader reader, Scope scope) => reader.Above(
-        "greatest", read.Greatest.Size(), read.Least.Size(), "above the least of", "Exchange the two; no assembly lies in a window upside down.");
+        "max", read.Max.Size(), read.Min.Size(), "above the minimum of", "Exchange the two; no assembly lies in a window upside down.");
 }
 
 internal static partial class ShimmingReader

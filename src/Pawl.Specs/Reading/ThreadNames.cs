@@ -5,19 +5,19 @@ namespace Pawl.Specs.Reading;
 /// <summary>Designations of the threads that ship inside the tool, with their nominal diameters.</summary>
 internal static class ThreadNames
 {
-    private static readonly Lazy<ImmutableArray<(string Name, double Diameter)>> s_all = new(Read);
+    private static readonly Lazy<ImmutableArray<(string Name, double Diameter)>> Known = new(Read);
 
     /// <summary><c>M8</c>, <c>M8x1</c>, <c>1/2-20 UNF</c>.</summary>
-    public static IEnumerable<string> All => s_all.Value.Select(each => each.Name);
+    public static IEnumerable<string> All => Known.Value.Select(each => each.Name);
 
     /// <summary>Nominal diameter of a thread, mm; null when the tables do not have it.</summary>
     public static double? Diameter(string name)
     {
-        var wanted = Plain(name);
-        foreach (var (known, diameter) in s_all.Value)
+        var expected = Plain(name);
+        foreach (var (known, diameter) in Known.Value)
         {
             var plain = Plain(known);
-            if (wanted == plain || wanted == WithoutSeries(plain) || "#" + wanted == plain || "#" + wanted == WithoutSeries(plain))
+            if (expected == plain || expected == WithoutSeries(plain) || "#" + expected == plain || "#" + expected == WithoutSeries(plain))
                 return diameter;
         }
 

@@ -34,7 +34,7 @@ internal static class QuantityPatterns
         @"(?=[A-Za-zµμΔ∆°º˚′'’%‰\s()]*[·*.×⋅∙•/\u2044∕^⁻⁰¹²³⁴-⁹0-9])(?:(?:1\s*)?[/\u2044∕]\s*)?" + Factor + "(?:" + Operator + Factor + ")*";
 
     // A compound of these dimensions is a slip, or at best a joke.
-    private static readonly Dimension[] s_simple =
+    private static readonly Dimension[] Simple =
     [
         Dimension.OfLength, Dimension.OfMass, Dimension.OfTime, Dimension.OfAngle, Dimension.OfTemperature, Dimension.OfTemperatureDifference,
     ];
@@ -86,7 +86,7 @@ internal static class QuantityPatterns
         // The longest first, though the end of the text would lead every engine to the same answer.
         own.Sort((a, b) => b.Length != a.Length ? b.Length - a.Length : string.CompareOrdinal(a, b));
         var named = string.Join('|', own.Distinct(StringComparer.Ordinal));
-        return s_simple.Contains(dimension)
+        return Simple.Contains(dimension)
             ? $"(?:{named})"
             : $@"(?:{named}|(?!(?:{string.Join('|', other.Distinct(StringComparer.Ordinal))})\s*$){Compound})";
     }

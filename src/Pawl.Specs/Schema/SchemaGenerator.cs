@@ -142,7 +142,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             target.Type = JsonObjectType.Array;
             target.Item = items;
             if (property.GetCustomAttribute<CountAttribute>() is { } count)
-                (target.MinItems, target.MaxItems) = (count.Least, count.Most == int.MaxValue ? 0 : count.Most);
+                (target.MinItems, target.MaxItems) = (count.Min, count.Max == int.MaxValue ? 0 : count.Max);
         }
     }
 
@@ -283,8 +283,8 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
     // Bounds of zero or more fix the sign too.
     private static (string Name, string Pattern)? SignOf(MeasuresAttribute measures) => measures switch
     {
-        { Range: AmountRange.Positive } or { Unit.Length: > 0, Least: > 0 } => QuantityPatterns.Positive,
-        { Range: AmountRange.NotNegative } or { Unit.Length: > 0, Least: 0 } => QuantityPatterns.NotNegative,
+        { Range: AmountRange.Positive } or { Unit.Length: > 0, Min: > 0 } => QuantityPatterns.Positive,
+        { Range: AmountRange.NotNegative } or { Unit.Length: > 0, Min: 0 } => QuantityPatterns.NotNegative,
         { Range: AmountRange.NotPositive } => QuantityPatterns.NotPositive,
         _ => null,
     };

@@ -131,7 +131,7 @@ public static class DiagnosticCatalogue
         new(DiagnosticCodes.FormatVersion, "Another version of the format", "The base file is written for another version of the format.", "Write the version that this build reads, or use a newer Pawl.", "pawl: 2"),
         new(DiagnosticCodes.MissingFile, "A missing file", "The file that is named does not exist. The path counts from the folder of the file that names it.", "Take the suggestion, or correct the path.", "extends: famly.yaml"),
         new(DiagnosticCodes.OutsideRoot, "A file outside the project", "Specs, base files and catalogues stay inside the project, symbolic links followed, so that a record can name and hash all of them.", "Move the file into the project.", "extends: ../../etc/base.yaml"),
-        new(DiagnosticCodes.Schema, "Not after the schema", "The document does not follow its JSON Schema, although the reader took it; told with `--strict-schema` alone. The schema knows no lengths in %·m; anything else is a defect of Pawl.", "Write the unit by its name; otherwise report it with the file.", "axial_place: 5 %·m"),
+        new(DiagnosticCodes.Schema, "Not after the schema", "The document does not follow its JSON Schema, although the reader took it; told with `--strict-schema` alone. The schema knows no lengths in %·m; anything else is a defect of Pawl.", "Write the unit by its name; otherwise report it with the file.", "axial_position: 5 %·m"),
         new(DiagnosticCodes.UnreadableFile, "A file that cannot be read", "The name is a folder, or the system refuses access.", "Name a file that you may read.", "extends: ."),
     ];
 }

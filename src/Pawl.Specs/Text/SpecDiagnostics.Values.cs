@@ -25,12 +25,12 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.NullValue, span, $"{path} has no value.",
             "Give a value or delete the line. `null` removes what a base file states, and none states this.");
 
-    public static Diagnostic NotA(string code, YamlNode node, string path, string wanted, string? hint = null) =>
-        Error(code, node.Span, $"{path} is {wanted}, but {Describe(node)} stands here.", hint);
+    public static Diagnostic NotA(string code, YamlNode node, string path, string expected, string? hint = null) =>
+        Error(code, node.Span, $"{path} is {expected}, but {Describe(node)} stands here.", hint);
 
-    public static Diagnostic NotOne(string code, YamlList list, string path, string wanted) =>
+    public static Diagnostic NotOne(string code, YamlList list, string path, string expected) =>
         Error(
-            code, list.Span, $"{path} is {wanted}, but {Describe(list)} stands here.",
+            code, list.Span, $"{path} is {expected}, but {Describe(list)} stands here.",
             "Give one, without brackets. A train has one input and one output.");
 
     public static Diagnostic EmptyText(SourceSpan span, string path) =>
@@ -47,9 +47,9 @@ internal static partial class SpecDiagnostics
             nearest is null ? $"Write one of: {list}." : $"Did you mean `{nearest}`? Words here: {list}.");
     }
 
-    public static Diagnostic UnknownTerm(SourceSpan span, string path, string found, string wanted, string? nearest, string hint) =>
+    public static Diagnostic UnknownTerm(SourceSpan span, string path, string found, string expected, string? nearest, string hint) =>
         Error(
-            DiagnosticCodes.UnknownWord, span, $"{path} is {wanted}, but `{Short(found)}` is not.",
+            DiagnosticCodes.UnknownWord, span, $"{path} is {expected}, but `{Short(found)}` is not.",
             nearest is null ? hint : $"Did you mean `{nearest}`?");
 
     public static Diagnostic NotAName(SourceSpan span, string path, string found) =>
@@ -77,8 +77,8 @@ internal static partial class SpecDiagnostics
     public static Diagnostic OutOfRange(SourceSpan span, string path, string found, string range, string? hint = null) =>
         Error(DiagnosticCodes.OutOfRange, span, $"{path} is {range}, but `{Short(found)}` is not.", hint);
 
-    public static Diagnostic WrongCount(SourceSpan span, string path, string wanted, int found, string? hint = null) =>
-        Error(DiagnosticCodes.WrongCount, span, $"{path} has {wanted}, but {found} {(found == 1 ? "stands" : "stand")} here.", hint);
+    public static Diagnostic WrongCount(SourceSpan span, string path, string expected, int found, string? hint = null) =>
+        Error(DiagnosticCodes.WrongCount, span, $"{path} has {expected}, but {found} {(found == 1 ? "stands" : "stand")} here.", hint);
 
     public static Diagnostic MissingUnit(SourceSpan span, string path, string found, Dimension dimension) =>
         Error(

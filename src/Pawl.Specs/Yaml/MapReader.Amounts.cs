@@ -142,19 +142,19 @@ public sealed partial class MapReader
     private bool IsInRange(YamlScalar scalar, string path, Amount amount, AmountRange range)
     {
         var value = amount.Coherent;
-        var wanted = range switch
+        var expected = range switch
         {
             AmountRange.NotNegative when value < 0 => "zero or more",
             AmountRange.Positive when value <= 0 => "more than zero",
             AmountRange.NotPositive when value > 0 => "zero or less",
             _ => null,
         };
-        if (wanted is null && Limits.Of(amount.Dimension) is var (least, most) && !(value >= least.Coherent && value <= most.Coherent))
-            wanted = value < least.Coherent ? $"at least {least}" : $"at most {most}";
-        if (wanted is null)
+        if (expected is null && Limits.Of(amount.Dimension) is var (least, most) && !(value >= least.Coherent && value <= most.Coherent))
+            expected = value < least.Coherent ? $"at least {least}" : $"at most {most}";
+        if (expected is null)
             return true;
 
-        Report(SpecDiagnostics.OutOfRange(scalar.Span, path, scalar.Value, wanted));
+        Report(SpecDiagnostics.OutOfRange(scalar.Span, path, scalar.Value, expected));
         return false;
     }
 }

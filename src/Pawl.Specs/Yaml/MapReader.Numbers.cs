@@ -28,8 +28,8 @@ public sealed partial class MapReader
         if (int.TryParse(scalar.Value, NumberStyles.AllowLeadingSign, Invariant, out var value) && value >= least && value <= most)
             return new(value, scalar.Span, scalar.Value);
 
-        var wanted = least == most ? least.ToString(Invariant) : string.Create(Invariant, $"a whole number from {least} to {most}");
-        Report(SpecDiagnostics.OutOfRange(scalar.Span, path, scalar.Value, wanted));
+        var expected = least == most ? least.ToString(Invariant) : string.Create(Invariant, $"a whole number from {least} to {most}");
+        Report(SpecDiagnostics.OutOfRange(scalar.Span, path, scalar.Value, expected));
         return null;
     }
 

@@ -43,10 +43,10 @@ public sealed partial class MapReader
     }
 
     /// <summary>Complains of a list of the wrong length.</summary>
-    public void Count(string key, int least, int most, string wanted, string? hint = null)
+    public void Count(string key, int least, int most, string expected, string? hint = null)
     {
         if (Peek(key) is YamlList list && (list.Items.Length < least || list.Items.Length > most))
-            Report(SpecDiagnostics.WrongCount(list.Span, PathOf(key), wanted, list.Items.Length, hint));
+            Report(SpecDiagnostics.WrongCount(list.Span, PathOf(key), expected, list.Items.Length, hint));
     }
 
     /// <summary>Complains of two keys that say the same, where both have a value.</summary>

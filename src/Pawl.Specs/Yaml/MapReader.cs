@@ -202,14 +202,14 @@ public sealed partial class MapReader
         return false;
     }
 
-    private YamlScalar? Scalar(string key, bool required, string code, string wanted)
+    private YamlScalar? Scalar(string key, bool required, string code, string expected)
     {
         if (Node(key, required) is not { } node)
             return null;
         if (node is YamlScalar scalar)
             return scalar;
 
-        Report(SpecDiagnostics.NotA(code, node, PathOf(key), wanted));
+        Report(SpecDiagnostics.NotA(code, node, PathOf(key), expected));
         return null;
     }
 }

@@ -28,7 +28,7 @@ public sealed class MeshPhaseTests
     public void Phases_at_sun_and_ring_of_a_simple_planet_are_opposite() =>
         Gen.Select(Groups.Teeth, Groups.Teeth, Gen.Int[1, 8]).Sample((sun, ring, planets) =>
         {
-            var positions = LeastMeshAngle.Of(Groups.Simple(sun, 20, ring)).NearestToEqual(planets);
+            var positions = MinMeshAngle.Of(Groups.Simple(sun, 20, ring)).NearestToEqual(planets);
             var (atSun, atRing) = (MeshPhase.Of(sun, positions), MeshPhase.Of(ring, positions));
             for (var planet = 0; planet < planets; planet++)
             {

@@ -11,9 +11,9 @@ public sealed class NeighboursTests
     [Fact]
     public void Six_planets_that_just_touch_fit_with_no_clearance_required()
     {
-        Assert.Equal(6, Neighbours.GreatestNumberOnCircle(20, 20, 0));
-        Assert.Equal(6, Neighbours.GreatestNumber([new(0, 20, 0, 10)], 0));
-        Assert.Equal(5, Neighbours.GreatestNumberOnCircle(20, 20, 0.01));
+        Assert.Equal(6, Neighbours.MaxNumberOnCircle(20, 20, 0));
+        Assert.Equal(6, Neighbours.MaxNumber([new(0, 20, 0, 10)], 0));
+        Assert.Equal(5, Neighbours.MaxNumberOnCircle(20, 20, 0.01));
     }
 
     // Brute force: least distance of points on the two tip circles.
@@ -50,7 +50,7 @@ public sealed class NeighboursTests
         Assert.Null(Neighbours.Tightest([step, touching], [0], [(1, 0)]));
         Assert.Null(Neighbours.Tightest([step, otherStep], [0]));
         Assert.Null(Neighbours.Tightest([otherStep, touching], [0]));
-        Assert.Equal(0, Neighbours.GreatestNumber([step, touching], 0));
+        Assert.Equal(0, Neighbours.MaxNumber([step, touching], 0));
     }
 
     // Closed form, cosine rule: cos δ = (36² + 40² − 30²)/(2·36·40).

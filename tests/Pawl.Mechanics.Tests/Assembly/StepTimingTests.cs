@@ -10,7 +10,7 @@ public sealed class StepTimingTests
 
     private static PlanetPositions Permitted(PlanetGroup group, int step)
     {
-        var perTurn = LeastMeshAngle.Of(group).PositionsPerTurn;
+        var perTurn = MinMeshAngle.Of(group).PositionsPerTurn;
         return perTurn == 0 ? new PlanetPositions(997, [0, step]) : new PlanetPositions(perTurn, [0, step]);
     }
 
@@ -118,7 +118,7 @@ public sealed class StepTimingTests
     public void Mark_angle_of_a_stepped_planet_matches_hand_calculation()
     {
         var group = Groups.SteppedSunRing(25, 20, 10, 85);
-        Assert.Equal(0, LeastMeshAngle.Of(group).Remainder(3));
+        Assert.Equal(0, MinMeshAngle.Of(group).Remainder(3));
 
         var marks = StepTiming.Marks(group, PlanetPositions.Equal(3));
 

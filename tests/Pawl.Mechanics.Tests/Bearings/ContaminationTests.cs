@@ -5,7 +5,7 @@ namespace Pawl.Mechanics.Tests.Bearings;
 
 public class ContaminationTests
 {
-    private static readonly string[] s_bath = ["-/13/10", "-/15/12", "-/17/14", "-/19/16", "-/21/18"];
+    private static readonly string[] BathCodes = ["-/13/10", "-/15/12", "-/17/14", "-/19/16", "-/21/18"];
 
     // 0.0133·1^0.68·50^0.55 = 0.11438; 1 − 1.67/∛50 = 0.54668. Filtered: 0.0288·8.600 = 0.24768; 1 − 1.6329/3.6840 = 0.55676.
     [Fact]
@@ -24,23 +24,23 @@ public class ContaminationTests
     [InlineData("very severe contamination", 0, 0, 0, 0)]
     public void Classes_in_words_give_ranges(string words, double least, double greatest, double leastLarge, double greatestLarge)
     {
-        Assert.Equal((least, greatest), (Contamination.OfClass(words, 99).Least, Contamination.OfClass(words, 99).Greatest));
-        Assert.Equal((leastLarge, greatestLarge), (Contamination.OfClass(words, 100).Least, Contamination.OfClass(words, 100).Greatest));
+        Assert.Equal((least, greatest), (Contamination.OfClass(words, 99).Min, Contamination.OfClass(words, 99).Max));
+        Assert.Equal((leastLarge, greatestLarge), (Contamination.OfClass(words, 100).Min, Contamination.OfClass(words, 100).Max));
     }
 
     [Fact]
     public void Dirtier_oil_is_never_better_and_the_factor_stays_from_zero_to_one() =>
         Gen.Select(Gen.Double[0.1, 4], Gen.Double[10, 400], Gen.Int[0, 3]).Sample((kappa, diameter, index) =>
         {
-            var cleaner = Contamination.Factor(LubricantSupply.Bath, s_bath[index], kappa, diameter);
-            return cleaner is >= 0 and <= 1 && Contamination.Factor(LubricantSupply.Bath, s_bath[index + 1], kappa, diameter) <= cleaner;
+            var cleaner = Contamination.Factor(LubricantSupply.Bath, BathCodes[index], kappa, diameter);
+            return cleaner is >= 0 and <= 1 && Contamination.Factor(LubricantSupply.Bath, BathCodes[index + 1], kappa, diameter) <= cleaner;
         });
 
     [Fact]
     public void A_filter_in_the_line_helps() =>
         Gen.Select(Gen.Double[0.1, 4], Gen.Double[10, 400], Gen.Int[0, 3]).Sample((kappa, diameter, index) =>
-            Contamination.Factor(LubricantSupply.Filtered, s_bath[index], kappa, diameter)
-                >= Contamination.Factor(LubricantSupply.Bath, s_bath[index], kappa, diameter));
+            Contamination.Factor(LubricantSupply.Filtered, BathCodes[index], kappa, diameter)
+                >= Contamination.Factor(LubricantSupply.Bath, BathCodes[index], kappa, diameter));
 
     [Fact]
     public void A_code_between_two_takes_the_dirtier()

@@ -6,7 +6,7 @@ namespace Pawl.Mechanics.Tests.Bearings;
 
 public class EquivalentLoadTests
 {
-    private static readonly BearingType s_deep = new(BearingKind.DeepGrooveBall);
+    private static readonly BearingType Deep = new(BearingKind.DeepGrooveBall);
 
     private static BearingType Angular(double degrees, int rows = 1) => new(BearingKind.AngularContactBall, degrees * Math.PI / 180, rows);
 
@@ -17,17 +17,17 @@ public class EquivalentLoadTests
     [Fact]
     public void A_textbook_bearing_has_the_factors_of_its_table()
     {
-        var factors = DynamicLoad.Factors(s_deep, 12.3 * 0.0340);
+        var factors = DynamicLoad.Factors(Deep, 12.3 * 0.0340);
         Assert.Equal(0.2286, factors.Limit, 0.0005);
         Assert.Equal(1.93, factors.AxialAbove, 0.005);
-        Assert.Equal(2770, DynamicLoad.Equivalent(s_deep, 1500, 1000, 12.3 * 0.0340), 5.0);
+        Assert.Equal(2770, DynamicLoad.Equivalent(Deep, 1500, 1000, 12.3 * 0.0340), 5.0);
     }
 
     // Shigley, Mechanical Engineering Design, an example on a public page: F_r = 7 kN times 1.2 for a turning outer ring, F_a = 3
     // kN, C₀ = 34 kN: Y = 1.53, 9.294 kN. Rounding Y there is worth 0.015 kN.
     [Fact]
     public void A_textbook_load_is_met() =>
-        Assert.Equal(9.294, DynamicLoad.Equivalent(s_deep, 1.2 * 7, 3, 12.3 * 3 / 34), 0.015);
+        Assert.Equal(9.294, DynamicLoad.Equivalent(Deep, 1.2 * 7, 3, 12.3 * 3 / 34), 0.015);
 
     // Table of ABMA in Rules of Thumb for Mechanical Engineers, on a public page: F_a/(i·Z·D_w²) in lb/in², e and Y, the same for
     // one row and two. 1 lb/in² = 0.0068948 MPa; ISO's ratio f₀·F_a/C₀ is the same number in MPa, rounded to three figures.
@@ -56,7 +56,7 @@ public class EquivalentLoadTests
     [Fact]
     public void Between_rows_the_factors_follow_straight_lines()
     {
-        var factors = DynamicLoad.Factors(s_deep, (1.38 + 2.07) / 2);
+        var factors = DynamicLoad.Factors(Deep, (1.38 + 2.07) / 2);
         Assert.Equal((0.32, 1.38), (Math.Round(factors.Limit, 12), Math.Round(factors.AxialAbove, 12)));
         Assert.Null(factors.Remark);
     }
@@ -74,9 +74,9 @@ public class EquivalentLoadTests
     [Fact]
     public void A_little_thrust_needs_no_ratio()
     {
-        Assert.Equal(1000, DynamicLoad.Equivalent(s_deep, 1000, 190));
+        Assert.Equal(1000, DynamicLoad.Equivalent(Deep, 1000, 190));
         Assert.Equal(1000, DynamicLoad.Equivalent(Angular(15), 1000, 380));
-        Refusal.Says("which is not stated", () => DynamicLoad.Equivalent(s_deep, 1000, 191));
+        Refusal.Says("which is not stated", () => DynamicLoad.Equivalent(Deep, 1000, 191));
         Refusal.Says("which is not stated", () => DynamicLoad.Equivalent(Angular(15, 2), 1000, 100));
     }
 
@@ -84,8 +84,8 @@ public class EquivalentLoadTests
     [Fact]
     public void Loads_are_worked_by_hand()
     {
-        Assert.Equal(2570, DynamicLoad.Equivalent(s_deep, 2000, 1000, DynamicLoad.AxialRatio(s_deep, 13.8, 1000, 10_000)), 1e-9);
-        Assert.Equal(2000, DynamicLoad.Equivalent(s_deep, 2000, 200, DynamicLoad.AxialRatio(s_deep, 13.8, 200, 10_000)), 1e-9);
+        Assert.Equal(2570, DynamicLoad.Equivalent(Deep, 2000, 1000, DynamicLoad.AxialRatio(Deep, 13.8, 1000, 10_000)), 1e-9);
+        Assert.Equal(2000, DynamicLoad.Equivalent(Deep, 2000, 200, DynamicLoad.AxialRatio(Deep, 13.8, 200, 10_000)), 1e-9);
         Assert.Equal(0.35 * 2000 + 0.57 * 3000, DynamicLoad.Equivalent(Angular(40), 2000, 3000), 1e-9);
         Assert.Equal(0.57 * 3000, DynamicLoad.Equivalent(Angular(40), 0, 3000), 1e-9);
         Assert.Equal(1500, DynamicLoad.Equivalent(new(BearingKind.NeedleRoller), 1500, 0), 1e-9);
@@ -115,7 +115,7 @@ public class EquivalentLoadTests
     [Fact]
     public void The_branches_meet_at_the_limit_in_every_row()
     {
-        var deep = new[] { 0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89 }.Select(ratio => DynamicLoad.Factors(s_deep, ratio));
+        var deep = new[] { 0.172, 0.345, 0.689, 1.03, 1.38, 2.07, 3.45, 5.17, 6.89 }.Select(ratio => DynamicLoad.Factors(Deep, ratio));
         var light = new[] { 0.178, 0.357, 0.714, 1.07, 1.43, 2.14, 3.57, 5.35, 7.14 };
         var steady = new[] { 20.0, 25, 30, 35, 40, 45 };
         LoadFactors[] all =
@@ -142,7 +142,7 @@ public class EquivalentLoadTests
     public void More_axial_load_never_eases_a_bearing_beyond_rounding() =>
         Gen.Select(Gen.Double[100, 5000], Gen.Double[0, 4000], Gen.Double[0, 1000]).Sample((radial, axial, more) =>
         {
-            double Load(double thrust) => DynamicLoad.Equivalent(s_deep, radial, thrust, DynamicLoad.AxialRatio(s_deep, 13, thrust, 8000));
+            double Load(double thrust) => DynamicLoad.Equivalent(Deep, radial, thrust, DynamicLoad.AxialRatio(Deep, 13, thrust, 8000));
             return Load(axial + more) >= Load(axial) * 0.985;
         });
 
@@ -150,16 +150,16 @@ public class EquivalentLoadTests
     public void Load_scales_when_loads_and_rating_do() =>
         Gen.Select(Gen.Double[1, 5000], Gen.Double[1, 5000], Gen.Double[0.1, 10]).Sample((radial, axial, scale) =>
             Math.Abs(
-                DynamicLoad.Equivalent(s_deep, scale * radial, scale * axial, DynamicLoad.AxialRatio(s_deep, 13, scale * axial, scale * 8000))
-                - scale * DynamicLoad.Equivalent(s_deep, radial, axial, DynamicLoad.AxialRatio(s_deep, 13, axial, 8000))) < 1e-6);
+                DynamicLoad.Equivalent(Deep, scale * radial, scale * axial, DynamicLoad.AxialRatio(Deep, 13, scale * axial, scale * 8000))
+                - scale * DynamicLoad.Equivalent(Deep, radial, axial, DynamicLoad.AxialRatio(Deep, 13, axial, 8000))) < 1e-6);
 
     [Fact]
     public void Outside_the_table_the_nearest_row_holds_and_is_told()
     {
-        Assert.Equal(2.30, DynamicLoad.Factors(s_deep, 0.01).AxialAbove, 1e-12);
-        Assert.Contains("outside the table of ISO 281", DynamicLoad.Factors(s_deep, 0.01).Remark, StringComparison.Ordinal);
-        Assert.Equal(1.00, DynamicLoad.Factors(s_deep, 9).AxialAbove, 1e-12);
-        Assert.NotNull(DynamicLoad.Factors(s_deep, 9).Remark);
+        Assert.Equal(2.30, DynamicLoad.Factors(Deep, 0.01).AxialAbove, 1e-12);
+        Assert.Contains("outside the table of ISO 281", DynamicLoad.Factors(Deep, 0.01).Remark, StringComparison.Ordinal);
+        Assert.Equal(1.00, DynamicLoad.Factors(Deep, 9).AxialAbove, 1e-12);
+        Assert.NotNull(DynamicLoad.Factors(Deep, 9).Remark);
     }
 
     // ISO 281: two rows of an angular contact bearing carry thrust with one of them, so their ratio takes i·F_a.
@@ -188,7 +188,7 @@ public class EquivalentLoadTests
     [InlineData(1000, 2000, 1600)]
     [InlineData(0, 2000, 1000)]
     public void Static_load_of_deep_groove_balls_is_never_below_the_radial(double radial, double axial, double expected) =>
-        Assert.Equal(expected, StaticLoad.Equivalent(s_deep, radial, axial), 1e-9);
+        Assert.Equal(expected, StaticLoad.Equivalent(Deep, radial, axial), 1e-9);
 
     [Fact]
     public void Static_safety_and_rollers_are_worked_by_hand()
@@ -205,7 +205,7 @@ public class EquivalentLoadTests
     {
         Assert.Equal(1140, InducedThrust.Of(Angular(40), 1000), 1e-9);
         Assert.Equal(1250 * Math.Tan(0.2), InducedThrust.Of(new(BearingKind.AngledRoller, 0.2), 1000), 1e-9);
-        Assert.Equal(0, InducedThrust.Of(s_deep, 1000));
+        Assert.Equal(0, InducedThrust.Of(Deep, 1000));
         Assert.Equal(0, InducedThrust.Of(Angular(40, 2), 1000));
     }
 
@@ -227,8 +227,8 @@ public class EquivalentLoadTests
         Refusal.Says("no axial load on its raceways", () => StaticLoad.Equivalent(new(BearingKind.CylindricalRoller), 100, 1));
         Refusal.Says("no factors for a contact angle of 33°, only for 15°, 20°", () => DynamicLoad.Equivalent(Angular(33), 100, 1));
         Refusal.Says("no factors for a contact angle of 33°", () => StaticLoad.Equivalent(Angular(33), 100, 1));
-        Refusal.Says("depend on f₀·F_a/C₀, which is not stated", () => DynamicLoad.Equivalent(s_deep, 100, 50));
-        Refusal.Says("the radial load must not be below zero", () => DynamicLoad.Equivalent(s_deep, -1, 0));
+        Refusal.Says("depend on f₀·F_a/C₀, which is not stated", () => DynamicLoad.Equivalent(Deep, 100, 50));
+        Refusal.Says("the radial load must not be below zero", () => DynamicLoad.Equivalent(Deep, -1, 0));
         Refusal.Says("has no contact angle", () => new BearingType(BearingKind.DeepGrooveBall, 0.1).ContactAngle);
         Refusal.Says("the contact angle must lie between", () => new BearingType(BearingKind.AngledRoller).ContactAngle);
         Refusal.Says("one or two rows; it has 3", () => new BearingType(BearingKind.DeepGrooveBall, 0, 3).Rows);

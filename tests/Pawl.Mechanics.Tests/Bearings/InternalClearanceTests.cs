@@ -42,7 +42,7 @@ public class InternalClearanceTests
         Gen.Select(Gen.OneOf(Gen.Const(BearingKind.DeepGrooveBall), Gen.Const(BearingKind.NeedleRoller)), Gen.Double[6.01, 100], Gen.Int[0, 3]).Sample((kind, bore, index) =>
         {
             var (lower, higher) = (InternalClearance.New(kind, (ClearanceClass)index, bore), InternalClearance.New(kind, (ClearanceClass)(index + 1), bore));
-            return higher.Least > lower.Least && higher.Greatest > lower.Greatest && lower.Least < lower.Greatest;
+            return higher.Min > lower.Min && higher.Max > lower.Max && lower.Min < lower.Max;
         });
 
     // Raceways of 25 mm and 41 mm, 90 °C inside, 70 °C outside: balls as warm as the inner ring 12e-6·41·20; at 80 °C 12e-6·16·10
@@ -82,8 +82,8 @@ public class InternalClearanceTests
     public void Operating_clearance_takes_all_worst_cases_at_once()
     {
         var operating = InternalClearance.Operating(new(0.005, 0.020), new(0.002, 0.009), new(0, 0.003), new(0, 0.006));
-        Assert.Equal(-0.013, operating.Least, 1e-12);
-        Assert.Equal(0.018, operating.Greatest, 1e-12);
+        Assert.Equal(-0.013, operating.Min, 1e-12);
+        Assert.Equal(0.018, operating.Max, 1e-12);
     }
 
     [Fact]
@@ -91,10 +91,10 @@ public class InternalClearanceTests
         Gen.Select(Range(0, 0.05), Range(0, 0.02), Range(0, 0.02), Range(-0.01, 0.02), Gen.Double[0, 1], Gen.Double[0, 1]).Sample(
             (fresh, inner, outer, thermal, one, other) =>
             {
-                static double In(Extent extent, double place) => extent.Least + place * (extent.Greatest - extent.Least);
+                static double In(Extent extent, double place) => extent.Min + place * (extent.Max - extent.Min);
                 var operating = InternalClearance.Operating(fresh, inner, outer, thermal);
                 var some = In(fresh, one) - In(inner, other) - In(outer, one * other) - In(thermal, 1 - one);
-                return some >= operating.Least - 1e-12 && some <= operating.Greatest + 1e-12;
+                return some >= operating.Min - 1e-12 && some <= operating.Max + 1e-12;
             });
 
     // Internals of a bearing 20 × 47 × 14, common practice: raceways of 25.6 mm and 41.4 mm.
@@ -110,14 +110,14 @@ public class InternalClearanceTests
     [Fact]
     public void What_the_standard_does_not_cover_is_refused()
     {
-        Refusal.Says("bore of 101 mm; it covers over 6 mm to 100 mm", () => InternalClearance.New(BearingKind.DeepGrooveBall, ClearanceClass.C3, 101).Least);
-        Refusal.Says("bore of 6 mm", () => InternalClearance.New(BearingKind.DeepGrooveBall, ClearanceClass.C3, 6).Least);
-        Refusal.Says("no classes of clearance for angular contact ball", () => InternalClearance.New(BearingKind.AngularContactBall, ClearanceClass.C3, 20).Least);
+        Refusal.Says("bore of 101 mm; it covers over 6 mm to 100 mm", () => InternalClearance.New(BearingKind.DeepGrooveBall, ClearanceClass.C3, 101).Min);
+        Refusal.Says("bore of 6 mm", () => InternalClearance.New(BearingKind.DeepGrooveBall, ClearanceClass.C3, 6).Min);
+        Refusal.Says("no classes of clearance for angular contact ball", () => InternalClearance.New(BearingKind.AngularContactBall, ClearanceClass.C3, 20).Min);
         Refusal.Says("the outer raceway must be above the inner", () => InternalClearance.ThermalLoss(30, 30, 20, 20, 20));
     }
 
     private static double[] Row(BearingKind kind, double bore) =>
-        [.. Enum.GetValues<ClearanceClass>().Select(@class => InternalClearance.New(kind, @class, bore)).SelectMany(extent => new[] { extent.Least, extent.Greatest })];
+        [.. Enum.GetValues<ClearanceClass>().Select(@class => InternalClearance.New(kind, @class, bore)).SelectMany(extent => new[] { extent.Min, extent.Max })];
 
     private static Gen<Extent> Range(double from, double to) =>
         Gen.Select(Gen.Double[from, to], Gen.Double[from, to]).Select((one, other) => new Extent(Math.Min(one, other), Math.Max(one, other)));

@@ -7,18 +7,18 @@ namespace Pawl.Mechanics.Tests.Bearings;
 
 public class InternalRatingTests
 {
-    private static readonly BearingType s_deep = new(BearingKind.DeepGrooveBall);
-    private static readonly BearingType s_roller = new(BearingKind.CylindricalRoller);
+    private static readonly BearingType Deep = new(BearingKind.DeepGrooveBall);
+    private static readonly BearingType Roller = new(BearingKind.CylindricalRoller);
 
     // Steps of the tables, so that a test meets rows and nothing between.
-    private static readonly double[] s_gammas =
+    private static readonly double[] Gammas =
         [0.05, 0.06, 0.07, 0.08, 0.09, 0.10, 0.12, 0.14, 0.16, 0.18, 0.20, 0.22, 0.24, 0.26, 0.28, 0.30, 0.32, 0.34, 0.36, 0.38, 0.40];
 
     // ISO/TR 1281-1, from memory: how f_c goes with γ for grooves of 0.52·D_w, where (2·r/(2·r − D_w))^0.41 = 26^0.41. The number in
     // front, 0.957·39.9, is fitted to the table, so that this finds a wrong row and not a wrong table; it prints three figures.
     [Fact]
     public void Every_factor_of_balls_follows_from_the_theory() =>
-        Assert.All(s_gammas, gamma =>
+        Assert.All(Gammas, gamma =>
         {
             var part = 1.04 * Math.Pow((1 - gamma) / (1 + gamma), 1.72);
             var theory = 0.957 * 39.9 * Math.Pow(1 + Math.Pow(part, 10.0 / 3), -0.3)
@@ -55,7 +55,7 @@ public class InternalRatingTests
     public void The_static_factor_of_rollers_is_a_pressure_of_4000_MPa() =>
         Gen.Double[0.02, 0.3].Sample(gamma =>
         {
-            RollerSet rollers = new(s_roller, 10, 4, 8, 4 / gamma);
+            RollerSet rollers = new(Roller, 10, 4, 8, 4 / gamma);
             var radius = 4.0 / 2 * (1 - gamma);
             var load = Math.PI * radius * 8 * 4000 * 4000 / Elastic.Reduced(new(207_000, 0.3), new(207_000, 0.3));
             return Math.Abs(InternalRating.Static(rollers) / (10 * load / 5) - 1) < 0.01;
@@ -69,7 +69,7 @@ public class InternalRatingTests
     [InlineData(9, 9.525, 46, 19.5, 11.3)]
     public void Usual_bearings_have_their_usual_ratings(int count, double diameter, double pitch, double dynamic, double still)
     {
-        BallSet balls = new(s_deep, count, diameter, pitch);
+        BallSet balls = new(Deep, count, diameter, pitch);
         Assert.Equal(1, InternalRating.Stated(dynamic * 1000, InternalRating.Dynamic(balls)), 0.015);
         Assert.Equal(1, InternalRating.Stated(still * 1000, InternalRating.Static(balls)), 0.015);
     }
@@ -78,10 +78,10 @@ public class InternalRatingTests
     [Fact]
     public void Ratings_were_computed_elsewhere()
     {
-        BallSet balls = new(s_deep, 8, 7.938, 33.5);
+        BallSet balls = new(Deep, 8, 7.938, 33.5);
         Assert.Equal(12_794, InternalRating.Dynamic(balls), 1.0);
         Assert.Equal(6583.9, InternalRating.Static(balls), 0.5);
-        RollerSet rollers = new(s_roller, 12, 4, 10, 22);
+        RollerSet rollers = new(Roller, 12, 4, 10, 22);
         Assert.Equal(16_741, InternalRating.Dynamic(rollers, RollerMake.Machined), 1.0);
         Assert.Equal(16_741 / 1.1, InternalRating.Dynamic(rollers, RollerMake.DrawnCup), 1.0);
         Assert.Equal(17_280, InternalRating.Static(rollers), 0.5);
@@ -91,19 +91,19 @@ public class InternalRatingTests
     [Fact]
     public void Large_balls_join_the_small_ones_at_an_inch()
     {
-        var below = InternalRating.Dynamic(new(s_deep, 8, 25.4, 120));
-        var above = InternalRating.Dynamic(new(s_deep, 8, 25.4001, 120));
+        var below = InternalRating.Dynamic(new(Deep, 8, 25.4, 120));
+        var above = InternalRating.Dynamic(new(Deep, 8, 25.4001, 120));
         Assert.Equal(below, above, below * 1e-4);
-        Assert.Equal(Math.Pow(2, 1.4), InternalRating.Dynamic(new(s_deep, 8, 60, 300)) / InternalRating.Dynamic(new(s_deep, 8, 30, 150)), 1e-9);
+        Assert.Equal(Math.Pow(2, 1.4), InternalRating.Dynamic(new(Deep, 8, 60, 300)) / InternalRating.Dynamic(new(Deep, 8, 30, 150)), 1e-9);
     }
 
     // ISO 281: rows to the power 0.7 and 7/9; a double row of deep grooves is derated to 0.90/0.95.
     [Fact]
     public void A_second_row_adds_less_than_its_own()
     {
-        var single = InternalRating.Dynamic(new(s_deep, 9, 8, 40));
+        var single = InternalRating.Dynamic(new(Deep, 9, 8, 40));
         Assert.Equal(Math.Pow(2, 0.7) * 0.9 / 0.95, InternalRating.Dynamic(new(new(BearingKind.DeepGrooveBall, 0, 2), 9, 8, 40)) / single, 1e-9);
-        Assert.Equal(2, InternalRating.Static(new BallSet(new(BearingKind.DeepGrooveBall, 0, 2), 9, 8, 40)) / InternalRating.Static(new BallSet(s_deep, 9, 8, 40)), 1e-9);
+        Assert.Equal(2, InternalRating.Static(new BallSet(new(BearingKind.DeepGrooveBall, 0, 2), 9, 8, 40)) / InternalRating.Static(new BallSet(Deep, 9, 8, 40)), 1e-9);
         BearingType slanted = new(BearingKind.AngularContactBall, Math.PI / 6);
         BearingType doubled = new(BearingKind.AngularContactBall, Math.PI / 6, 2);
         Assert.Equal(Math.Pow(2, 0.7), InternalRating.Dynamic(new(doubled, 9, 8, 40)) / InternalRating.Dynamic(new(slanted, 9, 8, 40)), 1e-9);
@@ -112,18 +112,18 @@ public class InternalRatingTests
     [Fact]
     public void What_cannot_be_or_is_not_covered_is_refused()
     {
-        Refusal.Says("20 rolling elements of 8 mm do not fit", () => InternalRating.Dynamic(new BallSet(s_deep, 20, 8, 40)));
-        Refusal.Says("no factor f_c: γ is 0.04; the source covers 0.05 to 0.4", () => InternalRating.Dynamic(new BallSet(s_deep, 9, 4, 100)));
+        Refusal.Says("20 rolling elements of 8 mm do not fit", () => InternalRating.Dynamic(new BallSet(Deep, 20, 8, 40)));
+        Refusal.Says("no factor f_c: γ is 0.04; the source covers 0.05 to 0.4", () => InternalRating.Dynamic(new BallSet(Deep, 9, 4, 100)));
         Refusal.Says("no factor f₀: γ is 0.31", () => InternalRating.StaticBallFactor(0.31));
-        Refusal.Says("a deep groove ball bearing has balls", () => InternalRating.Dynamic(new RollerSet(s_deep, 9, 4, 8, 30), RollerMake.Machined));
-        Refusal.Says("a cylindrical roller bearing has rollers", () => InternalRating.Dynamic(new BallSet(s_roller, 9, 4, 30)));
+        Refusal.Says("a deep groove ball bearing has balls", () => InternalRating.Dynamic(new RollerSet(Deep, 9, 4, 8, 30), RollerMake.Machined));
+        Refusal.Says("a cylindrical roller bearing has rollers", () => InternalRating.Dynamic(new BallSet(Roller, 9, 4, 30)));
         Refusal.Says("the source covers up to 0.3", () => InternalRating.RollerFactor(0.31));
     }
 
     private static double FactorOf(double gamma)
     {
         // Three balls, large enough a circle for any γ of the table: C/(1.3·Z^(2/3)·D^1.8) is f_c.
-        BallSet balls = new(s_deep, 3, 10, 10 / gamma);
+        BallSet balls = new(Deep, 3, 10, 10 / gamma);
         return InternalRating.Dynamic(balls) / (1.3 * Math.Pow(3, 2.0 / 3) * Math.Pow(10, 1.8));
     }
 

@@ -6,9 +6,9 @@ namespace Pawl.Mechanics.Tests.Bearings;
 
 public class LoadSpectrumTests
 {
-    private static readonly BearingType s_ball = new(BearingKind.DeepGrooveBall);
+    private static readonly BearingType Ball = new(BearingKind.DeepGrooveBall);
 
-    private static readonly Gen<LoadBin[]> s_bins = Gen.Select(Gen.Double[0, 5000], Gen.Double[-300, 300], Gen.Double[0.01, 1]).Array[1, 8]
+    private static readonly Gen<LoadBin[]> Bins = Gen.Select(Gen.Double[0, 5000], Gen.Double[-300, 300], Gen.Double[0.01, 1]).Array[1, 8]
         .Select(parts =>
         {
             var sum = parts.Sum(part => part.Item3);
@@ -34,20 +34,20 @@ public class LoadSpectrumTests
     // Damage summed bin by bin, Palmgren and Miner: share of the time over the life in it.
     [Fact]
     public void The_mean_load_uses_up_the_life_as_its_bins_do() =>
-        s_bins.Sample(bins =>
+        Bins.Sample(bins =>
         {
             var worked = bins.Where(bin => bin.Load > 1 && Math.Abs(bin.RelativeSpeed) > 1).ToArray();
             if (worked.Length != bins.Length)
                 return true;
             var together = LoadSpectrum.Duration(
-                [.. bins.Select(bin => (bin.Share, RatingLife.Duration(RatingLife.Basic(s_ball, 10_000, bin.Load), bin.RelativeSpeed)))]);
-            var mean = RatingLife.Duration(RatingLife.Basic(s_ball, 10_000, LoadSpectrum.MeanLoad(bins, 3)), LoadSpectrum.MeanSpeed(bins));
+                [.. bins.Select(bin => (bin.Share, RatingLife.Duration(RatingLife.Basic(Ball, 10_000, bin.Load), bin.RelativeSpeed)))]);
+            var mean = RatingLife.Duration(RatingLife.Basic(Ball, 10_000, LoadSpectrum.MeanLoad(bins, 3)), LoadSpectrum.MeanSpeed(bins));
             return Math.Abs(together / mean - 1) < 1e-9;
         });
 
     [Fact]
     public void The_mean_load_lies_between_least_and_greatest() =>
-        Gen.Select(s_bins, Gen.Double[1, 5]).Where((bins, _) => bins.Any(bin => bin.RelativeSpeed != 0)).Sample((bins, exponent) =>
+        Gen.Select(Bins, Gen.Double[1, 5]).Where((bins, _) => bins.Any(bin => bin.RelativeSpeed != 0)).Sample((bins, exponent) =>
         {
             var mean = LoadSpectrum.MeanLoad(bins, exponent);
             return mean >= bins.Min(bin => bin.Load) - 1e-6 && mean <= bins.Max(bin => bin.Load) + 1e-6;

@@ -7,8 +7,8 @@ namespace Pawl.Mechanics.Tests.Bearings;
 
 public class RingFitTests
 {
-    private static readonly Elastic s_steel = new(206_000, 0.3);
-    private static readonly Elastic s_aluminium = new(70_000, 0.33);
+    private static readonly Elastic Steel = new(206_000, 0.3);
+    private static readonly Elastic Aluminium = new(70_000, 0.33);
 
     // A public page on press fits: shaft of 50 mm in a hub of 80 mm outside, interference 0.04 mm, E = 200 000 MPa: 48.8 MPa.
     [Fact]
@@ -26,8 +26,8 @@ public class RingFitTests
                 var inner = interference * seat / race * (1 - hollow * hollow) / (1 - hole * hole / (race * race));
                 var (outside, bore, about) = (seat * ring, seat, seat * ring * housing);
                 var outer = interference * bore / outside * (1 - outside * outside / (about * about)) / (1 - bore * bore / (about * about));
-                return Math.Abs(RingFit.InnerRacewayGrowth(interference, seat, race, hole, s_steel, s_steel) - inner) < 1e-9
-                    && Math.Abs(RingFit.OuterRacewayContraction(interference, outside, bore, about, s_steel, s_steel) - outer) < 1e-9;
+                return Math.Abs(RingFit.InnerRacewayGrowth(interference, seat, race, hole, Steel, Steel) - inner) < 1e-9
+                    && Math.Abs(RingFit.OuterRacewayContraction(interference, outside, bore, about, Steel, Steel) - outer) < 1e-9;
             });
 
     // The rings solved as thin shells in a row: equilibrium σ_t = d(r·σ_r)/dr and Hooke, radial displacement u, marched by
@@ -37,39 +37,39 @@ public class RingFitTests
     {
         const double interference = 0.03;
         var (bore, joint, about) = (41.4, 47.0, 70.0);
-        var ring = March(bore / 2, joint / 2, s_steel);
-        var housing = March(about / 2, joint / 2, s_aluminium);
+        var ring = March(bore / 2, joint / 2, Steel);
+        var housing = March(about / 2, joint / 2, Aluminium);
 
         // Both scaled to one pressure at the joint; their displacements make up half of the interference.
         var pressure = interference / 2 / (housing.Joint / -housing.Stress - ring.Joint / -ring.Stress);
-        Assert.Equal(pressure, RingFit.Pressure(interference, joint, bore, about, s_steel, s_aluminium), pressure * 1e-3);
+        Assert.Equal(pressure, RingFit.Pressure(interference, joint, bore, about, Steel, Aluminium), pressure * 1e-3);
         var contraction = -2 * ring.Free * pressure / -ring.Stress;
-        Assert.Equal(contraction, RingFit.OuterRacewayContraction(interference, joint, bore, about, s_aluminium, s_steel), contraction * 1e-3);
+        Assert.Equal(contraction, RingFit.OuterRacewayContraction(interference, joint, bore, about, Aluminium, Steel), contraction * 1e-3);
     }
 
     // Interference 10 µm, seat 20 mm, raceway 25 mm, solid shaft: 10·20/25 = 8 µm.
     [Fact]
     public void A_solid_shaft_is_worked_by_hand() =>
-        Assert.Equal(0.008, RingFit.InnerRacewayGrowth(0.010, 20, 25, 0, s_steel, s_steel), 1e-9);
+        Assert.Equal(0.008, RingFit.InnerRacewayGrowth(0.010, 20, 25, 0, Steel, Steel), 1e-9);
 
     [Fact]
     public void A_hollow_shaft_and_a_soft_housing_press_less() =>
         Gen.Select(Gen.Double[0.001, 0.05], Gen.Double[0, 15], Gen.Double[50, 200]).Sample((interference, hole, about) =>
-            RingFit.InnerRacewayGrowth(interference, 20, 25, hole, s_steel, s_steel)
-                <= RingFit.InnerRacewayGrowth(interference, 20, 25, 0, s_steel, s_steel) + 1e-12
-            && RingFit.OuterRacewayContraction(interference, 47, 41, about, s_aluminium, s_steel)
-                < RingFit.OuterRacewayContraction(interference, 47, 41, about, s_steel, s_steel));
+            RingFit.InnerRacewayGrowth(interference, 20, 25, hole, Steel, Steel)
+                <= RingFit.InnerRacewayGrowth(interference, 20, 25, 0, Steel, Steel) + 1e-12
+            && RingFit.OuterRacewayContraction(interference, 47, 41, about, Aluminium, Steel)
+                < RingFit.OuterRacewayContraction(interference, 47, 41, about, Steel, Steel));
 
     // A ring about whose joint nothing yields gives all of its interference: infinite block, infinite stiffness.
     [Fact]
     public void A_rigid_block_leaves_the_ring_all_of_the_change() =>
         Assert.Equal(
-            0.01 * RatioOfBore(41, 47), RingFit.OuterRacewayContraction(0.01, 47, 41, double.PositiveInfinity, new(1e15, 0.3), s_steel), 1e-9);
+            0.01 * RatioOfBore(41, 47), RingFit.OuterRacewayContraction(0.01, 47, 41, double.PositiveInfinity, new(1e15, 0.3), Steel), 1e-9);
 
     [Fact]
     public void A_loose_seat_presses_nothing()
     {
-        Assert.Equal(0, RingFit.InnerRacewayGrowth(-0.01, 20, 25, 0, s_steel, s_steel));
+        Assert.Equal(0, RingFit.InnerRacewayGrowth(-0.01, 20, 25, 0, Steel, Steel));
         Assert.Equal(0, RingFit.Effective(0.002, 0.004));
         Assert.Equal(0.006, RingFit.Effective(0.010, 0.004), 1e-12);
     }
@@ -87,10 +87,10 @@ public class RingFitTests
     [Fact]
     public void Impossible_seats_are_refused()
     {
-        Refusal.Says("a joint between hole and outside", () => RingFit.Pressure(0.01, 20, 20, 30, s_steel, s_steel));
-        Refusal.Says("a joint between hole and outside", () => RingFit.InnerRacewayGrowth(0.01, 20, 20, 0, s_steel, s_steel));
+        Refusal.Says("a joint between hole and outside", () => RingFit.Pressure(0.01, 20, 20, 30, Steel, Steel));
+        Refusal.Says("a joint between hole and outside", () => RingFit.InnerRacewayGrowth(0.01, 20, 20, 0, Steel, Steel));
         Refusal.Says("the smoothing must not be below zero", () => RingFit.Effective(0.01, -1));
-        Refusal.Says("Poisson's ratio", () => RingFit.Pressure(0.01, 20, 0, 30, new(1, 0.5), s_steel));
+        Refusal.Says("Poisson's ratio", () => RingFit.Pressure(0.01, 20, 0, 30, new(1, 0.5), Steel));
     }
 
     // Lamé, tube pressed from outside with u given there: 2·E·D over the share that Poisson leaves at the rim.

@@ -6,9 +6,9 @@ namespace Pawl.Mechanics.Tests.Bearings;
 
 public class ShaftReactionsTests
 {
-    private static readonly ShaftSupport[] s_two = [new(0, true), new(100, false)];
+    private static readonly ShaftSupport[] Two = [new(0, true), new(100, false)];
 
-    private static readonly Gen<ShaftLoad> s_load = Gen.Select(
+    private static readonly Gen<ShaftLoad> Load = Gen.Select(
         Gen.Double[-100, 300], Gen.Double[-2000, 2000], Gen.Double[-2000, 2000], Gen.Double[-500, 500], Gen.Double[-20_000, 20_000], Gen.Double[-20_000, 20_000])
         .Select((position, x, y, axial, coupleX, coupleY) => new ShaftLoad(position, x, y, axial, coupleX, coupleY));
 
@@ -21,7 +21,7 @@ public class ShaftReactionsTests
     [InlineData(-20, -1200, 200)]
     public void Loads_between_and_overhung_are_worked_by_hand(double position, double first, double second)
     {
-        var reactions = ShaftReactions.Of(s_two, [new(position, 1000, 0)]);
+        var reactions = ShaftReactions.Of(Two, [new(position, 1000, 0)]);
         Assert.Equal((first, 0), (reactions[0].X, reactions[0].Y));
         Assert.Equal((second, 0), (reactions[1].X, reactions[1].Y));
     }
@@ -30,7 +30,7 @@ public class ShaftReactionsTests
     [Fact]
     public void An_axial_force_off_the_axis_bends_and_is_held_by_the_locating_bearing()
     {
-        var reactions = ShaftReactions.Of(s_two, [ShaftLoad.AtPoint(0, 40, 50, 0, 0, 300)]);
+        var reactions = ShaftReactions.Of(Two, [ShaftLoad.AtPoint(0, 40, 50, 0, 0, 300)]);
         Assert.Equal(120, Math.Abs(reactions[1].Y), 1e-9);
         Assert.Equal(-reactions[0].Y, reactions[1].Y, 1e-9);
         Assert.Equal((-300, 0), (reactions[0].Axial, reactions[1].Axial));
@@ -41,7 +41,7 @@ public class ShaftReactionsTests
     // space.
     [Fact]
     public void Nothing_is_left_over_about_any_point() =>
-        Gen.Select(s_load.Array[1, 6], Gen.Double[-50, 50], Gen.Double[60, 200], Gen.Double[-500, 500], Gen.Bool).Sample((loads, one, other, point, locating) =>
+        Gen.Select(Load.Array[1, 6], Gen.Double[-50, 50], Gen.Double[60, 200], Gen.Double[-500, 500], Gen.Bool).Sample((loads, one, other, point, locating) =>
         {
             ShaftSupport[] supports = [new(one, locating), new(other, !locating)];
             var reactions = ShaftReactions.Of(supports, loads);
@@ -75,13 +75,13 @@ public class ShaftReactionsTests
 
     [Fact]
     public void Turning_the_plane_turns_the_reactions() =>
-        Gen.Select(s_load.Array[1, 5], Gen.Double[0, 7]).Sample((loads, angle) =>
+        Gen.Select(Load.Array[1, 5], Gen.Double[0, 7]).Sample((loads, angle) =>
         {
             var (cosine, sine) = (Math.Cos(angle), Math.Sin(angle));
             var turned = loads.Select(load => new ShaftLoad(
                 load.Position, cosine * load.X - sine * load.Y, sine * load.X + cosine * load.Y, load.Axial,
                 cosine * load.CoupleX - sine * load.CoupleY, sine * load.CoupleX + cosine * load.CoupleY)).ToArray();
-            var (before, after) = (ShaftReactions.Of(s_two, loads), ShaftReactions.Of(s_two, turned));
+            var (before, after) = (ShaftReactions.Of(Two, loads), ShaftReactions.Of(Two, turned));
             return Math.Abs(before[0].Radial - after[0].Radial) < 1e-6 && Math.Abs(before[1].Radial - after[1].Radial) < 1e-6;
         });
 

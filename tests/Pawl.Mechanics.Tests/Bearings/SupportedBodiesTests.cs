@@ -6,12 +6,12 @@ namespace Pawl.Mechanics.Tests.Bearings;
 /// <summary>Bodies of one axis that lean on each other.</summary>
 public class SupportedBodiesTests
 {
-    private static readonly BodySupport s_front = new("front", "shaft", null, 0);
-    private static readonly BodySupport s_spigot = new("spigot", "shaft", "carrier", 100);
-    private static readonly BodySupport s_near = new("near", "carrier", null, 120);
-    private static readonly BodySupport s_far = new("far", "carrier", null, 200);
+    private static readonly BodySupport Front = new("front", "shaft", null, 0);
+    private static readonly BodySupport Spigot = new("spigot", "shaft", "carrier", 100);
+    private static readonly BodySupport Near = new("near", "carrier", null, 120);
+    private static readonly BodySupport Far = new("far", "carrier", null, 200);
 
-    private static readonly SupportedBodies s_two = new(["shaft", "carrier"], [s_front, s_spigot, s_near, s_far]);
+    private static readonly SupportedBodies Two = new(["shaft", "carrier"], [Front, Spigot, Near, Far]);
 
     private static Dictionary<string, IReadOnlyList<ShaftLoad>> On(string body, params ShaftLoad[] loads) =>
         new(StringComparer.Ordinal) { [body] = loads };
@@ -21,14 +21,14 @@ public class SupportedBodiesTests
     [Fact]
     public void A_shaft_that_sits_in_a_carrier_loads_it()
     {
-        var found = s_two.Solve(On("shaft", new ShaftLoad(50, -1000, 0)));
+        var found = Two.Solve(On("shaft", new ShaftLoad(50, -1000, 0)));
 
-        Assert.Equal(500, found[s_front].X, 1e-9);
-        Assert.Equal(500, found[s_spigot].X, 1e-9);
-        Assert.Equal(625, found[s_near].X, 1e-9);
-        Assert.Equal(-125, found[s_far].X, 1e-9);
-        Assert.Equal("shaft", s_two.HeldBy(s_spigot));
-        Assert.Equal("carrier", s_two.HeldBy(s_near));
+        Assert.Equal(500, found[Front].X, 1e-9);
+        Assert.Equal(500, found[Spigot].X, 1e-9);
+        Assert.Equal(625, found[Near].X, 1e-9);
+        Assert.Equal(-125, found[Far].X, 1e-9);
+        Assert.Equal("shaft", Two.HeldBy(Spigot));
+        Assert.Equal("carrier", Two.HeldBy(Near));
     }
 
     // Statics of the whole: what the ground gives balances all loads, in force and in moment about the datum.
@@ -55,17 +55,17 @@ public class SupportedBodiesTests
     [Fact]
     public void Three_bearings_on_one_shaft_need_its_stiffness()
     {
-        var system = new SupportedBodies(["shaft"], [s_front, new("middle", "shaft", null, 50), new("end", "shaft", null, 100)]);
+        var system = new SupportedBodies(["shaft"], [Front, new("middle", "shaft", null, 50), new("end", "shaft", null, 100)]);
 
         Assert.False(system.Holds("shaft", out var reason));
         Assert.Equal("3 bearings hold shaft: their loads need the stiffness of the shaft, which is not computed", reason);
-        Assert.Null(system.HeldBy(s_front));
+        Assert.Null(system.HeldBy(Front));
     }
 
     [Fact]
     public void A_body_that_leans_on_one_that_swings_is_not_held_either()
     {
-        var system = new SupportedBodies(["shaft", "carrier"], [s_front, s_spigot, s_near]);
+        var system = new SupportedBodies(["shaft", "carrier"], [Front, Spigot, Near]);
 
         Assert.False(system.Holds("carrier", out var carrier));
         Assert.Contains("carrier is not held", carrier, StringComparison.Ordinal);
@@ -81,8 +81,8 @@ public class SupportedBodiesTests
     [InlineData(80, 0.015)]
     public void Bores_lie_below_their_nominal_size(double nominal, double lower)
     {
-        Assert.Equal(nominal - lower, RingTolerance.Bore(nominal).Least, 1e-12);
-        Assert.Equal(nominal, RingTolerance.Bore(nominal).Greatest, 1e-12);
+        Assert.Equal(nominal - lower, RingTolerance.Bore(nominal).Min, 1e-12);
+        Assert.Equal(nominal, RingTolerance.Bore(nominal).Max, 1e-12);
     }
 
     [Theory]
@@ -90,7 +90,7 @@ public class SupportedBodiesTests
     [InlineData(62, 0.013)]
     [InlineData(90, 0.015)]
     public void Outside_diameters_lie_below_their_nominal_size(double nominal, double lower) =>
-        Assert.Equal(nominal - lower, RingTolerance.Outside(nominal).Least, 1e-12);
+        Assert.Equal(nominal - lower, RingTolerance.Outside(nominal).Min, 1e-12);
 
     [Fact]
     public void A_bearing_beyond_the_table_has_no_tolerance() =>

@@ -6,7 +6,7 @@ namespace Pawl.Mechanics.Tests.Fits;
 
 public class FitLimitsTests
 {
-    private static readonly Gen<LimitDeviations> s_limits =
+    private static readonly Gen<LimitDeviations> AnyLimits =
         Gen.Select(Gen.Double[-0.1, 0.1], Gen.Double[0, 0.1], (lower, width) => new LimitDeviations(lower, lower + width));
 
     // ISO 286-1: C_min = EI − es, C_max = ES − ei, with the deviations of ISO 286-2 any fit table prints. µm.
@@ -21,8 +21,8 @@ public class FitLimitsTests
         double size, string hole, int holeGrade, string shaft, int shaftGrade, double least, double greatest, FitKind kind)
     {
         var fit = FitLimits.Of(Iso286.Limits(hole, holeGrade, size), Iso286.Limits(shaft, shaftGrade, size));
-        Assert.Equal(least / 1000, fit.Least, 1e-9);
-        Assert.Equal(greatest / 1000, fit.Greatest, 1e-9);
+        Assert.Equal(least / 1000, fit.Min, 1e-9);
+        Assert.Equal(greatest / 1000, fit.Max, 1e-9);
         Assert.Equal(kind, fit.Kind);
     }
 
@@ -33,7 +33,7 @@ public class FitLimitsTests
     {
         var inner = FitLimits.Of(new(-0.010, 0), Iso286.Limits("k", 5, 25));
         var outer = FitLimits.Of(Iso286.Limits("H", 7, 62), new(-0.013, 0));
-        Assert.Equal((0, 0.043), (Math.Round(outer.Least, 9), Math.Round(outer.Greatest, 9)));
+        Assert.Equal((0, 0.043), (Math.Round(outer.Min, 9), Math.Round(outer.Max, 9)));
     }
 
     // Seat of 62 mm in aluminium (23e-6), steel ring (12e-6), both 60 K warmer: 62·11e-6·60 = 0.04092 mm looser.
@@ -41,22 +41,22 @@ public class FitLimitsTests
     public void Aluminium_about_steel_is_worked_by_hand()
     {
         var hot = new FitLimits(0, 0.043).At(62, 23e-6, 80, 12e-6, 80);
-        Assert.Equal(0.04092, hot.Least, 1e-9);
-        Assert.Equal(0.08392, hot.Greatest, 1e-9);
+        Assert.Equal(0.04092, hot.Min, 1e-9);
+        Assert.Equal(0.08392, hot.Max, 1e-9);
     }
 
     [Fact]
     public void Any_pair_of_parts_has_a_clearance_within_the_limits() =>
-        Gen.Select(s_limits, s_limits, Gen.Double[0, 1], Gen.Double[0, 1]).Sample((hole, shaft, one, other) =>
+        Gen.Select(AnyLimits, AnyLimits, Gen.Double[0, 1], Gen.Double[0, 1]).Sample((hole, shaft, one, other) =>
         {
             var fit = FitLimits.Of(hole, shaft);
             var clearance = hole.Lower + one * (hole.Upper - hole.Lower) - shaft.Lower - other * (shaft.Upper - shaft.Lower);
-            return clearance >= fit.Least - 1e-12 && clearance <= fit.Greatest + 1e-12;
+            return clearance >= fit.Min - 1e-12 && clearance <= fit.Max + 1e-12;
         });
 
     [Fact]
     public void Like_parts_at_one_temperature_change_only_as_the_play_itself_does() =>
-        Gen.Select(s_limits, s_limits, Gen.Double[-60, 150]).Sample((hole, shaft, temperature) =>
+        Gen.Select(AnyLimits, AnyLimits, Gen.Double[-60, 150]).Sample((hole, shaft, temperature) =>
         {
             var fit = FitLimits.Of(hole, shaft);
             return fit.At(50, 11.5e-6, temperature, 11.5e-6, temperature) == fit;
@@ -64,5 +64,5 @@ public class FitLimitsTests
 
     [Fact]
     public void Turned_limits_are_refused() =>
-        Refusal.Says("the lower not above the upper", () => FitLimits.Of(new(0.01, 0), new(0, 0.01)).Least);
+        Refusal.Says("the lower not above the upper", () => FitLimits.Of(new(0.01, 0), new(0, 0.01)).Min);
 }

@@ -8,16 +8,16 @@ namespace Pawl.Mechanics.Tests.Fits;
 public class PressFitTests
 {
     private const double Density = 7.85e-9;
-    private static readonly Elastic s_steel = new(207_000, 0.3);
-    private static readonly PressFit s_plain = new(50, 0, 80, 40, s_steel, s_steel);
+    private static readonly Elastic Steel = new(207_000, 0.3);
+    private static readonly PressFit Plain = new(50, 0, 80, 40, Steel, Steel);
 
-    private static readonly Gen<PressFit> s_any = Gen.Select(
+    private static readonly Gen<PressFit> Any = Gen.Select(
         Gen.Double[10, 100], Gen.Double[0, 0.9], Gen.Double[1.1, 3], Gen.Double[60_000, 220_000], Gen.Double[60_000, 220_000], Gen.Double[0.2, 0.4])
         .Select((d, hollow, hub, one, other, poisson) => new PressFit(d, d * hollow, d * hub, d, new(one, poisson), new(other, 0.3)));
 
     // Textbooks of machine design, one steel and a solid shaft: p = U·E·(1 − Q²)/(2·d) = 0.06·207 000·(1 − 0.390625)/100 = 75.684.
     [Fact]
-    public void One_steel_and_a_solid_shaft_give_the_short_formula() => Assert.Equal(75.684, s_plain.Pressure(0.06), 0.001);
+    public void One_steel_and_a_solid_shaft_give_the_short_formula() => Assert.Equal(75.684, Plain.Pressure(0.06), 0.001);
 
     // Shigley, Mechanical Engineering Design, problems 3-64 and 3-66 in a solution manual on a public page: fits H7/s6 and H7/u6 of 40 mm in a
     // collar of 80 mm, E = 207 GPa: 114.5 and 34.9 MPa, 147.5 and 67.9 MPa.
@@ -27,9 +27,9 @@ public class PressFitTests
     public void Fits_of_a_solution_manual_have_its_pressures(string letter, double most, double least)
     {
         var limits = FitLimits.Of(Iso286.Limits("H", 7, 40), Iso286.Limits(letter, 6, 40));
-        var fit = new PressFit(40, 0, 80, 40, s_steel, s_steel);
-        Assert.Equal(most, fit.Pressure(-limits.Least), 0.05);
-        Assert.Equal(least, fit.Pressure(-limits.Greatest), 0.05);
+        var fit = new PressFit(40, 0, 80, 40, Steel, Steel);
+        Assert.Equal(most, fit.Pressure(-limits.Min), 0.05);
+        Assert.Equal(least, fit.Pressure(-limits.Max), 0.05);
     }
 
     // The same, problem 3-68, inches: 0.001 in of the radius on a solid shaft of 1 in in a ring of 2 in, E = 30 Mpsi, ν = 0.292: 22 500 psi, hoop
@@ -49,16 +49,16 @@ public class PressFitTests
         Gen.Select(Gen.Double[10, 100], Gen.Double[0.05, 0.9], Gen.Double[1.1, 3], Gen.Double[0.001, 0.1]).Sample((d, hollow, hub, u) =>
         {
             var (i, o) = (d * hollow, d * hub);
-            var expected = s_steel.Modulus * u / (2 * d * d * d) * (o * o - d * d) * (d * d - i * i) / (o * o - i * i);
-            return Math.Abs(new PressFit(d, i, o, d, s_steel, s_steel).Pressure(u) / expected - 1) < 1e-9;
+            var expected = Steel.Modulus * u / (2 * d * d * d) * (o * o - d * d) * (d * d - i * i) / (o * o - i * i);
+            return Math.Abs(new PressFit(d, i, o, d, Steel, Steel).Pressure(u) / expected - 1) < 1e-9;
         });
 
     // Lamé's limits: a thin hub is a hoop, σ = p·d/(2·t) at its mean; a hub of endless thickness has σ_t = p and σ_v = √3·p.
     [Fact]
     public void Thin_and_endless_hubs_meet_their_limits()
     {
-        var thin = new PressFit(100, 0, 100.2, 10, s_steel, s_steel);
-        var thick = new PressFit(100, 0, 1e7, 10, s_steel, s_steel);
+        var thin = new PressFit(100, 0, 100.2, 10, Steel, Steel);
+        var thick = new PressFit(100, 0, 1e7, 10, Steel, Steel);
         Assert.Equal(Math.Sqrt(3), thick.HubStress(1), 1e-6);
     }
 
@@ -66,9 +66,9 @@ public class PressFitTests
     [Fact]
     public void Hub_stresses_are_worked_by_hand()
     {
-        var p = s_plain.Pressure(0.06);
-        Assert.Equal(220.52, s_plain.HubStress(p), 0.01);
-        Assert.Equal(-p, s_plain.ShaftHoopStress(p), 1e-9);
+        var p = Plain.Pressure(0.06);
+        Assert.Equal(220.52, Plain.HubStress(p), 0.01);
+        Assert.Equal(-p, Plain.ShaftHoopStress(p), 1e-9);
     }
 
     // DIN 7190-1, from memory: 0.8·(6 + 4) = 8 µm of 60 µm.
@@ -79,12 +79,12 @@ public class PressFitTests
     [Fact]
     public void Force_and_torque_are_worked_by_hand()
     {
-        Assert.Equal(37_699.1, s_plain.AxialCapacity(50, 0.12), 0.1);
-        Assert.Equal(942_478, s_plain.TorqueCapacity(50, 0.12), 1.0);
-        Assert.Equal(2, s_plain.SlipSafety(50, 0.12, 942_477.8 / 2, 0), 1e-6);
+        Assert.Equal(37_699.1, Plain.AxialCapacity(50, 0.12), 0.1);
+        Assert.Equal(942_478, Plain.TorqueCapacity(50, 0.12), 1.0);
+        Assert.Equal(2, Plain.SlipSafety(50, 0.12, 942_477.8 / 2, 0), 1e-6);
 
         // 3-4-5: forces at the circle 3 and 4 parts, together 5.
-        Assert.Equal(1, s_plain.SlipSafety(50, 0.12, 37_699.11 * 0.6 * 25, 37_699.11 * 0.8), 1e-6);
+        Assert.Equal(1, Plain.SlipSafety(50, 0.12, 37_699.11 * 0.6 * 25, 37_699.11 * 0.8), 1e-6);
     }
 
     // Ring cut into shells and marched by midpoint steps: equilibrium d(r·σ_r)/dr = σ_t − ρ·ω²·r², Hooke; the start displacement is
@@ -104,22 +104,22 @@ public class PressFitTests
     [Fact]
     public void Joining_temperatures_are_worked_by_hand()
     {
-        Assert.Equal(211.3, s_plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6), 0.05);
-        Assert.Equal(113.3, s_plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6, -78), 0.05);
+        Assert.Equal(211.3, Plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6), 0.05);
+        Assert.Equal(113.3, Plain.HubTemperature(0.06, 0.05, 11.5e-6, 11.5e-6, -78), 0.05);
     }
 
     // At the temperature found, the play is the play asked for.
     [Fact]
     public void A_hub_at_its_joining_temperature_has_the_play() =>
-        Gen.Select(s_any, Gen.Double[0, 0.1], Gen.Double[0, 0.1], Gen.Double[8e-6, 24e-6], Gen.Double[-60, 20]).Sample((fit, u, s, expansion, cold) =>
+        Gen.Select(Any, Gen.Double[0, 0.1], Gen.Double[0, 0.1], Gen.Double[8e-6, 24e-6], Gen.Double[-60, 20]).Sample((fit, u, s, expansion, cold) =>
         {
             var hub = fit.HubTemperature(u, s, expansion, 11.5e-6, cold);
-            return Math.Abs(new FitLimits(-u, -u).At(fit.Diameter, expansion, hub, 11.5e-6, cold).Least - s) < 1e-9;
+            return Math.Abs(new FitLimits(-u, -u).At(fit.Diameter, expansion, hub, 11.5e-6, cold).Min - s) < 1e-9;
         });
 
     [Fact]
     public void More_interference_is_more_of_everything() =>
-        Gen.Select(s_any, Gen.Double[0.001, 0.05], Gen.Double[0.001, 0.05]).Sample((fit, less, more) =>
+        Gen.Select(Any, Gen.Double[0.001, 0.05], Gen.Double[0.001, 0.05]).Sample((fit, less, more) =>
         {
             var (one, other) = (fit.Pressure(less), fit.Pressure(less + more));
             return one < other && fit.TorqueCapacity(one, 0.1) < fit.TorqueCapacity(other, 0.1)
@@ -129,11 +129,11 @@ public class PressFitTests
     [Fact]
     public void Play_and_impossible_parts_are_told()
     {
-        Assert.Equal(0, s_plain.Pressure(-0.01));
-        Refusal.Says("a joint between hole and outside", () => (s_plain with { Outside = 50 }).HubStress(1));
-        Refusal.Says("a joint between hole and outside", () => (s_plain with { Hole = 51 }).ShaftStress(1));
-        Refusal.Says("the friction must be above zero", () => s_plain.TorqueCapacity(1, 0));
-        Refusal.Says("the load on the joint must be above zero", () => s_plain.SlipSafety(1, 0.1, 0, 0));
+        Assert.Equal(0, Plain.Pressure(-0.01));
+        Refusal.Says("a joint between hole and outside", () => (Plain with { Outside = 50 }).HubStress(1));
+        Refusal.Says("a joint between hole and outside", () => (Plain with { Hole = 51 }).ShaftStress(1));
+        Refusal.Says("the friction must be above zero", () => Plain.TorqueCapacity(1, 0));
+        Refusal.Says("the load on the joint must be above zero", () => Plain.SlipSafety(1, 0.1, 0, 0));
     }
 
     // Displacement at radius `at` of a ring that turns freely.

@@ -7,7 +7,7 @@ namespace Pawl.Mechanics.Tests.Fits;
 
 public class SeatClassesTests
 {
-    private static readonly Gen<(SeatPart Part, LoadOnRing Load, BearingKind Kind, SeatDuty Duty, double Size)> s_seat = Gen.Select(
+    private static readonly Gen<(SeatPart Part, LoadOnRing Load, BearingKind Kind, SeatDuty Duty, double Size)> Seat = Gen.Select(
         Gen.Enum<SeatPart>(), Gen.Enum<LoadOnRing>(), Gen.Enum<BearingKind>(), Gen.Enum<SeatDuty>(), Gen.Double[5, 140]);
 
     // A shaft of 25 mm, 0/−10 µm bore: every class for a rotating load overlaps on the mean; a stationary ring may have play.
@@ -23,7 +23,7 @@ public class SeatClassesTests
 
     [Fact]
     public void Every_class_of_the_table_is_one_of_ISO_286_and_the_tightest_is_no_looser() =>
-        s_seat.Sample(seat =>
+        Seat.Sample(seat =>
         {
             var classes = SeatClasses.For(seat.Part, seat.Load, seat.Kind, seat.Duty, seat.Size);
             var (loose, tight) = (Middle(classes.Loosest, seat.Size), Middle(classes.Tightest, seat.Size));
@@ -32,7 +32,7 @@ public class SeatClassesTests
 
     [Fact]
     public void Heavier_duty_never_loosens_a_seat() =>
-        s_seat.Where(seat => seat.Duty != SeatDuty.Heavy).Sample(seat =>
+        Seat.Where(seat => seat.Duty != SeatDuty.Heavy).Sample(seat =>
         {
             var lighter = SeatClasses.For(seat.Part, seat.Load, seat.Kind, seat.Duty, seat.Size);
             var heavier = SeatClasses.For(seat.Part, seat.Load, seat.Kind, seat.Duty + 1, seat.Size);
@@ -43,7 +43,7 @@ public class SeatClassesTests
     // An unbalance beside a fixed load: some part of it goes round, so an inner ring sits as under a rotating load.
     [Fact]
     public void A_wandering_load_seats_an_inner_ring_as_a_rotating_one() =>
-        s_seat.Sample(seat =>
+        Seat.Sample(seat =>
             SeatClasses.For(SeatPart.Shaft, LoadOnRing.Indeterminate, seat.Kind, seat.Duty, seat.Size)
                 == SeatClasses.For(SeatPart.Shaft, LoadOnRing.Rotating, seat.Kind, seat.Duty, seat.Size));
 

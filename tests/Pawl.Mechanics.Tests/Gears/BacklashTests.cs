@@ -57,7 +57,7 @@ public class BacklashTests
         var (half1, half2) = (HalfTooth(z1, shift1, Thinning1), HalfTooth(Math.Abs(z2), shift2, Thinning2));
         var (base1, base2) = (m * z1 / 2 * Math.Cos(transverse), m * Math.Abs(z2) / 2 * Math.Cos(transverse));
 
-        var turned = 2 * Least(Gap, base1 + 1e-9, (m * z1 / 2) + (3 * m));
+        var turned = 2 * Min(Gap, base1 + 1e-9, (m * z1 / 2) + (3 * m));
         var pitch = distance * Math.Abs(z2) / Math.Abs(z1 + z2);
 
         var normal = Backlash.Normal(
@@ -84,7 +84,7 @@ public class BacklashTests
             return (Math.PI / Math.Abs(z2)) - tooth - Math.Atan2(y, along);
         }
 
-        static double Least(Func<double, double> of, double from, double to)
+        static double Min(Func<double, double> of, double from, double to)
         {
             var best = from;
             for (var width = (to - from) / 2000; width > 1e-10; width /= 20)

@@ -94,7 +94,7 @@ public class ToothGeometryTests
         Gen.Select(Gen.Int[8, 16], Gen.Double[0, 30]).Sample((teeth, helix) =>
         {
             var pair = new Pair(1, teeth, 60, HelixAngle: Degrees.Rad(helix));
-            var least = Root.LeastProfileShift(
+            var least = Root.MinProfileShift(
                 teeth, pair.HelixAngle, pair.NormalAngle, pair.TransverseAngle, pair.Dedendum, pair.RootRadius);
             var above = pair with { Shift1 = least + 1e-9 };
             return Math.Abs(above.FormDiameter1 - above.Base1) < 1e-6

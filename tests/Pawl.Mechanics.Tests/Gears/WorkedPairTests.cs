@@ -194,7 +194,7 @@ public class WorkedPairTests
     public void The_least_profile_shift_follows_the_rack(int teeth, double dedendum, double radius, double expected) =>
         Assert.Equal(
             expected,
-            Root.LeastProfileShift(teeth, 0, Degrees.Rad(20), Degrees.Rad(20), dedendum, radius),
+            Root.MinProfileShift(teeth, 0, Degrees.Rad(20), Degrees.Rad(20), dedendum, radius),
             1e-8);
 
     private static void NearSliding(Pair pair, double first1, double first2, double last1, double last2)

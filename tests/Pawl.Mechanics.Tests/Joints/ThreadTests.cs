@@ -8,7 +8,7 @@ public class ThreadTests
 {
     private const double Inch = 25.4;
 
-    private static readonly string[] s_drawn = ["M6", "M10", "M8x1", "M30x1.5", "1/2-13", "3/4-16"];
+    private static readonly string[] Drawn = ["M6", "M10", "M8x1", "M30x1.5", "1/2-13", "3/4-16"];
 
     // ISO 898-1, nominal stress areas of coarse threads, mm², in public reprints; rounded to three figures.
     [Theory]
@@ -226,10 +226,10 @@ public class ThreadTests
     // The nut's triangle drawn as points: what of a pitch lies in its thread, at the least major diameter of the bolt.
     [Fact]
     public void Shear_areas_are_those_of_drawn_threads() =>
-        Gen.Select(Gen.Int[0, s_drawn.Length - 1], Gen.Double[3, 40]).Sample(
+        Gen.Select(Gen.Int[0, Drawn.Length - 1], Gen.Double[3, 40]).Sample(
             (index, length) =>
             {
-                var thread = Bolts.Thread(s_drawn[index]);
+                var thread = Bolts.Thread(Drawn[index]);
                 var limits = ThreadLimits.Usual(thread);
                 ThreadStripping engaged = new(thread, limits, length);
                 const int points = 20_000;

@@ -121,8 +121,8 @@ public class TighteningTests
     public void Tightening_factors_stand_for_their_scatter(string name, double least, double greatest)
     {
         Assert.True(TighteningMethod.TryFind(name, out var method, out _));
-        Assert.Equal((100 + least) / (100 - least), method.Least, 0.06);
-        Assert.Equal((100 + greatest) / (100 - greatest), method.Greatest!.Value, 0.06);
+        Assert.Equal((100 + least) / (100 - least), method.Min, 0.06);
+        Assert.Equal((100 + greatest) / (100 - greatest), method.Max!.Value, 0.06);
     }
 
     // VDI 2230 Part 1, table A5, on three public trade pages.
@@ -134,14 +134,14 @@ public class TighteningTests
     public void Friction_classes_are_those_of_VDI_2230(string name, double least, double greatest)
     {
         Assert.True(FrictionClass.TryFind(name, out var found, out _));
-        Assert.Equal((least, greatest), (found.Least, found.Greatest));
+        Assert.Equal((least, greatest), (found.Min, found.Max));
     }
 
     [Fact]
     public void What_the_tables_lack_gives_its_reason()
     {
-        Assert.Null(FrictionClass.All[^1].Greatest);
-        Assert.Null(TighteningMethod.All[^1].Greatest);
+        Assert.Null(FrictionClass.All[^1].Max);
+        Assert.Null(TighteningMethod.All[^1].Max);
         Assert.False(FrictionClass.TryFind("F", out _, out var friction));
         Assert.Equal("the table has no class of friction `F`; it has A, B, C, D, E", friction);
         Assert.False(TighteningMethod.TryFind("hope", out _, out var method));
@@ -157,7 +157,7 @@ public class TighteningTests
     public void The_least_preload_of_a_trade_pages_example()
     {
         var greatest = Tightening.PermittedPreload(Bolts.Thread("M12"), 0.14, 640);
-        Assert.Equal(23.3, PreloadRange.ByTighteningFactor(greatest, 1.8).Least / 1000, 0.05);
+        Assert.Equal(23.3, PreloadRange.ByTighteningFactor(greatest, 1.8).Min / 1000, 0.05);
     }
 
     // Every friction and error inside the window gives a preload inside the range.
@@ -169,7 +169,7 @@ public class TighteningTests
             BearingFace face = new(11.6, 9);
             var range = PreloadRange.ByFriction(m8, face, 25_000, wrench, new JointFriction(0.1, 0.08), new JointFriction(0.16, 0.14), 500);
             var one = Tightening.Preload(m8, new JointFriction(0.1 + 0.06 * thread, 0.08 + 0.06 * head), face, 25_000 * (1 + error * wrench), 500);
-            return one >= range.Least * (1 - 1e-12) && one <= range.Greatest * (1 + 1e-12);
+            return one >= range.Min * (1 - 1e-12) && one <= range.Max * (1 + 1e-12);
         });
 
     [Fact]
@@ -184,8 +184,8 @@ public class TighteningTests
             select Tightening.Preload(m8, new JointFriction(thread, head), face, 25_000 * (1 + error), 500);
         var range = PreloadRange.ByFriction(m8, face, 25_000, 0.04, new JointFriction(0.1, 0.08), new JointFriction(0.16, 0.14), 500);
 
-        Assert.Equal(corners.Min(), range.Least, 1e-6);
-        Assert.Equal(corners.Max(), range.Greatest, 1e-6);
+        Assert.Equal(corners.Min(), range.Min, 1e-6);
+        Assert.Equal(corners.Max(), range.Max, 1e-6);
     }
 
     [Fact]
@@ -198,9 +198,9 @@ public class TighteningTests
         Refusal.Says("the hole under a head must be narrower", () => new BearingFace(9, 9).MeanDiameter);
         Refusal.Says("the share of the yield", () => Tightening.PermittedPreload(thread, 0.1, 640, 1.1));
         Refusal.Says("the friction in the thread must not be below zero", () => Tightening.Torque(thread, new JointFriction(-0.1, 0.1), face, 1));
-        Refusal.Says("a tightening factor is never below 1", () => PreloadRange.ByTighteningFactor(1000, 0.9).Least);
-        Refusal.Says("the error of a wrench", () => PreloadRange.ByFriction(thread, face, 1, 1, friction, friction).Least);
-        Refusal.Says("the least friction must not be above", () => PreloadRange.ByFriction(thread, face, 1, 0, friction, new JointFriction(0.1, 0.12)).Least);
+        Refusal.Says("a tightening factor is never below 1", () => PreloadRange.ByTighteningFactor(1000, 0.9).Min);
+        Refusal.Says("the error of a wrench", () => PreloadRange.ByFriction(thread, face, 1, 1, friction, friction).Min);
+        Refusal.Says("the least friction must not be above", () => PreloadRange.ByFriction(thread, face, 1, 0, friction, new JointFriction(0.1, 0.12)).Min);
         Refusal.Says("the preload has no value", () => Tightening.Preload(thread, friction, face, double.PositiveInfinity));
     }
 

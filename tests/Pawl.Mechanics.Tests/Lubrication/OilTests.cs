@@ -109,9 +109,9 @@ public class OilTests
     public void Grades_match_ISO_3448(int number, double least, double middle, double greatest)
     {
         Assert.True(OilGrade.TryFind(number, out var grade, out _));
-        Assert.Equal(least, grade.Least, 1e-9);
+        Assert.Equal(least, grade.Min, 1e-9);
         Assert.Equal(middle, grade.MidPoint, 1e-9);
-        Assert.Equal(greatest, grade.Greatest, 1e-9);
+        Assert.Equal(greatest, grade.Max, 1e-9);
         Assert.Equal(grade, OilGrade.Of(middle));
     }
 
@@ -123,7 +123,7 @@ public class OilTests
         Assert.All(OilGrade.All.Zip(OilGrade.All.Skip(1)), pair =>
         {
             Assert.InRange(pair.Second.MidPoint / pair.First.MidPoint, 1.39, 1.51);
-            Assert.Null(OilGrade.Of((pair.First.Greatest + pair.Second.Least) / 2));
+            Assert.Null(OilGrade.Of((pair.First.Max + pair.Second.Min) / 2));
         });
         Assert.False(OilGrade.TryFind(90, out _, out var reason));
         Assert.Contains("ISO 3448 has no grade 90", reason, StringComparison.Ordinal);

@@ -20,7 +20,7 @@ public class AllowableStressTests
     private static double Bending(MaterialClass material, MaterialQuality quality, double hardness) =>
         AllowableStress.Bending(material, quality, hardness, Hard);
 
-    private static double Least(MaterialClass material, MaterialQuality quality) => AllowableStress.Hardness(material, quality).Least;
+    private static double Min(MaterialClass material, MaterialQuality quality) => AllowableStress.Hardness(material, quality).Min;
 
     // ISO 6336-5:2016, lines σ = A·x + B, from memory, worked at one hardness each: contact, bending.
     [Theory]
@@ -113,8 +113,8 @@ public class AllowableStressTests
     [Fact]
     public void Only_case_hardened_teeth_of_quality_MQ_and_ME_go_by_the_core() => Assert.All(Enum.GetValues<MaterialClass>(), material =>
     {
-        Assert.Equal(material == CaseHardened ? [null, 25, 30] : new double?[3], new[] { Ml, Mq, Me }.Select(quality => AllowableStress.LeastCore(material, quality)));
-        Assert.All(new[] { Ml, Mq, Me }, quality => Assert.Equal(AllowableStress.LeastCore(material, quality) is not null, AllowableStress.CoreCounts(material, quality)));
+        Assert.Equal(material == CaseHardened ? [null, 25, 30] : new double?[3], new[] { Ml, Mq, Me }.Select(quality => AllowableStress.MinCore(material, quality)));
+        Assert.All(new[] { Ml, Mq, Me }, quality => Assert.Equal(AllowableStress.MinCore(material, quality) is not null, AllowableStress.CoreCounts(material, quality)));
     });
 
     // ISO 6336-5, from memory: St 110 to 210 HBW (116 and 221 HV by ISO 18265), V 135 to 210 and 200 to 360 (ME 390), IF 500 to 615 (ML from
@@ -168,7 +168,7 @@ public class AllowableStressTests
         Gen.Select(AnyClass, AnyQuality, Above, Gen.Double[0, 50]).Sample(
             (material, quality, above, more) =>
             {
-                var x = Least(material, quality) + above;
+                var x = Min(material, quality) + above;
                 return AllowableStress.Contact(material, quality, x + more) >= AllowableStress.Contact(material, quality, x)
                     && Bending(material, quality, x + more) >= Bending(material, quality, x)
                     && Bending(material, quality, x) < AllowableStress.Contact(material, quality, x);
@@ -179,7 +179,7 @@ public class AllowableStressTests
     public void More_proof_never_means_less_strength() => Gen.Select(AnyClass, Above).Sample(
         (material, above) =>
         {
-            var x = Math.Max(Least(material, Ml), Math.Max(Least(material, Mq), Least(material, Me))) + above;
+            var x = Math.Max(Min(material, Ml), Math.Max(Min(material, Mq), Min(material, Me))) + above;
             return AllowableStress.Contact(material, Ml, x) <= AllowableStress.Contact(material, Mq, x)
                 && AllowableStress.Contact(material, Mq, x) <= AllowableStress.Contact(material, Me, x)
                 && Bending(material, Ml, x) <= Bending(material, Mq, x)

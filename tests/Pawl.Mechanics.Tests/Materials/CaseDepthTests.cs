@@ -21,7 +21,7 @@ public class CaseDepthTests
     [InlineData(16, 1.6, 6)]
     public void The_window_by_the_module(double module, double least, double most)
     {
-        Assert.Equal(least, CaseDepth.Least(module), 12);
+        Assert.Equal(least, CaseDepth.Min(module), 12);
         Assert.Equal(most, CaseDepth.Most(module), 12);
     }
 
@@ -29,12 +29,12 @@ public class CaseDepthTests
     [Fact]
     public void A_case_fits_modules_from_three_quarters_of_a_millimetre_to_sixty() =>
         Gen.Double[0.1, 100].Sample(module =>
-            CaseDepth.Least(module) <= CaseDepth.Most(module) == module is >= 0.75 and <= 60);
+            CaseDepth.Min(module) <= CaseDepth.Most(module) == module is >= 0.75 and <= 60);
 
     // A public thread of gear engineers gives 0.15·m_n as the depth of ISO 6336-5 for modules of 2 mm to 10 mm.
     [Fact]
     public void The_usual_depth_lies_in_the_window() =>
-        Gen.Double[2, 10].Sample(module => 0.15 * module >= CaseDepth.Least(module) - 1e-12 && 0.15 * module < CaseDepth.Most(module));
+        Gen.Double[2, 10].Sample(module => 0.15 * module >= CaseDepth.Min(module) - 1e-12 && 0.15 * module < CaseDepth.Most(module));
 
     [Fact]
     public void What_grinding_takes_is_ordered_besides() => Assert.Equal(0.48, CaseDepth.Ordered(0.40, 0.08), 12);
@@ -100,7 +100,7 @@ public class CaseDepthTests
     [Fact]
     public void The_impossible_is_refused_with_a_reason()
     {
-        Refusal.Says("the module must be above zero; it is 0", () => CaseDepth.Least(0));
+        Refusal.Says("the module must be above zero; it is 0", () => CaseDepth.Min(0));
         Refusal.Says("the module must be above zero; it is -1", () => CaseDepth.Most(-1));
         Refusal.Says("the tip is pointed: its thickness is 0 mm", () => CaseDepth.TipShare(0.3, 0));
         Refusal.Says("the gear ratio must be above zero, or below −1", () => CaseDepth.ForContact(1000, 30, 0.4, 0, -1, 66_000));

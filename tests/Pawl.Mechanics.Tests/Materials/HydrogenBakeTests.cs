@@ -18,19 +18,19 @@ public class HydrogenBakeTests
     [InlineData(1701, 1800, 22)]
     public void The_bake_lasts_as_long_as_ASTM_B850_says(double from, double to, double hours)
     {
-        Assert.Equal(hours * 3600, HydrogenBake.LeastDuration(from));
-        Assert.Equal(hours * 3600, HydrogenBake.LeastDuration(to));
+        Assert.Equal(hours * 3600, HydrogenBake.MinDuration(from));
+        Assert.Equal(hours * 3600, HydrogenBake.MinDuration(to));
     }
 
     [Fact]
     public void Up_to_1000_MPa_there_is_no_bake() =>
-        Gen.Double[0, HydrogenBake.DangerousStrength].Sample(strength => HydrogenBake.LeastDuration(strength) == 0);
+        Gen.Double[0, HydrogenBake.DangerousStrength].Sample(strength => HydrogenBake.MinDuration(strength) == 0);
 
     // Two hours more for every 100 MPa, read off the table: 8 h + 2 h·⌈(R_m − 1100)/100⌉.
     [Fact]
     public void Every_hundred_megapascals_cost_two_hours() =>
         Gen.Double[1000.001, 1800].Sample(strength =>
-            HydrogenBake.LeastDuration(strength) == 3600 * (8 + (2 * Math.Ceiling((strength - 1100) / 100))));
+            HydrogenBake.MinDuration(strength) == 3600 * (8 + (2 * Math.Ceiling((strength - 1100) / 100))));
 
     // ISO 18265, table A.1: 400 HV is 1290 MPa, 550 HV is 1810 MPa. A nitrided case is measured to the one, a case-hardened to the other.
     [Theory]
@@ -44,5 +44,5 @@ public class HydrogenBakeTests
 
     [Fact]
     public void Above_1800_MPa_there_is_no_bake_that_helps() =>
-        Refusal.Says("ASTM B850 gives no bake for 1801 MPa: it ends at 1800 MPa", () => HydrogenBake.LeastDuration(1801));
+        Refusal.Says("ASTM B850 gives no bake for 1801 MPa: it ends at 1800 MPa", () => HydrogenBake.MinDuration(1801));
 }

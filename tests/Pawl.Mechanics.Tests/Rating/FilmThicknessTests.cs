@@ -34,12 +34,12 @@ public class FilmThicknessTests
     public void Speed_makes_the_film_and_load_hardly_thins_it() =>
         Gen.Select(Gen.Double[100, 9000], Gen.Double[5, 900], Gen.Double[1, 50], Gen.Double[0.2, 5]).Sample((speed, load, radius, times) =>
         {
-            double Least(double u, double w, double r, double e) => FilmThickness.Least(0.02, 50e-9, u, w, r, e);
-            var film = Least(speed, load, radius, 113_000);
-            return Near(film * Math.Pow(times, 0.7), Least(speed * times, load, radius, 113_000))
-                && Near(film * Math.Pow(times, -0.13), Least(speed, load * times, radius, 113_000))
-                && Near(film * Math.Pow(times, 0.43), Least(speed, load, radius * times, 113_000))
-                && Near(film * Math.Pow(times, -0.03), Least(speed, load, radius, 113_000 * times));
+            double Min(double u, double w, double r, double e) => FilmThickness.Min(0.02, 50e-9, u, w, r, e);
+            var film = Min(speed, load, radius, 113_000);
+            return Near(film * Math.Pow(times, 0.7), Min(speed * times, load, radius, 113_000))
+                && Near(film * Math.Pow(times, -0.13), Min(speed, load * times, radius, 113_000))
+                && Near(film * Math.Pow(times, 0.43), Min(speed, load, radius * times, 113_000))
+                && Near(film * Math.Pow(times, -0.03), Min(speed, load, radius, 113_000 * times));
         });
 
     // 0.5 µm over Ra 0.3 and 0.4 µm: 0.5/0.5 = 1. Halving both roughnesses doubles λ.
@@ -49,12 +49,12 @@ public class FilmThicknessTests
         Assert.Equal(1, FilmThickness.Ratio(0.0005, 0.0003, 0.0004), 1e-12);
         Assert.Equal(2, FilmThickness.Ratio(0.0005, 0.00015, 0.0002), 1e-12);
         Refusal.Says("flank roughness", () => FilmThickness.Ratio(0.0005, 0, 0.0004));
-        Refusal.Says("rolling velocity", () => FilmThickness.Least(0.02, 50e-9, 0, 100, 10, 113_000));
+        Refusal.Says("rolling velocity", () => FilmThickness.Min(0.02, 50e-9, 0, 100, 10, 113_000));
     }
 
     // ρ_red 1 mm and E′ = 2·50 000 MPa, so that the groups can be set one by one.
     private static double Film(double g, double u, double w) =>
-        FilmThickness.Least(g / 1e5, u * 1e5, 1, w * 1e5, 1, 5e4);
+        FilmThickness.Min(g / 1e5, u * 1e5, 1, w * 1e5, 1, 5e4);
 
     private static bool Near(double expected, double actual) => Math.Abs(expected - actual) <= 1e-9 * Math.Abs(expected);
 }

@@ -6,7 +6,7 @@ namespace Pawl.Mechanics.Tests.Rating;
 
 public class FlashTemperatureTests
 {
-    private static readonly double s_modulus = Elastic.Reduced(Elastic.Steel, Elastic.Steel);
+    private static readonly double Modulus = Elastic.Reduced(Elastic.Steel, Elastic.Steel);
 
     private static readonly Gen<Pair> Spur = Gen.OneOf(
         Gen.Select(Gen.Int[22, 60], Gen.Int[22, 90], Gen.Double[0, 0.3]).Select(
@@ -29,11 +29,11 @@ public class FlashTemperatureTests
             (load, radius, first, second) =>
             {
                 var rise = FlashTemperature.OfContact(
-                    0.06, load, first, second, LineContact.HalfWidth(load, radius, s_modulus), 13.5, 13.5);
+                    0.06, load, first, second, LineContact.HalfWidth(load, radius, Modulus), 13.5, 13.5);
                 var sliding = 0.06 * Math.Abs(Math.Sqrt(first) - Math.Sqrt(second)) / 13.5;
-                var byLoad = 0.62 * sliding * Math.Pow(load, 0.75) * Math.Pow(2 * s_modulus / radius, 0.25);
-                var byPressure = 2.45 * sliding * Math.Pow(LineContact.Pressure(load, radius, s_modulus), 1.5)
-                    * Math.Sqrt(radius / (2 * s_modulus));
+                var byLoad = 0.62 * sliding * Math.Pow(load, 0.75) * Math.Pow(2 * Modulus / radius, 0.25);
+                var byPressure = 2.45 * sliding * Math.Pow(LineContact.Pressure(load, radius, Modulus), 1.5)
+                    * Math.Sqrt(radius / (2 * Modulus));
                 return Math.Abs(byLoad / rise - 1) < 0.008 && Math.Abs(byPressure / rise - 1) < 0.008;
             });
 
@@ -98,7 +98,7 @@ public class FlashTemperatureTests
         Assert.Equal(1.0 / 3, FlashTemperature.LoadShare(path, path.End), 1e-12);
         Assert.Equal(2.0 / 3, FlashTemperature.LoadShare(path, path.End - path.BasePitch - 1e-9), 1e-6);
         Assert.Equal(1 / path.ContactRatio, FlashTemperature.LoadShare(path with { OverlapRatio = 1 }, path.Start), 1e-12);
-        Assert.True(Greatest(path with { BasePitch = path.End - path.Start }) > 0);
+        Assert.True(Max(path with { BasePitch = path.End - path.Start }) > 0);
     }
 
     // Flanks traced point by point: the pressure of Hertz from the drawn radii, velocities from turning, Blok in the form with
@@ -109,7 +109,7 @@ public class FlashTemperatureTests
             (pair, speed, load) =>
             {
                 var path = Path(pair);
-                var found = FlashTemperature.Greatest(path, speed, load, 0.06, s_modulus, 13.5, 13.5);
+                var found = FlashTemperature.Max(path, speed, load, 0.06, Modulus, 13.5, 13.5);
                 var length = pair.Centre * Math.Sin(pair.WorkingAngle);
                 var greatest = 0.0;
                 const int Places = 4001;
@@ -119,7 +119,7 @@ public class FlashTemperatureTests
                     var second = length - first;
                     var radius = 1 / (1 / first + 1 / second);
                     var share = load * FlashTemperature.LoadShare(path, first);
-                    var pressure = Math.Sqrt(share * s_modulus / (Math.PI * radius));
+                    var pressure = Math.Sqrt(share * Modulus / (Math.PI * radius));
                     var width = 4 * share / (Math.PI * pressure);
                     var (v1, v2) = (speed * first, speed * pair.Teeth1 / Math.Abs(pair.Teeth2) * Math.Abs(second));
                     greatest = Math.Max(
@@ -137,9 +137,9 @@ public class FlashTemperatureTests
         Gen.Select(Walkable, Gen.Double[10, 500], Gen.Double[20, 800], Gen.Double[0.1, 10]).Sample((pair, speed, load, times) =>
         {
             var path = Path(pair);
-            var rise = FlashTemperature.Greatest(path, speed, load, 0.06, s_modulus, 13.5, 13.5).Rise;
-            var loaded = FlashTemperature.Greatest(path, speed, load * times, 0.06, s_modulus, 13.5, 13.5).Rise;
-            var faster = FlashTemperature.Greatest(path, -speed * times, load, 0.06, s_modulus, 13.5, 13.5).Rise;
+            var rise = FlashTemperature.Max(path, speed, load, 0.06, Modulus, 13.5, 13.5).Rise;
+            var loaded = FlashTemperature.Max(path, speed, load * times, 0.06, Modulus, 13.5, 13.5).Rise;
+            var faster = FlashTemperature.Max(path, -speed * times, load, 0.06, Modulus, 13.5, 13.5).Rise;
             return Near(rise * Math.Pow(times, 0.75), loaded) && Near(rise * Math.Sqrt(times), faster);
         });
 
@@ -148,15 +148,15 @@ public class FlashTemperatureTests
     {
         var path = Path(new Pair(2, 30, 50));
 
-        Refusal.Says("involute interference", () => Greatest(path with { TipCurvature2 = path.CurvatureSum + 0.1 }));
-        Refusal.Says("contact ratio of 2", () => Greatest(path with { BasePitch = path.BasePitch * 0.7 }));
-        Refusal.Says("contact ratios of 1", () => Greatest(path with { BasePitch = path.BasePitch * 2 }));
+        Refusal.Says("involute interference", () => Max(path with { TipCurvature2 = path.CurvatureSum + 0.1 }));
+        Refusal.Says("contact ratio of 2", () => Max(path with { BasePitch = path.BasePitch * 0.7 }));
+        Refusal.Says("contact ratios of 1", () => Max(path with { BasePitch = path.BasePitch * 2 }));
         Refusal.Says("must not be below zero", () => FlashTemperature.OfContact(-0.1, 200, 3000, 2000, 0.2, 13.5, 13.5));
-        Assert.True(Greatest(path with { BasePitch = path.BasePitch * 0.7, OverlapRatio = 1 }) > 0);
+        Assert.True(Max(path with { BasePitch = path.BasePitch * 0.7, OverlapRatio = 1 }) > 0);
     }
 
-    private static double Greatest(ContactPath path) =>
-        FlashTemperature.Greatest(path, 100, 200, 0.06, s_modulus, 13.5, 13.5).Rise;
+    private static double Max(ContactPath path) =>
+        FlashTemperature.Max(path, 100, 200, 0.06, Modulus, 13.5, 13.5).Rise;
 
     private static ContactPath Path(Pair pair) => new(
         pair.Base1, pair.Base2, pair.WorkingAngle, pair.TipCurvature1, pair.TipCurvature2, pair.BasePitch, pair.BaseHelix, pair.Overlap);

@@ -6,7 +6,7 @@ namespace Pawl.Mechanics.Tests.Seals;
 /// <summary>Least and greatest against all corners and places between, with formulas written anew.</summary>
 public class GlandExtremesTests
 {
-    private static readonly Gen<Extent> s_small = Gen.Double[0, 0.1].Select(spread => new Extent(-spread, spread));
+    private static readonly Gen<Extent> Small = Gen.Double[0, 0.1].Select(spread => new Extent(-spread, spread));
 
     // Cord 2.62 ± 0.08, inside 44.12 ± 0.38, bore 50.00 to 50.03, root 45.60 to 45.70, plug 49.93 to 49.96, worked by hand: the highest
     // gland is 50.03 − (45.60 + 49.93)/2 = 2.265, the lowest (49.93 − 45.70)/2 = 2.115.
@@ -15,11 +15,11 @@ public class GlandExtremesTests
     {
         var extremes = new PistonGland(new(50, 50.03), new(45.6, 45.7), new(49.93, 49.96), Extent.Exactly(3.6))
             .Extremes(new(Extent.About(44.12, 0.38), Extent.About(2.62, 0.08)), RubberService.None);
-        Assert.Equal(2.115, extremes.Height.Least, 1e-9);
-        Assert.Equal(2.265, extremes.Height.Greatest, 1e-9);
-        Assert.Equal(0.090525, extremes.Squeeze.Least, 1e-6);
-        Assert.Equal(0.20677, extremes.Squeeze.Greatest, 1e-5);
-        Assert.Equal(0.1, extremes.Gap.Greatest, 1e-9);
+        Assert.Equal(2.115, extremes.Height.Min, 1e-9);
+        Assert.Equal(2.265, extremes.Height.Max, 1e-9);
+        Assert.Equal(0.090525, extremes.Squeeze.Min, 1e-6);
+        Assert.Equal(0.20677, extremes.Squeeze.Max, 1e-5);
+        Assert.Equal(0.1, extremes.Gap.Max, 1e-9);
     }
 
     // Bore 30.00 to 30.03, rod 29.96 to 29.98, groove 34.20 to 34.30: (34.30 + 30.03)/2 − 29.96 = 2.205, (34.20 − 30.03)/2 = 2.085.
@@ -28,14 +28,14 @@ public class GlandExtremesTests
     {
         var extremes = new RodGland(new(34.2, 34.3), new(29.96, 29.98), new(30, 30.03), Extent.Exactly(3.6))
             .Extremes(new(Extent.About(29.82, 0.3), Extent.About(2.62, 0.08)), RubberService.None);
-        Assert.Equal(2.085, extremes.Height.Least, 1e-9);
-        Assert.Equal(2.205, extremes.Height.Greatest, 1e-9);
-        Assert.Equal(0.07, extremes.Gap.Greatest, 1e-9);
+        Assert.Equal(2.085, extremes.Height.Min, 1e-9);
+        Assert.Equal(2.205, extremes.Height.Max, 1e-9);
+        Assert.Equal(0.07, extremes.Gap.Max, 1e-9);
     }
 
     [Fact]
     public void No_corner_of_a_piston_gland_lies_outside_and_some_reach_the_ends() =>
-        Gen.Select(Gen.Double[1.5, 100], Gen.Double[1.7, 5.4], Gen.Double[-0.02, 0.06], Gen.Double[0.65, 0.95], Gen.Select(s_small, s_small, s_small, s_small, s_small), Guide)
+        Gen.Select(Gen.Double[1.5, 100], Gen.Double[1.7, 5.4], Gen.Double[-0.02, 0.06], Gen.Double[0.65, 0.95], Gen.Select(Small, Small, Small, Small, Small), Guide)
             .Sample((inside, cord, stretch, height, spreads, guide) =>
             {
                 var root = inside * (1 + stretch);
@@ -62,7 +62,7 @@ public class GlandExtremesTests
 
     [Fact]
     public void No_corner_of_a_rod_gland_lies_outside_and_some_reach_the_ends() =>
-        Gen.Select(Gen.Double[3, 100], Gen.Double[1.7, 5.4], Gen.Double[-0.04, 0.04], Gen.Double[0.65, 0.95], Gen.Select(s_small, s_small, s_small, s_small, s_small), Guide)
+        Gen.Select(Gen.Double[3, 100], Gen.Double[1.7, 5.4], Gen.Double[-0.04, 0.04], Gen.Double[0.65, 0.95], Gen.Select(Small, Small, Small, Small, Small), Guide)
             .Sample((rod, cord, stretch, height, spreads, guide) =>
             {
                 var ring = new RingExtents(Around(rod * (1 - stretch), spreads.Item1), Around(cord, spreads.Item2));
@@ -77,7 +77,7 @@ public class GlandExtremesTests
                 var found = new Seen();
                 foreach (var (d1, d2, g, b, w) in Corners(ring.InsideDiameter, ring.Cord, gland.Groove, gland.Bore, gland.Width))
                 {
-                    foreach (var r in Walk(gland.Rod, 40).Concat(new[] { d1, b - 2 * (guide.Guided ?? 0) }.Select(turn => Math.Clamp(turn, gland.Rod.Least, gland.Rod.Greatest))))
+                    foreach (var r in Walk(gland.Rod, 40).Concat(new[] { d1, b - 2 * (guide.Guided ?? 0) }.Select(turn => Math.Clamp(turn, gland.Rod.Min, gland.Rod.Max))))
                     {
                         var play = Math.Max(0, (b - r) / 2);
                         var off = Math.Min(guide.Guided ?? play, play) + guide.RunOut / 2;
@@ -93,13 +93,13 @@ public class GlandExtremesTests
 
     [Fact]
     public void No_corner_of_a_face_gland_lies_outside_and_some_reach_the_ends() =>
-        Gen.Select(Gen.Double[5, 100], Gen.Double[1.7, 5.4], Gen.Double[-0.03, 0.05], Gen.Double[0.6, 0.95], Gen.Select(s_small, s_small, s_small, s_small), Gen.Bool)
+        Gen.Select(Gen.Double[5, 100], Gen.Double[1.7, 5.4], Gen.Double[-0.03, 0.05], Gen.Double[0.6, 0.95], Gen.Select(Small, Small, Small, Small), Gen.Bool)
             .Sample((inside, cord, hold, depth, spreads, within) =>
             {
                 var ring = new RingExtents(Around(inside, spreads.Item1), Around(cord, spreads.Item2));
                 var wall = within ? (inside + 2 * cord) * (1 - hold) : inside * (1 + hold);
                 var gland = new FaceGland(
-                    Around(depth * cord, spreads.Item3), new(0, spreads.Item4.Greatest), Around(1.4 * cord, spreads.Item2), Around(wall, spreads.Item4), within);
+                    Around(depth * cord, spreads.Item3), new(0, spreads.Item4.Max), Around(1.4 * cord, spreads.Item2), Around(wall, spreads.Item4), within);
                 var service = new RubberService(2e-4, new(-40, 80), new(-0.03, 0.08));
                 var found = new Seen();
                 foreach (var (d1, d2, h, gap, w, at) in Corners(ring.InsideDiameter, ring.Cord, gland.Depth, gland.Gap, gland.Width, gland.Wall))
@@ -124,8 +124,8 @@ public class GlandExtremesTests
         var extremes = gland.Extremes(new(Extent.Exactly(1.25), Extent.Exactly(2.6)), RubberService.None);
         var walked = Walk(gland.Root, 10_000).Select(g =>
             Math.PI / 4 * 2.6 * 2.6 * Math.Min(1, 3.85 / (g + 2.6)) / ((5.6 - g) / 2 * 3.6)).ToArray();
-        Assert.Equal(walked.Max(), extremes.Fill.Greatest, 1e-5);
-        Assert.Equal(walked.Min(), extremes.Fill.Least, 1e-7);
+        Assert.Equal(walked.Max(), extremes.Fill.Max, 1e-5);
+        Assert.Equal(walked.Min(), extremes.Fill.Min, 1e-7);
     }
 
     // The same on a rod, guided to 0.02 mm and by the bore alone.
@@ -138,7 +138,7 @@ public class GlandExtremesTests
         var extremes = gland.Extremes(new(Extent.Exactly(1.25), Extent.Exactly(2.6)), RubberService.None);
         var walked = Walk(gland.Rod, 10_000).Select(r =>
             Math.PI / 4 * 2.6 * 2.6 * 3.85 / (r + 2.6) / (((groove - r) / 2 + (guided ?? (bore - r) / 2)) * 3.6)).ToArray();
-        Assert.Equal(walked.Min(), extremes.Fill.Least, 1e-7);
+        Assert.Equal(walked.Min(), extremes.Fill.Min, 1e-7);
     }
 
     // A guide of 0.08 mm stops the rod until it is thicker than 30.1 − 2·0.08 = 29.94; from there the bore does. Up to that place the
@@ -150,7 +150,7 @@ public class GlandExtremesTests
         var extremes = gland.Extremes(new(Extent.Exactly(29.5), Extent.Exactly(2.62)), RubberService.None);
         var walked = Walk(gland.Rod, 1000).Select(r =>
             2.62 * Math.Sqrt(32.12 / (r + 2.62)) - ((34.2 - r) / 2 - Math.Min(0.08, (30.1 - r) / 2))).ToArray();
-        Assert.Equal(walked.Max(), extremes.SqueezeLength.Greatest, 1e-9);
+        Assert.Equal(walked.Max(), extremes.SqueezeLength.Max, 1e-9);
         Assert.Equal(400, Array.IndexOf(walked, walked.Max()), 1.0);
     }
 
@@ -165,9 +165,9 @@ public class GlandExtremesTests
                 .Extremes(ring, RubberService.None);
             var rod = new RodGland(Extent.Exactly(outer), Extent.Exactly(inner), Extent.Exactly(inner + 0.1), Extent.Exactly(3.6), 0.02)
                 .Extremes(ring, RubberService.None);
-            return Math.Abs(piston.Squeeze.Least - rod.Squeeze.Least) < 1e-12
-                && Math.Abs(piston.Gap.Greatest - rod.Gap.Greatest) < 1e-12
-                && rod.Squeeze.Greatest > piston.Squeeze.Greatest; // the rod's groove also pushes the ring together
+            return Math.Abs(piston.Squeeze.Min - rod.Squeeze.Min) < 1e-12
+                && Math.Abs(piston.Gap.Max - rod.Gap.Max) < 1e-12
+                && rod.Squeeze.Max > piston.Squeeze.Max; // the rod's groove also pushes the ring together
         });
 
     [Fact]
@@ -179,21 +179,21 @@ public class GlandExtremesTests
             GlandExtremes With(double guided) =>
                 new PistonGland(new(50, 50.03), new(45.6, 45.7), new(49.75, 49.8), Extent.Exactly(3.6), guided).Extremes(ring, RubberService.None);
             var (tight, loose) = (With(low), With(high));
-            return loose.Squeeze.Least <= tight.Squeeze.Least
-                && loose.Squeeze.Greatest >= tight.Squeeze.Greatest
-                && loose.Fill.Greatest >= tight.Fill.Greatest
-                && loose.Gap.Greatest >= tight.Gap.Greatest;
+            return loose.Squeeze.Min <= tight.Squeeze.Min
+                && loose.Squeeze.Max >= tight.Squeeze.Max
+                && loose.Fill.Max >= tight.Fill.Max
+                && loose.Gap.Max >= tight.Gap.Max;
         });
 
     private static Gen<(double? Guided, double RunOut)> Guide =>
         Gen.Select(Gen.Bool, Gen.Double[0, 0.2], Gen.Double[0, 0.04]).Select((has, guided, runOut) => (has ? guided : (double?)null, runOut));
 
-    private static Extent Around(double nominal, Extent spread) => new(nominal + spread.Least, nominal + spread.Greatest);
+    private static Extent Around(double nominal, Extent spread) => new(nominal + spread.Min, nominal + spread.Max);
 
-    private static double[] Ends(Extent extent) => [extent.Least, extent.Greatest];
+    private static double[] Ends(Extent extent) => [extent.Min, extent.Max];
 
     private static IEnumerable<double> Walk(Extent extent, int steps) =>
-        Enumerable.Range(0, steps + 1).Select(step => extent.Least + (extent.Greatest - extent.Least) * step / steps);
+        Enumerable.Range(0, steps + 1).Select(step => extent.Min + (extent.Max - extent.Min) * step / steps);
 
     private static IEnumerable<(double, double, double, double, double)> Corners(Extent a, Extent b, Extent c, Extent d, Extent e) =>
         from x in Ends(a) from y in Ends(b) from z in Ends(c) from u in Ends(d) from v in Ends(e) select (x, y, z, u, v);
@@ -211,7 +211,7 @@ public class GlandExtremesTests
         public void Add(double height, double cord, double width, RubberService service)
         {
             AddTight(height, cord, width, service);
-            _fill.Add(Share(height, cord, width) * (1 + 3 * service.Expansion * service.Rise.Least) * (1 + service.Swell.Least));
+            _fill.Add(Share(height, cord, width) * (1 + 3 * service.Expansion * service.Rise.Min) * (1 + service.Swell.Min));
         }
 
         // A thickened cord is no help to the least.
@@ -219,7 +219,7 @@ public class GlandExtremesTests
         {
             _length.Add(cord - height);
             _squeeze.Add(1 - height / cord);
-            _fill.Add(Share(height, cord, width) * (1 + 3 * service.Expansion * service.Rise.Greatest) * (1 + service.Swell.Greatest));
+            _fill.Add(Share(height, cord, width) * (1 + 3 * service.Expansion * service.Rise.Max) * (1 + service.Swell.Max));
         }
 
         public bool Agrees(GlandExtremes extremes, double reached) =>
@@ -230,9 +230,9 @@ public class GlandExtremesTests
         // Inside to rounding, and reached to a share of the spread: at corners 0.
         private static bool Holds(Extent extent, List<double> values, double reached)
         {
-            var slack = reached * (extent.Greatest - extent.Least) + 1e-9;
-            return values.Min() >= extent.Least - 1e-9 && values.Max() <= extent.Greatest + 1e-9
-                && values.Min() <= extent.Least + slack && values.Max() >= extent.Greatest - slack;
+            var slack = reached * (extent.Max - extent.Min) + 1e-9;
+            return values.Min() >= extent.Min - 1e-9 && values.Max() <= extent.Max + 1e-9
+                && values.Min() <= extent.Min + slack && values.Max() >= extent.Max - slack;
         }
     }
 }

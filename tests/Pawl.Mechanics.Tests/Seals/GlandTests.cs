@@ -30,8 +30,8 @@ public class GlandTests
         double cord, double deviation, double shallow, double deep, double least, double greatest)
     {
         var squeeze = Plain(cord, deviation, shallow, deep).SqueezeLength;
-        Assert.Equal(least, squeeze.Least / Inch, 1e-9);
-        Assert.Equal(greatest, squeeze.Greatest / Inch, 1e-9);
+        Assert.Equal(least, squeeze.Min / Inch, 1e-9);
+        Assert.Equal(greatest, squeeze.Max / Inch, 1e-9);
     }
 
     // The same guide, squeeze in whole per cent of the free cord: 18 to 32 and 23 to 14 and so on. Half a per cent is its rounding.
@@ -45,8 +45,8 @@ public class GlandTests
         double cord, double deviation, double shallow, double deep, double least, double greatest)
     {
         var squeeze = Plain(cord, deviation, shallow, deep).Squeeze;
-        Assert.Equal(least, squeeze.Least * 100, 0.5);
-        Assert.Equal(greatest, squeeze.Greatest * 100, 0.5);
+        Assert.Equal(least, squeeze.Min * 100, 0.5);
+        Assert.Equal(greatest, squeeze.Max * 100, 0.5);
     }
 
     // Common practice, no source: about 0.020 in of squeeze on a medium cord (0.103 in) in a static radial gland.
@@ -72,8 +72,8 @@ public class GlandTests
     public void The_glands_of_the_trade_lie_within_a_public_design_guide(GlandKind kind, double cord, double shallow, double deep)
     {
         var height = GlandPractice.For(kind, cord * Inch).Height;
-        Assert.InRange(height.Least / Inch, shallow - 1e-9, deep);
-        Assert.InRange(height.Greatest / Inch, shallow, deep + 1e-9);
+        Assert.InRange(height.Min / Inch, shallow - 1e-9, deep);
+        Assert.InRange(height.Max / Inch, shallow, deep + 1e-9);
     }
 
     // A torus of a cord d on a centre line D holds π²·d²·D/4 of rubber, whatever it is pulled to.
@@ -191,7 +191,7 @@ public class GlandTests
         Refusal.Says("the cord must be above zero", () => Gland.StretchedCord(10, 0, 11));
         Refusal.Says("the run-out must not be below zero", () => Gland.Eccentricity(50, 49, runOut: -1));
         Refusal.Says("between 0° and 90°", () => Gland.LeadIn(51, 50, 0));
-        Refusal.Says("the least of a value is not above its greatest", () => new Extent(2, 1).Least);
+        Refusal.Says("the least of a value is not above its greatest", () => new Extent(2, 1).Min);
         Refusal.Says("no gland for a cord of 3 mm", () => GlandPractice.For(GlandKind.Static, 3).Cord);
     }
 

@@ -24,7 +24,7 @@ public class LipSealTests
     [InlineData(4001, false, 55)]
     [InlineData(1000, true, 55)]
     public void The_shaft_is_as_hard_as_the_trade_asks(double speed, bool dirty, double hardness) =>
-        Assert.Equal(hardness, LipSeal.LeastHardness(speed, dirty));
+        Assert.Equal(hardness, LipSeal.MinHardness(speed, dirty));
 
     // Shaft tolerances that a seller of seals prints for DIN 3760, mm below nominal: h11.
     [Theory]
@@ -51,23 +51,23 @@ public class LipSealTests
     [InlineData(5600, 0.02)]
     public void Pressure_falls_with_speed(double speed, double pressure)
     {
-        Assert.Equal(pressure, LipSeal.GreatestPressure(speed));
-        Assert.InRange(LipSeal.GreatestPressure(speed), 0.02, 0.05);
+        Assert.Equal(pressure, LipSeal.MaxPressure(speed));
+        Assert.InRange(LipSeal.MaxPressure(speed), 0.02, 0.05);
     }
 
     [Fact]
     public void Faster_lips_have_no_limit_of_pressure_in_the_table() =>
-        Refusal.Says("ends at 5.6 m/s; the shaft has 9.42 m/s: vent the housing", () => LipSeal.GreatestPressure(9424.8));
+        Refusal.Says("ends at 5.6 m/s; the shaft has 9.42 m/s: vent the housing", () => LipSeal.MaxPressure(9424.8));
 
     // A public page: at most 0.005 in (0.13 mm) of dynamic eccentricity.
     [Fact]
     public void Run_out_shrinks_with_speed_and_stays_below_what_a_maker_allows() =>
         Gen.Select(Gen.Double[0, 10_000], Gen.Double[0, 10_000]).Sample((one, other) =>
         {
-            var (slow, fast) = (LipSeal.GreatestRunOut(Math.Min(one, other) * PerMinute), LipSeal.GreatestRunOut(-Math.Max(one, other) * PerMinute));
+            var (slow, fast) = (LipSeal.MaxRunOut(Math.Min(one, other) * PerMinute), LipSeal.MaxRunOut(-Math.Max(one, other) * PerMinute));
             return slow >= fast && slow <= 0.13 && fast >= 0.05 - 1e-12
-                && Math.Abs(LipSeal.GreatestRunOut(3000 * PerMinute) - 0.1) < 1e-12
-                && Math.Abs(LipSeal.GreatestRunOut(4500 * PerMinute) - 0.075) < 1e-12
-                && Math.Abs(LipSeal.GreatestRunOut(6000 * PerMinute) - 0.05) < 1e-12;
+                && Math.Abs(LipSeal.MaxRunOut(3000 * PerMinute) - 0.1) < 1e-12
+                && Math.Abs(LipSeal.MaxRunOut(4500 * PerMinute) - 0.075) < 1e-12
+                && Math.Abs(LipSeal.MaxRunOut(6000 * PerMinute) - 0.05) < 1e-12;
         });
 }

@@ -5,8 +5,8 @@ namespace Pawl.Mechanics.Tests.Seals;
 
 public class ORingChoiceTests
 {
-    private static readonly RubberService s_cool = new(1.6e-4, new(-40, 20), new(0, 0));
-    private static readonly RubberService s_oil = new(1.6e-4, new(-40, 80), new(0, 0.05));
+    private static readonly RubberService Cool = new(1.6e-4, new(-40, 20), new(0, 0));
+    private static readonly RubberService Oil = new(1.6e-4, new(-40, 80), new(0, 0.05));
 
     // Every size is tried by the plain definitions and counted in or out; the order falls with the reserve.
     [Fact]
@@ -18,7 +18,7 @@ public class ORingChoiceTests
             var gland = new PistonGland(
                 Extent.About(bore, 0.01), Extent.About(root, 0.02), Extent.About(bore - 0.1, 0.01), Extent.Exactly(1.45 * cord), 0.02);
             var windows = GlandWindows.For(GlandKind.Static);
-            var found = ORingChoice.For(gland.Extremes, windows, s_oil);
+            var found = ORingChoice.For(gland.Extremes, windows, Oil);
             foreach (var ring in ORingTable.All)
             {
                 var inside = Lies(ring);
@@ -27,31 +27,31 @@ public class ORingChoiceTests
             }
 
             return found.Zip(found.Skip(1)).All(pair => pair.First.Reserve >= pair.Second.Reserve)
-                && found.SequenceEqual(ORingChoice.For(gland.Extremes, windows, s_oil));
+                && found.SequenceEqual(ORingChoice.For(gland.Extremes, windows, Oil));
 
             bool? Lies(ORing ring)
             {
                 // A ring thicker or thinner by a third is out whatever the windows.
                 if (Math.Abs(ring.Cord / cord - 1) > 0.1)
                     return false;
-                var e = gland.Extremes(ring.Extents, s_oil);
-                return e.Squeeze.Least >= 0.10 && e.Squeeze.Greatest <= 0.30 && e.SqueezeLength.Least >= 0.10
-                    && e.Stretch!.Value.Least >= -0.02 && e.Stretch.Value.Greatest <= 0.05 && e.Fill.Greatest <= 0.85;
+                var e = gland.Extremes(ring.Extents, Oil);
+                return e.Squeeze.Min >= 0.10 && e.Squeeze.Max <= 0.30 && e.SqueezeLength.Min >= 0.10
+                    && e.Stretch!.Value.Min >= -0.02 && e.Stretch.Value.Max <= 0.05 && e.Fill.Max <= 0.85;
             }
         });
 
     [Fact]
     public void A_rod_and_a_face_find_sizes_too_and_each_lies_in_its_windows()
     {
-        var rod = ORingChoice.Rod(new(24.98, 25), new(25.02, 25.05), 0.05, GlandKind.Dynamic, s_cool);
-        var face = ORingChoice.Face(new(60, 60.1), Extent.Exactly(0), pressureInside: true, s_cool);
-        var outside = ORingChoice.Face(new(60, 60.1), Extent.Exactly(0), pressureInside: false, s_cool);
+        var rod = ORingChoice.Rod(new(24.98, 25), new(25.02, 25.05), 0.05, GlandKind.Dynamic, Cool);
+        var face = ORingChoice.Face(new(60, 60.1), Extent.Exactly(0), pressureInside: true, Cool);
+        var outside = ORingChoice.Face(new(60, 60.1), Extent.Exactly(0), pressureInside: false, Cool);
         Assert.NotEmpty(rod);
         Assert.NotEmpty(face);
         Assert.NotEmpty(outside);
-        Assert.All(rod, found => Assert.InRange(found.Fit.Extremes.Squeeze.Least, 0.06, 0.25));
-        Assert.All(face, found => Assert.InRange(found.Fit.Extremes.Compression!.Value.Greatest, -0.02, 0.05));
-        Assert.All(outside, found => Assert.InRange(found.Fit.Extremes.Stretch!.Value.Greatest, -0.02, 0.08));
+        Assert.All(rod, found => Assert.InRange(found.Fit.Extremes.Squeeze.Min, 0.06, 0.25));
+        Assert.All(face, found => Assert.InRange(found.Fit.Extremes.Compression!.Value.Max, -0.02, 0.05));
+        Assert.All(outside, found => Assert.InRange(found.Fit.Extremes.Stretch!.Value.Max, -0.02, 0.08));
 
         // Inside pressure wants the outside diameter at the wall, outside pressure the inside diameter.
         Assert.All(face, found => Assert.Equal(60, found.Fit.Ring.OutsideDiameter, 3.0));

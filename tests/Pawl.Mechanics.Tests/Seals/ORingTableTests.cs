@@ -98,7 +98,7 @@ public class ORingTableTests
     [Fact]
     public void A_warm_ring_grows_in_all_lengths()
     {
-        Assert.Equal(0.546 * 25.4 + 0.003 * 25.4 - 0.007 * 25.4, Find("-113").Extents.InsideDiameter.Least, 1e-9);
+        Assert.Equal(0.546 * 25.4 + 0.003 * 25.4 - 0.007 * 25.4, Find("-113").Extents.InsideDiameter.Min, 1e-9);
     }
 
     internal static ORing Find(string dash) =>

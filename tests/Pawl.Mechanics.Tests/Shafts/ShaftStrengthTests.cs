@@ -6,9 +6,9 @@ namespace Pawl.Mechanics.Tests.Shafts;
 
 public class ShaftStrengthTests
 {
-    private static readonly ShaftStrength s_steel = new(900, 700);
+    private static readonly ShaftStrength Steel = new(900, 700);
 
-    private static readonly Gen<ShaftStrength> s_strength = Gen.Select(Gen.Double[500, 1200], Gen.Double[0.55, 0.95], Gen.Enum<ShaftSteel>())
+    private static readonly Gen<ShaftStrength> Strength = Gen.Select(Gen.Double[500, 1200], Gen.Double[0.55, 0.95], Gen.Enum<ShaftSteel>())
         .Select((tensile, yield, steel) => new ShaftStrength(tensile, tensile * yield, steel));
 
     // Peterson, Stress Concentration Factors, shoulder fillet of a round bar, fitted curves as reprinted on public pages:
@@ -98,13 +98,13 @@ public class ShaftStrengthTests
     [Fact]
     public void Measured_notches_are_worked_by_hand_at_the_test_diameter()
     {
-        var key = ShaftNotch.Keyway(40, s_steel);
+        var key = ShaftNotch.Keyway(40, Steel);
         Assert.Equal(2.8823, key.Bending, 1e-3);
         Assert.Equal(0.56 * 2.8823 + 0.1, key.Torsion, 1e-3);
-        var hub = ShaftNotch.PressedHub(40, s_steel);
+        var hub = ShaftNotch.PressedHub(40, Steel);
         Assert.Equal(2.5804, hub.Bending, 1e-3);
         Assert.Equal(0.65 * 2.5804, hub.Torsion, 1e-3);
-        var spline = ShaftNotch.InvoluteSpline(40, s_steel);
+        var spline = ShaftNotch.InvoluteSpline(40, Steel);
         Assert.Equal(1.1986, spline.Bending, 1e-3);
         Assert.Equal(1.3039, spline.Torsion, 1e-3);
     }
@@ -126,17 +126,17 @@ public class ShaftStrengthTests
     [Fact]
     public void A_ring_groove_is_worked_by_hand()
     {
-        var notch = ShaftNotch.SquareGroove(40, 38, 1.4, 0.1, s_steel);
+        var notch = ShaftNotch.SquareGroove(40, 38, 1.4, 0.1, Steel);
         Assert.Equal(3.3388, notch.Bending, 1e-3);
         Assert.Equal(2.5, notch.Torsion, 1e-9);
-        Assert.Equal(3.3388 * 1.08 * Math.Pow(0.7, -0.2), ShaftNotch.SquareGroove(40, 38, 0.7, 0.1, s_steel).Bending, 1e-3);
+        Assert.Equal(3.3388 * 1.08 * Math.Pow(0.7, -0.2), ShaftNotch.SquareGroove(40, 38, 0.7, 0.1, Steel).Bending, 1e-3);
     }
 
     // Shoulder 44/40, r = 2 by hand: φ = 1/(4·1 + 2); G' = 2.3·(7/6)/2 = 1.34167; n = 1 + 1.15831·10^−(0.33 + 700/712) = 1.0563.
     [Fact]
     public void A_shoulder_is_worked_by_hand()
     {
-        var notch = ShaftNotch.Shoulder(44, 40, 2, s_steel);
+        var notch = ShaftNotch.Shoulder(44, 40, 2, Steel);
         Assert.Equal(1.8155 / 1.05632, notch.Bending, 1e-3);
         Assert.Equal(1.05, notch.Rise);
     }
@@ -158,28 +158,28 @@ public class ShaftStrengthTests
     [Fact]
     public void A_smooth_bar_is_worked_by_hand()
     {
-        var notched = ShaftFatigue.NotchedStrength(s_steel, ShaftNotch.None, 7.5, 1);
+        var notched = ShaftFatigue.NotchedStrength(Steel, ShaftNotch.None, 7.5, 1);
         Assert.Equal((360, 450, 270), (notched.Axial, notched.Bending, notched.Torsion));
-        Assert.Equal(2, ShaftFatigue.Safety(s_steel, notched, default, new(0, 225, 0), ShaftOverload.MeanStays), 1e-9);
-        Assert.Equal(Math.Sqrt(2), ShaftFatigue.Safety(s_steel, notched, default, new(0, 225, 135), ShaftOverload.MeanStays), 1e-9);
+        Assert.Equal(2, ShaftFatigue.Safety(Steel, notched, default, new(0, 225, 0), ShaftOverload.MeanStays), 1e-9);
+        Assert.Equal(Math.Sqrt(2), ShaftFatigue.Safety(Steel, notched, default, new(0, 225, 135), ShaftOverload.MeanStays), 1e-9);
 
         // ψ = 450/(1800 − 450) = 1/3; mean 150: 400 left, 225 swing.
-        Assert.Equal(400.0 / 225, ShaftFatigue.Safety(s_steel, notched, new(150, 0, 0), new(0, 225, 0), ShaftOverload.MeanStays), 1e-9);
-        Assert.Equal(450 / (1 + 150.0 / 225 / 3) / 225, ShaftFatigue.Safety(s_steel, notched, new(150, 0, 0), new(0, 225, 0), ShaftOverload.RatioStays), 1e-9);
+        Assert.Equal(400.0 / 225, ShaftFatigue.Safety(Steel, notched, new(150, 0, 0), new(0, 225, 0), ShaftOverload.MeanStays), 1e-9);
+        Assert.Equal(450 / (1 + 150.0 / 225 / 3) / 225, ShaftFatigue.Safety(Steel, notched, new(150, 0, 0), new(0, 225, 0), ShaftOverload.RatioStays), 1e-9);
     }
 
     // Yield by hand: 1.2·700/420 = 2 solid, 1.1·700/420 hollow; torsion alone 1.2·700/√3.
     [Fact]
     public void Static_safety_is_worked_by_hand()
     {
-        Assert.Equal(2, ShaftFatigue.StaticSafety(s_steel, ShaftNotch.None, new(0, 420, 0), hollow: false), 1e-9);
-        Assert.Equal(1.1 / 0.6, ShaftFatigue.StaticSafety(s_steel, ShaftNotch.None, new(0, 420, 0), hollow: true), 1e-9);
-        Assert.Equal(1.2 * 700 / Math.Sqrt(3) / 200, ShaftFatigue.StaticSafety(s_steel, ShaftNotch.None, new(0, 0, 200), hollow: false), 1e-9);
+        Assert.Equal(2, ShaftFatigue.StaticSafety(Steel, ShaftNotch.None, new(0, 420, 0), hollow: false), 1e-9);
+        Assert.Equal(1.1 / 0.6, ShaftFatigue.StaticSafety(Steel, ShaftNotch.None, new(0, 420, 0), hollow: true), 1e-9);
+        Assert.Equal(1.2 * 700 / Math.Sqrt(3) / 200, ShaftFatigue.StaticSafety(Steel, ShaftNotch.None, new(0, 0, 200), hollow: false), 1e-9);
     }
 
     [Fact]
     public void A_blunter_fillet_never_hurts_more_and_a_notch_is_never_below_one() =>
-        Gen.Select(s_strength, Gen.Double[10, 100], Gen.Double[1.05, 1.6], Gen.Double[0.05, 0.8], Gen.Double[1.05, 2]).Sample((steel, small, ratio, blunt, more) =>
+        Gen.Select(Strength, Gen.Double[10, 100], Gen.Double[1.05, 1.6], Gen.Double[0.05, 0.8], Gen.Double[1.05, 2]).Sample((steel, small, ratio, blunt, more) =>
         {
             var large = small * ratio;
             var radius = (large - small) / 2 * blunt;
@@ -196,7 +196,7 @@ public class ShaftStrengthTests
 
     [Fact]
     public void More_load_is_less_safety_and_the_mean_that_stays_is_the_kinder_overload() =>
-        Gen.Select(s_strength, Gen.Double[1, 100].Array[6], Gen.Double[1.01, 1.2]).Sample((steel, stress, more) =>
+        Gen.Select(Strength, Gen.Double[1, 100].Array[6], Gen.Double[1.01, 1.2]).Sample((steel, stress, more) =>
         {
             var notched = ShaftFatigue.NotchedStrength(steel, ShaftNotch.None, 30, 6.3);
             var (mean, swing) = (new ShaftStresses(stress[0] / 4, stress[1] / 4, stress[2] / 4), new ShaftStresses(stress[3] / 4, stress[4] / 4, stress[5] / 4));
@@ -211,9 +211,9 @@ public class ShaftStrengthTests
     public void Mean_and_swing_times_the_safety_lie_on_the_limit() =>
         Gen.Select(Gen.Double[5, 200], Gen.Double[5, 200]).Sample((mean, swing) =>
         {
-            var notched = ShaftFatigue.NotchedStrength(s_steel, ShaftNotch.None, 30, 6.3);
-            var safety = ShaftFatigue.Safety(s_steel, notched, new(0, mean, 0), new(0, swing, 0), ShaftOverload.RatioStays);
-            return Math.Abs(ShaftFatigue.Safety(s_steel, notched, new(0, mean * safety, 0), new(0, swing * safety, 0), ShaftOverload.MeanStays) - 1) < 1e-9;
+            var notched = ShaftFatigue.NotchedStrength(Steel, ShaftNotch.None, 30, 6.3);
+            var safety = ShaftFatigue.Safety(Steel, notched, new(0, mean, 0), new(0, swing, 0), ShaftOverload.RatioStays);
+            return Math.Abs(ShaftFatigue.Safety(Steel, notched, new(0, mean * safety, 0), new(0, swing * safety, 0), ShaftOverload.MeanStays) - 1) < 1e-9;
         });
 
     // d = 20, l = 100, G = 80 000, T = 100 N·m: 32·10⁵·100/(π·80 000·160 000) = 0.0079577; two in a row twice that. Hollow 12: /0.8704.
@@ -235,9 +235,9 @@ public class ShaftStrengthTests
         Refusal.Says("form factors up to 6", () => NotchForm.RoundGroove(100, 80, 0.4).Axial);
         Refusal.Says("400 MPa to 1200 MPa; this one has 1500 MPa", () => ShaftNotch.Keyway(40, new(1500, 1300)).Bending);
         Refusal.Says("in a hard case", () => ShaftNotch.SquareGroove(40, 38, 1, 0.1, new(900, 700, ShaftSteel.CaseHardened)).Bending);
-        Refusal.Says("one or two keys", () => ShaftNotch.Keyway(40, s_steel, 3).Bending);
+        Refusal.Says("one or two keys", () => ShaftNotch.Keyway(40, Steel, 3).Bending);
         Refusal.Says("leaves no room for a swing", () => ShaftFatigue.Safety(
-            s_steel, ShaftFatigue.NotchedStrength(s_steel, ShaftNotch.None, 30, 6.3), new(0, 2000, 0), new(0, 1, 0), ShaftOverload.MeanStays));
+            Steel, ShaftFatigue.NotchedStrength(Steel, ShaftNotch.None, 30, 6.3), new(0, 2000, 0), new(0, 1, 0), ShaftOverload.MeanStays));
         Refusal.Says("up to 2000 MPa", () => ShaftFatigue.Roughness(10, 2001));
         Refusal.Says("up to 300 mm", () => ShaftFatigue.Technological(ShaftSteel.Tempered, 301));
     }

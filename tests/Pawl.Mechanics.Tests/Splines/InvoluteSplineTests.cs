@@ -7,11 +7,11 @@ namespace Pawl.Mechanics.Tests.Splines;
 public class InvoluteSplineTests
 {
     private const double Inch = 25.4;
-    private static readonly InvoluteSpline s_metric = Metric(20, 2, 30);
-    private static readonly InvoluteSpline s_inch =
+    private static readonly InvoluteSpline MetricSpline = Metric(20, 2, 30);
+    private static readonly InvoluteSpline InchSpline =
         new(SplineSystem.AnsiB921, 20, InvoluteSpline.ModuleOf(16), Math.PI / 6, SplineRoot.Fillet);
 
-    private static readonly Gen<InvoluteSpline> s_any = Gen.Select(Gen.Int[10, 60], Gen.Double[0.5, 5], Gen.OneOf(Gen.Const(30.0), Gen.Const(37.5), Gen.Const(45.0)))
+    private static readonly Gen<InvoluteSpline> Any = Gen.Select(Gen.Int[10, 60], Gen.Double[0.5, 5], Gen.OneOf(Gen.Const(30.0), Gen.Const(37.5), Gen.Const(45.0)))
         .Select((teeth, module, degrees) => Metric(teeth, module, degrees));
 
     // ISO 4156-1, from memory: m = 2, z = 20, 30°: D = 40, D_b = 40·cos 30° = 34.641, D_EE = 42, D_EI = 43 flat, 43.6 fillet, D_IE = 37
@@ -19,11 +19,11 @@ public class InvoluteSplineTests
     [Fact]
     public void A_metric_spline_has_the_dimensions_of_the_standard()
     {
-        Assert.Equal(40, s_metric.PitchDiameter);
-        Assert.Equal(34.6410, s_metric.BaseDiameter, 5e-5);
-        Assert.Equal((42, 43, 37), (s_metric.ExternalMajor, s_metric.InternalMajor, s_metric.ExternalMinor));
-        Assert.Equal(6.2832, s_metric.CircularPitch, 5e-5);
-        Assert.Equal(3.1416, s_metric.BasicSpaceWidth, 5e-5);
+        Assert.Equal(40, MetricSpline.PitchDiameter);
+        Assert.Equal(34.6410, MetricSpline.BaseDiameter, 5e-5);
+        Assert.Equal((42, 43, 37), (MetricSpline.ExternalMajor, MetricSpline.InternalMajor, MetricSpline.ExternalMinor));
+        Assert.Equal(6.2832, MetricSpline.CircularPitch, 5e-5);
+        Assert.Equal(3.1416, MetricSpline.BasicSpaceWidth, 5e-5);
         var fillet = new InvoluteSpline(SplineSystem.Iso4156, 20, 2, Math.PI / 6, SplineRoot.Fillet);
         Assert.Equal(43.6, fillet.InternalMajor, 1e-9);
         Assert.Equal(36.4, fillet.ExternalMinor, 1e-9);
@@ -46,15 +46,15 @@ public class InvoluteSplineTests
     [Fact]
     public void An_inch_spline_has_the_dimensions_of_handbooks()
     {
-        Assert.Equal(0.1963, s_inch.CircularPitch / Inch, 5e-5);
-        Assert.Equal(0.0982, s_inch.BasicSpaceWidth / Inch, 5e-5);
-        Assert.Equal(1.2500, s_inch.PitchDiameter / Inch, 5e-5);
-        Assert.Equal(1.0825, s_inch.BaseDiameter / Inch, 5e-5);
-        Assert.Equal(1.3125, s_inch.ExternalMajor / Inch, 5e-5);
-        Assert.Equal(1.3625, s_inch.InternalMajor / Inch, 5e-5);
-        Assert.Equal(1.1875, s_inch.InternalMinor / Inch, 5e-5);
-        Assert.Equal(1.1250, s_inch.ExternalMinor / Inch, 5e-5);
-        Assert.Equal(1.1875 - 0.004, s_inch.ExternalForm(0) / Inch, 5e-5);
+        Assert.Equal(0.1963, InchSpline.CircularPitch / Inch, 5e-5);
+        Assert.Equal(0.0982, InchSpline.BasicSpaceWidth / Inch, 5e-5);
+        Assert.Equal(1.2500, InchSpline.PitchDiameter / Inch, 5e-5);
+        Assert.Equal(1.0825, InchSpline.BaseDiameter / Inch, 5e-5);
+        Assert.Equal(1.3125, InchSpline.ExternalMajor / Inch, 5e-5);
+        Assert.Equal(1.3625, InchSpline.InternalMajor / Inch, 5e-5);
+        Assert.Equal(1.1875, InchSpline.InternalMinor / Inch, 5e-5);
+        Assert.Equal(1.1250, InchSpline.ExternalMinor / Inch, 5e-5);
+        Assert.Equal(1.1875 - 0.004, InchSpline.ExternalForm(0) / Inch, 5e-5);
         var coarse = new InvoluteSpline(SplineSystem.AnsiB921, 20, InvoluteSpline.ModuleOf(8), Math.PI / 6, SplineRoot.Fillet);
         Assert.Equal(0.3927, coarse.CircularPitch / Inch, 5e-5);
         Assert.Equal(18.2 / 8, coarse.ExternalMinor / Inch, 5e-5);
@@ -64,7 +64,7 @@ public class InvoluteSplineTests
     // middle and h_s below the pitch point.
     [Fact]
     public void The_form_diameter_is_where_the_racks_corner_cuts_last() =>
-        Gen.Select(s_any, Gen.Double[-0.1, 0]).Where((spline, _) => spline.Teeth > 12).Sample((spline, allowance) =>
+        Gen.Select(Any, Gen.Double[-0.1, 0]).Where((spline, _) => spline.Teeth > 12).Sample((spline, allowance) =>
         {
             var reach = Math.Round(spline.PressureAngle * 180 / Math.PI, 1) switch { 30 => 0.6, 37.5 => 0.55, _ => 0.5 };
             var deep = reach * spline.Module - allowance / 2 / Math.Tan(spline.PressureAngle);
@@ -74,7 +74,7 @@ public class InvoluteSplineTests
 
     [Fact]
     public void Thicker_teeth_read_more_and_wider_spaces_less_pin() =>
-        Gen.Select(s_any, Gen.Double[0.9, 0.99]).Sample((spline, width) =>
+        Gen.Select(Any, Gen.Double[0.9, 0.99]).Sample((spline, width) =>
             SplinePins.Over(spline, spline.BasicSpaceWidth, 1.92 * spline.Module) > SplinePins.Over(spline, spline.BasicSpaceWidth * width, 1.92 * spline.Module)
             && SplinePins.Between(spline, spline.BasicSpaceWidth / width, 1.7 * spline.Module) > SplinePins.Between(spline, spline.BasicSpaceWidth, 1.7 * spline.Module));
 
@@ -86,8 +86,8 @@ public class InvoluteSplineTests
         Refusal.Says("fillet roots only", () => new InvoluteSpline(SplineSystem.Iso4156, 20, 2, Math.PI / 4, SplineRoot.Flat).Module);
         Refusal.Says("ANSI B92.1 at 30° only", () =>
             new InvoluteSpline(SplineSystem.AnsiB921, 20, 2, Math.PI / 4, SplineRoot.Fillet).ExternalMajor);
-        Refusal.Says("drop to the bottom", () => SplinePins.Over(s_metric, 1, 0.5));
-        Refusal.Says("too large for the space", () => SplinePins.Between(s_metric, 3.1416, 8));
+        Refusal.Says("drop to the bottom", () => SplinePins.Over(MetricSpline, 1, 0.5));
+        Refusal.Says("too large for the space", () => SplinePins.Between(MetricSpline, 3.1416, 8));
     }
 
     private static InvoluteSpline Metric(int teeth, double module, double degrees) => new(

@@ -6,20 +6,20 @@ namespace Pawl.Mechanics.Tests.Splines;
 
 public class SplineToleranceTests
 {
-    private static readonly InvoluteSpline s_spline = new(SplineSystem.Iso4156, 20, 2, Math.PI / 6, SplineRoot.Flat);
+    private static readonly InvoluteSpline Spline = new(SplineSystem.Iso4156, 20, 2, Math.PI / 6, SplineRoot.Flat);
 
     // By hand, class 5, m = 2, z = 20, 25 long: i* = 1.57898, i** = 0.66221: T + λ = 67.645 µm. L = 62.832: F_p = 37.14; φ = 2.5:
     // F_α = 22.25; F_β = 10: λ = 0.6·√(1379.4 + 495.1 + 100) = 26.66 µm.
     [Fact]
     public void Class_5_is_worked_by_hand()
     {
-        Assert.Equal(0.067645, SplineTolerance.Total(s_spline, 5), 1e-6);
-        Assert.Equal(0.02666, SplineTolerance.Effect(s_spline, 5, 25), 5e-6);
-        var spaces = SplineTolerance.Spaces(s_spline, 5, 25);
-        Assert.Equal(Math.PI, spaces.EffectiveLeast, 1e-9);
-        Assert.Equal(Math.PI + 0.067645, spaces.ActualGreatest, 1e-6);
-        Assert.Equal(Math.PI + 0.02666, spaces.ActualLeast, 5e-6);
-        Assert.Equal(Math.PI + 0.04099, spaces.EffectiveGreatest, 1e-5);
+        Assert.Equal(0.067645, SplineTolerance.Total(Spline, 5), 1e-6);
+        Assert.Equal(0.02666, SplineTolerance.Effect(Spline, 5, 25), 5e-6);
+        var spaces = SplineTolerance.Spaces(Spline, 5, 25);
+        Assert.Equal(Math.PI, spaces.EffectiveMin, 1e-9);
+        Assert.Equal(Math.PI + 0.067645, spaces.ActualMax, 1e-6);
+        Assert.Equal(Math.PI + 0.02666, spaces.ActualMin, 5e-6);
+        Assert.Equal(Math.PI + 0.04099, spaces.EffectiveMax, 1e-5);
     }
 
     // ISO 286-2 at 40 mm, in print: d9 −80, e8 −50, f7 −25 µm.
@@ -29,7 +29,7 @@ public class SplineToleranceTests
     [InlineData("f", -0.025)]
     [InlineData("h", 0)]
     public void Allowances_are_those_of_the_letters(string letter, double allowance) =>
-        Assert.Equal(allowance, SplineTolerance.Deviation(s_spline, letter, 5), 1e-9);
+        Assert.Equal(allowance, SplineTolerance.Deviation(Spline, letter, 5), 1e-9);
 
     // H/h: effective clearance from nothing to twice T; looser letters add their allowance; k takes the play away.
     [Fact]
@@ -39,7 +39,7 @@ public class SplineToleranceTests
             var spline = new InvoluteSpline(SplineSystem.Iso4156, teeth, module, Math.PI / 6, SplineRoot.Flat);
             var fit = SplineTolerance.Clearance(SplineTolerance.Spaces(spline, @class, length), SplineTolerance.Teeth(spline, letter, @class, length));
             var (play, width) = (-SplineTolerance.Deviation(spline, letter, @class), SplineTolerance.Total(spline, @class) - SplineTolerance.Effect(spline, @class, length));
-            return Math.Abs(fit.Least - play) < 1e-9 && Math.Abs(fit.Greatest - play - 2 * width) < 1e-9;
+            return Math.Abs(fit.Min - play) < 1e-9 && Math.Abs(fit.Max - play - 2 * width) < 1e-9;
         });
 
     [Fact]
@@ -54,8 +54,8 @@ public class SplineToleranceTests
     [Fact]
     public void What_the_standard_does_not_have_is_refused()
     {
-        Refusal.Says("classes 4, 5, 6 and 7; 3 is none", () => SplineTolerance.Total(s_spline, 3));
-        Refusal.Says("`g` is none of them", () => SplineTolerance.Deviation(s_spline, "g", 5));
+        Refusal.Says("classes 4, 5, 6 and 7; 3 is none", () => SplineTolerance.Total(Spline, 3));
+        Refusal.Says("`g` is none of them", () => SplineTolerance.Deviation(Spline, "g", 5));
         Refusal.Says("no tolerances of ANSI B92.1", () =>
             SplineTolerance.Total(new(SplineSystem.AnsiB921, 20, 2, Math.PI / 6, SplineRoot.Flat), 5));
     }

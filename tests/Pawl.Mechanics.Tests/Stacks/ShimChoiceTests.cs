@@ -8,9 +8,9 @@ namespace Pawl.Mechanics.Tests.Stacks;
 public class ShimChoiceTests
 {
     private const double Inch = 25.4;
-    private static readonly ShimStock[] s_inches = [.. new[] { 0.001, 0.002, 0.005, 0.010, 0.020 }.Select(size => new ShimStock(size * Inch))];
+    private static readonly ShimStock[] Inches = [.. new[] { 0.001, 0.002, 0.005, 0.010, 0.020 }.Select(size => new ShimStock(size * Inch))];
 
-    private static readonly Gen<(ShimStock[] Stock, int Most, ShimEffect Effect, Extent Gaps, Extent Window)> s_case = Gen.Select(
+    private static readonly Gen<(ShimStock[] Stock, int Most, ShimEffect Effect, Extent Gaps, Extent Window)> Case = Gen.Select(
         Gen.Select(Gen.Int[1, 60], Gen.Int[0, 1], Gen.Int[0, 3]).Array[0, 4], Gen.Int[0, 4], Gen.Enum<ShimEffect>(),
         Gen.Int[-50, 50], Gen.Int[0, 60], Gen.Int[-10, 10], Gen.Int[0, 12])
         .Select((kinds, most, effect, gap, wide, low, window) => (
@@ -21,15 +21,15 @@ public class ShimChoiceTests
     [Fact]
     public void An_inch_pack_is_worked_by_hand()
     {
-        var pack = ShimChoice.Of(s_inches, 5, ShimEffect.Fills).Best(0.0175 * Inch, 0, new(0, 0.001 * Inch));
+        var pack = ShimChoice.Of(Inches, 5, ShimEffect.Fills).Best(0.0175 * Inch, 0, new(0, 0.001 * Inch));
         Assert.NotNull(pack);
         Assert.Equal([0.010 * Inch, 0.005 * Inch, 0.002 * Inch], pack.Shims);
         Assert.Equal(0.017 * Inch, pack.Thickness, 1e-9);
         Assert.Equal(0.0005 * Inch, ShimChoice.EndPlay(0.0175 * Inch, pack.Thickness, ShimEffect.Fills), 1e-9);
-        Assert.Null(ShimChoice.Of(s_inches, 2, ShimEffect.Fills).Best(0.0175 * Inch, 0, new(0, 0.001 * Inch)));
+        Assert.Null(ShimChoice.Of(Inches, 2, ShimEffect.Fills).Best(0.0175 * Inch, 0, new(0, 0.001 * Inch)));
     }
 
-    // A cover that stands 0.30 mm open, end play wanted 0.05: lifted by 0.35. An inner gap that is right needs no shim.
+    // A cover that stands 0.30 mm open, end play required 0.05: lifted by 0.35. An inner gap that is right needs no shim.
     [Fact]
     public void Lifting_and_empty_packs_are_worked_by_hand()
     {
@@ -48,27 +48,27 @@ public class ShimChoiceTests
         var window = new Extent(0, 0.10);
         Assert.Empty(ShimChoice.Of([new(0.40, 0, 1), new(0.10, 0, 1)], 2, ShimEffect.Fills).Uncovered(gaps, window));
         var open = Assert.Single(ShimChoice.Of([new(0.40, 0, 1)], 2, ShimEffect.Fills).Uncovered(gaps, window));
-        Assert.Equal(0.50001, open.Least, 1e-9);
-        Assert.Equal(0.60, open.Greatest, 1e-9);
+        Assert.Equal(0.50001, open.Min, 1e-9);
+        Assert.Equal(0.60, open.Max, 1e-9);
 
         // A tolerance of ±0.01 opens 0.40 to 0.41 and what lies between the packs.
         Assert.NotEmpty(ShimChoice.Of([new(0.40, 0.01, 1), new(0.10, 0, 1)], 2, ShimEffect.Fills).Uncovered(gaps, window));
         var needed = ShimChoice.RangeNeeded(gaps, window, ShimEffect.Fills);
-        Assert.Equal((0.35, 0.55), (Math.Round(needed.Least, 9), Math.Round(needed.Greatest, 9)));
+        Assert.Equal((0.35, 0.55), (Math.Round(needed.Min, 9), Math.Round(needed.Max, 9)));
     }
 
     // Every gap in hundredths of a millimetre, every pack counted by nested loops.
     [Fact]
     public void Coverage_is_what_trying_every_gap_and_pack_finds() =>
-        s_case.Sample(c =>
+        Case.Sample(c =>
         {
             var choice = ShimChoice.Of(c.Stock, c.Most, c.Effect);
             var uncovered = choice.Uncovered(c.Gaps, c.Window);
             var packs = Packs(c.Stock, c.Most).ToArray();
-            for (var gap = (int)Math.Round(c.Gaps.Least * 100); gap <= (int)Math.Round(c.Gaps.Greatest * 100); gap++)
+            for (var gap = (int)Math.Round(c.Gaps.Min * 100); gap <= (int)Math.Round(c.Gaps.Max * 100); gap++)
             {
                 var served = packs.Any(pack => Fits(gap, pack, c.Effect, c.Window));
-                if (served == uncovered.Any(range => range.Least <= gap / 100.0 + 1e-9 && gap / 100.0 - 1e-9 <= range.Greatest))
+                if (served == uncovered.Any(range => range.Min <= gap / 100.0 + 1e-9 && gap / 100.0 - 1e-9 <= range.Max))
                     return false;
             }
 
@@ -77,11 +77,11 @@ public class ShimChoiceTests
 
     [Fact]
     public void The_best_pack_is_the_best_of_all_tried() =>
-        s_case.Sample(c =>
+        Case.Sample(c =>
         {
             var target = Math.Round(c.Window.Middle * 100) / 100;
-            var gap = (int)Math.Round(c.Gaps.Least * 100);
-            var best = ShimChoice.Of(c.Stock, c.Most, c.Effect).Best(c.Gaps.Least, target, c.Window);
+            var gap = (int)Math.Round(c.Gaps.Min * 100);
+            var best = ShimChoice.Of(c.Stock, c.Most, c.Effect).Best(c.Gaps.Min, target, c.Window);
             var fitting = Packs(c.Stock, c.Most).Where(pack => Fits(gap, pack, c.Effect, c.Window)).ToArray();
             if (fitting.Length == 0)
                 return best is null;
@@ -111,7 +111,7 @@ public class ShimChoiceTests
     {
         Refusal.Says("the thickness of a shim", () => new ShimStock(0).Thickness);
         Refusal.Says("must be below its thickness", () => new ShimStock(0.1, 0.1).Thickness);
-        Refusal.Says("no pack can bring", () => ShimChoice.RangeNeeded(new(-0.2, -0.1), new(0, 0.05), ShimEffect.Fills).Least);
+        Refusal.Says("no pack can bring", () => ShimChoice.RangeNeeded(new(-0.2, -0.1), new(0, 0.05), ShimEffect.Fills).Min);
         Refusal.Says("more than 500000 packs", () =>
             ShimChoice.Of([.. Enumerable.Range(1, 30).Select(size => new ShimStock(size))], 9, ShimEffect.Fills).Count);
     }
@@ -119,7 +119,7 @@ public class ShimChoiceTests
     private static bool Fits(int gap, (int Thickness, int Tolerance, int Pieces) pack, ShimEffect effect, Extent window)
     {
         var play = effect == ShimEffect.Fills ? gap - pack.Thickness : gap + pack.Thickness;
-        return play - pack.Tolerance >= Math.Round(window.Least * 100) && play + pack.Tolerance <= Math.Round(window.Greatest * 100);
+        return play - pack.Tolerance >= Math.Round(window.Min * 100) && play + pack.Tolerance <= Math.Round(window.Max * 100);
     }
 
     private static IEnumerable<(int Thickness, int Tolerance, int Pieces)> Packs(ShimStock[] stock, int most)

@@ -8,12 +8,12 @@ namespace Pawl.Mechanics.Tests.Stacks;
 public class SizeChainTests
 {
     // Housing 50 ± 0.1, bearing 20 ± 0.05, spacer 29.8 ± 0.05: the gap of the textbooks' box with parts in it.
-    private static readonly SizeChain s_box = new(
+    private static readonly SizeChain Box = new(
     [
         new("housing", 1, 49.9, 50.1), new("bearing", -1, 19.95, 20.05), new("spacer", -1, 29.75, 29.85),
     ]);
 
-    private static readonly Gen<Contributor> s_part = Gen.Select(
+    private static readonly Gen<Contributor> Part = Gen.Select(
         Gen.Double[-2, 2], Gen.Double[1, 100], Gen.Double[0.001, 0.3], Gen.Enum<SizeDistribution>(), Gen.Double[0.7, 2], Gen.Double[0, 25e-6])
         .Select((c, size, width, kind, capability, expansion) => new Contributor("part", c, size, size + width, kind, capability, expansion));
 
@@ -21,19 +21,19 @@ public class SizeChainTests
     [Fact]
     public void A_box_with_parts_is_worked_by_hand()
     {
-        Assert.Equal(0.2, s_box.Middle, 1e-9);
-        Assert.Equal(0.0, s_box.WorstCase.Least, 1e-9);
-        Assert.Equal(0.4, s_box.WorstCase.Greatest, 1e-9);
-        Assert.Equal(0.2 - 0.12247, s_box.RootSumSquare().Least, 1e-5);
-        Assert.Equal(0.2 + 1.5 * 0.12247, s_box.RootSumSquare(1.5).Greatest, 1e-5);
-        Assert.Equal(0.040825, s_box.StandardDeviation, 1e-6);
+        Assert.Equal(0.2, Box.Middle, 1e-9);
+        Assert.Equal(0.0, Box.WorstCase.Min, 1e-9);
+        Assert.Equal(0.4, Box.WorstCase.Max, 1e-9);
+        Assert.Equal(0.2 - 0.12247, Box.RootSumSquare().Min, 1e-5);
+        Assert.Equal(0.2 + 1.5 * 0.12247, Box.RootSumSquare(1.5).Max, 1e-5);
+        Assert.Equal(0.040825, Box.StandardDeviation, 1e-6);
     }
 
     // 0.1²/(0.1² + 2·0.05²) = 2/3 of the variance and half of the worst case.
     [Fact]
     public void The_widest_part_comes_first()
     {
-        var shares = s_box.Shares;
+        var shares = Box.Shares;
         Assert.Equal("housing", shares[0].Name);
         Assert.Equal(2.0 / 3, shares[0].OfVariance, 1e-9);
         Assert.Equal(0.5, shares[0].OfWorstCase, 1e-9);
@@ -72,9 +72,9 @@ public class SizeChainTests
     [InlineData(4, 6.33425e-5)]
     public void Shares_outside_match_the_table(int sigmas, double outside)
     {
-        var reach = sigmas * s_box.StandardDeviation;
+        var reach = sigmas * Box.StandardDeviation;
         Assert.Equal(1, 2 * NormalDistribution.Share(-sigmas) / outside, 2e-6);
-        Assert.Equal(sigmas / 3.0, s_box.Capability(Extent.About(s_box.Middle, reach)), 1e-9);
+        Assert.Equal(sigmas / 3.0, Box.Capability(Extent.About(Box.Middle, reach)), 1e-9);
     }
 
     // Math.NET Numerics, inverse of the cumulative normal distribution.
@@ -96,11 +96,11 @@ public class SizeChainTests
 
     [Fact]
     public void The_worst_case_holds_the_root_sum_of_squares_and_any_pick_of_parts() =>
-        Gen.Select(s_part.Where(part => part.Coefficient != 0).Array[1, 6], Gen.Double[0, 1].Array[6]).Sample((parts, picks) =>
+        Gen.Select(Part.Where(part => part.Coefficient != 0).Array[1, 6], Gen.Double[0, 1].Array[6]).Sample((parts, picks) =>
         {
             var stack = new SizeChain([.. parts]);
             var gap = parts.Select((part, index) => part.Coefficient * (part.Lower + picks[index] * (part.Upper - part.Lower))).Sum();
-            var worst = new Extent(stack.WorstCase.Least - 1e-9, stack.WorstCase.Greatest + 1e-9);
+            var worst = new Extent(stack.WorstCase.Min - 1e-9, stack.WorstCase.Max + 1e-9);
             return worst.Contains(gap) && worst.Contains(stack.RootSumSquare())
                 && Math.Abs(stack.Shares.Sum(share => share.OfVariance) - 1) < 1e-9
                 && Math.Abs(stack.Shares.Sum(share => share.OfWorstCase) - 1) < 1e-9;
@@ -112,7 +112,7 @@ public class SizeChainTests
         Refusal.Says("at least one size", () => new SizeChain([]).Middle);
         Refusal.Says("must not be above its greatest", () => new Contributor("ring", 1, 2, 1).Middle);
         Refusal.Says("the process capability must be above zero", () => new Contributor("ring", 1, 1, 2, capability: 0).Middle);
-        Refusal.Says("must be 1 or more", () => s_box.RootSumSquare(0.9).Least);
+        Refusal.Says("must be 1 or more", () => Box.RootSumSquare(0.9).Min);
         Refusal.Says("between 0 and 1", () => NormalDistribution.Quantile(1));
     }
 }

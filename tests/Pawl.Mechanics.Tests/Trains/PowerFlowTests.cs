@@ -14,7 +14,7 @@ public sealed class PowerFlowTests
         Assert.Equal(5 / 6.0, torques.Meshes[0].RollingPower, tolerance: 1e-9);
         Assert.Equal(95 / 6.0, torques.Meshes[1].RollingPower, tolerance: 1e-9);
         Assert.Equal(15, torques.Meshes[2].RollingPower, tolerance: 1e-9);
-        Assert.Equal(95 / 6.0, torques.GreatestRollingPower, tolerance: 1e-9);
+        Assert.Equal(95 / 6.0, torques.MaxRollingPower, tolerance: 1e-9);
         Assert.Equal(["sun_15", "planet_30", "ring2_ring_72"], torques.Meshes.Select(m => m.Driver));
     }
 

@@ -151,7 +151,7 @@ public sealed class TrainLawTests
         if (one.Torques is { } torques)
         {
             Assert.Equal(torques.Efficiency, two.Torques!.Efficiency, tolerance: 1e-8);
-            Assert.Equal(torques.GreatestRollingPower, two.Torques.GreatestRollingPower, tolerance: 1e-7 * Math.Max(1, torques.GreatestRollingPower));
+            Assert.Equal(torques.MaxRollingPower, two.Torques.MaxRollingPower, tolerance: 1e-7 * Math.Max(1, torques.MaxRollingPower));
             Assert.Equal(torques.Branches.Length, two.Torques.Branches.Length);
             Assert.All(torques.Meshes, m => Assert.Equal(m.Driver, two.Torques.Meshes.Single(x => x.Mesh == m.Mesh).Driver));
         }

@@ -68,12 +68,12 @@ public sealed class ShippedSteelTests
         var catalogue = Sample.Loader().Catalogue;
 
         var steel = catalogue.Materials.Find("carburised-9310")!;
-        Assert.Equal((0.0008, 0.0013), (Math.Round(steel.Carbon!.Least.Value.Coherent, 12), Math.Round(steel.Carbon.Most.Value.Coherent, 12)));
+        Assert.Equal((0.0008, 0.0013), (Math.Round(steel.Carbon!.Min.Value.Coherent, 12), Math.Round(steel.Carbon.Max.Value.Coherent, 12)));
         Assert.Equal(["case-hardened", "through-hardened"], steel.Treatments.Entries.Select(treatment => treatment.Name.Value));
         var treatment = steel.Treatments.Find("case-hardened")!;
         Assert.Equal(("Eh", "58..62 HRC", "34..42 HRC"), (treatment.Class.Value, treatment.SurfaceHardness!.Text, treatment.CoreHardness!.Text));
         Assert.Equal(new(HardnessScale.RockwellC, 38, 34, 42), treatment.CoreHardness.Value);
-        Assert.Equal((150, 190), (treatment.Tempering!.Least.Value.Coherent, treatment.Tempering.Most.Value.Coherent));
+        Assert.Equal((150, 190), (treatment.Tempering!.Min.Value.Coherent, treatment.Tempering.Max.Value.Coherent));
         Assert.Equal((1550, 500), (treatment.ContactLimit!.Value.Coherent, treatment.BendingLimit!.Value.Coherent));
         var oil = catalogue.Lubricants.Find("gear-oil-vg100")!;
         Assert.Equal((880e-12, 0.018, 250), (Math.Round(oil.Density!.Value.Coherent, 15), Math.Round(oil.PressureViscosity!.Value.Coherent, 12), oil.ScuffingTemperature!.Value.Coherent));
@@ -81,11 +81,11 @@ public sealed class ShippedSteelTests
 
     // Each row: a line of a steel, the code, the text at whose start the complaint stands, and a piece of the hint.
     [Theory]
-    [InlineData("carbon: {least: 0.21 %, most: 0.15 %}", DiagnosticCodes.OutOfRange, "0.15 %", "Exchange")]
-    [InlineData("carbon: {least: 0.15, most: 0.21 %}", DiagnosticCodes.OutOfRange, "0.15,", "Did you mean 0.15 %?")]
-    [InlineData("carbon: {least: -0.1 %, most: 0.21 %}", DiagnosticCodes.OutOfRange, "-0.1 %", null)]
-    [InlineData("carbon: {least: 0.1 %, most: 2.1 %}", DiagnosticCodes.OutOfRange, "2.1 %", null)]
-    [InlineData("carbon: {most: 0.21 %}", DiagnosticCodes.MissingKey, "carbon:", "least")]
+    [InlineData("carbon: {min: 0.21 %, max: 0.15 %}", DiagnosticCodes.OutOfRange, "0.15 %", "Exchange")]
+    [InlineData("carbon: {min: 0.15, max: 0.21 %}", DiagnosticCodes.OutOfRange, "0.15,", "Did you mean 0.15 %?")]
+    [InlineData("carbon: {min: -0.1 %, max: 0.21 %}", DiagnosticCodes.OutOfRange, "-0.1 %", null)]
+    [InlineData("carbon: {min: 0.1 %, max: 2.1 %}", DiagnosticCodes.OutOfRange, "2.1 %", null)]
+    [InlineData("carbon: {max: 0.21 %}", DiagnosticCodes.MissingKey, "carbon:", "min")]
     [InlineData("carbon: 0.2 %", DiagnosticCodes.NotAMap, "0.2 %", null)]
     [InlineData("treatments: {case-hardend: {class: Eh}}", DiagnosticCodes.UnknownWord, "case-hardend:", "`case-hardened`")]
     [InlineData("treatments: {carburised: {class: Eh}}", DiagnosticCodes.UnknownWord, "carburised:", "case-hardened")]
@@ -95,7 +95,7 @@ public sealed class ShippedSteelTests
     [InlineData("treatments: {precipitation-hardened: {class: NT}}", DiagnosticCodes.UnknownWord, "NT}", "none")]
     [InlineData("treatments: {case-hardened: {class: Eh, surface_hardness: 62..58 HRC}}", DiagnosticCodes.MalformedTolerance, "62..58", "58..62")]
     [InlineData("treatments: {case-hardened: {class: Eh, core_hardness: 35}}", DiagnosticCodes.MissingUnit, "35}", "58..62 HRC")]
-    [InlineData("treatments: {case-hardened: {class: Eh, tempering: {least: 200 °C, most: 150 °C}}}", DiagnosticCodes.OutOfRange, "150 °C", "Exchange")]
+    [InlineData("treatments: {case-hardened: {class: Eh, tempering: {min: 200 °C, max: 150 °C}}}", DiagnosticCodes.OutOfRange, "150 °C", "Exchange")]
     [InlineData("treatments: {case-hardened: {class: Eh, tempering: 170 °C}}", DiagnosticCodes.NotAMap, "170 °C", null)]
     [InlineData("treatments: {case-hardened: {class: Eh, contact_limit: 0 MPa}}", DiagnosticCodes.OutOfRange, "0 MPa", null)]
     [InlineData("treatments: {case-hardened: {class: Eh, bending_limit: 500}}", DiagnosticCodes.MissingUnit, "500}", "MPa")]

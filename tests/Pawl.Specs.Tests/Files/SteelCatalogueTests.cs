@@ -99,7 +99,7 @@ public sealed partial class SteelCatalogueTests
         {
             var id = steel.Name.Value;
             var named = int.Parse(id.StartsWith("SAE", StringComparison.Ordinal) ? id[^2..] : Number().Match(id).Value, null);
-            Assert.InRange(named, (100 * steel.Carbon!.Least.Value.Coherent * 100) - 1e-9, (100 * steel.Carbon.Most.Value.Coherent * 100) + 1e-9);
+            Assert.InRange(named, (100 * steel.Carbon!.Min.Value.Coherent * 100) - 1e-9, (100 * steel.Carbon.Max.Value.Coherent * 100) + 1e-9);
         });
 
     // Above 0.25 % carbon the core of a carburised tooth is brittle; an induction hardened surface of 50 HRC needs about 0.35 %: common
@@ -109,7 +109,7 @@ public sealed partial class SteelCatalogueTests
     public void A_treatment_suits_the_carbon_and_has_its_class(string id, string treatment)
     {
         var steel = Steel(id);
-        var (least, most) = (steel.Carbon!.Least.Value.Coherent, steel.Carbon.Most.Value.Coherent);
+        var (least, most) = (steel.Carbon!.Min.Value.Coherent, steel.Carbon.Max.Value.Coherent);
         var @class = steel.Treatments.Find(treatment)!.Class.Value;
         var nitriding = steel.Title.Value.Contains("nitriding steel", StringComparison.Ordinal);
         var unalloyed = steel.Title.Value.Contains("unalloyed", StringComparison.Ordinal);
@@ -140,7 +140,7 @@ public sealed partial class SteelCatalogueTests
             return;
         }
 
-        var (least, most) = (tempering!.Least.Value.Coherent, tempering.Most.Value.Coherent);
+        var (least, most) = (tempering!.Min.Value.Coherent, tempering.Max.Value.Coherent);
         Assert.True(least < most);
         Assert.True(treatment switch
         {
@@ -163,7 +163,7 @@ public sealed partial class SteelCatalogueTests
     public void Tempering_matches_public_data_sheets(string id, string treatment, double least, double most)
     {
         var tempering = Steel(id).Treatments.Find(treatment)!.Tempering!;
-        Assert.Equal((least, most), (tempering.Least.Value.Coherent, tempering.Most.Value.Coherent));
+        Assert.Equal((least, most), (tempering.Min.Value.Coherent, tempering.Max.Value.Coherent));
     }
 
     // 42CrMo4, rounds of 10 mm quenched in oil, a data sheet read on a public page: 42 HRC after 500 °C, 39 after 550, 36 after 600, 31 after 650,
@@ -174,8 +174,8 @@ public sealed partial class SteelCatalogueTests
         var hardness = Steel("EN-42CrMo4").Treatments.Find(Treatments.ThroughHardened)!.SurfaceHardness!.Value;
 
         Assert.Equal(HardnessScale.RockwellC, hardness.Scale);
-        Assert.InRange(hardness.Least, 27.6, 30);
-        Assert.InRange(hardness.Greatest, 37, 39.6);
+        Assert.InRange(hardness.Min, 27.6, 30);
+        Assert.InRange(hardness.Max, 37, 39.6);
     }
 
     [Theory]
@@ -184,19 +184,19 @@ public sealed partial class SteelCatalogueTests
     {
         var entry = Steel(id).Treatments.Find(treatment)!;
         Assert.Equal(Treatments.HasCase(treatment), entry.CoreHardness is not null);
-        Assert.True(entry.SurfaceHardness!.Value.Least < entry.SurfaceHardness.Value.Greatest);
+        Assert.True(entry.SurfaceHardness!.Value.Min < entry.SurfaceHardness.Value.Max);
         if (entry.CoreHardness is { } core)
         {
-            Assert.True(core.Value.Least < core.Value.Greatest);
-            Assert.True(core.Value.Scale != entry.SurfaceHardness.Value.Scale || core.Value.Greatest < entry.SurfaceHardness.Value.Least);
+            Assert.True(core.Value.Min < core.Value.Max);
+            Assert.True(core.Value.Scale != entry.SurfaceHardness.Value.Scale || core.Value.Max < entry.SurfaceHardness.Value.Min);
         }
     }
 
     private static void AssertCarbon(string id, double least, double most)
     {
         var carbon = Steel(id).Carbon!;
-        Assert.Equal(least, 100 * carbon.Least.Value.Coherent, 1e-9);
-        Assert.Equal(most, 100 * carbon.Most.Value.Coherent, 1e-9);
+        Assert.Equal(least, 100 * carbon.Min.Value.Coherent, 1e-9);
+        Assert.Equal(most, 100 * carbon.Max.Value.Coherent, 1e-9);
     }
 
     [GeneratedRegex("[A-Za-z0-9-]+")]

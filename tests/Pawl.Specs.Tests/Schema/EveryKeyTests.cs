@@ -171,10 +171,10 @@ public sealed class EveryKeyTests
         yield return new Dictionary<string, object> { ["a"] = "1" };
         if (property.GetCustomAttribute<CountAttribute>() is { } count)
         {
-            if (count.Least > 0)
-                yield return Enumerable.Repeat(GoodValue(property), count.Least - 1).ToArray();
-            if (count.Most < int.MaxValue)
-                yield return Enumerable.Repeat(GoodValue(property), count.Most + 1).ToArray();
+            if (count.Min > 0)
+                yield return Enumerable.Repeat(GoodValue(property), count.Min - 1).ToArray();
+            if (count.Max < int.MaxValue)
+                yield return Enumerable.Repeat(GoodValue(property), count.Max + 1).ToArray();
         }
     }
 
@@ -213,7 +213,7 @@ public sealed class EveryKeyTests
                 yield return "24 mm ±0.1";
 
             // A sign that is fixed: by the range, or by bounds that lie on one side of zero.
-            var isNeverNegative = measures.Range is AmountRange.Positive or AmountRange.NotNegative || (measures.Unit.Length > 0 && measures.Least >= 0);
+            var isNeverNegative = measures.Range is AmountRange.Positive or AmountRange.NotNegative || (measures.Unit.Length > 0 && measures.Min >= 0);
             if (isNeverNegative)
                 yield return "-3" + UnitOf(measures.Example);
             if (measures.Range == AmountRange.Positive)
@@ -291,7 +291,7 @@ public sealed class EveryKeyTests
     {
         if (IsNamed(property.PropertyType))
             return new Dictionary<string, object> { [ObjectOf(property) == typeof(TreatmentSpec) ? Treatments.Words[^1] : "a"] = value };
-        return !IsList(property.PropertyType) ? value : Enumerable.Repeat(value, property.GetCustomAttribute<CountAttribute>()?.Least ?? 1).ToArray();
+        return !IsList(property.PropertyType) ? value : Enumerable.Repeat(value, property.GetCustomAttribute<CountAttribute>()?.Min ?? 1).ToArray();
     }
 
     /// <summary>A document that holds a value at a place; null leaves the key out.</summary>

@@ -67,7 +67,7 @@ public sealed class SchemaTests
     [InlineData("train: {gears: {a: {heat_treatment: {case_depth: null}}}}")]
     [InlineData("train: {gears: {a: {heat_treatment: null}}}")]
     [InlineData("ratio: {target: 9/5}")]
-    [InlineData("train: {gears: {a: {face_width: null, tip_diameter: 80.6 mm h8, axial_place: -3 mm, root_diameter: 2 1/2 in}}}")]
+    [InlineData("train: {gears: {a: {face_width: null, tip_diameter: 80.6 mm h8, axial_position: -3 mm, root_diameter: 2 1/2 in}}}")]
     [InlineData("train: {gears: {a: {face_width: 24 ±0.1 mm, tip_diameter: 2.9 mm (2.85..2.95), root_diameter: 25 mm +0.021/0, root_form_diameter: '1-1/2\"'}}}")]
     [InlineData("train: {gears: {a: {thickness_allowance: {upper: 0 mm, lower: −0.1 mm}, helix_angle: 20° 30′ 15″}}}")]
     [InlineData("duty: {input: {torque: 140 ft-lb, speed: 8200 1/min}}")]

@@ -39,7 +39,7 @@ static partial class BearingTypeReader
             Closure = reader.Word("closure", ClosureWords),
             LimitingSpeed = reader.Amount("limiting_speed", Dimension.OfAngularSpeed, AmountRange.Positive),
             ReferenceSpeed = reader.Amount("reference_speed", Dimension.OfAngularSpeed, AmountRange.Positive),
-            GreatestAcceleration = reader.Amount("greatest_acceleration", Dimension.OfAcceleration, AmountRange.Positive),
+            MaxAcceleration = reader.Amount("max_acceleration", Dimension.OfAcceleration, AmountRange.Positive),
             Corner = reader.Amount("corner", Dimension.OfLength, AmountRange.Positive),
             Source = reader.Text("source", required: true)!,
             Certainty = reader.Word("certainty", CertaintyWords, required: true)!,

@@ -13,12 +13,12 @@ static partial class GapWindowReader
     {
         var read = new GapWindowSpec
         {
-            Least = reader.Amount("least", Dimension.OfLength, required: true)!,
-            Greatest = reader.Amount("greatest", Dimension.OfLength, required: true)!,
+            Min = reader.Amount("min", Dimension.OfLength, required: true)!,
+            Max = reader.Amount("max", Dimension.OfLength, required: true)!,
         };
         reader.Finish();
         Check(read, reader, scope);
-        return read.Least is null || read.Greatest is null ? null : read;
+        return read.Min is null || read.Max is null ? null : read;
     }
 
     static partial void Check(GapWindowSpec read, MapReader reader, Scope scope);

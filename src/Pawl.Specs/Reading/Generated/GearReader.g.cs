@@ -34,7 +34,7 @@ static partial class GearReader
             Dedendum = reader.Number("dedendum", 0.1, 3),
             RootFillet = reader.Number("root_fillet", 0, 1),
             FaceWidth = reader.Toleranced("face_width", Dimension.OfLength, AmountRange.Positive),
-            AxialPlace = reader.Toleranced("axial_place", Dimension.OfLength),
+            AxialPosition = reader.Toleranced("axial_position", Dimension.OfLength),
             TipDiameter = reader.Toleranced("tip_diameter", Dimension.OfLength, AmountRange.Positive),
             RootDiameter = reader.Toleranced("root_diameter", Dimension.OfLength, AmountRange.Positive),
             RootFormDiameter = reader.Toleranced("root_form_diameter", Dimension.OfLength, AmountRange.Positive),

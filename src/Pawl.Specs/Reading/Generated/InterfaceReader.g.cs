@@ -17,7 +17,7 @@ static partial class InterfaceReader
         {
             Name = name,
             Body = reader.Name("body", required: true)!,
-            GreatestEccentricity = reader.Amount("greatest_eccentricity", Dimension.OfLength, AmountRange.Positive),
+            MaxEccentricity = reader.Amount("max_eccentricity", Dimension.OfLength, AmountRange.Positive),
             Adapters = reader.Names("adapters"),
             Kind = reader.Word("kind", KindWords, required: true)!,
             Spline = reader.Map("spline", InterfaceSplineReader.Read, scope),

@@ -16,8 +16,8 @@ static partial class JointFrictionReader
         var read = new JointFrictionSpec
         {
             Class = reader.Word("class", ClassWords),
-            Least = reader.Number("least", 0, 1),
-            Greatest = reader.Number("greatest", 0, 1),
+            Min = reader.Number("min", 0, 1),
+            Max = reader.Number("max", 0, 1),
         };
         reader.Finish();
         Check(read, reader, scope);

@@ -30,7 +30,7 @@ static partial class JointReader
             Carries = reader.Name("carries"),
             Torque = reader.Amount("torque", Dimension.OfTorque, AmountRange.NotNegative),
             AxialForce = reader.Amount("axial_force", Dimension.OfForce, AmountRange.NotNegative),
-            LeastAxialForce = reader.Amount("least_axial_force", Dimension.OfForce, AmountRange.NotNegative),
+            MinAxialForce = reader.Amount("min_axial_force", Dimension.OfForce, AmountRange.NotNegative),
             ForceAcross = reader.Amount("force_across", Dimension.OfForce, AmountRange.NotNegative),
             Bearing = reader.Name("bearing"),
             Bolts = reader.Whole("bolts", 1, 200),

@@ -10,7 +10,7 @@ namespace Pawl.Specs.Reading;
 static partial class LipSealReader
 {
     private static readonly string[] ElastomerWords = ["NBR", "HNBR", "ACM", "FKM", "VMQ"];
-    private static readonly string[] TowardsWords = ["oil", "outside"];
+    private static readonly string[] LipFacesWords = ["oil", "outside"];
 
     internal static LipSealSpec? Read(Stated<string> name, MapReader reader, Scope scope)
     {
@@ -23,13 +23,13 @@ static partial class LipSealReader
             Bore = reader.Toleranced("bore", Dimension.OfLength, AmountRange.Positive),
             Elastomer = reader.Word("elastomer", ElastomerWords),
             Hardness = reader.Hardness("hardness"),
-            Surface = reader.Toleranced("surface", Dimension.OfLength, AmountRange.Positive),
-            LeadFree = reader.Truth("lead_free"),
+            RoughnessRa = reader.Toleranced("roughness_ra", Dimension.OfLength, AmountRange.Positive),
+            TwistFree = reader.Truth("twist_free"),
             Runout = reader.Amount("runout", Dimension.OfLength, AmountRange.NotNegative),
             Offset = reader.Amount("offset", Dimension.OfLength, AmountRange.NotNegative),
-            Towards = reader.Word("towards", TowardsWords),
-            GreatestPressure = reader.Amount("greatest_pressure", Dimension.OfStress, AmountRange.Positive),
-            GreatestSpeed = reader.Amount("greatest_speed", Dimension.OfSpeed, AmountRange.Positive),
+            LipFaces = reader.Word("lip_faces", LipFacesWords),
+            MaxPressure = reader.Amount("max_pressure", Dimension.OfStress, AmountRange.Positive),
+            MaxSpeed = reader.Amount("max_speed", Dimension.OfSpeed, AmountRange.Positive),
             Pressure = reader.Amount("pressure", Dimension.OfStress, AmountRange.NotNegative),
             LeadIn = reader.Map("lead_in", LeadInReader.Read, scope),
             Loss = reader.Amount("loss", Dimension.OfPower, AmountRange.NotNegative),

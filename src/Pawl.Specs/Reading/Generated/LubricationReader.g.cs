@@ -11,7 +11,7 @@ static partial class LubricationReader
 {
     private static readonly string[] SupplyWords = ["splash", "jet", "grease"];
     private static readonly string[] CleanlinessWords = ["-/13/10", "-/15/12", "-/17/14", "-/19/16", "-/21/18", "extreme", "high", "normal", "slight", "typical", "severe"];
-    private static readonly string[] AttitudeWords = ["horizontal", "vertical"];
+    private static readonly string[] MountingPositionWords = ["horizontal", "vertical"];
     private static readonly string[] TopBearingWords = ["grease", "trough", "jet", "flooded", "none"];
 
     internal static LubricationSpec? Read(MapReader reader, Scope scope)
@@ -22,7 +22,7 @@ static partial class LubricationReader
             Cleanliness = reader.Word("cleanliness", CleanlinessWords),
             Filtered = reader.Truth("filtered"),
             ExtremePressure = reader.Truth("extreme_pressure"),
-            Attitude = reader.Word("attitude", AttitudeWords),
+            MountingPosition = reader.Word("mounting_position", MountingPositionWords),
             LowestWetted = reader.Truth("lowest_wetted"),
             TopBearing = reader.Word("top_bearing", TopBearingWords),
             OilBefore = reader.Name("oil_before"),
@@ -33,8 +33,8 @@ static partial class LubricationReader
             OtherLosses = reader.Amount("other_losses", Dimension.OfPower, AmountRange.NotNegative),
             FreeVolume = reader.Amount("free_volume", Dimension.OfVolume, AmountRange.Positive),
             Fill = reader.Amount("fill", Dimension.OfVolume, AmountRange.Positive),
-            LeastFill = reader.Amount("least_fill", Dimension.OfVolume, AmountRange.Positive),
-            GreatestFill = reader.Amount("greatest_fill", Dimension.OfVolume, AmountRange.Positive),
+            MinFill = reader.Amount("min_fill", Dimension.OfVolume, AmountRange.Positive),
+            MaxFill = reader.Amount("max_fill", Dimension.OfVolume, AmountRange.Positive),
             Ports = reader.Map("ports", PortsReader.Read, scope),
         };
         reader.Finish();

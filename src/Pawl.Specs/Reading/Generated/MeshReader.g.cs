@@ -24,8 +24,8 @@ static partial class MeshReader
             Misalignment = reader.Amount("misalignment", Dimension.OfLength, AmountRange.NotNegative),
             FaceLoadFactor = reader.Number("face_load_factor", 1, 10),
             DynamicFactor = reader.Number("dynamic_factor", 1, 10),
-            LeastBacklash = reader.Amount("least_backlash", Dimension.OfLength, AmountRange.NotNegative),
-            GreatestBacklash = reader.Amount("greatest_backlash", Dimension.OfLength, AmountRange.NotNegative),
+            MinBacklash = reader.Amount("min_backlash", Dimension.OfLength, AmountRange.NotNegative),
+            MaxBacklash = reader.Amount("max_backlash", Dimension.OfLength, AmountRange.NotNegative),
         };
         reader.Finish();
         reader.Count("gears", 2, 2, "two gears", "A mesh joins two gears; give each pair an entry of its own.");

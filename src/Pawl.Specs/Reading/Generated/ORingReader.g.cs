@@ -33,7 +33,7 @@ static partial class ORingReader
             Land = reader.Amount("land", Dimension.OfLength, AmountRange.Positive),
             Eccentricity = reader.Amount("eccentricity", Dimension.OfLength, AmountRange.NotNegative),
             LeadIn = reader.Map("lead_in", LeadInReader.Read, scope),
-            Surface = reader.Amount("surface", Dimension.OfLength, AmountRange.Positive),
+            RoughnessRa = reader.Amount("roughness_ra", Dimension.OfLength, AmountRange.Positive),
             Pressure = reader.Amount("pressure", Dimension.OfStress, AmountRange.NotNegative),
             Swell = reader.Amount("swell", Dimension.Ratio, AmountRange.NotNegative),
             Speed = reader.Amount("speed", Dimension.OfSpeed, AmountRange.NotNegative),

@@ -16,7 +16,7 @@ static partial class OutputDutyReader
             RadialForce = reader.Amount("radial_force", Dimension.OfForce, AmountRange.NotNegative),
             RadialForceAt = reader.Amount("radial_force_at", Dimension.OfLength),
             AxialForce = reader.Amount("axial_force", Dimension.OfForce, AmountRange.NotNegative),
-            GreatestLash = reader.Amount("greatest_lash", Dimension.OfAngle, AmountRange.Positive),
+            MaxLash = reader.Amount("max_lash", Dimension.OfAngle, AmountRange.Positive),
         };
         reader.Finish();
         Check(read, reader, scope);

@@ -29,7 +29,7 @@ static partial class PlanetPinReader
             CheekYield = reader.Amount("cheek_yield", Dimension.OfStress, AmountRange.Positive),
             CheekHole = reader.Toleranced("cheek_hole", Dimension.OfLength, AmountRange.Positive),
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
-            GreatestSlope = reader.Amount("greatest_slope", Dimension.OfAngle, AmountRange.Positive),
+            MaxSlope = reader.Amount("max_slope", Dimension.OfAngle, AmountRange.Positive),
             Secured = reader.Word("secured", SecuredWords),
         };
         reader.Finish();

@@ -24,7 +24,7 @@ static partial class RetainingRingReader
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
             Corner = reader.Amount("corner", Dimension.OfLength, AmountRange.NotNegative),
             RingLoad = reader.Amount("ring_load", Dimension.OfForce, AmountRange.Positive),
-            GreatestSpeed = reader.Amount("greatest_speed", Dimension.OfAngularSpeed, AmountRange.Positive),
+            MaxSpeed = reader.Amount("max_speed", Dimension.OfAngularSpeed, AmountRange.Positive),
             AxialForce = reader.Amount("axial_force", Dimension.OfForce, AmountRange.NotNegative),
             Bearing = reader.Name("bearing"),
         };

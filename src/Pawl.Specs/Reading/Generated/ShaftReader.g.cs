@@ -25,7 +25,7 @@ static partial class ShaftReader
             HeatTreatedDiameter = reader.Amount("heat_treated_diameter", Dimension.OfLength, AmountRange.Positive),
             StaticSafety = reader.Number("static_safety", 0.1, 20),
             FatigueSafety = reader.Number("fatigue_safety", 0.1, 20),
-            GreatestWindUp = reader.Amount("greatest_wind_up", Dimension.OfAngle, AmountRange.Positive),
+            MaxWindUp = reader.Amount("max_wind_up", Dimension.OfAngle, AmountRange.Positive),
             Sections = new(reader.Named("sections", ShaftSectionReader.Read, scope), entry => entry.Name.Value),
         };
         reader.Finish();

@@ -9,21 +9,21 @@ namespace Pawl.Specs.Reading;
 
 static partial class ShareWindowReader
 {
-    private static readonly Amount LeastLeast = new(0, Units.Percent);
-    private static readonly Amount MostLeast = new(2, Units.Percent);
-    private static readonly Amount LeastMost = new(0, Units.Percent);
-    private static readonly Amount MostMost = new(2, Units.Percent);
+    private static readonly Amount LeastMin = new(0, Units.Percent);
+    private static readonly Amount MostMin = new(2, Units.Percent);
+    private static readonly Amount LeastMax = new(0, Units.Percent);
+    private static readonly Amount MostMax = new(2, Units.Percent);
 
     internal static ShareWindowSpec? Read(MapReader reader, Scope scope)
     {
         var read = new ShareWindowSpec
         {
-            Least = reader.Amount("least", Dimension.Ratio, LeastLeast, MostLeast, required: true)!,
-            Most = reader.Amount("most", Dimension.Ratio, LeastMost, MostMost, required: true)!,
+            Min = reader.Amount("min", Dimension.Ratio, LeastMin, MostMin, required: true)!,
+            Max = reader.Amount("max", Dimension.Ratio, LeastMax, MostMax, required: true)!,
         };
         reader.Finish();
         Check(read, reader, scope);
-        return read.Least is null || read.Most is null ? null : read;
+        return read.Min is null || read.Max is null ? null : read;
     }
 
     static partial void Check(ShareWindowSpec read, MapReader reader, Scope scope);

@@ -17,7 +17,7 @@ static partial class ShimmingReader
         {
             Stock = reader.Name("stock", required: true)!,
             Effect = reader.Word("effect", EffectWords, required: true)!,
-            Most = reader.Whole("most", 0, 8),
+            PackLimit = reader.Whole("pack_limit", 0, 8),
             Target = reader.Amount("target", Dimension.OfLength),
             MeasuredGap = reader.Amount("measured_gap", Dimension.OfLength),
             Uncertainty = reader.Amount("uncertainty", Dimension.OfLength, AmountRange.NotNegative),

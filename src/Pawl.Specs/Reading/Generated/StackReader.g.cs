@@ -21,7 +21,7 @@ static partial class StackReader
             Contributors = new(reader.Named("contributors", ContributorReader.Read, scope, required: true), entry => entry.Name.Value),
             Window = reader.Map("window", GapWindowReader.Read, scope, required: true)!,
             Preloaded = reader.Truth("preloaded"),
-            GreatestInService = reader.Amount("greatest_in_service", Dimension.OfLength, AmountRange.Positive),
+            MaxInService = reader.Amount("max_in_service", Dimension.OfLength, AmountRange.Positive),
             Method = reader.Word("method", MethodWords),
             WarmUp = reader.Map("warm_up", WarmUpReader.Read, scope),
             Seed = reader.Whole("seed", 0, 2147483647),

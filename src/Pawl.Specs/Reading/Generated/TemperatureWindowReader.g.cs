@@ -13,12 +13,12 @@ static partial class TemperatureWindowReader
     {
         var read = new TemperatureWindowSpec
         {
-            Least = reader.Amount("least", Dimension.OfTemperature, required: true)!,
-            Most = reader.Amount("most", Dimension.OfTemperature, required: true)!,
+            Min = reader.Amount("min", Dimension.OfTemperature, required: true)!,
+            Max = reader.Amount("max", Dimension.OfTemperature, required: true)!,
         };
         reader.Finish();
         Check(read, reader, scope);
-        return read.Least is null || read.Most is null ? null : read;
+        return read.Min is null || read.Max is null ? null : read;
     }
 
     static partial void Check(TemperatureWindowSpec read, MapReader reader, Scope scope);

@@ -10,7 +10,7 @@ using Value = Pawl.Quantities.Extent;
 namespace Pawl.Analysis.Bearings;
 
 /// <content>Speed, fits and play.</content>
-internal sealed partial class BearingDraft
+internal sealed partial class BearingBuilder
 {
     // Bearings are measured at 20 °C (ISO 1).
     private const double Room = 20;
@@ -18,12 +18,12 @@ internal sealed partial class BearingDraft
     // Ground seats lose this much of their overlap to smoothing; 2 µm to 5 µm are common practice, no source.
     private const double Smoothing = 0.002;
 
-    private static readonly Elastic s_steel = new(206_000, 0.3);
+    private static readonly Elastic Steel = new(206_000, 0.3);
 
     private void SpeedLimits()
     {
         if (Entry.LimitingSpeed is null && Entry.ReferenceSpeed is null)
-            _s.Add(Draft.Missing(K.LimitingShare, $"limiting_speed or reference_speed of bearing {Spec.Bearing.Value} in the catalogue"));
+            _s.Add(AnalysisContext.Missing(K.LimitingShare, $"limiting_speed or reference_speed of bearing {Spec.Bearing.Value} in the catalogue"));
         if (Entry.LimitingSpeed is { } limit)
             _s.Add(Derive.From(K.LimitingShare, _s[K.RelativeSpeed], speed => speed / limit.Value.Coherent));
         if (Entry.ReferenceSpeed is { } reference)
@@ -31,9 +31,9 @@ internal sealed partial class BearingDraft
         _s.Add(Derive.From(
             K.SpeedNumber, _s[K.RelativeSpeed], _s[K.Bore], _s[K.Outside], (speed, bore, outside) =>
                 BearingSpeed.Number(speed, BearingSpeed.MeanDiameter(bore, outside)) / 60));
-        _draft.Uses(BearingSpeed.TableId);
+        _context.Uses(BearingSpeed.TableId);
         var hybrid = IsHybrid ? 1.2 : 1;
-        _s.Add(FromSpeeds(K.SpeedGuide, [_s[K.Kind]], () => hybrid * BearingSpeed.Guide(GuideKind, GuideLubrication).Least / 60));
+        _s.Add(FromSpeeds(K.SpeedGuide, [_s[K.Kind]], () => hybrid * BearingSpeed.Guide(GuideKind, GuideLubrication).Min / 60));
         if (Entry.Elements is { } elements && _place.Type is { IsBall: true })
         {
             _s.Add(FromSpeeds(K.CentrifugalShare, [_s[K.RelativeSpeed], _s[K.RadialLoad]], () => Ball(elements)));
@@ -67,16 +67,16 @@ internal sealed partial class BearingDraft
 
     private string GuideLubrication => Entry.Closure is { Value: "seals" } && Entry.Kind.Value == "deep-groove-ball" ? "contact seals"
         : IsGreased ? "grease"
-        : _draft.Spec.Lubrication?.Supply is { Value: "jet" } && Entry.Kind.Value.EndsWith("ball", StringComparison.Ordinal) ? "jet"
+        : _context.Spec.Lubrication?.Supply is { Value: "jet" } && Entry.Kind.Value.EndsWith("ball", StringComparison.Ordinal) ? "jet"
         : "bath";
 
     /// <summary>What a body is made of: its own material, else that of its first gear, else steel.</summary>
     private (Elastic Elastic, double Expansion) MaterialOf(string body)
     {
         var id = _spec.Bodies.Find(body)?.Material?.Value ?? _train.Gears.FirstOrDefault(gear => gear.Spec.On.Value == body)?.Spec.Material?.Value;
-        var material = id is null ? null : _draft.Spec.Catalogue.Materials.Find(id);
+        var material = id is null ? null : _context.Spec.Catalogue.Materials.Find(id);
         return (
-            material is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : s_steel,
+            material is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : Steel,
             material?.ThermalExpansion?.Value.Coherent ?? InternalClearance.SteelExpansion);
     }
 
@@ -85,7 +85,7 @@ internal sealed partial class BearingDraft
 
     private ImmutableArray<Warmth> States()
     {
-        var oil = _draft.Spec.Duty?.Oil;
+        var oil = _context.Spec.Duty?.Oil;
         var states = ImmutableArray.CreateBuilder<Warmth>();
         states.Add(new(Room, Room, Room, Room, Room));
         if (oil?.Coldest is { } coldest)
@@ -109,16 +109,16 @@ internal sealed partial class BearingDraft
     private void Fits()
     {
         RingLoads();
-        var shaft = _s.Add(_draft.Dimension(K.ShaftSeat, Spec.ShaftSeat, Key("shaft_seat")));
-        var housing = _s.Add(_draft.Dimension(K.HousingSeat, Spec.HousingSeat, Key("housing_seat")));
+        var shaft = _s.Add(_context.Dimension(K.ShaftSeat, Spec.ShaftSeat, Key("shaft_seat")));
+        var housing = _s.Add(_context.Dimension(K.HousingSeat, Spec.HousingSeat, Key("housing_seat")));
         if (IsNeedleCage)
             return;
-        _draft.Uses(RingTolerance.TableId);
+        _context.Uses(RingTolerance.TableId);
         _s.Add(Fit(K.InnerFit, [shaft, _s[K.Bore]], () => InnerFits(Of(shaft))));
         _s.Add(Fit(K.OuterFit, [housing, _s[K.Outside]], () => OuterFits(Of(housing))));
     }
 
-    private static Range Of(Quantity quantity) => new(quantity.Value.Least, quantity.Value.Greatest);
+    private static Range Of(Quantity quantity) => new(quantity.Value.Min, quantity.Value.Max);
 
     private Quantity Fit(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<ImmutableArray<Range>> states)
     {
@@ -135,8 +135,8 @@ internal sealed partial class BearingDraft
     }
 
     /// <summary>Least and greatest of all states; nominal is the middle at 20 °C.</summary>
-    private static Quantity Hull(QuantityKind kind, ImmutableArray<Range> states, ImmutableArray<Quantity> inputs) => Quantity.Bounded(
-        kind, new Value(states[0].Middle, states.Min(state => state.Least), states.Max(state => state.Greatest)), inputs);
+    private static Quantity Hull(QuantityKind kind, ImmutableArray<Range> states, ImmutableArray<Quantity> inputs) => Quantity.WithLimits(
+        kind, new Value(states[0].Middle, states.Min(state => state.Min), states.Max(state => state.Max)), inputs);
 
     private ImmutableArray<Range> InnerFits(Range seat)
     {
@@ -144,8 +144,8 @@ internal sealed partial class BearingDraft
         return
         [
             .. States().Select(state => new Range(
-                RingFit.Warm(seat.Least - bore.Greatest, N(K.Bore), expansion, state.Shaft, InternalClearance.SteelExpansion, state.Inner),
-                RingFit.Warm(seat.Greatest - bore.Least, N(K.Bore), expansion, state.Shaft, InternalClearance.SteelExpansion, state.Inner))),
+                RingFit.Warm(seat.Min - bore.Max, N(K.Bore), expansion, state.Shaft, InternalClearance.SteelExpansion, state.Inner),
+                RingFit.Warm(seat.Max - bore.Min, N(K.Bore), expansion, state.Shaft, InternalClearance.SteelExpansion, state.Inner))),
         ];
     }
 
@@ -155,8 +155,8 @@ internal sealed partial class BearingDraft
         return
         [
             .. States().Select(state => new Range(
-                RingFit.Warm(outside.Least - seat.Greatest, N(K.Outside), InternalClearance.SteelExpansion, state.Outer, expansion, state.Housing),
-                RingFit.Warm(outside.Greatest - seat.Least, N(K.Outside), InternalClearance.SteelExpansion, state.Outer, expansion, state.Housing))),
+                RingFit.Warm(outside.Min - seat.Max, N(K.Outside), InternalClearance.SteelExpansion, state.Outer, expansion, state.Housing),
+                RingFit.Warm(outside.Max - seat.Min, N(K.Outside), InternalClearance.SteelExpansion, state.Outer, expansion, state.Housing))),
         ];
     }
 
@@ -187,21 +187,21 @@ internal sealed partial class BearingDraft
 
         return 0;
 
-        static bool Joins(MeshDraft mesh, string? body, string planet) =>
+        static bool Joins(MeshBuilder mesh, string? body, string planet) =>
             (mesh.First.Spec.On.Value == body && mesh.Second.Spec.On.Value == planet) || (mesh.Second.Spec.On.Value == body && mesh.First.Spec.On.Value == planet);
     }
 
     private void Clearance()
     {
-        if (Spec.GreatestClearance is { } greatest)
-            _s.Add(_draft.Amount(K.GreatestClearance, greatest, ""));
-        _s.Add(Draft.Truth(K.Preloaded, Spec.Preloaded, false, "none is meant, for none is stated"));
+        if (Spec.MaxClearance is { } greatest)
+            _s.Add(_context.Amount(K.MaxClearance, greatest, ""));
+        _s.Add(AnalysisContext.Truth(K.Preloaded, Spec.Preloaded, false, "none is meant, for none is stated"));
         Float();
         if (!IsNeedleCage)
         {
-            _s.Add(Spec.Fillet is not { } fillet ? Draft.Missing(K.FilletReserve, Key("fillet"))
+            _s.Add(Spec.Fillet is not { } fillet ? AnalysisContext.Missing(K.FilletReserve, Key("fillet"))
                 : Entry.Corner is { } corner ? Quantity.Compute(K.FilletReserve, [], _ => corner.Value.Coherent - fillet.Value.Coherent)
-                : Draft.Missing(K.FilletReserve, EntryKey("corner")));
+                : AnalysisContext.Missing(K.FilletReserve, EntryKey("corner")));
         }
 
         if (IsNeedleCage)
@@ -214,8 +214,8 @@ internal sealed partial class BearingDraft
             return;
         if (type.ContactAngle > 0)
             return;
-        _s.Add(Draft.Text(K.ClearanceClass, Spec.Clearance, Key("clearance")));
-        _draft.Uses(type.IsBall ? InternalClearance.DeepGrooveTableId : InternalClearance.RollerTableId);
+        _s.Add(AnalysisContext.Text(K.ClearanceClass, Spec.Clearance, Key("clearance")));
+        _context.Uses(type.IsBall ? InternalClearance.DeepGrooveTableId : InternalClearance.RollerTableId);
         var fresh = default(Range);
         _s.Add(FromSpan(K.NewClearance, [_s[K.ClearanceClass], _s[K.Bore]], () => fresh = InternalClearance.New(type.Kind, ClassOf(Spec.Clearance!.Value), N(K.Bore))));
         _s.Add(Fit(
@@ -239,7 +239,7 @@ internal sealed partial class BearingDraft
         try
         {
             var range = formula();
-            return Quantity.Bounded(kind, new Value(range.Middle, range.Least, range.Greatest), inputs);
+            return Quantity.WithLimits(kind, new Value(range.Middle, range.Min, range.Max), inputs);
         }
         catch (OutsideValidityException outside)
         {
@@ -264,13 +264,13 @@ internal sealed partial class BearingDraft
             var state = states[k];
             var loss = InternalClearance.ThermalLoss(inside, beyond, state.Inner, state.Outer, state.Element, elementExpansion: element);
             found.Add(InternalClearance.Operating(
-                fresh, new(Growth(inner[k].Least), Growth(inner[k].Greatest)), new(Contraction(outer[k].Least), Contraction(outer[k].Greatest)), Range.Exactly(loss)));
+                fresh, new(Growth(inner[k].Min), Growth(inner[k].Max)), new(Contraction(outer[k].Min), Contraction(outer[k].Max)), Range.Exactly(loss)));
         }
 
         return found.MoveToImmutable();
 
-        double Growth(double overlap) => RingFit.InnerRacewayGrowth(RingFit.Effective(overlap, Smoothing), bore, inside, hole, shaft, s_steel);
-        double Contraction(double overlap) => RingFit.OuterRacewayContraction(RingFit.Effective(overlap, Smoothing), outside, beyond, around, housing, s_steel);
+        double Growth(double overlap) => RingFit.InnerRacewayGrowth(RingFit.Effective(overlap, Smoothing), bore, inside, hole, shaft, Steel);
+        double Contraction(double overlap) => RingFit.OuterRacewayContraction(RingFit.Effective(overlap, Smoothing), outside, beyond, around, housing, Steel);
     }
 
     /// <summary>Needles that run on the shaft and in the bore: play is what the parts leave.</summary>
@@ -289,8 +289,8 @@ internal sealed partial class BearingDraft
         }
 
         var (pin, bore, needle) = (Of(shaft), Of(housing), Entry.Elements!.Diameter.Value.Coherent);
-        var fresh = new Range(bore.Least - pin.Greatest - (2 * needle), bore.Greatest - pin.Least - (2 * needle));
-        _s.Add(Quantity.Bounded(K.NewClearance, new Value(fresh.Middle, fresh.Least, fresh.Greatest), [shaft, housing]));
+        var fresh = new Range(bore.Min - pin.Max - (2 * needle), bore.Max - pin.Min - (2 * needle));
+        _s.Add(Quantity.WithLimits(K.NewClearance, new Value(fresh.Middle, fresh.Min, fresh.Max), [shaft, housing]));
         var (inner, outer) = (MaterialOf(Spec.Shaft.Value).Expansion, MaterialOf(Spec.Housing.Value).Expansion);
         _s.Add(Hull(K.OperatingClearance, [.. States().Select(Warm)], [_s[K.NewClearance]]));
 
@@ -298,7 +298,7 @@ internal sealed partial class BearingDraft
         {
             var change = (outer * bore.Middle * (state.Outer - Room)) - (inner * pin.Middle * (state.Inner - Room))
                 - (2 * InternalClearance.SteelExpansion * needle * (state.Element - Room));
-            return new(fresh.Least + change, fresh.Greatest + change);
+            return new(fresh.Min + change, fresh.Max + change);
         }
     }
 
@@ -313,8 +313,8 @@ internal sealed partial class BearingDraft
         ImmutableArray<string> reasons =
         [
             .. Spec.Float is null ? [$"{Key("float")} is not stated"] : (string[])[],
-            .. Spec.AxialPlace is null ? [$"{Key("axial_place")} is not stated"] : (string[])[],
-            .. holders.Where(place => place.Spec.AxialPlace is null).Select(place => $"bearings.{place.Name}.axial_place is not stated"),
+            .. Spec.AxialPosition is null ? [$"{Key("axial_position")} is not stated"] : (string[])[],
+            .. holders.Where(place => place.Spec.AxialPosition is null).Select(place => $"bearings.{place.Name}.axial_position is not stated"),
             .. _train.Subject[Trains.TrainQuantities.OilTemperature].Reasons,
         ];
         if (!reasons.IsEmpty)
@@ -323,7 +323,7 @@ internal sealed partial class BearingDraft
             return;
         }
 
-        var distance = holders.Max(place => Math.Abs(Spec.AxialPlace!.Value.Coherent - place.Spec.AxialPlace!.Value.Coherent));
+        var distance = holders.Max(place => Math.Abs(Spec.AxialPosition!.Value.Coherent - place.Spec.AxialPosition!.Value.Coherent));
         var (shaft, housing) = (MaterialOf(Spec.Shaft.Value).Expansion, MaterialOf(Spec.Housing.Value).Expansion);
         var left = States().Min(state => Spec.Float!.Value.Coherent - Math.Abs((shaft * (state.Shaft - Room)) - (housing * (state.Housing - Room))) * distance);
         _s.Add(Quantity.Computed(K.AxialFloat, left, [_s[K.Seat]]));
@@ -350,15 +350,15 @@ internal sealed partial class BearingDraft
         if (Planet is { } planet && _forces.Accelerations.TryGetValue(planet, out var acceleration))
         {
             _s.Add(Quantity.Computed(K.Acceleration, acceleration * _duty.Fastest * _duty.Fastest, [_train.Subject[Trains.TrainQuantities.InputSpeed]]));
-            if (Entry.GreatestAcceleration is { } limit)
+            if (Entry.MaxAcceleration is { } limit)
                 _s.Add(Derive.From(K.AccelerationShare, _s[K.Acceleration], a => a / limit.Value.Coherent));
         }
 
         if (!IsNeedleCage)
             return;
-        _s.Add(MaterialDraft.Hardness(_draft, K.RacewayHardness, Spec.RacewayHardness, Key("raceway_hardness")));
+        _s.Add(MaterialBuilder.Hardness(_context, K.RacewayHardness, Spec.RacewayHardness, Key("raceway_hardness")));
         _s.Add(FromLoads(
-            K.RacewayPressure, [_s[K.RadialLoad], _s[K.Bore]], loads => Raceway(_duty.States.Max(share => loads.GreatestRadial(share, _duty.Reverse)))));
+            K.RacewayPressure, [_s[K.RadialLoad], _s[K.Bore]], loads => Raceway(_duty.States.Max(share => loads.MaxRadial(share, _duty.Reverse)))));
         _s.Add(FromLoads(K.PeakRacewayPressure, [_train.Subject[Rating.DutyQuantities.PeakTorque], _s[K.Bore]], loads => Raceway(loads.PeakRadial(_duty.Peak!.Value, _duty.Fastest))));
     }
 
@@ -368,7 +368,7 @@ internal sealed partial class BearingDraft
             throw new OutsideValidityException($"{EntryKey("elements.length")} is not stated");
         var rows = (Entry.Rows?.Value ?? 1) * _place.Count;
         return PlanetBearing.PinPressure(
-            PlanetBearing.HeaviestRoller(radial / rows, elements.Count.Value), length.Value.Coherent, elements.Diameter.Value.Coherent, N(K.Bore), s_steel,
+            PlanetBearing.HeaviestRoller(radial / rows, elements.Count.Value), length.Value.Coherent, elements.Diameter.Value.Coherent, N(K.Bore), Steel,
             MaterialOf(Spec.Shaft.Value).Elastic);
     }
 }

@@ -9,30 +9,30 @@ using T = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Shafts;
 
 /// <summary>One section of a shaft: stresses, notch, safeties.</summary>
-internal sealed class ShaftSectionDraft
+internal sealed class ShaftSectionBuilder
 {
     /// <summary>Moments below this are rounding of forces that cancel, N·mm.</summary>
     private const double Nothing = 1e-3;
 
-    private readonly Draft _draft;
-    private readonly ShaftDraft _shaft;
+    private readonly AnalysisContext _context;
+    private readonly ShaftBuilder _shaft;
     private readonly ShaftSectionSpec _spec;
     private readonly double? _from;
     private readonly Subject _s;
 
-    private ShaftSectionDraft(Draft draft, ShaftDraft shaft, ShaftSectionSpec spec, double? from)
+    private ShaftSectionBuilder(AnalysisContext context, ShaftBuilder shaft, ShaftSectionSpec spec, double? from)
     {
-        (_draft, _shaft, _spec, _from) = (draft, shaft, spec, from);
-        _s = draft.Begin(SubjectKinds.ShaftSection, $"shafts.{shaft.Spec.Name.Value}.{spec.Name.Value}", spec.Name.Span)
+        (_context, _shaft, _spec, _from) = (context, shaft, spec, from);
+        _s = context.Begin(SubjectKinds.ShaftSection, $"shafts.{shaft.Spec.Name.Value}.{spec.Name.Value}", spec.Name.Span)
             .Relate("train", shaft.Train.Subject).Relate("shaft", shaft.Subject);
     }
 
-    public static void AddAll(Draft draft, ShaftDraft shaft)
+    public static void AddAll(AnalysisContext context, ShaftBuilder shaft)
     {
         var from = shaft.Spec.From?.Value.Coherent;
         foreach (var spec in shaft.Spec.Sections.Entries)
         {
-            new ShaftSectionDraft(draft, shaft, spec, from).Add();
+            new ShaftSectionBuilder(context, shaft, spec, from).Add();
             from += spec.Length.Value.Coherent;
         }
     }
@@ -48,16 +48,16 @@ internal sealed class ShaftSectionDraft
 
     private void Add()
     {
-        _s.Add(_draft.Dimension(K.Outside, _spec.Outside, ""));
-        _s.Add(_spec.Bore is null ? _draft.Assumed(K.Bore, 0, "0: a solid section") : _draft.Dimension(K.Bore, _spec.Bore, ""));
+        _s.Add(_context.Dimension(K.Outside, _spec.Outside, ""));
+        _s.Add(_spec.Bore is null ? _context.Assumed(K.Bore, 0, "0: a solid section") : _context.Dimension(K.Bore, _spec.Bore, ""));
         if (_spec.Bore is not null)
             _s.Add(Derive.From(K.Wall, _s[K.Outside], _s[K.Bore], (outside, bore) => (outside - bore) / (2 * outside)));
-        _s.Add(_draft.Amount(K.Roughness, _spec.Roughness, Key("roughness")));
-        _s.Add(Draft.Text(K.Notch, Notch?.Kind, "none", "none, for none is stated"));
+        _s.Add(_context.Amount(K.Roughness, _spec.Roughness, Key("roughness")));
+        _s.Add(AnalysisContext.Text(K.Notch, Notch?.Kind, "none", "none, for none is stated"));
         var carries = _spec.CarriesTorque is not { Value: false };
         _s.Add(Derive.From(K.Torque, _shaft.Subject[S.Torque], torque => carries ? torque : 0));
         var train = _shaft.Train.Subject;
-        _s.Add(_shaft.Bent(K.Moment, _shaft.Loads, () => Moment(place => _shaft.Greatest((torque, speed) => _shaft.Bending!.Moment(place, torque, speed)))));
+        _s.Add(_shaft.Bent(K.Moment, _shaft.Loads, () => Moment(place => _shaft.Max((torque, speed) => _shaft.Bending!.Moment(place, torque, speed)))));
         _s.Add(Peak(train[D.PeakTorque]));
         Stresses(train[D.ApplicationFactor]);
         Factors();
@@ -150,7 +150,7 @@ internal sealed class ShaftSectionDraft
     private void Safeties(Subject train)
     {
         // What neither torque nor moment loads has no safety to speak of.
-        if (_s[K.Torque] is { IsEvaluated: true, Value.Greatest: 0 } && _s[K.Moment] is { IsEvaluated: true, Value.Greatest: 0 } && _shaft.AxialLasting + _shaft.AxialTeeth == 0)
+        if (_s[K.Torque] is { IsEvaluated: true, Value.Max: 0 } && _s[K.Moment] is { IsEvaluated: true, Value.Max: 0 } && _shaft.AxialLasting + _shaft.AxialTeeth == 0)
             return;
 
         var (outside, bore) = (_s[K.Outside], _s[K.Bore]);

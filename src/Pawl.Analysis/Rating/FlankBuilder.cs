@@ -13,10 +13,10 @@ using T = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Pitting of one gear in one mesh.</summary>
-internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft load, GearDraft gear, GearMotion motion)
+internal sealed class FlankBuilder(DutyBuilder duty, MeshBuilder mesh, MeshLoadBuilder load, GearBuilder gear, GearMotion motion)
 {
     private readonly Subject _s = mesh.Gear(gear);
-    private readonly GearDraft _mate = mesh.MateOf(gear)!;
+    private readonly GearBuilder _mate = mesh.MateOf(gear)!;
 
     public void Add()
     {
@@ -116,7 +116,7 @@ internal sealed class FlankDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft l
         var m = mesh.Subject;
         ImmutableArray<Quantity> own =
         [
-            _s[K.ContactStress], _s[K.LoadCycles], _s[K.ContactStrength], duty[D.ContactSafetyWanted], duty[D.ServiceLife], m[L.LubricantFactor], m[L.SpeedFactor],
+            _s[K.ContactStress], _s[K.LoadCycles], _s[K.ContactStrength], duty[D.RequiredContactSafety], duty[D.ServiceLife], m[L.LubricantFactor], m[L.SpeedFactor],
             m[L.RoughnessFactor],
         ];
         var cases = new CaseLoads(duty, mesh, load, factors => factors.Contact);

@@ -3,7 +3,7 @@ using System.Text;
 namespace Pawl.Cli;
 
 /// <summary>Everything that a run touches outside itself, so that a test can put its own in place.</summary>
-public sealed record Desk
+public sealed record CommandContext
 {
     public required TextWriter Out { get; init; }
 
@@ -30,7 +30,7 @@ public sealed record Desk
     internal Checking.Engine Engine { get; init; } = Checking.Engine.Shipped;
 
     /// <summary>The desk of this process: UTF-8 without a byte order mark, line feeds, invariant numbers.</summary>
-    public static Desk OfProcess(CancellationToken cancelled) => new()
+    public static CommandContext OfProcess(CancellationToken cancelled) => new()
     {
         Out = Writer(Console.OpenStandardOutput(), buffer: 16 * 1024),
         Error = Writer(Console.OpenStandardError(), buffer: 1024),

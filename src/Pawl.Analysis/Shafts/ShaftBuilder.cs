@@ -12,21 +12,21 @@ using T = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Shafts;
 
 /// <summary>One shaft: its strength, twist, slopes and critical speed.</summary>
-internal sealed class ShaftDraft
+internal sealed class ShaftBuilder
 {
     /// <summary>Greatest length of a slice of the shaft's own mass, mm.</summary>
     private const double Slice = 10;
 
-    private readonly Draft _draft;
+    private readonly AnalysisContext _context;
     private readonly TrainSpec _trainSpec;
     private readonly HeldBodies? _held;
     private readonly Subject _body;
     private readonly ImmutableArray<string> _bendingReasons;
 
-    private ShaftDraft(Draft draft, TrainSpec trainSpec, TrainDraft train, HeldBodies? held, ShaftSpec spec, Subject body, LoadShares duty)
+    private ShaftBuilder(AnalysisContext context, TrainSpec trainSpec, TrainBuilder train, HeldBodies? held, ShaftSpec spec, Subject body, LoadShares duty)
     {
-        (_draft, _trainSpec, _held, Spec, _body, Duty, Train) = (draft, trainSpec, held, spec, body, duty, train);
-        Subject = draft.Begin(SubjectKinds.Shaft, $"shafts.{spec.Name.Value}", spec.Name.Span).Relate("train", train.Subject).Relate("body", body);
+        (_context, _trainSpec, _held, Spec, _body, Duty, Train) = (context, trainSpec, held, spec, body, duty, train);
+        Subject = context.Begin(SubjectKinds.Shaft, $"shafts.{spec.Name.Value}", spec.Name.Span).Relate("train", train.Subject).Relate("body", body);
         Declare();
         Segments = [.. spec.Sections.Entries.Select(each => new ShaftSegment(
             each.Length.Value.Coherent, new(each.Outside.Value.Nominal.Coherent, each.Bore?.Value.Nominal.Coherent ?? 0)))];
@@ -37,7 +37,7 @@ internal sealed class ShaftDraft
 
     public ShaftSpec Spec { get; }
 
-    public TrainDraft Train { get; }
+    public TrainBuilder Train { get; }
 
     public LoadShares Duty { get; }
 
@@ -54,18 +54,18 @@ internal sealed class ShaftDraft
     /// <summary>Axial forces that stay, N.</summary>
     public double AxialLasting => _held?.Forces.Of(Spec.Body.Value).AxialLasting ?? 0;
 
-    public static void AddAll(Draft draft, TrainSpec trainSpec, TrainDraft train, HeldBodies? held, IReadOnlyDictionary<string, Subject> bodies)
+    public static void AddAll(AnalysisContext context, TrainSpec trainSpec, TrainBuilder train, HeldBodies? held, IReadOnlyDictionary<string, Subject> bodies)
     {
-        if (draft.Spec.Shafts.Entries.IsEmpty)
+        if (context.Spec.Shafts.Entries.IsEmpty)
             return;
-        var duty = LoadShares.Of(draft, train.Subject);
-        foreach (var spec in draft.Spec.Shafts.Entries)
+        var duty = LoadShares.Of(context, train.Subject);
+        foreach (var spec in context.Spec.Shafts.Entries)
         {
-            var shaft = new ShaftDraft(draft, trainSpec, train, held, spec, bodies[spec.Body.Value], duty);
+            var shaft = new ShaftBuilder(context, trainSpec, train, held, spec, bodies[spec.Body.Value], duty);
             shaft.Twist();
             shaft.Slopes();
             shaft.Whirl();
-            ShaftSectionDraft.AddAll(draft, shaft);
+            ShaftSectionBuilder.AddAll(context, shaft);
         }
     }
 
@@ -75,7 +75,7 @@ internal sealed class ShaftDraft
     public string Key(string key) => $"shafts.{Spec.Name.Value}.{key}";
 
     /// <summary>The greatest of a value over all states of the duty, in both directions of drive.</summary>
-    public double Greatest(Func<double, double, double> value)
+    public double Max(Func<double, double, double> value)
     {
         var greatest = 0.0;
         foreach (var share in Duty.States)
@@ -86,23 +86,23 @@ internal sealed class ShaftDraft
     private void Declare()
     {
         var s = Subject;
-        s.Add(Draft.Text(K.Body, Spec.Body, ""));
-        s.Add(_draft.Amount(K.Tensile, Spec.Tensile, Key("tensile")));
-        s.Add(_draft.Amount(K.Yield, Spec.Yield, Key("yield")));
-        s.Add(Draft.Text(K.Steel, Spec.Steel, "tempered", "tempered, for no hard case is stated"));
+        s.Add(AnalysisContext.Text(K.Body, Spec.Body, ""));
+        s.Add(_context.Amount(K.Tensile, Spec.Tensile, Key("tensile")));
+        s.Add(_context.Amount(K.Yield, Spec.Yield, Key("yield")));
+        s.Add(AnalysisContext.Text(K.Steel, Spec.Steel, "tempered", "tempered, for no hard case is stated"));
         if (Spec.HeatTreatedDiameter is { } treated)
-            s.Add(_draft.Amount(K.HeatTreatedDiameter, treated, ""));
+            s.Add(_context.Amount(K.HeatTreatedDiameter, treated, ""));
         s.Add(s.Find(K.HeatTreatedDiameter) is { } diameter
             ? Quantity.Compute(K.Technological, [diameter], v => ShaftFatigue.Technological(SteelOf(), v[0]))
-            : _draft.Assumed(K.Technological, 1, "1: the strengths are those of the part"));
-        s.Add(_draft.Number(K.StaticWanted, Spec.StaticSafety, 1.5, "1.5, common practice, no source"));
-        s.Add(_draft.Number(K.FatigueWanted, Spec.FatigueSafety, 1.5, "1.5, common practice, no source; the least of DIN 743 is 1.2"));
+            : _context.Assumed(K.Technological, 1, "1: the strengths are those of the part"));
+        s.Add(_context.Number(K.RequiredStatic, Spec.StaticSafety, 1.5, "1.5, common practice, no source"));
+        s.Add(_context.Number(K.RequiredFatigue, Spec.FatigueSafety, 1.5, "1.5, common practice, no source; the least of DIN 743 is 1.2"));
         s.Add(_body.Find(B.Torque) is { } torque
             ? Quantity.Compute(K.Torque, [torque], v => Math.Abs(v[0]))
             : Quantity.NotEvaluated(K.Torque, [], $"the torque inside {Spec.Body.Value} is not computed: neither input, output nor held"));
-        var material = Spec.Material is { } id ? _draft.Spec.Catalogue.Materials.Find(id.Value) : null;
+        var material = Spec.Material is { } id ? _context.Spec.Catalogue.Materials.Find(id.Value) : null;
         s.Add(Property(material, K.Modulus, material?.ElasticModulus, "elastic_modulus"));
-        s.Add(material is null ? Draft.Missing(K.Poisson, Key("material")) : _draft.Number(K.Poisson, material.PoissonRatio, OfCatalogue("poisson_ratio")));
+        s.Add(material is null ? AnalysisContext.Missing(K.Poisson, Key("material")) : _context.Number(K.Poisson, material.PoissonRatio, OfCatalogue("poisson_ratio")));
         s.Add(Property(material, K.Density, material?.Density, "density"));
     }
 
@@ -111,7 +111,7 @@ internal sealed class ShaftDraft
     private string OfCatalogue(string key) => $"{key} of material {Spec.Material!.Value} in the catalogue";
 
     private Quantity Property(MaterialSpec? material, QuantityKind kind, Specs.Text.Stated<Pawl.Quantities.Amount>? value, string key) =>
-        material is null ? Draft.Missing(kind, Key("material")) : _draft.Amount(kind, value, OfCatalogue(key));
+        material is null ? AnalysisContext.Missing(kind, Key("material")) : _context.Amount(kind, value, OfCatalogue(key));
 
     private (BodyBending?, ImmutableArray<string>) Bend()
     {
@@ -129,8 +129,8 @@ internal sealed class ShaftDraft
     private void Twist()
     {
         ImmutableArray<ShaftSegment> twisted = [.. Segments.Where((_, index) => Spec.Sections.Entries[index].CarriesTorque is not { Value: false })];
-        if (Spec.GreatestWindUp is { } wanted)
-            Subject.Add(_draft.Amount(K.WindUpWanted, wanted, ""));
+        if (Spec.MaxWindUp is { } expected)
+            Subject.Add(_context.Amount(K.RequiredWindUp, expected, ""));
         ImmutableArray<Quantity> inputs = [Subject[K.Torque], Subject[K.Modulus], Subject[K.Poisson]];
         Subject.Add(Segments.IsEmpty
             ? Quantity.NotEvaluated(K.WindUp, inputs, $"{Key("sections")} is not stated")
@@ -143,7 +143,7 @@ internal sealed class ShaftDraft
         Subject.Add(Bent(K.BearingSlope, Loads, () => bearings.Max(place => SlopeAt(place.Support!.Position))));
         if (bearings.Any(place => place.Type is not null))
         {
-            _draft.Uses(SlopeLimits.TableId);
+            _context.Uses(SlopeLimits.TableId);
             Subject.Add(Bent(K.BearingSlopeShare, [Subject[K.BearingSlope]], () => bearings.Where(place => place.Type is not null)
                 .Max(place => SlopeAt(place.Support!.Position) / SlopeLimits.OfBearing(place.Type!.Kind))));
         }
@@ -152,9 +152,9 @@ internal sealed class ShaftDraft
         if (gears.IsEmpty)
             return;
         Subject.Add(Bent(K.GearSlope, Loads, () => gears.Max(SlopeAt)));
-        Subject.Add(Bent(K.GearDeflection, Loads, () => gears.Max(place => Greatest((torque, speed) => Bending!.Deflection(place, torque, speed)))));
+        Subject.Add(Bent(K.GearDeflection, Loads, () => gears.Max(place => Max((torque, speed) => Bending!.Deflection(place, torque, speed)))));
 
-        double SlopeAt(double place) => Greatest((torque, speed) => Bending!.Slope(place, torque, speed));
+        double SlopeAt(double place) => Max((torque, speed) => Bending!.Slope(place, torque, speed));
     }
 
     /// <summary>A number that comes of the bent shaft, at nominal.</summary>

@@ -4,11 +4,11 @@ using Pawl.Mechanics.Assembly;
 
 namespace Pawl.Mechanics.Tests.Assembly;
 
-public sealed class LeastMeshAngleTests
+public sealed class MinMeshAngleTests
 {
     private const double Degree = Math.PI / 180;
 
-    private static long PerTurn(PlanetGroup group) => LeastMeshAngle.Of(group).PositionsPerTurn;
+    private static long PerTurn(PlanetGroup group) => MinMeshAngle.Of(group).PositionsPerTurn;
 
     private static int Gcd(int a, int b) => (int)BigInteger.GreatestCommonDivisor(a, b);
 
@@ -133,17 +133,17 @@ public sealed class LeastMeshAngleTests
         Assert.Equal(360.0 / 1590, Degrees(Groups.PairSteppedLong(48, 21, 20, 18, 30)), 9);
         Assert.Equal(6, Degrees(Groups.PairSunRing(24, 18, 20, 84)), 9);
 
-        static double Degrees(PlanetGroup group) => LeastMeshAngle.Of(group).Angle / Degree;
+        static double Degrees(PlanetGroup group) => MinMeshAngle.Of(group).Angle / Degree;
     }
 
     // Closed form: a single mesh, equal products, and steps clamped in place leave no condition.
     [Fact]
     public void Groups_without_a_condition_may_sit_anywhere()
     {
-        Assert.True(LeastMeshAngle.Of(new PlanetGroup(1, [new(0, 20, 30, false)])).IsAnyAngle);
-        Assert.True(LeastMeshAngle.Of(Groups.SteppedTwoSuns(30, 20, 40, 60)).IsAnyAngle);
+        Assert.True(MinMeshAngle.Of(new PlanetGroup(1, [new(0, 20, 30, false)])).IsAnyAngle);
+        Assert.True(MinMeshAngle.Of(Groups.SteppedTwoSuns(30, 20, 40, 60)).IsAnyAngle);
 
-        var clamped = LeastMeshAngle.Of(Groups.SteppedSunRing(24, 40, 20, 84).WithStepClampedInPlace(0, 20));
+        var clamped = MinMeshAngle.Of(Groups.SteppedSunRing(24, 40, 20, 84).WithStepClampedInPlace(0, 20));
         Assert.True(clamped.IsAnyAngle);
         Assert.True(clamped.CanSpaceEqually(7));
         Assert.Equal(0, clamped.Misfit(1.234));
@@ -166,7 +166,7 @@ public sealed class LeastMeshAngleTests
     [Fact]
     public void Equally_spaced_counts_are_the_divisors()
     {
-        var angle = LeastMeshAngle.Of(Groups.Simple(20, 25, 70));
+        var angle = MinMeshAngle.Of(Groups.Simple(20, 25, 70));
         Assert.Equal(2, angle.Remainder(4));
     }
 
@@ -174,7 +174,7 @@ public sealed class LeastMeshAngleTests
     [Fact]
     public void Four_planets_in_ninety_positions_stand_in_opposite_pairs()
     {
-        var positions = LeastMeshAngle.Of(Groups.Simple(20, 25, 70)).NearestToEqual(4);
+        var positions = MinMeshAngle.Of(Groups.Simple(20, 25, 70)).NearestToEqual(4);
 
         Assert.Equal([0, 92, 180, 272], InDegrees(positions), Near);
         Assert.Equal(0, positions.Unbalance);
@@ -184,7 +184,7 @@ public sealed class LeastMeshAngleTests
     [Fact]
     public void Three_pairs_that_cannot_be_spaced_equally_take_the_nearest_places()
     {
-        var angle = LeastMeshAngle.Of(Groups.PairTwoSuns(46, 20, 18, 30));
+        var angle = MinMeshAngle.Of(Groups.PairTwoSuns(46, 20, 18, 30));
         var positions = angle.NearestToEqual(3);
 
         Assert.False(angle.CanSpaceEqually(3));
@@ -197,7 +197,7 @@ public sealed class LeastMeshAngleTests
     [InlineData(121.5, 1.5)]
     [InlineData(-120, 0)]
     public void Misfit_is_the_signed_angle_from_the_nearest_permitted_position(double declared, double misfit) =>
-        Assert.Equal(misfit, LeastMeshAngle.Of(Groups.Simple(20, 25, 70)).Misfit(declared * Degree) / Degree, 9);
+        Assert.Equal(misfit, MinMeshAngle.Of(Groups.Simple(20, 25, 70)).Misfit(declared * Degree) / Degree, 9);
 
     // Closed form: multiples of 4°, counted from the first position.
     [Fact]
@@ -205,10 +205,10 @@ public sealed class LeastMeshAngleTests
     {
         double[] declared = [10 * Degree, 101.9 * Degree, 191 * Degree, 369 * Degree];
 
-        var positions = LeastMeshAngle.Of(Groups.Simple(20, 25, 70)).NearestTo(declared);
+        var positions = MinMeshAngle.Of(Groups.Simple(20, 25, 70)).NearestTo(declared);
 
         Assert.Equal([0, 92, 180, 0], InDegrees(positions), Near);
-        Assert.Equal(1.2, new LeastMeshAngle(0).NearestTo([0, 1.2]).Angle(1), 1e-11);
+        Assert.Equal(1.2, new MinMeshAngle(0).NearestTo([0, 1.2]).Angle(1), 1e-11);
     }
 
     [Fact]
@@ -220,7 +220,7 @@ public sealed class LeastMeshAngleTests
         Assert.Throws<OutsideValidityException>(() => new PlanetGroup(1, [new(1, 20, 20, false)]));
         Assert.Throws<OutsideValidityException>(() => new PlanetGroup(2, [new(0, 20, 20, false)]));
         Assert.Throws<OutsideValidityException>(() => new PlanetGroup(3, [new(0, 20, 20, false)], [new(1, 20, 2, 20)]));
-        Assert.Throws<OutsideValidityException>(() => new LeastMeshAngle(90).CanSpaceEqually(0));
+        Assert.Throws<OutsideValidityException>(() => new MinMeshAngle(90).CanSpaceEqually(0));
     }
 
     private static double[] InDegrees(PlanetPositions positions) =>

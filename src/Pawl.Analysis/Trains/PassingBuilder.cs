@@ -7,9 +7,9 @@ using K = Pawl.Analysis.Trains.PassingQuantities;
 namespace Pawl.Analysis.Trains;
 
 /// <summary>Pinions on planets beside central gears that they do not mesh with.</summary>
-internal static class PassingDraft
+internal static class PassingBuilder
 {
-    public static void AddAll(Draft draft, TrainDraft train)
+    public static void AddAll(AnalysisContext context, TrainBuilder train)
     {
         foreach (var pinion in train.Gears)
         {
@@ -18,17 +18,17 @@ internal static class PassingDraft
             foreach (var passed in train.Gears)
             {
                 if (IsCentral(train, passed) && !train.Meshes.Any(mesh => mesh.MateOf(pinion) == passed))
-                    Add(draft, train, pinion, passed, centre);
+                    Add(context, train, pinion, passed, centre);
             }
         }
     }
 
     /// <summary>A gear about the common axis: on a body that is no planet and meshes with one.</summary>
-    private static bool IsCentral(TrainDraft train, GearDraft gear) =>
+    private static bool IsCentral(TrainBuilder train, GearBuilder gear) =>
         train.PlanetSet(gear.Spec.On.Value) is null
         && train.Meshes.Any(mesh => mesh.MateOf(gear) is { } mate && train.PlanetSet(mate.Spec.On.Value) is not null);
 
-    private static Quantity? CentreOf(TrainDraft train, GearDraft pinion)
+    private static Quantity? CentreOf(TrainBuilder train, GearBuilder pinion)
     {
         foreach (var mesh in train.Meshes)
         {
@@ -39,15 +39,15 @@ internal static class PassingDraft
         return null;
     }
 
-    private static void Add(Draft draft, TrainDraft train, GearDraft pinion, GearDraft passed, Quantity centre)
+    private static void Add(AnalysisContext context, TrainBuilder train, GearBuilder pinion, GearBuilder passed, Quantity centre)
     {
         var overlap = Derive.From(
-            K.AxialOverlap, pinion[G.FaceWidth], pinion[G.AxialPlace], passed[G.FaceWidth], passed[G.AxialPlace],
+            K.AxialOverlap, pinion[G.FaceWidth], pinion[G.AxialPosition], passed[G.FaceWidth], passed[G.AxialPosition],
             (b1, place1, b2, place2) => -new AxialSpan(place1, b1).GapTo(new(place2, b2)));
-        if (overlap is { IsEvaluated: true, Value.Greatest: <= 0 } && !SameStage(train, pinion, passed))
+        if (overlap is { IsEvaluated: true, Value.Max: <= 0 } && !SameStage(train, pinion, passed))
             return;
 
-        var s = draft.Begin(SubjectKinds.Passing, $"passings.{pinion.Name}~{passed.Name}", pinion.Spec.Name.Span)
+        var s = context.Begin(SubjectKinds.Passing, $"passings.{pinion.Name}~{passed.Name}", pinion.Spec.Name.Span)
             .Relate("train", train.Subject).Relate("pinion", pinion.Subject).Relate("passed", passed.Subject);
         var ring = passed.IsInternal;
         s.Add(overlap);
@@ -56,7 +56,7 @@ internal static class PassingDraft
             (a, own, other) => ring ? PassingClearance.Ring(a, own / 2, other / 2) : PassingClearance.Sun(a, own / 2, other / 2)));
     }
 
-    private static bool SameStage(TrainDraft train, GearDraft pinion, GearDraft passed)
+    private static bool SameStage(TrainBuilder train, GearBuilder pinion, GearBuilder passed)
     {
         var carrier = train.PlanetSet(pinion.Spec.On.Value)!.Carrier.Value;
         return train.Meshes.Any(mesh => mesh.MateOf(passed) is not null && train.CarrierOf(mesh) == carrier);

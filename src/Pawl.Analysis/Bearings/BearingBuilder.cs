@@ -11,33 +11,33 @@ using T = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Bearings;
 
 /// <summary>One rolling bearing: ratings, loads, life.</summary>
-internal sealed partial class BearingDraft
+internal sealed partial class BearingBuilder
 {
-    private readonly Draft _draft;
+    private readonly AnalysisContext _context;
     private readonly TrainSpec _spec;
-    private readonly TrainDraft _train;
+    private readonly TrainBuilder _train;
     private readonly TrainForces _forces;
     private readonly LoadShares _duty;
     private readonly BearingPlace _place;
     private readonly Subject _s;
     private ImmutableArray<BearingPlace> _places = [];
 
-    private BearingDraft(Draft draft, TrainSpec spec, TrainDraft train, TrainForces forces, LoadShares duty, BearingPlace place)
+    private BearingBuilder(AnalysisContext context, TrainSpec spec, TrainBuilder train, TrainForces forces, LoadShares duty, BearingPlace place)
     {
-        (_draft, _spec, _train, _forces, _duty, _place) = (draft, spec, train, forces, duty, place);
-        _s = draft.Begin(SubjectKinds.Bearing, $"bearings.{place.Name}", place.Spec.Name.Span).Relate("train", train.Subject);
+        (_context, _spec, _train, _forces, _duty, _place) = (context, spec, train, forces, duty, place);
+        _s = context.Begin(SubjectKinds.Bearing, $"bearings.{place.Name}", place.Spec.Name.Span).Relate("train", train.Subject);
     }
 
-    public static HeldBodies? AddAll(Draft draft, TrainSpec spec, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
+    public static HeldBodies? AddAll(AnalysisContext context, TrainSpec spec, TrainBuilder train, IReadOnlyDictionary<string, Subject> bodies)
     {
-        var places = draft.Spec.Bearings.Entries
-            .Select(each => new BearingPlace(each, draft.Spec.Catalogue.Bearings.Find(each.Bearing.Value))).ToImmutableArray();
+        var places = context.Spec.Bearings.Entries
+            .Select(each => new BearingPlace(each, context.Spec.Catalogue.Bearings.Find(each.Bearing.Value))).ToImmutableArray();
         train.Subject.Add(Quantity.Computed(TrainQuantities.BearingsStated, places.Length, []));
         if (places.IsEmpty)
             return null;
-        var forces = draft.Forces!.Value;
-        var duty = LoadShares.Of(draft, train.Subject);
-        var bearings = places.Select(place => new BearingDraft(draft, spec, train, forces, duty, place)).ToImmutableArray();
+        var forces = context.Forces!.Value;
+        var duty = LoadShares.Of(context, train.Subject);
+        var bearings = places.Select(place => new BearingBuilder(context, spec, train, forces, duty, place)).ToImmutableArray();
         foreach (var bearing in bearings)
         {
             var own = bearing._place.Spec;
@@ -45,8 +45,8 @@ internal sealed partial class BearingDraft
             bearing.Declare();
         }
 
-        Ends(draft, spec, bodies);
-        var held = SupportDraft.Add(spec, train, forces, places, bodies);
+        Ends(context, spec, bodies);
+        var held = SupportBuilder.Add(spec, train, forces, places, bodies);
         foreach (var bearing in bearings)
         {
             bearing._places = places;
@@ -58,7 +58,7 @@ internal sealed partial class BearingDraft
     }
 
     /// <summary>Life of all bearings together; a bearing of planets stands for that of every planet.</summary>
-    private static Quantity SetLife(ImmutableArray<BearingDraft> bearings)
+    private static Quantity SetLife(ImmutableArray<BearingBuilder> bearings)
     {
         var copies = bearings.SelectMany(bearing => Enumerable.Repeat(bearing, bearing.Copies)).ToImmutableArray();
         var slope = LoadSpectrum.Slope(copies.Any(each => each._place.Type is { IsBall: true }), copies.Any(each => each._place.Type is not { IsBall: true }));
@@ -68,17 +68,17 @@ internal sealed partial class BearingDraft
     }
 
     /// <summary>What lies on bodies from outside: stated, or nothing, which the report lists as assumed.</summary>
-    private static void Ends(Draft draft, TrainSpec spec, IReadOnlyDictionary<string, Subject> bodies)
+    private static void Ends(AnalysisContext context, TrainSpec spec, IReadOnlyDictionary<string, Subject> bodies)
     {
         const string None = "for none is stated";
-        var duty = draft.Spec.Duty;
+        var duty = context.Spec.Duty;
         var (input, output) = (bodies[spec.Input.Value], bodies[spec.Output.Value]);
-        input.Add(draft.Amount(SupportQuantities.MachineRadial, duty?.Input?.RadialForce, 0, $"0 N, {None}"));
-        input.Add(draft.Amount(SupportQuantities.MachineAxial, duty?.Input?.AxialForce, 0, $"0 N, {None}"));
-        output.Add(draft.Amount(SupportQuantities.MachineRadial, duty?.Output?.RadialForce, 0, $"0 N, {None}"));
-        output.Add(draft.Amount(SupportQuantities.MachineAxial, duty?.Output?.AxialForce, 0, $"0 N, {None}"));
+        input.Add(context.Amount(SupportQuantities.MachineRadial, duty?.Input?.RadialForce, 0, $"0 N, {None}"));
+        input.Add(context.Amount(SupportQuantities.MachineAxial, duty?.Input?.AxialForce, 0, $"0 N, {None}"));
+        output.Add(context.Amount(SupportQuantities.MachineRadial, duty?.Output?.RadialForce, 0, $"0 N, {None}"));
+        output.Add(context.Amount(SupportQuantities.MachineAxial, duty?.Output?.AxialForce, 0, $"0 N, {None}"));
         foreach (var body in (ReadOnlySpan<Subject>)[input, output])
-            body.Add(draft.Amount(SupportQuantities.Weight, spec.Bodies.Find(body.Path["bodies.".Length..])?.Mass, 0, $"0 kg, {None}"));
+            body.Add(context.Amount(SupportQuantities.Weight, spec.Bodies.Find(body.Path["bodies.".Length..])?.Mass, 0, $"0 kg, {None}"));
     }
 
     private BearingSpec Spec => _place.Spec;
@@ -100,7 +100,7 @@ internal sealed partial class BearingDraft
 
     private bool IsGreased => Spec.LubricatedBy is { } stated
         ? stated.Value == "grease"
-        : Entry.Closure is { Value: "seals" } || _draft.Spec.Lubrication?.Supply is { Value: "grease" };
+        : Entry.Closure is { Value: "seals" } || _context.Spec.Lubrication?.Supply is { Value: "grease" };
 
     private void Add()
     {
@@ -122,31 +122,31 @@ internal sealed partial class BearingDraft
 
     private void Declare()
     {
-        _s.Add(Draft.Text(K.Entry, Spec.Bearing, ""));
-        _s.Add(Draft.Text(K.Kind, Entry.Kind, ""));
-        _place.Seat = _s.Add(Draft.Text(K.Seat, Spec.Axial, "floating", "floating, for nothing else is stated"));
-        _s.Add(Draft.Text(K.Shaft, Spec.Shaft, ""));
-        _s.Add(Draft.Text(K.Housing, Spec.Housing, ""));
+        _s.Add(AnalysisContext.Text(K.Entry, Spec.Bearing, ""));
+        _s.Add(AnalysisContext.Text(K.Kind, Entry.Kind, ""));
+        _place.Seat = _s.Add(AnalysisContext.Text(K.Seat, Spec.Axial, "floating", "floating, for nothing else is stated"));
+        _s.Add(AnalysisContext.Text(K.Shaft, Spec.Shaft, ""));
+        _s.Add(AnalysisContext.Text(K.Housing, Spec.Housing, ""));
         _s.Add(Quantity.OfTruth(K.InPlanet, Origin.Computed.Instance, Planet is not null, []));
-        _s.Add(_draft.Amount(K.Bore, Entry.Bore, ""));
-        _s.Add(_draft.Amount(K.Outside, Entry.Outside, ""));
-        _s.Add(_draft.Amount(K.Width, Entry.Width, ""));
+        _s.Add(_context.Amount(K.Bore, Entry.Bore, ""));
+        _s.Add(_context.Amount(K.Outside, Entry.Outside, ""));
+        _s.Add(_context.Amount(K.Width, Entry.Width, ""));
         _s.Add(Entry.Elements?.PitchDiameter is { } pitch
-            ? _draft.Amount(K.PitchDiameter, pitch, "")
+            ? _context.Amount(K.PitchDiameter, pitch, "")
             : Derive.From(K.PitchDiameter, _s[K.Bore], _s[K.Outside], BearingSpeed.MeanDiameter));
         _s.Add(Quantity.OfTruth(K.Greased, Origin.Computed.Instance, IsGreased, []));
         if (Entry.Designation is { } designation)
             _s.Add(Misfit(designation.Value));
-        _s.Add(Draft.Truth(K.Hybrid, null, false, "steel balls, for nothing else is stated"));
+        _s.Add(AnalysisContext.Truth(K.Hybrid, null, false, "steel balls, for nothing else is stated"));
         if (Entry.Balls is { } balls)
-            _s.Add(Quantity.OfTruth(K.Hybrid, Draft.Declared(balls), IsHybrid, []));
+            _s.Add(Quantity.OfTruth(K.Hybrid, AnalysisContext.Declared(balls), IsHybrid, []));
         if (IsHybrid)
-            _s.Add(Draft.Truth(K.StaticOfHybrid, Entry.StaticRatingOfHybrid, false, "that of its all-steel twin, for nothing else is stated"));
+            _s.Add(AnalysisContext.Truth(K.StaticOfHybrid, Entry.StaticRatingOfHybrid, false, "that of its all-steel twin, for nothing else is stated"));
     }
 
     private Quantity Misfit(string designation)
     {
-        _draft.Uses(BoundaryDimensions.TableId);
+        _context.Uses(BoundaryDimensions.TableId);
         try
         {
             var found = BoundaryDimensions.OfDesignation(designation).Contradiction(N(K.Bore), N(K.Outside), N(K.Width));
@@ -160,8 +160,8 @@ internal sealed partial class BearingDraft
 
     private void Ratings()
     {
-        _s.Add(_draft.Amount(K.DynamicRating, Entry.DynamicRating, EntryKey("dynamic_rating")));
-        _s.Add(_draft.Amount(K.StaticRating, Entry.StaticRating, EntryKey("static_rating")));
+        _s.Add(_context.Amount(K.DynamicRating, Entry.DynamicRating, EntryKey("dynamic_rating")));
+        _s.Add(_context.Amount(K.StaticRating, Entry.StaticRating, EntryKey("static_rating")));
         var count = _place.Count;
         var type = _place.Type;
         _s.Add(Typed(K.SetRating, [_s[K.DynamicRating]], v => v[0] * Math.Pow(count, type!.IsBall ? 0.7 : 7.0 / 9)));
@@ -169,8 +169,8 @@ internal sealed partial class BearingDraft
         if (Entry.Elements is not { } elements || type is null)
             return;
 
-        _draft.Uses(InternalRating.BallTableId);
-        _draft.Uses(InternalRating.StaticBallTableId);
+        _context.Uses(InternalRating.BallTableId);
+        _context.Uses(InternalRating.StaticBallTableId);
         var single = new BearingType(type.Kind, type.ContactAngle, Entry.Rows?.Value ?? 1);
         var (diameter, pitch) = (elements.Diameter.Value.Coherent, elements.PitchDiameter.Value.Coherent);
         if (single.IsBall)
@@ -244,7 +244,7 @@ internal sealed partial class BearingDraft
 
     private void Loads()
     {
-        _draft.Uses(DynamicLoad.DeepGrooveTableId);
+        _context.Uses(DynamicLoad.DeepGrooveTableId);
         if (LoadReasons.IsEmpty && _place.Load is not null)
             _loads = new(_place, Factor(), _s[K.SetStaticRating] is { IsEvaluated: true } rating ? rating.Value.Nominal : null);
         var inputs = LoadInputs();
@@ -262,12 +262,12 @@ internal sealed partial class BearingDraft
                 _s.Add(Derive.From(K.AxialShare, axial, _s[K.SetStaticRating], (force, rating) => force / rating));
         }
 
-        _s.Add(FromLoads(K.LoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => Greatest(loads) / N(K.SetRating)));
+        _s.Add(FromLoads(K.LoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => Max(loads) / N(K.SetRating)));
         if (_place.Type is { IsBall: true })
-            _s.Add(FromLoads(K.LoadOverStatic, [_s[K.EquivalentLoad], _s[K.SetStaticRating]], loads => Greatest(loads) / N(K.SetStaticRating)));
-        _s.Add(FromLoads(K.LeastLoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => _duty.Shares.Min(share => loads.Least(share, reverse, rated.Torque)) / N(K.SetRating)));
+            _s.Add(FromLoads(K.LoadOverStatic, [_s[K.EquivalentLoad], _s[K.SetStaticRating]], loads => Max(loads) / N(K.SetStaticRating)));
+        _s.Add(FromLoads(K.MinLoadShare, [_s[K.EquivalentLoad], _s[K.SetRating]], loads => _duty.Shares.Min(share => loads.Min(share, reverse, rated.Torque)) / N(K.SetRating)));
 
-        double Greatest(BearingLoads loads) => _duty.States.Max(share => loads.Equivalent(share, reverse));
+        double Max(BearingLoads loads) => _duty.States.Max(share => loads.Equivalent(share, reverse));
     }
 
     /// <summary>f₀ as stated, or of the internal geometry; null where neither is known.</summary>
@@ -288,7 +288,7 @@ internal sealed partial class BearingDraft
         }
     }
 
-    private static readonly double s_longest = Units.Hour.ToCoherent(1e6);
+    private static readonly double Longest = Units.Hour.ToCoherent(1e6);
 
     /// <summary>Basic rating life under the spectrum, s, without an end.</summary>
     private double Basic(BearingLoads loads)
@@ -304,19 +304,19 @@ internal sealed partial class BearingDraft
         ImmutableArray<Quantity> inputs = [_s[K.EquivalentLoad], _s[K.RelativeSpeed]];
         _s.Add(FromLoads(
             K.MeanLoad, inputs, loads => LoadSpectrum.MeanLoad([.. _duty.Shares.Select(share => Bin(loads, share))], RatingLife.Exponent(_place.Type!))));
-        _s.Add(FromLoads(K.BasicLife, [_s[K.SetRating], _s[K.MeanLoad], .. inputs], loads => Math.Min(s_longest, Basic(loads))));
-        _s.Add(_draft.Amount(K.Reliability, _draft.Spec.Duty?.Reliability, 0.90, "90 %, the reliability of the basic rating life"));
-        _draft.Uses(RatingLife.ReliabilityTableId);
+        _s.Add(FromLoads(K.BasicLife, [_s[K.SetRating], _s[K.MeanLoad], .. inputs], loads => Math.Min(Longest, Basic(loads))));
+        _s.Add(_context.Amount(K.Reliability, _context.Spec.Duty?.Reliability, 0.90, "90 %, the reliability of the basic rating life"));
+        _context.Uses(RatingLife.ReliabilityTableId);
         _s.Add(Derive.From(K.ReliabilityFactor, _s[K.Reliability], RatingLife.ReliabilityFactor));
     }
 
     private void Lubricant()
     {
         var train = _train.Subject;
-        var oil = _draft.Spec.Duty?.Oil?.Running;
-        _s.Add(Spec.Running is { } own ? _draft.Amount(K.Temperature, own, "")
-            : oil is null ? Draft.Missing(K.Temperature, "duty.oil.running")
-            : _draft.Assumed(K.Temperature, oil.Value.Coherent, "as warm as the oil, for no temperature of the bearing is stated; a bearing runs warmer"));
+        var oil = _context.Spec.Duty?.Oil?.Running;
+        _s.Add(Spec.Running is { } own ? _context.Amount(K.Temperature, own, "")
+            : oil is null ? AnalysisContext.Missing(K.Temperature, "duty.oil.running")
+            : _context.Assumed(K.Temperature, oil.Value.Coherent, "as warm as the oil, for no temperature of the bearing is stated; a bearing runs warmer"));
         if (IsGreased)
         {
             const string Greased = "the bearing runs on grease of its own, whose base oil the spec does not state";
@@ -330,10 +330,10 @@ internal sealed partial class BearingDraft
         }
 
         _s.Add(FromSpeeds(K.ViscosityRatio, [_s[K.WorkingViscosity], _s[K.PitchDiameter], _s[K.RelativeSpeed]], () => Turning.Min(Kappa)));
-        if (_draft.Spec.Lubrication is { } lubrication)
-            _s.Add(Draft.Truth(K.ExtremePressure, lubrication.ExtremePressure, false, "none proven, for nothing is stated"));
+        if (_context.Spec.Lubrication is { } lubrication)
+            _s.Add(AnalysisContext.Truth(K.ExtremePressure, lubrication.ExtremePressure, false, "none proven, for nothing is stated"));
         else
-            _s.Add(Draft.Truth(K.ExtremePressure, null, false, "none proven, for nothing is stated"));
+            _s.Add(AnalysisContext.Truth(K.ExtremePressure, null, false, "none proven, for nothing is stated"));
     }
 
     /// <summary>Shares in which the gearbox turns; standing tires no bearing and needs no film.</summary>
@@ -359,19 +359,19 @@ internal sealed partial class BearingDraft
     /// <summary>e_C at a viscosity ratio.</summary>
     private double Cleanliness(double kappa)
     {
-        var lubrication = _draft.Spec.Lubrication;
+        var lubrication = _context.Spec.Lubrication;
         if (lubrication?.Cleanliness is not { Value: var code })
             throw new OutsideValidityException("lubrication.cleanliness is not stated");
         var pitch = N(K.PitchDiameter);
         if (code.StartsWith('-'))
             return Contamination.Factor(lubrication.Filtered is { Value: true } ? LubricantSupply.Filtered : LubricantSupply.Bath, code, kappa, pitch);
-        return Contamination.OfClass(code is "extreme" or "high" or "normal" ? $"{code} cleanliness" : $"{code} contamination", pitch).Least;
+        return Contamination.OfClass(code is "extreme" or "high" or "normal" ? $"{code} cleanliness" : $"{code} contamination", pitch).Min;
     }
 
     private void Modified()
     {
-        _draft.Uses(Contamination.TableId);
-        _draft.Uses(Contamination.ClassTableId);
+        _context.Uses(Contamination.TableId);
+        _context.Uses(Contamination.ClassTableId);
         _s.Add(FromSpeeds(K.Contamination, [_s[K.ViscosityRatio], _s[K.PitchDiameter]], () => Cleanliness(N(K.ViscosityRatio))));
         _s.Add(Entry.FatigueLimit is { } stated
             ? Derive.From(K.FatigueLimit, _s[K.SetStaticRating], _s[K.PitchDiameter], (_, _) => stated.Value.Coherent * _place.Count)
@@ -379,7 +379,7 @@ internal sealed partial class BearingDraft
         ImmutableArray<Quantity> inputs =
             [_s[K.ReliabilityFactor], _s[K.ViscosityRatio], _s[K.Contamination], _s[K.FatigueLimit], _s[K.SetRating], _s[K.BasicLife]];
         var additives = _s[K.ExtremePressure].Truth;
-        _s.Add(FromLoads(K.ModifiedLife, inputs, loads => Math.Min(s_longest, Modified(loads))));
+        _s.Add(FromLoads(K.ModifiedLife, inputs, loads => Math.Min(Longest, Modified(loads))));
         _s.Add(FromLoads(K.LifeFactor, inputs, loads => Modified(loads) / (N(K.ReliabilityFactor) * Basic(loads))));
 
         double Modified(BearingLoads loads) => LoadSpectrum.Duration([.. _duty.Shares.Select(share => (share.Share, share.Speed > 0 ? Part(loads, share) : double.PositiveInfinity))]);
@@ -402,13 +402,13 @@ internal sealed partial class BearingDraft
         var peak = _train.Subject[D.PeakTorque];
         _s.Add(FromLoads(K.PeakLoad, [peak, .. LoadInputs()], loads => loads.Static(_duty.Peak!.Value, _duty.Fastest)));
         _s.Add(Derive.From(K.StaticSafety, _s[K.SetStaticRating], _s[K.PeakLoad], StaticLoad.Safety));
-        _s.Add(_draft.Number(K.StaticSafetyWanted, Spec.StaticSafety, 1, "1.0, common practice, no source"));
+        _s.Add(_context.Number(K.RequiredStaticSafety, Spec.StaticSafety, 1, "1.0, common practice, no source"));
     }
 
     private void Friction()
     {
         var kind = FrictionKind;
-        _draft.Uses(BearingFriction.TableId);
+        _context.Uses(BearingFriction.TableId);
         _s.Add(FromLoads(K.FrictionLoss, [_s[K.EquivalentLoad], _s[K.Bore], _s[K.RelativeSpeed]], loads =>
             BearingFriction.TryCoefficient(kind, out var coefficient, out var reason)
                 ? BearingFriction.Loss(

@@ -7,20 +7,20 @@ using Pawl.Specs.Model;
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Strength of every mesh and of both its gears.</summary>
-internal sealed class RatingDraft
+internal sealed class RatingBuilder
 {
-    private readonly Draft _draft;
+    private readonly AnalysisContext _context;
     private readonly TrainSpec _spec;
-    private readonly TrainDraft _train;
+    private readonly TrainBuilder _train;
     private readonly Dictionary<string, MeshLoad> _loads;
     private readonly Dictionary<string, MeshSpeed> _speeds;
 
     // Greatest load on the flank of each sign.
-    private readonly Dictionary<GearDraft, (double Plus, double Minus)> _flanks = [];
+    private readonly Dictionary<GearBuilder, (double Plus, double Minus)> _flanks = [];
 
-    private RatingDraft(Draft draft, TrainSpec spec, TrainDraft train)
+    private RatingBuilder(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
-        _draft = draft;
+        _context = context;
         _spec = spec;
         _train = train;
         _loads = (train.Solution?.Torques?.Meshes ?? []).ToDictionary(load => load.Mesh, StringComparer.Ordinal);
@@ -33,28 +33,28 @@ internal sealed class RatingDraft
             Count(mesh.Second, load.SecondTorque / load.Paths);
         }
 
-        void Count(GearDraft gear, double torque)
+        void Count(GearBuilder gear, double torque)
         {
             var (plus, minus) = _flanks.GetValueOrDefault(gear);
             _flanks[gear] = (Math.Max(plus, torque), Math.Max(minus, -torque));
         }
     }
 
-    public static void Add(Draft draft, TrainSpec spec, TrainDraft train)
+    public static void Add(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
-        var rating = new RatingDraft(draft, spec, train);
-        var duty = DutyDraft.Build(draft, train.Subject);
+        var rating = new RatingBuilder(context, spec, train);
+        var duty = DutyBuilder.Build(context, train.Subject);
         foreach (var mesh in train.Meshes)
         {
             mesh.Subject.Add(rating.DrivingGear(mesh));
             var set = train.PlanetSet(mesh.First.Spec.On.Value) ?? train.PlanetSet(mesh.Second.Spec.On.Value);
-            var load = MeshLoadDraft.Build(draft, duty, mesh, set, set is not null && rating.Floats(set.Carrier.Value));
-            foreach (var gear in (ReadOnlySpan<GearDraft>)[mesh.First, mesh.Second])
+            var load = MeshLoadBuilder.Build(context, duty, mesh, set, set is not null && rating.Floats(set.Carrier.Value));
+            foreach (var gear in (ReadOnlySpan<GearBuilder>)[mesh.First, mesh.Second])
             {
                 var motion = rating.MotionOf(gear, mesh);
-                new FlankDraft(duty, mesh, load, gear, motion).Add();
+                new FlankBuilder(duty, mesh, load, gear, motion).Add();
                 CaseStrength.Add(mesh, gear);
-                new RootDraft(duty, mesh, load, gear, motion).Add();
+                new RootBuilder(duty, mesh, load, gear, motion).Add();
             }
         }
     }
@@ -72,17 +72,17 @@ internal sealed class RatingDraft
 
         return false;
 
-        bool Central(GearDraft gear) => _train.PlanetSet(gear.Spec.On.Value) is null && IsFloating(gear.Spec.On.Value);
+        bool Central(GearBuilder gear) => _train.PlanetSet(gear.Spec.On.Value) is null && IsFloating(gear.Spec.On.Value);
     }
 
     private bool IsFloating(string body) => _spec.Bodies.Find(body)?.Floating is { Value: true };
 
-    private Quantity DrivingGear(MeshDraft mesh) =>
+    private Quantity DrivingGear(MeshBuilder mesh) =>
         _loads.TryGetValue(mesh.Name, out var load)
             ? Quantity.ComputedText(MeshLoadQuantities.DrivingGear, load.Driver ?? "none: the mesh carries no power")
             : Quantity.NotEvaluated(MeshLoadQuantities.DrivingGear, [], mesh[MeshQuantities.TangentialForce].Reasons);
 
-    private GearMotion MotionOf(GearDraft gear, MeshDraft mesh)
+    private GearMotion MotionOf(GearBuilder gear, MeshBuilder mesh)
     {
         if (!_speeds.TryGetValue(mesh.Name, out var turning) || !_loads.TryGetValue(mesh.Name, out var own))
         {
@@ -97,7 +97,7 @@ internal sealed class RatingDraft
 
     /// <summary>Load of the less loaded flank over that of the more loaded one.</summary>
     /// <remarks>A torque from a mesh presses on the flank of its own sign. What presses forward on one flank presses on the other in reverse.</remarks>
-    private double Weaker(GearDraft gear, double reverse)
+    private double Weaker(GearBuilder gear, double reverse)
     {
         var (plus, minus) = _flanks.GetValueOrDefault(gear);
         (plus, minus) = (Math.Max(plus, reverse * minus), Math.Max(minus, reverse * plus));

@@ -9,25 +9,25 @@ using K = Pawl.Analysis.Trains.PlanetSetQuantities;
 namespace Pawl.Analysis.Trains;
 
 /// <summary>Planet sets that one carrier carries together: one set, or sets that mesh with each other.</summary>
-internal sealed partial class PlanetSetDraft
+internal sealed partial class PlanetSetBuilder
 {
-    private readonly Draft _draft;
-    private readonly TrainDraft _train;
+    private readonly AnalysisContext _context;
+    private readonly TrainBuilder _train;
     private readonly ImmutableArray<PlanetSetSpec> _sets;
-    private readonly ImmutableArray<MeshDraft> _central;
-    private readonly ImmutableArray<MeshDraft> _pairs;
+    private readonly ImmutableArray<MeshBuilder> _central;
+    private readonly ImmutableArray<MeshBuilder> _pairs;
     private readonly Subject _subject;
     private PlanetPositions _positions = PlanetPositions.Equal(1);
 
-    private PlanetSetDraft(Draft draft, TrainDraft train, ImmutableArray<PlanetSetSpec> sets)
+    private PlanetSetBuilder(AnalysisContext context, TrainBuilder train, ImmutableArray<PlanetSetSpec> sets)
     {
-        (_draft, _train, _sets) = (draft, train, sets);
+        (_context, _train, _sets) = (context, train, sets);
         _central = [.. train.Meshes.Where(mesh => train.PlanetOf(mesh.First, mesh.Second) is { } planet && IndexOf(planet) >= 0)];
         _pairs =
         [
             .. train.Meshes.Where(mesh => IndexOf(mesh.First.Spec.On.Value) >= 0 && IndexOf(mesh.Second.Spec.On.Value) >= 0),
         ];
-        _subject = draft.Begin(
+        _subject = context.Begin(
             SubjectKinds.PlanetSet, $"planets.{string.Join('~', sets.Select(set => set.Name.Value))}", sets[0].Name.Span);
         _subject.Relate("train", train.Subject);
     }
@@ -36,11 +36,11 @@ internal sealed partial class PlanetSetDraft
 
     private int Count => _sets[0].Count.Value;
 
-    public static void AddAll(Draft draft, TrainSpec spec, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
+    public static void AddAll(AnalysisContext context, TrainSpec spec, TrainBuilder train, IReadOnlyDictionary<string, Subject> bodies)
     {
         foreach (var sets in Together(spec, train))
         {
-            var group = new PlanetSetDraft(draft, train, sets);
+            var group = new PlanetSetBuilder(context, train, sets);
             if (bodies.TryGetValue(sets[0].Carrier.Value, out var carrier))
                 group._subject.Relate("carrier", carrier);
             group.Declare();
@@ -52,7 +52,7 @@ internal sealed partial class PlanetSetDraft
     }
 
     /// <summary>Planet sets joined by meshes between planets, in the order of the spec.</summary>
-    private static List<ImmutableArray<PlanetSetSpec>> Together(TrainSpec spec, TrainDraft train)
+    private static List<ImmutableArray<PlanetSetSpec>> Together(TrainSpec spec, TrainBuilder train)
     {
         var groups = new List<List<PlanetSetSpec>>();
         foreach (var set in spec.Planets.Entries)
@@ -82,11 +82,11 @@ internal sealed partial class PlanetSetDraft
         return -1;
     }
 
-    private int PlanetIndex(MeshDraft mesh) => Math.Max(IndexOf(mesh.First.Spec.On.Value), IndexOf(mesh.Second.Spec.On.Value));
+    private int PlanetIndex(MeshBuilder mesh) => Math.Max(IndexOf(mesh.First.Spec.On.Value), IndexOf(mesh.Second.Spec.On.Value));
 
-    private GearDraft Planet(MeshDraft mesh) => IndexOf(mesh.First.Spec.On.Value) >= 0 ? mesh.First : mesh.Second;
+    private GearBuilder Planet(MeshBuilder mesh) => IndexOf(mesh.First.Spec.On.Value) >= 0 ? mesh.First : mesh.Second;
 
-    private static GearDraft Central(MeshDraft mesh, GearDraft planet) => mesh.MateOf(planet)!;
+    private static GearBuilder Central(MeshBuilder mesh, GearBuilder planet) => mesh.MateOf(planet)!;
 
     private bool IsStepped
     {
@@ -108,7 +108,7 @@ internal sealed partial class PlanetSetDraft
         var counts = new SortedSet<int>();
         foreach (var mesh in _train.Meshes)
         {
-            foreach (var gear in (ReadOnlySpan<GearDraft>)[mesh.First, mesh.Second])
+            foreach (var gear in (ReadOnlySpan<GearBuilder>)[mesh.First, mesh.Second])
             {
                 if (gear.Spec.On.Value == body)
                     counts.Add(gear.Spec.Teeth.Value);
@@ -124,17 +124,17 @@ internal sealed partial class PlanetSetDraft
     {
         var s = _subject;
         var stated = _sets.Select(set => set.Positions).FirstOrDefault(positions => !positions.IsEmpty, []);
-        s.Add(_draft.Number(K.Count, _sets[0].Count));
+        s.Add(_context.Number(K.Count, _sets[0].Count));
         s.Add(stated.IsEmpty
             ? Quantity.OfTruth(K.EquallySpaced, new Origin.Assumed("equally spaced, for no positions are stated"), true, [])
-            : Quantity.OfTruth(K.EquallySpaced, Draft.Declared(stated[0]), AreEqual(stated), []));
+            : Quantity.OfTruth(K.EquallySpaced, AnalysisContext.Declared(stated[0]), AreEqual(stated), []));
         s.Add(Quantity.OfTruth(K.Stepped, Origin.Computed.Instance, IsStepped, []));
         s.Add(IsStepped
-            ? Draft.Text(K.Steps, _sets.Select(set => set.Steps).FirstOrDefault(steps => steps is not null), "identical", "identical in all planets, without timing marks")
+            ? AnalysisContext.Text(K.Steps, _sets.Select(set => set.Steps).FirstOrDefault(steps => steps is not null), "identical", "identical in all planets, without timing marks")
             : Quantity.ComputedText(K.Steps, "single"));
         if (IsStepped)
         {
-            s.Add(Draft.Truth(
+            s.Add(AnalysisContext.Truth(
                 K.MarksOutward, _sets.Select(set => set.MarksOutward).FirstOrDefault(marks => marks is not null), false,
                 "the assembly instruction does not point marks outward"));
         }
@@ -161,7 +161,7 @@ internal sealed partial class PlanetSetDraft
         return true;
     }
 
-    private ImmutableArray<GearDraft> PlanetGears() => [.. _train.Gears.Where(gear => IndexOf(gear.Spec.On.Value) >= 0)];
+    private ImmutableArray<GearBuilder> PlanetGears() => [.. _train.Gears.Where(gear => IndexOf(gear.Spec.On.Value) >= 0)];
 
     private void Spacing()
     {
@@ -169,7 +169,7 @@ internal sealed partial class PlanetSetDraft
         if (Group() is not { } group)
         {
             foreach (var kind in (ReadOnlySpan<QuantityKind>)
-                [K.SpacingDivisor, K.LeastMeshAngle, K.SpacingRemainder, K.PermittedPositions, K.PositionMisfit, K.Phasing])
+                [K.SpacingDivisor, K.MinMeshAngle, K.SpacingRemainder, K.PermittedPositions, K.PositionMisfit, K.Phasing])
             {
                 s.Add(Quantity.NotEvaluated(kind, [], $"a planet of {Name} meshes with no central gear"));
             }
@@ -177,13 +177,13 @@ internal sealed partial class PlanetSetDraft
             return;
         }
 
-        var least = LeastAngle(group);
+        var least = MinAngle(group);
         var equal = s[K.EquallySpaced].Truth;
         _positions = equal ? PlanetPositions.Equal(Count) : Declared(least);
         s.Add(Quantity.Computed(K.SpacingDivisor, least.PositionsPerTurn, Teeth()));
         s.Add(least.IsAnyAngle
-            ? Quantity.Computed(K.LeastMeshAngle, 0, [s[K.SpacingDivisor]])
-            : Derive.From(K.LeastMeshAngle, s[K.SpacingDivisor], divisor => Math.Tau / divisor));
+            ? Quantity.Computed(K.MinMeshAngle, 0, [s[K.SpacingDivisor]])
+            : Derive.From(K.MinMeshAngle, s[K.SpacingDivisor], divisor => Math.Tau / divisor));
         s.Add(Derive.From(K.SpacingRemainder, s[K.SpacingDivisor], s[K.Count], (divisor, count) => divisor % count));
         s.Add(Quantity.ComputedText(K.PermittedPositions, Angles(least.NearestToEqual(Count)), [s[K.SpacingDivisor], s[K.Count]]));
         s.Add(Misfit(least));
@@ -224,8 +224,8 @@ internal sealed partial class PlanetSetDraft
     }
 
     /// <summary>The condition on the positions, with steps that turn until they are clamped where the spec has such.</summary>
-    private LeastMeshAngle LeastAngle(PlanetGroup group) =>
-        LeastMeshAngle.Of(IsStepped && StepsAs == "individual" ? Clamped(group) : group);
+    private MinMeshAngle MinAngle(PlanetGroup group) =>
+        MinMeshAngle.Of(IsStepped && StepsAs == "individual" ? Clamped(group) : group);
 
     /// <summary>Every further step of every stepped planet set free to turn until it is clamped.</summary>
     private PlanetGroup Clamped(PlanetGroup group)
@@ -239,19 +239,19 @@ internal sealed partial class PlanetSetDraft
         return group;
     }
 
-    private PlanetPositions Declared(LeastMeshAngle least)
+    private PlanetPositions Declared(MinMeshAngle least)
     {
         var stated = _sets.Select(set => set.Positions).First(positions => !positions.IsEmpty);
         return least.NearestTo([.. stated.Select(position => position.Value.Coherent)]);
     }
 
     private ImmutableArray<Quantity> Teeth() =>
-        [.. _central.Concat(_pairs).SelectMany(mesh => (GearDraft[])[mesh.First, mesh.Second]).Distinct().Select(gear => gear[G.Teeth])];
+        [.. _central.Concat(_pairs).SelectMany(mesh => (GearBuilder[])[mesh.First, mesh.Second]).Distinct().Select(gear => gear[G.Teeth])];
 
     private static string Angles(PlanetPositions positions) => string.Join(
         ", ", positions.Angles.Select(angle => Formatting.Significant(angle * 180 / Math.PI, 7) + "°"));
 
-    private Quantity Misfit(LeastMeshAngle least)
+    private Quantity Misfit(MinMeshAngle least)
     {
         var stated = _sets.Select(set => set.Positions).FirstOrDefault(positions => !positions.IsEmpty, []);
         var worst = 0.0;

@@ -5,9 +5,9 @@ using Pawl.Specs.Model;
 namespace Pawl.Analysis.Gears;
 
 /// <summary>One gear, as meshes, planet sets and the rating need it.</summary>
-internal sealed class GearDraft
+internal sealed class GearBuilder
 {
-    private GearDraft(GearSpec spec, Subject subject)
+    private GearBuilder(GearSpec spec, Subject subject)
     {
         Spec = spec;
         Subject = subject;
@@ -20,7 +20,7 @@ internal sealed class GearDraft
     public Subject Subject { get; }
 
     /// <summary>Its steel and treatment.</summary>
-    public MaterialDraft Material { get; }
+    public MaterialBuilder Material { get; }
 
     public string Name => Spec.Name.Value;
 
@@ -34,11 +34,11 @@ internal sealed class GearDraft
 
     public Quantity this[QuantityKind kind] => Subject[kind];
 
-    public static GearDraft Build(Draft draft, GearSpec spec)
+    public static GearBuilder Build(AnalysisContext context, GearSpec spec)
     {
-        var gear = new GearDraft(
-            spec, draft.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span, spec, $"train.gears.{spec.Name.Value}"));
-        ToothDraft.Add(draft, gear);
+        var gear = new GearBuilder(
+            spec, context.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span, spec, $"train.gears.{spec.Name.Value}"));
+        ToothBuilder.Add(context, gear);
         return gear;
     }
 }

@@ -7,35 +7,35 @@ using K = Pawl.Analysis.Bearings.SupportQuantities;
 namespace Pawl.Analysis.Bearings;
 
 /// <summary>How bodies are held by their bearings, and what the bearings bear for it.</summary>
-internal sealed class SupportDraft
+internal sealed class SupportBuilder
 {
     private readonly TrainSpec _spec;
-    private readonly TrainDraft _train;
+    private readonly TrainBuilder _train;
     private readonly TrainForces _forces;
     private readonly ImmutableArray<BearingPlace> _places;
     private readonly List<BodySupport> _supports = [];
     private readonly Dictionary<string, BodySupport> _middles = new(StringComparer.Ordinal);
 
-    private SupportDraft(TrainSpec spec, TrainDraft train, TrainForces forces, ImmutableArray<BearingPlace> places)
+    private SupportBuilder(TrainSpec spec, TrainBuilder train, TrainForces forces, ImmutableArray<BearingPlace> places)
     {
         (_spec, _train, _forces, _places) = (spec, train, forces, places);
         foreach (var place in places)
         {
-            if (place.Spec.AxialPlace is { } at)
+            if (place.Spec.AxialPosition is { } at)
                 _supports.Add(place.Support = new(place.Name, Moving(place.Spec.Shaft.Value), Moving(place.Spec.Housing.Value), at.Value.Coherent + place.Offset));
         }
     }
 
     /// <summary>Gives every place its loads, and every body its account of how it is held.</summary>
     public static HeldBodies Add(
-        TrainSpec spec, TrainDraft train, TrainForces forces, ImmutableArray<BearingPlace> places, IReadOnlyDictionary<string, Subject> bodies)
+        TrainSpec spec, TrainBuilder train, TrainForces forces, ImmutableArray<BearingPlace> places, IReadOnlyDictionary<string, Subject> bodies)
     {
-        var draft = new SupportDraft(spec, train, forces, places);
+        var context = new SupportBuilder(spec, train, forces, places);
         foreach (var set in spec.Planets.Entries)
-            draft.Planet(set.Name.Value);
-        draft.Shafts();
-        draft.Account(bodies);
-        return new(train, forces, places, draft._middles);
+            context.Planet(set.Name.Value);
+        context.Shafts();
+        context.Account(bodies);
+        return new(train, forces, places, context._middles);
     }
 
     private bool IsFixed(string body) => _spec.Fixed.Any(held => held.Value == body);
@@ -92,7 +92,7 @@ internal sealed class SupportDraft
     private static ImmutableArray<ShaftLoad> Radial(List<ShaftLoad> loads) => [.. loads.Select(load => load with { Axial = 0 })];
 
     private static ImmutableArray<string> Known(BearingPlace place, BodyForces forces) => place.Support is null
-        ? [$"bearings.{place.Name}.axial_place is not stated"]
+        ? [$"bearings.{place.Name}.axial_position is not stated"]
         : [.. forces.Reasons];
 
     private void Shafts()
@@ -122,7 +122,7 @@ internal sealed class SupportDraft
     /// <summary>Bearings whose lines of force meet the axis at one point hold nothing: then no load of the group is known.</summary>
     private void TryLoads(SupportedBodies system, ImmutableArray<BearingPlace> shafts, List<string> bodies)
     {
-        var close = system.Order.Where(each => Math.Abs(each.First.Position - each.Second.Position) < LeastSpan).ToImmutableArray();
+        var close = system.Order.Where(each => Math.Abs(each.First.Position - each.Second.Position) < MinSpan).ToImmutableArray();
         if (close.IsEmpty)
         {
             try
@@ -143,7 +143,7 @@ internal sealed class SupportDraft
     }
 
     // Nearer than this, and the tolerances of the places alone turn the loads over.
-    private const double LeastSpan = 1;
+    private const double MinSpan = 1;
 
     private void Loads(SupportedBodies system, ImmutableArray<BearingPlace> shafts, List<string> bodies)
     {
@@ -184,7 +184,7 @@ internal sealed class SupportDraft
     private ImmutableArray<string> Why(SupportedBodies system, BearingPlace place)
     {
         if (place.Support is null)
-            return [$"bearings.{place.Name}.axial_place is not stated"];
+            return [$"bearings.{place.Name}.axial_position is not stated"];
         if (place.Support is { Inner: null, Outer: null })
             return [$"{place.Spec.Shaft.Value} and {place.Spec.Housing.Value} both stand still"];
         var reasons = new List<string>();
@@ -199,7 +199,7 @@ internal sealed class SupportDraft
             foreach (var other in Of(body))
             {
                 if (other.Support is null && !InPlanet(other))
-                    reasons.Add($"bearings.{other.Name}.axial_place is not stated");
+                    reasons.Add($"bearings.{other.Name}.axial_position is not stated");
             }
         }
 

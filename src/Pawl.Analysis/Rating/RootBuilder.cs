@@ -14,16 +14,16 @@ using T = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Breakage at the root of one gear in one mesh.</summary>
-internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft load, GearDraft gear, GearMotion motion)
+internal sealed class RootBuilder(DutyBuilder duty, MeshBuilder mesh, MeshLoadBuilder load, GearBuilder gear, GearMotion motion)
 {
     private readonly Subject _s = mesh.Gear(gear);
-    private readonly GearDraft _mate = mesh.MateOf(gear)!;
+    private readonly GearBuilder _mate = mesh.MateOf(gear)!;
 
     public void Add()
     {
         // Own width and width in common vary apart here, so that the one may seem the lesser; what carries is the least.
         _s.Add(Derive.From(
-            K.FaceWidth, Quantity.Settled(G.FaceWidth, gear[G.FaceWidth]), mesh.Subject[L.RatedFaceWidth], mesh[Q.Module],
+            K.FaceWidth, Quantity.InCommon(G.FaceWidth, gear[G.FaceWidth]), mesh.Subject[L.RatedFaceWidth], mesh[Q.Module],
             (own, common, module) => own < common ? own : RootStress.FaceWidth(own, common, module)));
         Section();
         Factors();
@@ -95,7 +95,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
 
     private Quantity Rim()
     {
-        var thickness = gear.Subject.Find(G.RimThickness) ?? Draft.Missing(G.RimThickness, $"train.gears.{gear.Name}.rim_thickness");
+        var thickness = gear.Subject.Find(G.RimThickness) ?? AnalysisContext.Missing(G.RimThickness, $"train.gears.{gear.Name}.rim_thickness");
         return gear.IsInternal
             ? Derive.From(K.RimFactor, thickness, gear[G.Module], RootFactors.RimOfInternal)
             : Derive.From(K.RimFactor, thickness, gear[G.ToothDepth], RootFactors.RimOfExternal);
@@ -184,7 +184,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
         }
 
         var (curve, peened) = (new StaticCorner(LifeCurves.Root(material, duty.IsFullAtLongLife)), IsPeened);
-        var yield = gear.Subject.Find(M.YieldStrength) is { IsEvaluated: true } known ? known.Value.Least : (double?)null;
+        var yield = gear.Subject.Find(M.YieldStrength) is { IsEvaluated: true } known ? known.Value.Min : (double?)null;
         ImmutableArray<Quantity> relative =
         [
             _s[K.NotchSensitivity], _s[K.SurfaceFactor], _s[K.SizeFactor], _s[K.MeanStressFactor], _s[K.StressCorrection], _s[K.LoadReversal],
@@ -219,7 +219,7 @@ internal sealed class RootDraft(DutyDraft duty, MeshDraft mesh, MeshLoadDraft lo
         Quantity UnderSpectrum(QuantityKind kind, SpectrumFormula formula)
         {
             ImmutableArray<Quantity> own =
-                [_s[K.RootStress], _s[F.LoadCycles], _s[K.BendingStrength], duty[D.BendingSafetyWanted], duty[D.ServiceLife], .. relative];
+                [_s[K.RootStress], _s[F.LoadCycles], _s[K.BendingStrength], duty[D.RequiredBendingSafety], duty[D.ServiceLife], .. relative];
             var cases = new CaseLoads(duty, mesh, load, factors => factors.Root);
             return Quantity.Compute(kind, [.. own, .. cases.Inputs], v =>
             {

@@ -7,29 +7,29 @@ using K = Pawl.Analysis.Rating.ToothQuantities;
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Accuracy of a gear, and the cutter of an internal one.</summary>
-internal static class ToothDraft
+internal static class ToothBuilder
 {
-    public static void Add(Draft draft, GearDraft gear)
+    public static void Add(AnalysisContext context, GearBuilder gear)
     {
         var (s, spec) = (gear.Subject, gear.Spec);
         var key = $"train.gears.{gear.Name}";
-        s.Add(spec.AccuracyGrade is { } grade ? draft.Number(K.AccuracyGrade, grade) : Draft.Missing(K.AccuracyGrade, $"{key}.accuracy_grade"));
+        s.Add(spec.AccuracyGrade is { } grade ? context.Number(K.AccuracyGrade, grade) : AnalysisContext.Missing(K.AccuracyGrade, $"{key}.accuracy_grade"));
         s.Add(spec.PitchDeviation is { } deviation
-            ? draft.Amount(K.PitchDeviation, deviation, "")
+            ? context.Amount(K.PitchDeviation, deviation, "")
             : Derive.From(
                 K.PitchDeviation, s[G.ReferenceDiameter], s[G.Module], s[K.AccuracyGrade],
                 (d, module, grade) => FlankTolerance.SinglePitch(d, module, (int)grade)));
         if (gear.IsInternal && spec.Cutter is not null)
-            Cutter(draft, gear);
+            Cutter(context, gear);
     }
 
-    private static void Cutter(Draft draft, GearDraft gear)
+    private static void Cutter(AnalysisContext context, GearBuilder gear)
     {
         var (s, cutter, z) = (gear.Subject, gear.Spec.Cutter!, gear.SignedTeeth);
-        s.Add(draft.Number(K.CutterTeeth, cutter.Teeth));
-        s.Add(draft.Amount(K.CutterTipDiameter, cutter.TipDiameter, ""));
-        s.Add(draft.Amount(K.CutterTipRadius, cutter.TipRadius, ""));
-        s.Add(draft.Number(K.CutterProfileShift, cutter.ProfileShift, 0, "0: a cutter without profile shift"));
+        s.Add(context.Number(K.CutterTeeth, cutter.Teeth));
+        s.Add(context.Amount(K.CutterTipDiameter, cutter.TipDiameter, ""));
+        s.Add(context.Amount(K.CutterTipRadius, cutter.TipRadius, ""));
+        s.Add(context.Number(K.CutterProfileShift, cutter.ProfileShift, 0, "0: a cutter without profile shift"));
         ImmutableArray<Quantity> inputs =
         [
             s[G.Teeth], s[G.Module], s[G.PressureAngle], s[G.ProfileShift], s[K.CutterTeeth], s[K.CutterTipDiameter], s[K.CutterTipRadius],

@@ -4,25 +4,25 @@ using Pawl.Specs.Model;
 namespace Pawl.Analysis.Gears;
 
 /// <summary>One mesh, as planet sets, the solver of the train and the rating need it. In an internal pair the ring is the second gear.</summary>
-internal sealed class MeshDraft
+internal sealed class MeshBuilder
 {
     private readonly Subject _first;
     private readonly Subject _second;
 
-    private MeshDraft(Draft draft, MeshSpec spec, GearDraft first, GearDraft second)
+    private MeshBuilder(AnalysisContext context, MeshSpec spec, GearBuilder first, GearBuilder second)
     {
         (Spec, First, Second) = (spec, first, second);
-        Subject = draft.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec)
-            .Relate("first", first.Subject).Relate("second", second.Subject).Relate("train", () => draft.Find(SubjectKinds.Train, "train"));
-        _first = OneGear(draft, first, second);
-        _second = OneGear(draft, second, first);
+        Subject = context.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec)
+            .Relate("first", first.Subject).Relate("second", second.Subject).Relate("train", () => context.Find(SubjectKinds.Train, "train"));
+        _first = OneGear(context, first, second);
+        _second = OneGear(context, second, first);
     }
 
     public MeshSpec Spec { get; }
 
-    public GearDraft First { get; }
+    public GearBuilder First { get; }
 
-    public GearDraft Second { get; }
+    public GearBuilder Second { get; }
 
     public Subject Subject { get; }
 
@@ -33,18 +33,18 @@ internal sealed class MeshDraft
 
     public Quantity this[QuantityKind kind] => Subject[kind];
 
-    public GearDraft? MateOf(GearDraft gear) => gear == First ? Second : gear == Second ? First : null;
+    public GearBuilder? MateOf(GearBuilder gear) => gear == First ? Second : gear == Second ? First : null;
 
-    public static MeshDraft Build(Draft draft, MeshSpec spec, GearDraft first, GearDraft second) =>
-        first.IsInternal ? new(draft, spec, second, first) : new(draft, spec, first, second);
+    public static MeshBuilder Build(AnalysisContext context, MeshSpec spec, GearBuilder first, GearBuilder second) =>
+        first.IsInternal ? new(context, spec, second, first) : new(context, spec, first, second);
 
     /// <summary>What is known of one gear of this mesh.</summary>
-    public Subject Gear(GearDraft gear) => gear == First ? _first : _second;
+    public Subject Gear(GearBuilder gear) => gear == First ? _first : _second;
 
-    private Subject OneGear(Draft draft, GearDraft gear, GearDraft mate) =>
-        draft.Begin(SubjectKinds.MeshGear, $"{Subject.Path}.{gear.Name}", Spec.Span, new MeshGear(Spec, gear.Spec))
+    private Subject OneGear(AnalysisContext context, GearBuilder gear, GearBuilder mate) =>
+        context.Begin(SubjectKinds.MeshGear, $"{Subject.Path}.{gear.Name}", Spec.Span, new MeshGear(Spec, gear.Spec))
             .Relate("mesh", Subject).Relate("gear", gear.Subject).Relate("mate", mate.Subject)
-            .Relate("train", () => draft.Find(SubjectKinds.Train, "train"));
+            .Relate("train", () => context.Find(SubjectKinds.Train, "train"));
 }
 
 /// <summary>The body that holds the centres of a mesh: the carrier, or the housing between parallel shafts.</summary>
@@ -52,20 +52,20 @@ internal sealed record BodyCentres(string? Body, BodySpec? Spec)
 {
     public static BodyCentres Of(Subject mesh)
     {
-        var train = mesh.Draft.Spec.Train!;
+        var train = mesh.Context.Spec.Train!;
         var body = MeshQuantities.PlanetSetOf(mesh)?.Carrier.Value ?? Housing(train);
         return new(body, body is null ? null : train.Bodies.Find(body));
     }
 
-    public Quantity Expansion(Draft draft, QuantityKind kind)
+    public Quantity Expansion(AnalysisContext context, QuantityKind kind)
     {
         if (Body is null)
             return Quantity.NotEvaluated(kind, [], "the body that holds the shafts is not clear: several bodies are fixed and none is named housing");
         return Spec?.Material is not { } material
-            ? Draft.Missing(kind, $"train.bodies.{Body}.material")
-            : draft.Amount(
+            ? AnalysisContext.Missing(kind, $"train.bodies.{Body}.material")
+            : context.Amount(
                 kind,
-                draft.Spec.Catalogue.Materials.Find(material.Value)?.ThermalExpansion,
+                context.Spec.Catalogue.Materials.Find(material.Value)?.ThermalExpansion,
                 $"materials.{material.Value}.thermal_expansion");
     }
 

@@ -8,7 +8,7 @@ using Pawl.Specs.Text;
 namespace Pawl.Analysis;
 
 /// <summary>An analysis in the making: turns what the spec states into quantities, and notes what it leaves out.</summary>
-internal sealed class Draft(GearboxSpec spec)
+internal sealed class AnalysisContext(GearboxSpec spec)
 {
     private readonly SortedSet<string> _tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Subject> _byPath = new(StringComparer.Ordinal);
@@ -28,7 +28,7 @@ internal sealed class Draft(GearboxSpec spec)
 
     public Subject Begin(SubjectKind kind, string path, SourceSpan span, object? model = null, string? keys = null)
     {
-        var subject = new Subject(kind, path, span) { Model = model ?? "", Draft = this, Keys = keys ?? path };
+        var subject = new Subject(kind, path, span) { Model = model ?? "", Context = this, Keys = keys ?? path };
         Subjects.Add(subject);
         _byPath.Add(path, subject);
         return subject;

@@ -14,15 +14,15 @@ using T = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Forces, load factors and what both flanks share of the contact, of one mesh.</summary>
-internal sealed class MeshLoadDraft
+internal sealed class MeshLoadBuilder
 {
-    private readonly Draft _draft;
-    private readonly DutyDraft _duty;
-    private readonly MeshDraft _mesh;
+    private readonly AnalysisContext _context;
+    private readonly DutyBuilder _duty;
+    private readonly MeshBuilder _mesh;
 
-    private MeshLoadDraft(Draft draft, DutyDraft duty, MeshDraft mesh)
+    private MeshLoadBuilder(AnalysisContext context, DutyBuilder duty, MeshBuilder mesh)
     {
-        _draft = draft;
+        _context = context;
         _duty = duty;
         _mesh = mesh;
         (Pinion, Wheel) = mesh.IsInternal || mesh.First.Spec.Teeth.Value <= mesh.Second.Spec.Teeth.Value
@@ -31,9 +31,9 @@ internal sealed class MeshLoadDraft
     }
 
     /// <summary>The gear with fewer teeth; in an internal pair the external one.</summary>
-    public GearDraft Pinion { get; }
+    public GearBuilder Pinion { get; }
 
-    public GearDraft Wheel { get; }
+    public GearBuilder Wheel { get; }
 
     /// <summary>Load factors at any load and speed; null when one of the rated ones is not evaluated.</summary>
     public LoadModel? Model { get; private set; }
@@ -42,9 +42,9 @@ internal sealed class MeshLoadDraft
 
     private double ToothRatio => (double)Wheel.SignedTeeth / Pinion.SignedTeeth;
 
-    public static MeshLoadDraft Build(Draft draft, DutyDraft duty, MeshDraft mesh, PlanetSetSpec? set, bool floating)
+    public static MeshLoadBuilder Build(AnalysisContext context, DutyBuilder duty, MeshBuilder mesh, PlanetSetSpec? set, bool floating)
     {
-        var load = new MeshLoadDraft(draft, duty, mesh);
+        var load = new MeshLoadBuilder(context, duty, mesh);
         load.Sharing(set, floating);
         load.Forces();
         load.Factors();
@@ -57,12 +57,12 @@ internal sealed class MeshLoadDraft
 
     private void Sharing(PlanetSetSpec? set, bool floating)
     {
-        S.Add(Quantity.Settled(K.RatedFaceWidth, _mesh[Q.CommonFaceWidth]));
-        S.Add(set is null ? Quantity.Computed(K.PlanetCount, 1, []) : _draft.Number(K.PlanetCount, set.Count));
+        S.Add(Quantity.InCommon(K.RatedFaceWidth, _mesh[Q.CommonFaceWidth]));
+        S.Add(set is null ? Quantity.Computed(K.PlanetCount, 1, []) : _context.Number(K.PlanetCount, set.Count));
         if (set?.LoadSharing is { } stated)
         {
-            S.Add(_draft.Number(K.LoadSharing, stated, ""));
-            S.Add(Quantity.OfTruth(K.LoadSharingProven, Draft.Declared(stated), set.LoadSharingProof is not null, []));
+            S.Add(_context.Number(K.LoadSharing, stated, ""));
+            S.Add(Quantity.OfTruth(K.LoadSharingProven, AnalysisContext.Declared(stated), set.LoadSharingProof is not null, []));
             return;
         }
 
@@ -91,7 +91,7 @@ internal sealed class MeshLoadDraft
             K.DynamicParameter, speed, Pinion[G.Teeth], Wheel[G.Teeth], (v, _, _) => DynamicFactor.Parameter(v, pinionTeeth, ratio)));
         S.Add(Derive.From(K.AccuracyGrade, Grade(Pinion), Grade(Wheel), Math.Max));
         S.Add(_mesh.Spec.DynamicFactor is { } dynamic
-            ? _draft.Number(K.DynamicFactor, dynamic, "")
+            ? _context.Number(K.DynamicFactor, dynamic, "")
             : Derive.From(
                 K.DynamicFactor, S[K.DynamicParameter], S[K.LineLoad], S[K.AccuracyGrade], _mesh[Q.OverlapRatio],
                 (s, load, grade, overlap) => DynamicFactor.MethodC(s, load, (int)grade, overlap)));
@@ -102,17 +102,17 @@ internal sealed class MeshLoadDraft
         TransverseLoad(speed);
     }
 
-    private static Quantity Grade(GearDraft gear) => gear.Subject.Find(ToothQuantities.AccuracyGrade) ?? Draft.Missing(ToothQuantities.AccuracyGrade, $"train.gears.{gear.Name}.accuracy_grade");
+    private static Quantity Grade(GearBuilder gear) => gear.Subject.Find(ToothQuantities.AccuracyGrade) ?? AnalysisContext.Missing(ToothQuantities.AccuracyGrade, $"train.gears.{gear.Name}.accuracy_grade");
 
     private void FaceLoad(Quantity speed)
     {
         if (_mesh.Spec.FaceLoadFactor is { } stated)
         {
-            S.Add(_draft.Number(K.FaceLoadFactor, stated, ""));
+            S.Add(_context.Number(K.FaceLoadFactor, stated, ""));
             return;
         }
 
-        S.Add(_draft.Amount(K.Misalignment, _mesh.Spec.Misalignment, $"misalignment or face_load_factor of the mesh {_mesh.Name}"));
+        S.Add(_context.Amount(K.Misalignment, _mesh.Spec.Misalignment, $"misalignment or face_load_factor of the mesh {_mesh.Name}"));
         S.Add(Derive.From(
             K.RunInMisalignment, S[K.Misalignment], Pinion[M.ContactLimit], Wheel[M.ContactLimit], speed,
             (misalignment, pinion, wheel, v) =>
@@ -148,7 +148,7 @@ internal sealed class MeshLoadDraft
     private double Unlimited(double total, ReadOnlySpan<double> v) => TransverseLoadFactor.Unlimited(
         v[0], v[1], LoadModel.PitchRunIn(v[1], v[7], (ClassOf(Pinion), v[5]), (ClassOf(Wheel), v[6])), v[2] * v[3] * v[4], total);
 
-    private static MaterialClass ClassOf(GearDraft gear) => gear.Material.Class
+    private static MaterialClass ClassOf(GearBuilder gear) => gear.Material.Class
         ?? throw new OutsideValidityException($"the material of {gear.Name} has no class of ISO 6336-5");
 
     private void Contact()
@@ -190,7 +190,7 @@ internal sealed class MeshLoadDraft
                 Pinion[G.TransversePressureAngle], S[K.ReducedRadius], Pinion[M.ElasticModulus], Pinion[M.PoissonRatio], Wheel[M.ElasticModulus],
                 Wheel[M.PoissonRatio], S[K.LineLoad], Pinion[G.BaseHelixAngle],
             ],
-            v => FilmThickness.Least(
+            v => FilmThickness.Min(
                 v[0], Mechanics.Lubrication.Viscosity.Dynamic(v[1], v[2]), v[3] * Math.Cos(v[5]) * Math.Tan(v[4]), v[11] / Math.Cos(v[5]),
                 v[6] / Math.Cos(v[12]), Elastic.Reduced(new(v[7], v[8]), new(v[9], v[10])))));
         S.Add(Derive.From(K.FilmRatio, S[K.FilmThickness], Pinion[M.FlankRa], Wheel[M.FlankRa], FilmThickness.Ratio));
@@ -203,7 +203,7 @@ internal sealed class MeshLoadDraft
     {
         ImmutableArray<Quantity> inputs =
         [
-            _mesh.Subject.Find(Q.Friction) ?? Draft.Missing(Q.Friction, $"friction of the mesh {_mesh.Name}"), S[K.LineLoad], S[K.DynamicFactor],
+            _mesh.Subject.Find(Q.Friction) ?? AnalysisContext.Missing(Q.Friction, $"friction of the mesh {_mesh.Name}"), S[K.LineLoad], S[K.DynamicFactor],
             S[K.FaceLoadFactor], S[K.TransverseLoadFactor], _mesh[Q.PitchLineSpeed], _mesh[Q.WorkingPressureAngle],
             Pinion[G.ActiveTipDiameter], Pinion[G.BaseDiameter], Pinion[G.ReferenceDiameter], Wheel[G.ActiveTipDiameter], Wheel[G.BaseDiameter],
             Pinion[G.Module], Pinion[G.HelixAngle], Pinion[G.TransversePressureAngle], Pinion[G.BaseHelixAngle], _mesh[Q.OverlapRatio],
@@ -220,7 +220,7 @@ internal sealed class MeshLoadDraft
                 v[8], sign * v[11], v[6], PathOfContact.CurvatureAt(v[7], v[8]), PathOfContact.CurvatureAt(sign * v[10], sign * v[11]),
                 PathOfContact.TransverseBasePitch(ToothGeometry.TransverseModule(v[12], v[13]), v[14]), v[15], v[16]);
             var load = v[1] * v[2] * v[3] * v[4] / Math.Cos(v[14]);
-            var greatest = FlashTemperature.Greatest(
+            var greatest = FlashTemperature.Max(
                 path, 2 * v[5] / v[9], load, v[0], Elastic.Reduced(new(v[17], v[18]), new(v[19], v[20])),
                 FlashTemperature.ContactCoefficientOfSteel, FlashTemperature.ContactCoefficientOfSteel);
             return Quantity.Computed(K.FlashTemperature, greatest.Rise, inputs);

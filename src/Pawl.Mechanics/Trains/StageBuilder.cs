@@ -1,7 +1,7 @@
 namespace Pawl.Mechanics.Trains;
 
 /// <summary>A stage while it is being recognised, by positions.</summary>
-internal sealed class StageDraft
+internal sealed class StageBuilder
 {
     private int _root;
 
@@ -34,7 +34,7 @@ internal sealed class StageDraft
     }
 
     /// <summary>Meshes belong together when they share a planet, or in the housing a gear train of central bodies.</summary>
-    public static List<StageDraft> Split(TrainIndex train)
+    public static List<StageBuilder> Split(TrainIndex train)
     {
         var group = new int[train.BodyCount];
         for (var i = 0; i < group.Length; i++) group[i] = i;
@@ -45,7 +45,7 @@ internal sealed class StageDraft
                 Join(group, mesh.First, mesh.Second);
         }
 
-        var drafts = new List<StageDraft>();
+        var drafts = new List<StageBuilder>();
         for (var k = 0; k < train.Meshes.Length; k++)
         {
             var mesh = train.Meshes[k];
@@ -54,7 +54,7 @@ internal sealed class StageDraft
             var draft = Find(drafts, mesh.Carrier, root);
             if (draft is null)
             {
-                draft = new StageDraft { Carrier = mesh.Carrier, _root = root };
+                draft = new StageBuilder { Carrier = mesh.Carrier, _root = root };
                 drafts.Add(draft);
                 if (mesh.Carrier >= 0) draft.Bodies.Add(mesh.Carrier);
             }
@@ -68,7 +68,7 @@ internal sealed class StageDraft
         return drafts;
     }
 
-    private static StageDraft? Find(List<StageDraft> drafts, int carrier, int root)
+    private static StageBuilder? Find(List<StageBuilder> drafts, int carrier, int root)
     {
         foreach (var draft in drafts)
             if (draft.Carrier == carrier && draft._root == root) return draft;

@@ -9,11 +9,11 @@ namespace Pawl.Mechanics.Assembly;
 /// Valid for: alike groups, identical in the angle between the steps of a body; exact in integers.
 /// </remarks>
 /// <param name="PositionsPerTurn">D; 0 when any angle will do.</param>
-public readonly record struct LeastMeshAngle(long PositionsPerTurn)
+public readonly record struct MinMeshAngle(long PositionsPerTurn)
 {
     private const long FineStepsPerTurn = 1L << 40;
 
-    public static LeastMeshAngle Of(PlanetGroup group) => new(checked((long)MeshEquations.Of(group).PositionsPerTurn()));
+    public static MinMeshAngle Of(PlanetGroup group) => new(checked((long)MeshEquations.Of(group).PositionsPerTurn()));
 
     /// <summary>Whether a group may sit at any angle, as a planet with only one mesh or a clamped step.</summary>
     public bool IsAnyAngle => PositionsPerTurn == 0;

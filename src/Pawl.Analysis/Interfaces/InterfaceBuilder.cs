@@ -15,9 +15,9 @@ using T = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Interfaces;
 
 /// <summary>One interface with one adapter that it may be built with.</summary>
-internal sealed class InterfaceDraft
+internal sealed class InterfaceBuilder
 {
-    private readonly Draft _draft;
+    private readonly AnalysisContext _context;
     private readonly InterfaceSpec _own;
     private readonly AdapterSpec _adapter;
     private readonly Subject _train;
@@ -25,25 +25,25 @@ internal sealed class InterfaceDraft
     private readonly LoadShares _duty;
     private readonly Subject _s;
 
-    private InterfaceDraft(Draft draft, InterfaceSpec own, Stated<string> name, AdapterSpec adapter, Subject train, Subject body, LoadShares duty)
+    private InterfaceBuilder(AnalysisContext context, InterfaceSpec own, Stated<string> name, AdapterSpec adapter, Subject train, Subject body, LoadShares duty)
     {
-        (_draft, _own, _adapter, _train, _body, _duty) = (draft, own, adapter, train, body, duty);
-        _s = draft.Begin(SubjectKinds.Interface, $"interfaces.{own.Name.Value}~{name.Value}", name.Span).Relate("train", train).Relate("body", body);
-        _s.Add(Draft.Text(K.Adapter, name, ""));
+        (_context, _own, _adapter, _train, _body, _duty) = (context, own, adapter, train, body, duty);
+        _s = context.Begin(SubjectKinds.Interface, $"interfaces.{own.Name.Value}~{name.Value}", name.Span).Relate("train", train).Relate("body", body);
+        _s.Add(AnalysisContext.Text(K.Adapter, name, ""));
     }
 
-    public static void AddAll(Draft draft, TrainDraft train, IReadOnlyDictionary<string, Subject> bodies)
+    public static void AddAll(AnalysisContext context, TrainBuilder train, IReadOnlyDictionary<string, Subject> bodies)
     {
-        if (draft.Spec.Interfaces.Entries.IsEmpty)
+        if (context.Spec.Interfaces.Entries.IsEmpty)
             return;
-        var duty = LoadShares.Of(draft, train.Subject);
-        foreach (var own in draft.Spec.Interfaces.Entries)
+        var duty = LoadShares.Of(context, train.Subject);
+        foreach (var own in context.Spec.Interfaces.Entries)
         {
             foreach (var name in own.Adapters)
             {
                 // The reader has told of an adapter that is not there.
-                if (draft.Spec.Catalogue.Adapters.Find(name.Value) is { } adapter)
-                    new InterfaceDraft(draft, own, name, adapter, train.Subject, bodies[own.Body.Value], duty).Add();
+                if (context.Spec.Catalogue.Adapters.Find(name.Value) is { } adapter)
+                    new InterfaceBuilder(context, own, name, adapter, train.Subject, bodies[own.Body.Value], duty).Add();
             }
         }
     }
@@ -90,8 +90,8 @@ internal sealed class InterfaceDraft
             var teeth = SplineTolerance.Teeth(spline, external.Fit?.Value ?? "h", external.Class?.Value ?? throw Missing(external), length);
             var spaces = SplineTolerance.Spaces(spline, inner.Class?.Value ?? throw Missing(inner), length);
             var fit = SplineTolerance.Clearance(spaces, teeth);
-            _draft.Uses(SplineTolerance.TableId);
-            _s.Add(Quantity.Bounded(K.SplineClearance, new(fit.Middle, fit.Least, fit.Greatest), [_s[K.Adapter]]));
+            _context.Uses(SplineTolerance.TableId);
+            _s.Add(Quantity.WithLimits(K.SplineClearance, new(fit.Middle, fit.Min, fit.Max), [_s[K.Adapter]]));
         }
         catch (OutsideValidityException outside)
         {
@@ -110,16 +110,16 @@ internal sealed class InterfaceDraft
             return;
         var ownIsRecess = _own.Pilot!.Side.Value == "recess";
         var (recess, spigot) = ownIsRecess ? (_own.Pilot, Other.Pilot!) : (Other.Pilot!, _own.Pilot);
-        _s.Add(_draft.Dimension(K.RecessDiameter, recess.Diameter, ""));
-        _s.Add(_draft.Dimension(K.SpigotDiameter, spigot.Diameter, ""));
+        _s.Add(_context.Dimension(K.RecessDiameter, recess.Diameter, ""));
+        _s.Add(_context.Dimension(K.SpigotDiameter, spigot.Diameter, ""));
         _s.Add(Play(K.PilotClearance, _s[K.RecessDiameter], _s[K.SpigotDiameter]));
         _s.Add(Derive.From(K.Eccentricity, _s[K.PilotClearance], Register.OfPilot));
-        if (_own.GreatestEccentricity is { } wanted)
-            _s.Add(_draft.Amount(K.EccentricityWanted, wanted, ""));
+        if (_own.MaxEccentricity is { } expected)
+            _s.Add(_context.Amount(K.RequiredEccentricity, expected, ""));
         if (recess.Depth is null && spigot.Depth is null)
             return;
-        _s.Add(_draft.Dimension(K.RecessDepth, recess.Depth, (ownIsRecess ? Key : (Func<string, string>)OtherKey)("pilot.depth")));
-        _s.Add(_draft.Dimension(K.SpigotLength, spigot.Depth, (ownIsRecess ? OtherKey : (Func<string, string>)Key)("pilot.depth")));
+        _s.Add(_context.Dimension(K.RecessDepth, recess.Depth, (ownIsRecess ? Key : (Func<string, string>)OtherKey)("pilot.depth")));
+        _s.Add(_context.Dimension(K.SpigotLength, spigot.Depth, (ownIsRecess ? OtherKey : (Func<string, string>)Key)("pilot.depth")));
         _s.Add(Derive.From(K.PilotRoom, _s[K.RecessDepth], _s[K.SpigotLength], (depth, length) => depth - length));
     }
 
@@ -130,14 +130,14 @@ internal sealed class InterfaceDraft
         var ownIsThrough = _own.Bolts!.Holes.Value == "through";
         var (through, tapped) = ownIsThrough ? (_own.Bolts, Other.Bolts!) : (Other.Bolts!, _own.Bolts);
         Func<string, string> throughKey = ownIsThrough ? Key : OtherKey, tappedKey = ownIsThrough ? OtherKey : Key;
-        _s.Add(_draft.Amount(K.ScrewLength, through.ScrewLength, throughKey("bolts.screw_length")));
-        _s.Add(_draft.Amount(K.Grip, through.Grip, throughKey("bolts.grip")));
-        _s.Add(_draft.Amount(K.ThreadDepth, tapped.ThreadDepth, tappedKey("bolts.thread_depth")));
+        _s.Add(_context.Amount(K.ScrewLength, through.ScrewLength, throughKey("bolts.screw_length")));
+        _s.Add(_context.Amount(K.Grip, through.Grip, throughKey("bolts.grip")));
+        _s.Add(_context.Amount(K.ThreadDepth, tapped.ThreadDepth, tappedKey("bolts.thread_depth")));
         _s.Add(Derive.From(K.Engagement, _s[K.ScrewLength], _s[K.Grip], (length, grip) => length - grip));
         _s.Add(ThreadTable.TryFind(through.Thread.Value, out var thread, out var reason)
             ? Derive.From(K.EngagementShare, _s[K.Engagement], engaged => engaged / thread.Diameter)
             : Quantity.NotEvaluated(K.EngagementShare, [], reason));
-        _draft.Uses(thread is { Form: ThreadForm.Unified } ? ThreadTable.UnifiedTableId : ThreadTable.MetricTableId);
+        _context.Uses(thread is { Form: ThreadForm.Unified } ? ThreadTable.UnifiedTableId : ThreadTable.MetricTableId);
         _s.Add(Derive.From(K.ScrewRoom, _s[K.ThreadDepth], _s[K.Engagement], (depth, engaged) => depth - engaged));
     }
 
@@ -146,8 +146,8 @@ internal sealed class InterfaceDraft
         if (!Agree(K.DowelMisfit))
             return;
         var (hole, pin) = _own.Dowels!.Side.Value == "hole" ? (_own.Dowels, Other.Dowels!) : (Other.Dowels!, _own.Dowels);
-        _s.Add(_draft.Dimension(K.HoleDiameter, hole.Diameter, ""));
-        _s.Add(_draft.Dimension(K.PinDiameter, pin.Diameter, ""));
+        _s.Add(_context.Dimension(K.HoleDiameter, hole.Diameter, ""));
+        _s.Add(_context.Dimension(K.PinDiameter, pin.Diameter, ""));
         _s.Add(Play(K.DowelClearance, _s[K.HoleDiameter], _s[K.PinDiameter]));
     }
 
@@ -156,17 +156,17 @@ internal sealed class InterfaceDraft
     {
         if (Quantity.MissingReasons([hole, shaft]) is { IsEmpty: false } reasons)
             return Quantity.NotEvaluated(kind, [hole, shaft], reasons);
-        var (least, greatest) = (hole.Value.Least - shaft.Value.Greatest, hole.Value.Greatest - shaft.Value.Least);
-        return Quantity.Bounded(kind, new((least + greatest) / 2, least, greatest), [hole, shaft]);
+        var (least, greatest) = (hole.Value.Min - shaft.Value.Max, hole.Value.Max - shaft.Value.Min);
+        return Quantity.WithLimits(kind, new((least + greatest) / 2, least, greatest), [hole, shaft]);
     }
 
     private void Reach()
     {
-        if (_own.Engagement is not { } wanted)
+        if (_own.Engagement is not { } expected)
             return;
-        _s.Add(_draft.Amount(K.ReachWanted, wanted, ""));
-        _s.Add(_draft.Amount(K.Reach, Other.Engagement, OtherKey("engagement")));
-        _s.Add(Derive.From(K.ReachShare, _s[K.ReachWanted], _s[K.Reach], (least, given) => given / least));
+        _s.Add(_context.Amount(K.RequiredReach, expected, ""));
+        _s.Add(_context.Amount(K.Reach, Other.Engagement, OtherKey("engagement")));
+        _s.Add(Derive.From(K.ReachShare, _s[K.RequiredReach], _s[K.Reach], (least, given) => given / least));
     }
 
     private void Capacity()

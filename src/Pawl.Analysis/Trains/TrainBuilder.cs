@@ -7,15 +7,15 @@ using K = Pawl.Analysis.Trains.TrainQuantities;
 namespace Pawl.Analysis.Trains;
 
 /// <summary>The train as a whole: its bodies, its graph and its solution.</summary>
-internal sealed class TrainDraft
+internal sealed class TrainBuilder
 {
-    private readonly Draft _draft;
+    private readonly AnalysisContext _context;
     private readonly TrainSpec _spec;
     private readonly Dictionary<string, PlanetSetSpec> _planets;
 
-    private TrainDraft(Draft draft, TrainSpec spec, Subject subject)
+    private TrainBuilder(AnalysisContext context, TrainSpec spec, Subject subject)
     {
-        _draft = draft;
+        _context = context;
         _spec = spec;
         Subject = subject;
         _planets = spec.Planets.Entries.ToDictionary(set => set.Name.Value, StringComparer.Ordinal);
@@ -27,16 +27,16 @@ internal sealed class TrainDraft
     /// <summary>Every body and planet set by name: input, output, fixed, carriers, planets, then those declared besides.</summary>
     public ImmutableArray<string> Bodies { get; }
 
-    public ImmutableArray<GearDraft> Gears { get; private set; } = [];
+    public ImmutableArray<GearBuilder> Gears { get; private set; } = [];
 
-    public ImmutableArray<MeshDraft> Meshes { get; private set; } = [];
+    public ImmutableArray<MeshBuilder> Meshes { get; private set; } = [];
 
     public TrainSolution? Solution { get; private set; }
 
-    public static TrainDraft Build(Draft draft, TrainSpec spec, Subject subject)
+    public static TrainBuilder Build(AnalysisContext context, TrainSpec spec, Subject subject)
     {
-        var train = new TrainDraft(draft, spec, subject);
-        AddOil(draft, subject);
+        var train = new TrainBuilder(context, spec, subject);
+        AddOil(context, subject);
         train.BuildGears();
         train.BuildMeshes();
         train.Solve();
@@ -46,9 +46,9 @@ internal sealed class TrainDraft
     public PlanetSetSpec? PlanetSet(string body) => _planets.GetValueOrDefault(body);
 
     /// <summary>The carrier of a mesh, or null when it runs in the housing.</summary>
-    public string? CarrierOf(MeshDraft mesh) => CarrierOf(mesh.First, mesh.Second);
+    public string? CarrierOf(MeshBuilder mesh) => CarrierOf(mesh.First, mesh.Second);
 
-    private string? CarrierOf(GearDraft first, GearDraft second) =>
+    private string? CarrierOf(GearBuilder first, GearBuilder second) =>
         PlanetSet(first.Spec.On.Value)?.Carrier.Value ?? PlanetSet(second.Spec.On.Value)?.Carrier.Value;
 
     private static ImmutableArray<string> BodyNames(TrainSpec spec)
@@ -76,18 +76,18 @@ internal sealed class TrainDraft
     }
 
     /// <summary>The temperatures of the oil, together and each by itself.</summary>
-    public static void AddOil(Draft draft, Subject train)
+    public static void AddOil(AnalysisContext context, Subject train)
     {
-        train.Add(OilTemperature(draft));
-        if (draft.Spec.Duty?.Oil?.Running is { } running)
-            train.Add(draft.Amount(K.RunningOil, running, ""));
-        if (draft.Spec.Duty?.Oil?.Coldest is { } coldest)
-            train.Add(draft.Amount(K.ColdestOil, coldest, ""));
+        train.Add(OilTemperature(context));
+        if (context.Spec.Duty?.Oil?.Running is { } running)
+            train.Add(context.Amount(K.RunningOil, running, ""));
+        if (context.Spec.Duty?.Oil?.Coldest is { } coldest)
+            train.Add(context.Amount(K.ColdestOil, coldest, ""));
     }
 
-    private static Quantity OilTemperature(Draft draft)
+    private static Quantity OilTemperature(AnalysisContext context)
     {
-        var oil = draft.Spec.Duty?.Oil;
+        var oil = context.Spec.Duty?.Oil;
         if (oil is not { Running: { } running, Coldest: { } coldest, Hottest: { } hottest })
         {
             return Quantity.NotEvaluated(K.OilTemperature, [], [.. new[]
@@ -98,7 +98,7 @@ internal sealed class TrainDraft
             }.OfType<string>()]);
         }
 
-        return draft.Between(
+        return context.Between(
             K.OilTemperature,
             new Origin.Declared(running.Span, $"{running.Text}, {coldest.Text} to {hottest.Text}", "coldest to hottest"),
             running.Value.Coherent, coldest.Value.Coherent, hottest.Value.Coherent);
@@ -106,15 +106,15 @@ internal sealed class TrainDraft
 
     private void BuildGears()
     {
-        var gears = ImmutableArray.CreateBuilder<GearDraft>(_spec.Gears.Entries.Length);
+        var gears = ImmutableArray.CreateBuilder<GearBuilder>(_spec.Gears.Entries.Length);
         foreach (var spec in _spec.Gears.Entries)
-            gears.Add(GearDraft.Build(_draft, spec));
+            gears.Add(GearBuilder.Build(_context, spec));
         Gears = gears.MoveToImmutable();
     }
 
     private void BuildMeshes()
     {
-        Meshes = [.. _spec.Meshes.Select(spec => MeshDraft.Build(_draft, spec, Gear(spec.Gears[0].Value), Gear(spec.Gears[1].Value)))];
+        Meshes = [.. _spec.Meshes.Select(spec => MeshBuilder.Build(_context, spec, Gear(spec.Gears[0].Value), Gear(spec.Gears[1].Value)))];
         foreach (var mesh in Meshes)
         {
             if (mesh.Spec.CentreDistance is null && SharedCentre(mesh) is { } shared)
@@ -122,7 +122,7 @@ internal sealed class TrainDraft
         }
     }
 
-    private GearDraft Gear(string name)
+    private GearBuilder Gear(string name)
     {
         foreach (var gear in Gears)
         {
@@ -134,7 +134,7 @@ internal sealed class TrainDraft
     }
 
     /// <summary>A planet stands at one radius: where one of its meshes with central gears states it, it holds for those that do not.</summary>
-    private MeshDraft? SharedCentre(MeshDraft mesh)
+    private MeshBuilder? SharedCentre(MeshBuilder mesh)
     {
         if (PlanetOf(mesh.First, mesh.Second) is not { } planet)
             return null;
@@ -148,7 +148,7 @@ internal sealed class TrainDraft
     }
 
     /// <summary>The planet body of a mesh with a central gear; null for two planets or two central gears.</summary>
-    public string? PlanetOf(GearDraft first, GearDraft second) =>
+    public string? PlanetOf(GearBuilder first, GearBuilder second) =>
         (PlanetSet(first.Spec.On.Value), PlanetSet(second.Spec.On.Value)) switch
         {
             ({ } set, null) => set.Name.Value,
@@ -180,6 +180,6 @@ internal sealed class TrainDraft
 
     public TrainGraph? Graph { get; private set; }
 
-    private static double EfficiencyOf(MeshDraft mesh) =>
+    private static double EfficiencyOf(MeshBuilder mesh) =>
         mesh[MeshQuantities.Efficiency] is { IsEvaluated: true, Value.Nominal: > 0 and <= 1 and var efficiency } ? efficiency : 1;
 }

@@ -8,12 +8,12 @@ using K = Pawl.Analysis.Trains.PlanetSetQuantities;
 namespace Pawl.Analysis.Trains;
 
 /// <content>Where the planets stand: centre distances, the triangle of a pair, neighbours, balance.</content>
-internal sealed partial class PlanetSetDraft
+internal sealed partial class PlanetSetBuilder
 {
     private void Circle()
     {
         var s = _subject;
-        s.Add(LeastOf(K.LeastBacklash, [.. _central.Concat(_pairs).Select(mesh => mesh[MeshQuantities.CircumferentialBacklash])]));
+        s.Add(MinOf(K.MinBacklash, [.. _central.Concat(_pairs).Select(mesh => mesh[MeshQuantities.CircumferentialBacklash])]));
 
         var spreads = ImmutableArray.CreateBuilder<Quantity>();
         foreach (var set in _sets)
@@ -54,7 +54,7 @@ internal sealed partial class PlanetSetDraft
         return Quantity.Computed(K.CoaxialSpread, spread, inputs.ToImmutable());
     }
 
-    private static Quantity LeastOf(QuantityKind kind, ImmutableArray<Quantity> inputs) => Quantity.Compute(kind, inputs, values =>
+    private static Quantity MinOf(QuantityKind kind, ImmutableArray<Quantity> inputs) => Quantity.Compute(kind, inputs, values =>
     {
         var least = double.PositiveInfinity;
         foreach (var value in values)
@@ -141,8 +141,8 @@ internal sealed partial class PlanetSetDraft
             var nominal = inputs.Select(input => input.Value.Nominal).ToArray();
             if (isPair && !PairTriangle.Exists(nominal[0], nominal[1], nominal[2]))
                 return Quantity.NotEvaluated(K.MostPlanets, [], "the triangle of centres cannot be drawn");
-            var (discs, least) = (Discs(nominal), LeastAngle(group));
-            var planets = Math.Min(Mechanics.Assembly.Neighbours.GreatestNumber(discs, 0, meshing), 64);
+            var (discs, least) = (Discs(nominal), MinAngle(group));
+            var planets = Math.Min(Mechanics.Assembly.Neighbours.MaxNumber(discs, 0, meshing), 64);
             while (planets > 1 && !(least.CanSpaceEqually(planets) && Clear(discs, planets)))
                 planets--;
             return Quantity.Computed(K.MostPlanets, planets, [.. inputs, _subject[K.SpacingDivisor]]);
@@ -152,9 +152,9 @@ internal sealed partial class PlanetSetDraft
             Mechanics.Assembly.Neighbours.Tightest(discs, PlanetPositions.Equal(planets).Angles.AsSpan(), meshing) is not { Clearance: <= 0 };
     }
 
-    private static AxialSpan? Span(GearDraft gear) =>
-        gear[G.AxialPlace] is { IsEvaluated: true, Value: var place } && gear[G.FaceWidth] is { IsEvaluated: true, Value: var width }
-            ? new(place.Nominal, width.Greatest + place.Greatest - place.Least)
+    private static AxialSpan? Span(GearBuilder gear) =>
+        gear[G.AxialPosition] is { IsEvaluated: true, Value: var place } && gear[G.FaceWidth] is { IsEvaluated: true, Value: var width }
+            ? new(place.Nominal, width.Max + place.Max - place.Min)
             : null;
 
     private void Balance(Subject? carrier)

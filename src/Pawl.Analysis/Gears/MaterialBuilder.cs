@@ -7,15 +7,15 @@ using Pawl.Specs.Text;
 namespace Pawl.Analysis.Gears;
 
 /// <summary>The steel of one gear with its treatment, as its formulas and the rating need it.</summary>
-internal sealed class MaterialDraft
+internal sealed class MaterialBuilder
 {
     private readonly Subject _subject;
 
-    public MaterialDraft(Subject subject)
+    public MaterialBuilder(Subject subject)
     {
         _subject = subject;
         Gear = (GearSpec)subject.Model;
-        Steel = Gear.Material is { } id ? subject.Draft.Spec.Catalogue.Materials.Find(id.Value) : null;
+        Steel = Gear.Material is { } id ? subject.Context.Spec.Catalogue.Materials.Find(id.Value) : null;
         Taken = Heat is null ? null : Steel?.Treatments.Find(Heat.Treatment.Value);
         Class = Taken is null ? null : AllowableStress.Find(Taken.Class.Value);
         RootClass = Class == MaterialClass.InductionHardened && Heat is not { RootHardened.Value: true } ? ClassOfCore() : Class;
@@ -64,18 +64,18 @@ internal sealed class MaterialDraft
     }
 
     /// <summary>A window of hardness in HV, as one leaf; not evaluated outside the table of conversion.</summary>
-    public static Quantity Hardness(Draft draft, QuantityKind kind, Stated<Hardness>? stated, string key)
+    public static Quantity Hardness(AnalysisContext context, QuantityKind kind, Stated<Hardness>? stated, string key)
     {
         if (stated is null)
-            return Draft.Missing(kind, key);
+            return AnalysisContext.Missing(kind, key);
         try
         {
             var value = stated.Value;
             if (value.Scale != HardnessScale.Vickers)
-                draft.Uses(HardnessConversion.TableId);
-            return draft.Between(
-                kind, Draft.Declared(stated, "as written"), Vickers(value.Scale, value.Nominal), Vickers(value.Scale, value.Least),
-                Vickers(value.Scale, value.Greatest));
+                context.Uses(HardnessConversion.TableId);
+            return context.Between(
+                kind, AnalysisContext.Declared(stated, "as written"), Vickers(value.Scale, value.Nominal), Vickers(value.Scale, value.Min),
+                Vickers(value.Scale, value.Max));
         }
         catch (OutsideValidityException outside)
         {
@@ -84,14 +84,14 @@ internal sealed class MaterialDraft
     }
 
     /// <summary>One end of a window of hardness in HV; null when no window is stated.</summary>
-    public static Quantity? End(Draft draft, QuantityKind kind, Stated<Hardness>? stated, Func<Hardness, double> end)
+    public static Quantity? End(AnalysisContext context, QuantityKind kind, Stated<Hardness>? stated, Func<Hardness, double> end)
     {
         if (stated is null)
             return null;
         try
         {
             var value = Vickers(stated.Value.Scale, end(stated.Value));
-            return draft.Between(kind, Draft.Declared(stated), value, value, value);
+            return context.Between(kind, AnalysisContext.Declared(stated), value, value, value);
         }
         catch (OutsideValidityException outside)
         {
