@@ -201,7 +201,7 @@ public sealed class Quantity
         : double.IsFinite(value) ? new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) }
         : NotFinite(kind, inputs);
 
-    /// <summary>What a part of the mechanics computes as it likes; where it has no answer, that is the reason.</summary>
+    /// <summary>What a part of the mechanics computes in its own way; where it has no answer, that is the reason.</summary>
     internal static Quantity Guarded(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<Quantity> compute)
     {
         try

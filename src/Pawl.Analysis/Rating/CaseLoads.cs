@@ -19,7 +19,7 @@ namespace Pawl.Analysis.Rating;
 internal delegate double SpectrumFormula(ReadOnlySpan<DamageBin> bins, LifeCurve curve, double strength, double required, double life);
 
 /// <summary>The shares of the service life as a mesh feels them, over the rated load; without a spectrum the rated load alone.</summary>
-/// <remarks>Ratios are had once, at nominal: torque and speed of a share are exact, and the load factors of all shares move together.</remarks>
+/// <remarks>Ratios are evaluated once, at nominal: torque and speed of a share are exact, and the load factors of all shares move together.</remarks>
 internal sealed class CaseLoads
 {
     private readonly Lazy<(double Load, double Cycles)[]> _ratios;

@@ -198,7 +198,7 @@ internal sealed class MeshLoadBuilder
         S.Add(Derive.From(K.ContactTemperature, _duty[T.OilTemperature], S[K.FlashTemperature], (oil, rise) => oil + rise));
     }
 
-    /// <summary>Walks the path of contact, so it is had at nominal only.</summary>
+    /// <summary>Walks the path of contact, so it is evaluated at nominal only.</summary>
     private Quantity Flash()
     {
         ImmutableArray<Quantity> inputs =

@@ -7,7 +7,7 @@ namespace Pawl.Mechanics.Joints;
 /// </remarks>
 public static class BoltFatigue
 {
-    /// <summary>Cycles N_D from which the limit holds for good.</summary>
+    /// <summary>Cycles N_D from which the limit holds without end.</summary>
     public const double EnduranceCycles = 2e6;
 
     /// <summary>Least cycles of limited life.</summary>

@@ -57,7 +57,7 @@ public static class CentralNut
     /// <param name="bore">Bore d_i along the shaft, mm.</param>
     /// <remarks>
     /// <code>π/4·d₀² = A_s − π/4·d_i² − d_q·(d_s − d_i)</code>
-    /// Source: area less what the holes take, approximate. Torsion is reckoned with the same round, an estimate.
+    /// Source: area less what the holes take, approximate. Torsion is calculated with the same round, an estimate.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SectionDiameter(ScrewThread thread, double crossHole, double bore = 0)

@@ -100,7 +100,7 @@ public static class Tightening
     /// <summary>Share of the yield that tightening uses, 1, with elastic torsion.</summary>
     /// <remarks>
     /// <code>√(σ² + 3·τ²)/R_p;  σ = F/A₀;  τ = 16·M_G/(π·d₀³)</code>
-    /// Source: von Mises; VDI 2230 Part 1 reckons plastic torsion for the permitted preload, which gives some per cent more.
+    /// Source: von Mises; VDI 2230 Part 1 assumes plastic torsion for the permitted preload, which gives some per cent more.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Utilisation(ScrewThread thread, double threadFriction, double yield, double preload, double? section = null) =>

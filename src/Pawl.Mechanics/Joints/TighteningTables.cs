@@ -52,7 +52,7 @@ public sealed record FrictionClass(string Name, double Min, double? Max)
         JointTables.TryFind(All, row => row.Name, name, "class of friction", out found, out reason);
 }
 
-/// <summary>A threadlocker, and how warm it may be for good.</summary>
+/// <summary>A threadlocker, and how warm it may be continuously.</summary>
 /// <param name="Kind">As the table has it, such as <c>anaerobic medium strength</c>.</param>
 /// <param name="Hottest">Hottest temperature, °C.</param>
 /// <remarks>Source: common practice, no source; table <c>threadlockers</c>. The supplier's own figure goes before.</remarks>

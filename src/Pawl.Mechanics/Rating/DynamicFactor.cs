@@ -11,7 +11,7 @@ public static class DynamicFactor
     /// <summary>Where method C ends, mm/s.</summary>
     public const double MaxParameter = 3000;
 
-    /// <summary>The line load below which method C reckons with this one, N/mm.</summary>
+    /// <summary>The line load below which method C calculates with this one, N/mm.</summary>
     public const double MinLineLoad = 100;
 
     private const double SpurK2 = 0.0193;

@@ -1,6 +1,6 @@
 namespace Pawl.Mechanics.Rating;
 
-/// <summary>The section of a tooth at its root that bending is reckoned with, in the normal section; lengths in mm.</summary>
+/// <summary>The section of a tooth at its root that bending is calculated with, in the normal section; lengths in mm.</summary>
 /// <param name="Chord">Root chord s_Fn between the tangent points, mm.</param>
 /// <param name="LeverArm">Bending arm h_Fe, from the chord to where the line of the force meets the middle of the tooth,
 /// mm.</param>

@@ -3,7 +3,7 @@ namespace Pawl.Mechanics.Rating;
 /// <summary>Stress at the root of a tooth.</summary>
 public static class RootStress
 {
-    /// <summary>Face width that the root of one gear is reckoned with.</summary>
+    /// <summary>Face width that the root of one gear is calculated with.</summary>
     /// <remarks>
     /// <code>b_F = min( b, b_common + 2·m_n )</code>
     /// Symbols: b face width of this gear, b_common width in contact, m_n normal module, mm.<br/>

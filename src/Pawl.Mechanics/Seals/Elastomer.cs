@@ -29,7 +29,7 @@ public enum Suitability
 /// <summary>A family of elastomers, called by ISO 1629.</summary>
 /// <param name="Code">Code of ISO 1629, such as <c>FKM</c>.</param>
 /// <param name="Coldest">Coldest temperature of a seal at rest, °C; a lip in motion wants 10 K to 15 K more.</param>
-/// <param name="Hottest">Hottest temperature for good, °C.</param>
+/// <param name="Hottest">Maximum continuous temperature, °C.</param>
 /// <param name="Expansion">Linear expansion, 1/K; none when nobody vouched for it.</param>
 /// <param name="LipSpeed">Greatest surface speed under a lip, well oiled and without pressure, mm/s; none when no lips are made of it.</param>
 /// <remarks>Source: common practice, no source; table <c>elastomers</c>.</remarks>

@@ -13,7 +13,7 @@ public sealed record GlandProposal<TGland>(ORingFit Fit, TGland Gland);
 
 /// <summary>Sizes of the table that fit a gland, best first; equals keep the order of the table.</summary>
 /// <remarks>
-/// The trade's glands reckon without eccentricity, heat and swell; in the worst case with these few sizes lie within the narrow
+/// The trade's glands leave out eccentricity, heat and swell; in the worst case with these few sizes lie within the narrow
 /// windows. To see more, design a gland with a wider groove and ask for that.
 /// </remarks>
 public static class ORingChoice
