@@ -141,23 +141,32 @@ internal static class CornerAlgebra
         return union;
     }
 
+    /// <summary>Both lists in one, each leaf once; one of the two itself where it holds the other.</summary>
     private static ImmutableArray<Quantity> Merge(ImmutableArray<Quantity> a, ImmutableArray<Quantity> b)
     {
-        var merged = ImmutableArray.CreateBuilder<Quantity>(a.Length + b.Length);
-        int i = 0, j = 0;
-        while (i < a.Length && j < b.Length)
+        var common = 0;
+        for (int i = 0, j = 0; i < a.Length && j < b.Length;)
         {
             var order = a[i].Serial.CompareTo(b[j].Serial);
-            merged.Add(order <= 0 ? a[i] : b[j]);
-            if (order <= 0)
-                i++;
-            if (order >= 0)
-                j++;
+            common += order == 0 ? 1 : 0;
+            i += order <= 0 ? 1 : 0;
+            j += order >= 0 ? 1 : 0;
         }
 
-        merged.AddRange(a.AsSpan()[i..]);
-        merged.AddRange(b.AsSpan()[j..]);
-        return merged.ToImmutable();
+        if (common == b.Length)
+            return a;
+        if (common == a.Length)
+            return b;
+        var merged = new Quantity[a.Length + b.Length - common];
+        for (int i = 0, j = 0, k = 0; k < merged.Length; k++)
+        {
+            var order = i == a.Length ? 1 : j == b.Length ? -1 : a[i].Serial.CompareTo(b[j].Serial);
+            merged[k] = order <= 0 ? a[i] : b[j];
+            i += order <= 0 ? 1 : 0;
+            j += order >= 0 ? 1 : 0;
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(merged);
     }
 
     private static int[] PlacesOf(ImmutableArray<Quantity> some, ImmutableArray<Quantity> all)

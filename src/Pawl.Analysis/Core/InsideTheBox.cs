@@ -7,23 +7,37 @@ namespace Pawl.Analysis.Core;
 /// <remarks>What lies between the leaves and the result is laid out once as a row of steps, so that a point costs little.</remarks>
 internal sealed class InsideTheBox
 {
-    private const int Steps = 8;
-    private const int Sweeps = 3;
-    private const int Halvings = 28;
+    private const int Steps = 4;
+    private const int MaxSweeps = 3;
+    private const int Halvings = 24;
     private const double Near = 1e-3;
 
     private readonly ImmutableArray<Quantity> _leaves;
     private readonly Dictionary<Quantity, int> _places = [];
     private readonly List<double> _values = [];
-    private readonly List<(Formula Formula, int[] Inputs, int Place)> _steps = [];
+    private readonly List<Step> _steps = [];
+    private readonly Step[] _all;
+    private readonly Step[][] _beneath;
+    private readonly double[] _x;
 
     private InsideTheBox(ImmutableArray<Quantity> leaves, ImmutableArray<Quantity> inputs, Formula formula)
     {
         _leaves = leaves;
         foreach (var leaf in leaves)
             Place(leaf, leaf.Value.Nominal);
-        var places = inputs.Select(LayOut).ToArray();
-        _steps.Add((formula, places, Result));
+        _steps.Add(new(formula, [.. inputs.Select(LayOut)], Result));
+        _all = [.. _steps];
+        _x = new double[_all.Max(static step => step.Inputs.Length)];
+        _beneath = [.. leaves.Select((_, place) => MovedBy(place))];
+    }
+
+    private sealed record Step(Formula Formula, int[] Inputs, int Place);
+
+    /// <summary>The steps that have to be taken again when one leaf moves.</summary>
+    private Step[] MovedBy(int leaf)
+    {
+        var moved = new HashSet<int> { leaf };
+        return Array.FindAll(_all, step => Array.Exists(step.Inputs, moved.Contains) && moved.Add(step.Place));
     }
 
     // The last step leaves its value aside.
@@ -58,7 +72,7 @@ internal sealed class InsideTheBox
         var inputs = quantity.Inputs.Select(LayOut).ToArray();
         var place = Place(quantity, quantity.Value.Nominal);
         if (inputs.Any(Moves))
-            _steps.Add((formula, inputs, place));
+            _steps.Add(new(formula, inputs, place));
         return place;
     }
 
@@ -66,61 +80,70 @@ internal sealed class InsideTheBox
 
     private double At(double[] point)
     {
-        var values = CollectionsMarshal.AsSpan(_values);
-        point.CopyTo(values);
-        Span<double> x = stackalloc double[_steps.Max(static step => step.Inputs.Length)];
-        var result = 0.0;
-        foreach (var (formula, inputs, place) in _steps)
-        {
-            for (var i = 0; i < inputs.Length; i++)
-                x[i] = values[inputs[i]];
-            result = formula(x[..inputs.Length]);
-            if (place != Result)
-                values[place] = result;
-        }
-
-        return result;
+        point.CopyTo(CollectionsMarshal.AsSpan(_values));
+        return Take(_all);
     }
 
-    // From the best corner and from nominal, leaf by leaf to the best of a row of points.
+    /// <summary>The value where one leaf has moved since the last call and the others have not.</summary>
+    private double Moved(int leaf, double to)
+    {
+        CollectionsMarshal.AsSpan(_values)[leaf] = to;
+        return Take(_beneath[leaf]);
+    }
+
+    private double Take(Step[] steps)
+    {
+        var values = CollectionsMarshal.AsSpan(_values);
+        foreach (var step in steps)
+        {
+            var inputs = step.Inputs;
+            for (var i = 0; i < inputs.Length; i++)
+                _x[i] = values[inputs[i]];
+            var result = step.Formula(_x.AsSpan(0, inputs.Length));
+            if (step.Place == Result)
+                _result = result;
+            else
+                values[step.Place] = result;
+        }
+
+        return _result;
+    }
+
+    private double _result;
+
+    // From the best corner, or from nominal where no corners are known: leaf by leaf to the best of a row of points, until none moves.
     private double Climb(int sign, double best, CornerAlgebra.Result corners)
     {
-        var starts = new List<double[]> { _leaves.Select(static leaf => leaf.Value.Nominal).ToArray() };
-        if (!corners.IsBounded)
+        var point = corners.IsBounded ? _leaves.Select(static leaf => leaf.Value.Nominal).ToArray() : BestCorner(sign, corners);
+        var reached = sign * At(point);
+        for (var (line, still) = (0, 0); line < MaxSweeps * point.Length && still < point.Length; line++)
         {
-            var mask = 0;
-            for (var i = 1; i < corners.Corners.Length; i++)
-            {
-                if (sign * corners.Corners[i] > sign * corners.Corners[mask])
-                    mask = i;
-            }
-
-            starts.Add([.. _leaves.Select((leaf, k) => ((mask >> k) & 1) == 0 ? leaf.Value.Min : leaf.Value.Max)]);
+            var along = line % point.Length;
+            var before = point[along];
+            reached = Line(sign, point, along, reached);
+            still = point[along] == before ? still + 1 : 1;
         }
 
-        foreach (var point in starts)
-        {
-            var reached = double.NegativeInfinity;
-            for (var sweep = 0; sweep < Sweeps; sweep++)
-            {
-                var before = reached;
-                for (var along = 0; along < point.Length; along++)
-                    reached = Line(sign, point, along);
-                if (reached <= before)
-                    break;
-            }
+        return Math.Max(best, reached);
+    }
 
-            best = Math.Max(best, reached);
+    private double[] BestCorner(int sign, CornerAlgebra.Result corners)
+    {
+        var mask = 0;
+        for (var i = 1; i < corners.Corners.Length; i++)
+        {
+            if (sign * corners.Corners[i] > sign * corners.Corners[mask])
+                mask = i;
         }
 
-        return best;
+        return [.. _leaves.Select((leaf, k) => ((mask >> k) & 1) == 0 ? leaf.Value.Min : leaf.Value.Max)];
     }
 
     /// <summary>Moves the point along one leaf to the best place, and gives the value there.</summary>
-    private double Line(int sign, double[] point, int along)
+    private double Line(int sign, double[] point, int along, double best)
     {
         var (least, greatest) = (_leaves[along].Value.Min, _leaves[along].Value.Max);
-        var (place, best) = (point[along], sign * At(point));
+        var place = point[along];
         for (var i = 0; i <= Steps; i++)
             Try(least + (greatest - least) * i / Steps);
 
@@ -142,12 +165,12 @@ internal sealed class InsideTheBox
         }
 
         point[along] = place;
+        Moved(along, place);
         return best;
 
         void Try(double at)
         {
-            point[along] = at;
-            var value = sign * At(point);
+            var value = sign * Moved(along, at);
             if (value > best)
                 (best, place) = (value, at);
         }
