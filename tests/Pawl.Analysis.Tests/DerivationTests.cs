@@ -18,19 +18,21 @@ public class DerivationTests
 
     private static void EverySymbolStandsForOneInput(GearboxAnalysis analysis)
     {
+        var wrong = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var quantity in analysis.Subjects.SelectMany(subject => subject.Quantities))
         {
             // Declared instead of computed, as a tip diameter may be; the total contact ratio of spur gears has no second term.
-            if (quantity.Origin is not Origin.Computed || quantity.Inputs.IsEmpty || quantity.Kind.Symbols.IsEmpty
+            if (quantity.Origin is not Origin.Computed || quantity.Inputs.IsEmpty
                 || (quantity.Kind.Name == "total_contact_ratio" && quantity.Inputs.Length == 1))
             {
                 continue;
             }
 
-            Assert.True(
-                quantity.Kind.Symbols.Length == quantity.Inputs.Length,
-                $"{quantity}: {string.Join(", ", quantity.Kind.Symbols)} for {string.Join(", ", quantity.Inputs)}");
+            if (quantity.Symbols.Length != quantity.Inputs.Length || quantity.Symbols.Any(string.IsNullOrEmpty))
+                wrong.Add($"{quantity.Kind.Of}.{quantity.Kind.Name}: {string.Join(", ", quantity.Symbols)} for {string.Join(", ", quantity.Inputs.Select(input => input.Kind.Name))}");
         }
+
+        Assert.True(wrong.Count == 0, string.Join('\n', wrong));
     }
 
     // Without a profile shift there is no loss factor, so no efficiency, and what rests on the losses is open.

@@ -56,8 +56,15 @@ public sealed class Quantity
     /// <summary>What the formula was given, in the order of <see cref="QuantityKind.Symbols"/>.</summary>
     public ImmutableArray<Quantity> Inputs { get; }
 
-    /// <summary>Symbols of <see cref="Inputs"/> in the formula, one each; by its kind where the kind lists them.</summary>
-    public ImmutableArray<string> Symbols { get; private set; } = [];
+    /// <summary>Symbols of <see cref="Inputs"/> in the formula, one each: as declared, else those that the inputs bear themselves.</summary>
+    public ImmutableArray<string> Symbols
+    {
+        get => field.IsEmpty && !Inputs.IsEmpty ? Kind.Symbols.IsEmpty ? [.. Inputs.Select(OwnSymbol)] : Kind.Symbols : field;
+        private set;
+    }
+    = [];
+
+    private static string OwnSymbol(Quantity input) => input.Kind.Symbol.Length > 0 ? input.Kind.Symbol : input.Kind.Name;
 
     /// <summary>The formula, for what is computed of numbers.</summary>
     internal Formula? Formula { get; private init; }

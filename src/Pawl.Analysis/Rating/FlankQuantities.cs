@@ -58,20 +58,20 @@ public static class FlankQuantities
     {
         Name = "contact_safety", Symbol = "S_H", Title = "Safety against pitting",
         Formula = "S_H = σ_HG·Z_NT/σ_H; under a load spectrum the factor on all stresses at which the damage sum is 1",
-        Source = "ISO 6336-2, ISO 6336-6", Note = "1 % probability of damage; on stress, so its square is on load",
+        Source = "ISO 6336-2, ISO 6336-6", Note = "1 % probability of damage; on stress, so its square is on load; load factors of the shares of a spectrum with the geometry at nominal",
     };
 
     public static readonly QuantityKind ContactDamage = new()
     {
         Name = "contact_damage", Symbol = "D_H", Title = "Damage sum of the flank with the safety required",
         Formula = "D_H = Σ n_i/N_i, N_i the life at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage",
-        Note = "load factors of each share from the same formulas at its load and speed",
+        Note = "load factors of each share from the same formulas at its load and speed, with the geometry at nominal",
     };
 
     public static readonly QuantityKind ContactLife = new()
     {
         Name = "contact_life", Symbol = "L_H", Title = "Life of the flank with the safety required", Unit = Units.Hour,
-        Formula = "L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h",
+        Formula = "L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h; load factors of the shares with the geometry at nominal",
     };
 
     public static readonly QuantityKind PeakContactSafety = new()

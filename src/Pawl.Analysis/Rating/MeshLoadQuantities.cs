@@ -135,14 +135,14 @@ public static class MeshLoadQuantities
     {
         Name = "peak_load_ratio", Symbol = "r_peak", Title = "Load at the peak torque over the rated load, factors included",
         Formula = "r = (T_peak·K_v·K_Hβ·K_Hα at the peak)/(T_in·K_A·K_v·K_Hβ·K_Hα)", Symbols = ["T_peak", "T_in", "K_A", "K_v", "K_Hβ", "K_Hα", "w_t", "v"],
-        Source = Loads, Note = "the load factors at the peak follow from the same formulas at its load, at the rated speed",
+        Source = Loads, Note = "the load factors at the peak follow from the same formulas at its load, at the rated speed, with the geometry at nominal",
     };
 
     public static readonly QuantityKind PeakLoadRatioBending = new()
     {
         Name = "peak_load_ratio_bending", Symbol = "r_peak", Title = "Load at the peak torque over the rated load, factors of the root included",
         Formula = "r = (T_peak·K_v·K_Fβ·K_Fα at the peak)/(T_in·K_A·K_v·K_Fβ·K_Fα)", Symbols = ["T_peak", "T_in", "K_A", "K_v", "K_Hβ", "K_Fα", "w_t", "v"],
-        Source = Loads, Note = "the load factors at the peak follow from the same formulas at its load, at the rated speed",
+        Source = Loads, Note = "the load factors at the peak follow from the same formulas at its load, at the rated speed, with the geometry at nominal",
     };
 
     public static readonly QuantityKind ZoneFactor = new()

@@ -143,20 +143,20 @@ public static class RootQuantities
     {
         Name = "bending_safety", Symbol = "S_F", Title = "Safety against breakage at the root",
         Formula = "S_F = σ_FG·Y_NT/σ_F; under a load spectrum the factor on all stresses at which the damage sum is 1",
-        Source = "ISO 6336-3, ISO 6336-6", Note = "1 % probability of damage",
+        Source = "ISO 6336-3, ISO 6336-6", Note = "1 % probability of damage; load factors of the shares of a spectrum with the geometry at nominal",
     };
 
     public static readonly QuantityKind BendingDamage = new()
     {
         Name = "bending_damage", Symbol = "D_F", Title = "Damage sum of the root with the safety required",
         Formula = "D_F = Σ n_i/N_i, N_i the life at S_Fmin·σ_Fi", Source = "ISO 6336-6, linear damage",
-        Note = "load factors of each share from the same formulas at its load and speed",
+        Note = "load factors of each share from the same formulas at its load and speed, with the geometry at nominal",
     };
 
     public static readonly QuantityKind BendingLife = new()
     {
         Name = "bending_life", Symbol = "L_F", Title = "Life of the root with the safety required", Unit = Units.Hour,
-        Formula = "L_F = L_h/D_F, D_F = Σ n_i/N_i at S_Fmin·σ_Fi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h",
+        Formula = "L_F = L_h/D_F, D_F = Σ n_i/N_i at S_Fmin·σ_Fi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h; load factors of the shares with the geometry at nominal",
     };
 
     public static readonly QuantityKind PeakBendingSafety = new()

@@ -35,6 +35,8 @@ public sealed class LifeCurve
         }
     }
 
+    private LifeCurve(double[] cycles, double[] factors) => (_cycles, _factors) = (cycles, factors);
+
     /// <summary>Factor up to the first corner: static strength.</summary>
     public double StaticFactor => Math.Exp(_factors[0]);
 
@@ -52,14 +54,14 @@ public sealed class LifeCurve
     public LifeCurve WithStaticFactor(double factor)
     {
         var first = Math.Log(Guard.Positive(factor, "a life factor"));
-        var corners = new (double, double)[_cycles.Length];
-        for (var i = 0; i < corners.Length; i++)
+        var factors = new double[_factors.Length];
+        for (var i = 0; i < factors.Length; i++)
         {
             var moved = i == 0 ? first : _factors[i] > 0 ? _factors[i] * first / _factors[0] : _factors[i];
-            corners[i] = (Math.Exp(_cycles[i]), Math.Exp(Math.Min(moved, first)));
+            factors[i] = Math.Min(moved, first);
         }
 
-        return new LifeCurve(corners);
+        return new(_cycles, factors);
     }
 
     /// <summary>ln Y at ln N.</summary>

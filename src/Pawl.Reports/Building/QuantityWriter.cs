@@ -133,7 +133,7 @@ internal sealed class QuantityWriter
                 term = term with { Basis = null };
 
             // The formula has its own names for its inputs: d_a1 for the tip diameter of the first gear.
-            var symbol = i < quantity.Symbols.Length ? quantity.Symbols[i] : i < quantity.Kind.Symbols.Length ? quantity.Kind.Symbols[i] : term.Symbol;
+            var symbol = i < quantity.Symbols.Length ? quantity.Symbols[i] : term.Symbol;
             terms.Add(symbol == term.Symbol ? term : term with { Symbol = symbol });
         }
 
