@@ -32,6 +32,13 @@ string Corpus(int specs, int rules = 0)
     return folder;
 }
 
+string One(string name, string text)
+{
+    var folder = Path.Combine(work, name);
+    SpecCorpus.Write(folder, text);
+    return folder;
+}
+
 Say($"Whole processes, wall time; medians of runs taken in turn. {Environment.ProcessorCount} processors.");
 
 Say($"\nOne spec of {SpecCorpus.Text(0).Split('\n').Length - 1} lines, from a cold start");
@@ -62,6 +69,12 @@ Grow(quick ? [100, 1000] : [100, 1000, 10_000], specs => Check(Corpus(specs)));
 
 Say($"\nGrowth with the number of house rules, 100 specs");
 Grow([50, 500], rules => Check(Corpus(100, rules)));
+
+Say($"\nGrowth with the number of gears on one planet, one spec");
+Grow([100, 400, 1600], rings => Check(One($"rings-{rings}", SpecCorpus.Rings(rings))));
+
+Say($"\nGrowth with the number of joints, one spec");
+Grow([100, 400, 1600], flanges => Check(One($"flanges-{flanges}", SpecCorpus.Flanges(flanges))));
 
 Warm.Measure(repository, Say);
 

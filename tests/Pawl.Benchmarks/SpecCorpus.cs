@@ -27,6 +27,31 @@ internal static class SpecCorpus
         }
     }
 
+    /// <summary>One variant with so many more rings on one planet.</summary>
+    public static string Rings(int rings)
+    {
+        var each = Enumerable.Range(0, rings).ToArray();
+        string All(Func<int, FormattableString> line) => string.Concat(each.Select(i => line(i).ToString(CultureInfo.InvariantCulture) + "\n"));
+        return "pawl: 1\ngearbox: {family: Corpus, variant: Rings}\nduty: {input: {speed: 1450 rpm, torque: 30 N·m}}\ntrain:\n  input: input\n  output: carrier\n"
+            + "  fixed: [housing]\n  planets: {planet: {carrier: carrier, count: 3}}\n  bodies:\n"
+            + All(i => $"    wheel_{i}: {{}}")
+            + "  gears:\n    sun: {on: input, teeth: 20, module: 2 mm}\n    planet_gear: {on: planet, teeth: 25, module: 2 mm}\n    ring: {on: housing, teeth: 70, internal: true, module: 2 mm}\n"
+            + All(i => $"    ring_{i}: {{on: wheel_{i}, teeth: 70, internal: true, module: 2 mm}}")
+            + "  meshes:\n    - gears: [sun, planet_gear]\n    - gears: [planet_gear, ring]\n"
+            + All(i => $"    - gears: [planet_gear, ring_{i}]");
+    }
+
+    /// <summary>One variant with so many flanges.</summary>
+    public static string Flanges(int flanges) => Text(0) + "joints:\n" + string.Concat(Enumerable.Range(0, flanges).Select(i => FormattableString.Invariant(
+        $"  flange_{i}: {{kind: flange, torque: 100 N·m, thread: M6, strength: 8.8, bolts: 8, bolt_circle: 90 mm, head: socket, length: 25 mm, width: 14 mm, clamped: [{{material: light, thickness: 12 mm}}], tapped: {{material: light, depth: 16 mm, boss: 16 mm}}, friction: {{min: 0.10, max: 0.14}}, tightening: {{torque: 9 N·m, method: torque wrench with friction measured}}, roughness: 6.3 µm, face_friction: 0.12}}\n")));
+
+    /// <summary>A project of one spec.</summary>
+    public static void Write(string root, string text)
+    {
+        Write(root, 0);
+        File.WriteAllText(Path.Combine(root, "specs", "one.yaml"), text);
+    }
+
     public static string Text(int number)
     {
         // A fixed linear congruence (Numerical Recipes, from memory) in place of a random generator, which may change.
