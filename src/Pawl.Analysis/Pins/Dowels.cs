@@ -16,10 +16,6 @@ public sealed class Dowels : Section<DowelSpec>
     private const string Closed = "closed form";
     private const string Habit = "common practice, no source";
 
-    // Common practice, no source: pulsating shear and pressure over the yield.
-    private const double ShearShare = 0.4;
-    private const double PermittedPressureShare = 0.5;
-
     private static readonly IInput<double[]> PartLengths = Each("parts", static () => DowelledParts.Length, "l");
     private static readonly IInput<double[]> PartYields = Each("parts", static () => DowelledParts.Yield, "R_e,part");
 
@@ -70,6 +66,15 @@ public sealed class Dowels : Section<DowelSpec>
 
     public static readonly NumberDefinition<DowelSpec> Yield = Number("yield", "R_e", "Yield of the dowels", Units.Megapascal).Stated(static s => s.Yield);
 
+    public static readonly NumberDefinition<DowelSpec> PermittedShear = Number("permitted_shear", "τ_zul", "Permitted shear stress of the dowels", Units.Megapascal)
+        .By("τ_zul = 0.4·R_e, pulsating", Habit, Certainty.CommonPractice)
+        .From(Yield, static yield => 0.4 * yield);
+
+    public static readonly NumberDefinition<DowelSpec> PermittedPressureShare =
+        Number("permitted_pressure_share", "(p/R_e)_zul", "Permitted pressure in the holes over the yield of their part")
+        .By("0.5, pulsating", Habit, Certainty.CommonPractice)
+        .From(static () => 0.5);
+
     public static readonly NumberDefinition<DowelSpec> PressureShare =
         Number("pressure_share", "p/R_e", "Maximum pressure in a hole over the yield of its part")
         .By("p/R_e,part, p = F/(d·l), greater of both parts", Closed).Scaled(0.5)
@@ -100,14 +105,13 @@ public sealed class Dowels : Section<DowelSpec>
         .From(Play, Circle, static (play, circle) => DowelPins.Turn(Math.Max(0, play), circle / 2));
 
     public static readonly NumberDefinition<DowelSpec> Capacity = Number("dowel_torque", "T_d", "Torque that the dowels carry alone", Units.NewtonMetre)
-        .By("least of 0.4·R_e in shear and 0.5·R_e,part in pressure, over F per torque", "statics; common practice, no source", Certainty.CommonPractice).Scaled(1000)
+        .By("least of τ_zul in shear and (p/R_e)_zul·R_e,part in pressure, over F per torque", "statics").Scaled(1000)
         .From(
-            Diameter, Bore.Or(0), Yield, Effective, Circle, PartLengths, PartYields,
-            static (d, bore, yield, effective, circle, lengths, yields) =>
+            Diameter, Bore.Or(0), PermittedShear, PermittedPressureShare, Effective, Circle, PartLengths, PartYields,
+            static (d, bore, shear, pressure, effective, circle, lengths, yields) =>
             {
                 var perTorque = DowelPins.Force(1, (int)effective, circle / 2);
-                return Math.Min(
-                    ShearShare * yield / DowelPins.ShearStress(perTorque, d, 1, bore), PermittedPressureShare / Worst(perTorque, d, lengths, yields));
+                return Math.Min(shear / DowelPins.ShearStress(perTorque, d, 1, bore), pressure / Worst(perTorque, d, lengths, yields));
             });
 
     public static readonly NumberDefinition<DowelSpec> Friction =
