@@ -1,7 +1,6 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
-using Pawl.Analysis.Interfaces;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Trains;
@@ -43,7 +42,6 @@ public static class GearboxAnalyser
 
         var held = BearingBuilder.AddAll(context, spec.Train, train, bodies);
         ShaftBuilder.AddAll(context, spec.Train, train, held, bodies);
-        InterfaceBuilder.AddAll(context, train, bodies);
         return Finish(context, train.Topology);
     }
 

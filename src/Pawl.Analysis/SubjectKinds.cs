@@ -92,9 +92,10 @@ public static class SubjectKinds
             .AddedBy(ParallelKeys.AddAll);
 
     public static readonly SubjectKind Interface =
-        new SubjectKind("interface", "Interface pairing", "Interfaces", InterfaceQuantities.All)
+        Section<InterfacePairing>.KindOf("interface", "Interface pairing", "Interfaces", typeof(Interfaces.Interfaces))
             .With("train", () => Train)
-            .With("body", () => Body);
+            .With("body", () => Body)
+            .AddedBy(Interfaces.Interfaces.AddAll);
 
     public static readonly SubjectKind Fit =
         Section<FitSpec>.KindOf("fit", "Fit", "Fits", typeof(PartFits)).With("train", () => Train)
