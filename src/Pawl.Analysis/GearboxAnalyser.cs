@@ -17,7 +17,7 @@ public static class GearboxAnalyser
     {
         ArgumentNullException.ThrowIfNull(spec);
         var context = new AnalysisContext(spec);
-        var subject = context.Begin(SubjectKinds.Train, "train", spec.Train?.Span ?? SourceSpan.Whole(spec.File));
+        var subject = context.Begin(SubjectKinds.Train, "train", spec.Train?.Span ?? SourceSpan.Whole(spec.File), spec);
         if (spec.Train is null)
         {
             foreach (var kind in SubjectKinds.Train.Quantities)

@@ -19,10 +19,10 @@ namespace Pawl.Analysis;
 /// <summary>Every kind of subject that rules may speak of.</summary>
 public static class SubjectKinds
 {
-    public static readonly SubjectKind Train = new("train", "Train", "Train", [.. TrainQuantities.All, .. DutyQuantities.All]);
+    public static readonly SubjectKind Train = Section<GearboxSpec>.KindOf("train", "Train", "Train", TrainQuantities.All, typeof(DutyQuantities));
 
     public static readonly SubjectKind LoadCase =
-        new SubjectKind("load_case", "Share of the service life", "Train", LoadCaseQuantities.All).With("train", () => Train);
+        Section<SpectrumBinSpec>.KindOf("load_case", "Share of the service life", "Train", typeof(LoadCaseQuantities)).With("train", () => Train);
 
     public static readonly SubjectKind Body =
         new SubjectKind("body", "Body", "Train", [.. BodyQuantities.All, .. SupportQuantities.All]).With("train", () => Train);
