@@ -34,7 +34,7 @@ public static class SubjectKinds
 
     public static readonly SubjectKind Gear =
         Section<GearSpec>.KindOf(
-            "gear", "Gear", "Gears", ToothQuantities.All, typeof(GearQuantities), typeof(MaterialQuantities), typeof(TreatmentQuantities))
+            "gear", "Gear", "Gears", typeof(GearQuantities), typeof(MaterialQuantities), typeof(TreatmentQuantities), typeof(ToothQuantities))
             .With("train", () => Train)
             .With("body", () => Body);
 

@@ -34,11 +34,6 @@ internal sealed class GearBuilder
 
     public Quantity this[QuantityKind kind] => Subject[kind];
 
-    public static GearBuilder Build(AnalysisContext context, GearSpec spec)
-    {
-        var gear = new GearBuilder(
-            spec, context.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span, spec, $"train.gears.{spec.Name.Value}"));
-        ToothBuilder.Add(context, gear);
-        return gear;
-    }
+    public static GearBuilder Build(AnalysisContext context, GearSpec spec) => new(
+        spec, context.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span, spec, $"train.gears.{spec.Name.Value}"));
 }

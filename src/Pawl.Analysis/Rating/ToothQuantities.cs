@@ -1,66 +1,60 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
+using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
+using static Pawl.Analysis.Core.Inputs;
+using G = Pawl.Analysis.Gears.GearQuantities;
 
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Accuracy of a gear, and the cutter of an internal one; quantities of the gear.</summary>
-public static class ToothQuantities
+public sealed class ToothQuantities : Section<GearSpec>
 {
-    public static readonly QuantityKind AccuracyGrade = new()
-    {
-        Name = "accuracy_grade", Symbol = "A", Title = "Flank tolerance class", Certainty = Certainty.Declared, Note = "ISO 1328-1",
-    };
+    private const string Generation = "ISO 21771, generation by a pinion-type cutter";
 
-    public static readonly QuantityKind PitchDeviation = new()
-    {
-        Name = "pitch_deviation", Symbol = "f_pt", Title = "Single pitch deviation", Unit = Units.Micrometre,
-        Formula = "f_pT = (0.001·d + 0.4·m_n + 5)·(√2)^(A − 5) µm, d and m_n in mm, or as declared", Symbols = ["d", "m_n", "A"], Source = "ISO 1328-1:2013",
-        Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<GearSpec> AccuracyGrade =
+        Number("accuracy_grade", "A", "Flank tolerance class").Noted("ISO 1328-1").Stated(static s => s.AccuracyGrade);
 
-    public static readonly QuantityKind CutterTeeth = new()
-    {
-        Name = "cutter_teeth", Symbol = "z_0", Title = "Number of teeth of the cutter", Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> PitchDeviation = Number("pitch_deviation", "f_pt", "Single pitch deviation", Units.Micrometre)
+        .By("f_pT = (0.001·d + 0.4·m_n + 5)·(√2)^(A − 5) µm, d and m_n in mm, or as declared", "ISO 1328-1:2013", Certainty.Memory)
+        .Stated(static s => s.PitchDeviation)
+        .From(G.ReferenceDiameter, G.Module, AccuracyGrade, static (d, module, grade) => FlankTolerance.SinglePitch(d, module, (int)grade));
 
-    public static readonly QuantityKind CutterTipDiameter = new()
-    {
-        Name = "cutter_tip_diameter", Symbol = "d_a0", Title = "Tip diameter of the cutter", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> CutterTeeth =
+        Number("cutter_teeth", "z_0", "Number of teeth of the cutter").When(IsShaped).Stated(static s => s.Cutter!.Teeth);
 
-    public static readonly QuantityKind CutterTipRadius = new()
-    {
-        Name = "cutter_tip_radius", Symbol = "ρ_a0", Title = "Tip radius of the cutter", Unit = Units.Millimetre, Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> CutterTipDiameter =
+        Number("cutter_tip_diameter", "d_a0", "Tip diameter of the cutter", Units.Millimetre).When(IsShaped).Stated(static s => s.Cutter!.TipDiameter);
 
-    public static readonly QuantityKind CutterProfileShift = new()
-    {
-        Name = "cutter_profile_shift", Symbol = "x_0", Title = "Profile shift coefficient of the cutter", Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<GearSpec> CutterTipRadius =
+        Number("cutter_tip_radius", "ρ_a0", "Tip radius of the cutter", Units.Millimetre).When(IsShaped).Stated(static s => s.Cutter!.TipRadius);
 
-    public static readonly QuantityKind CutterRootDiameter = new()
-    {
-        Name = "cutter_root_diameter", Symbol = "d_f0", Title = "Root diameter that the cutter makes", Unit = Units.Millimetre,
-        Formula = "d_f = 2·a_0 − d_a0, a_0 without backlash, signed", Symbols = ["z", "m_n", "α_n", "x", "z_0", "d_a0", "ρ_a0", "x_0"],
-        Source = "ISO 21771, generation by a pinion-type cutter",
-    };
+    public static readonly NumberDefinition<GearSpec> CutterProfileShift = Number("cutter_profile_shift", "x_0", "Profile shift coefficient of the cutter")
+        .When(IsShaped).Stated(static s => s.Cutter!.ProfileShift).Assumed(0, "0: a cutter without profile shift");
 
-    public static readonly QuantityKind CutterRootFormDiameter = new()
-    {
-        Name = "cutter_root_form_diameter", Symbol = "d_Ff0", Title = "Root form diameter that the cutter makes", Unit = Units.Millimetre,
-        Formula = "where the involute of the cutter ends at its tip rounding", Symbols = ["z", "m_n", "α_n", "x", "z_0", "d_a0", "ρ_a0", "x_0"],
-        Source = "ISO 21771, generation by a pinion-type cutter",
-    };
+    public static readonly NumberDefinition<GearSpec> CutterRootDiameter =
+        Number("cutter_root_diameter", "d_f0", "Root diameter that the cutter makes", Units.Millimetre)
+        .By("d_f = 2·a_0 − d_a0, a_0 without backlash, signed", Generation)
+        .From(
+            G.Teeth, G.Module, G.PressureAngle, G.ProfileShift, CutterTeeth, CutterTipDiameter, CutterTipRadius, CutterProfileShift,
+            static (z, m, alpha, x, z0, tip, radius, x0) => -Shaping(z, m, alpha, x, z0, tip, radius, x0).RootDiameter);
 
-    public static readonly QuantityKind CutterRootDifference = new()
-    {
-        Name = "cutter_root_difference", Symbol = "Δd_f", Title = "Root diameter of the gear less that of its cutter, magnitude", Unit = Units.Millimetre,
-        Formula = "|d_f − d_f0|", Symbols = ["d_f", "d_f0"], Source = "closed form", Scale = 0.1,
-    };
+    public static readonly NumberDefinition<GearSpec> CutterRootFormDiameter =
+        Number("cutter_root_form_diameter", "d_Ff0", "Root form diameter that the cutter makes", Units.Millimetre)
+        .By("where the involute of the cutter ends at its tip rounding", Generation)
+        .From(
+            G.Teeth, G.Module, G.PressureAngle, G.ProfileShift, CutterTeeth, CutterTipDiameter, CutterTipRadius, CutterProfileShift,
+            static (z, m, alpha, x, z0, tip, radius, x0) => -Shaping(z, m, alpha, x, z0, tip, radius, x0).FormDiameter);
 
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        AccuracyGrade, PitchDeviation, CutterTeeth, CutterTipDiameter, CutterTipRadius, CutterProfileShift, CutterRootDiameter,
-        CutterRootFormDiameter, CutterRootDifference,
-    ];
+    public static readonly NumberDefinition<GearSpec> CutterRootDifference =
+        Number("cutter_root_difference", "Δd_f", "Root diameter of the gear less that of its cutter, magnitude", Units.Millimetre)
+        .By("|d_f − d_f0|", "closed form").Scaled(0.1)
+        .When(static s => s.RootDiameter is not null)
+        .From(Own(static () => G.RootDiameter, "d_f"), CutterRootDiameter, static (stated, made) => Math.Abs(stated - made));
+
+    private static bool IsShaped(GearSpec gear) => G.IsInternal(gear) && gear.Cutter is not null;
+
+    private static RootShaping Shaping(double z, double m, double alpha, double x, double z0, double tip, double radius, double x0) =>
+        new(new(-(int)z, m, alpha, 0, x, -z * m), new((int)z0, tip, radius, x0));
 }
