@@ -131,5 +131,15 @@ public class CornerTests
     {
         Assert.False(Quantity.Computed(TrainQuantities.BearingsStated, value, []).IsEvaluated);
         Assert.False(Quantity.WithLimits(TrainQuantities.BearingsStated, new(1, 1, value), []).IsEvaluated);
+        Assert.False(Quantity.Compute(TrainQuantities.BearingsStated, [], _ => value).IsEvaluated);
+    }
+
+    // 1e307 mm is 1e310 µm, which is no double.
+    [Fact]
+    public void A_number_that_its_unit_cannot_show_is_not_evaluated()
+    {
+        Assert.True(Quantity.Computed(Pins.Dowels.Circle, 1e307, []).IsEvaluated);
+        Assert.False(Quantity.Computed(Pins.Dowels.Play, 1e307, []).IsEvaluated);
+        Assert.False(Quantity.Compute(Pins.Dowels.Play, [], static _ => -1e307).IsEvaluated);
     }
 }

@@ -50,6 +50,8 @@ public sealed partial class Mutator(IReadOnlyList<Node> seeds)
         var parents = Array.FindAll(all, n => n.Items.Count > 0);
         if (parents.Length == 0 || (random.Next(5) < 2 && scalars.Length > 0))
         {
+            if (scalars.Length == 0)
+                return;
             var scalar = Any(scalars, random);
             scalar.Scalar = random.Next(8) == 0 ? Any(_pool, random).Scalar ?? "1" : Number(scalar.Scalar!, random);
             return;

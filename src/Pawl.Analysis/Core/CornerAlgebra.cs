@@ -186,8 +186,5 @@ internal static class CornerAlgebra
     }
 
     public readonly record struct Result(
-        Extent Extent, ImmutableArray<Quantity> Leaves, ImmutableArray<double> Corners, bool IsBounded)
-    {
-        public bool IsFinite => double.IsFinite(Extent.Min) && double.IsFinite(Extent.Max) && double.IsFinite(Extent.Nominal);
-    }
+        Extent Extent, ImmutableArray<Quantity> Leaves, ImmutableArray<double> Corners, bool IsBounded);
 }

@@ -136,20 +136,20 @@ public sealed class Quantity
 
         try
         {
-            return CornerAlgebra.Evaluate(inputs, formula) switch
-            {
-                { IsFinite: true } result when turns && InsideTheBox.Search(inputs, formula, result) is { } wider =>
-                    Widened(kind, inputs, wider, result.IsBounded, formula),
-                { IsFinite: true, IsBounded: true } result => Widened(kind, inputs, result.Extent, formula: formula),
-                { IsFinite: true } result => new Quantity(kind, Origin.Computed.Instance, inputs)
+            var result = CornerAlgebra.Evaluate(inputs, formula);
+            if (!Shows(kind, result.Extent))
+                return NotFinite(kind, inputs);
+            if (turns && InsideTheBox.Search(inputs, formula, result) is { } wider)
+                return Widened(kind, inputs, wider, result.IsBounded, formula);
+            return result.IsBounded
+                ? Widened(kind, inputs, result.Extent, formula: formula)
+                : new(kind, Origin.Computed.Instance, inputs)
                 {
                     Value = result.Extent,
                     Formula = formula,
                     Leaves = result.Leaves,
                     Corners = result.Corners,
-                },
-                _ => NotFinite(kind, inputs),
-            };
+                };
         }
         catch (OutsideValidityException outside)
         {
@@ -183,7 +183,7 @@ public sealed class Quantity
 
     /// <summary>A value whose least and greatest the mechanics knows in closed form; it counts as one tolerance from there on.</summary>
     public static Quantity WithLimits(QuantityKind kind, Extent bounds, ImmutableArray<Quantity> inputs) =>
-        double.IsFinite(bounds.Nominal) && double.IsFinite(bounds.Min) && double.IsFinite(bounds.Max)
+        Shows(kind, bounds)
             ? Widened(kind, inputs, bounds, isWide: false)
             : NotFinite(kind, inputs);
 
@@ -205,7 +205,7 @@ public sealed class Quantity
     /// <summary>A number that another part of the mechanics computed at nominal, such as the solution of a linear system.</summary>
     public static Quantity Computed(QuantityKind kind, double value, ImmutableArray<Quantity> inputs) =>
         MissingReasons(inputs) is { IsEmpty: false } reasons ? NotEvaluated(kind, inputs, reasons)
-        : double.IsFinite(value) ? new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) }
+        : Shows(kind, Extent.Exactly(value)) ? new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) }
         : NotFinite(kind, inputs);
 
     /// <summary>What a part of the mechanics computes in its own way; where it has no answer, that is the reason.</summary>
@@ -220,6 +220,10 @@ public sealed class Quantity
             return NotEvaluated(kind, inputs, outside.Message);
         }
     }
+
+    // Also in the unit of a report, where a number near the end of its range may go beyond it.
+    private static bool Shows(QuantityKind kind, Extent value) =>
+        double.IsFinite(kind.Unit.FromCoherent(value.Nominal)) && double.IsFinite(kind.Unit.FromCoherent(value.Min)) && double.IsFinite(kind.Unit.FromCoherent(value.Max));
 
     private static Quantity NotFinite(QuantityKind kind, ImmutableArray<Quantity> inputs) =>
         NotEvaluated(kind, inputs, [$"{kind.Title.ToLowerInvariant()} has no finite value for these inputs"]);

@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Rating;
 using Pawl.Specs.Model;
 
 namespace Pawl.Analysis.Gears;
