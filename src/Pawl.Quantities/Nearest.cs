@@ -8,10 +8,16 @@ public static class Nearest
     // Nobody means anything known by a longer word, and the cost grows with the square.
     private const int LongestWord = 64;
 
+    private static readonly Dictionary<string, string> Extremes = new(StringComparer.Ordinal)
+    {
+        ["least"] = "min", ["minimum"] = "min", ["minimal"] = "min", ["smallest"] = "min", ["lowest"] = "min",
+        ["greatest"] = "max", ["maximum"] = "max", ["maximal"] = "max", ["largest"] = "max", ["highest"] = "max", ["most"] = "max",
+    };
+
     /// <summary>The best candidate within a third of the word's length in edits, or null. Ties go to the first.</summary>
     /// <remarks>
     /// Case does not count as an edit, it only decides between candidates equally near. Two neighbouring letters swapped count
-    /// as one edit.
+    /// as one edit. Words for a minimum count as <c>min</c> and those for a maximum as <c>max</c>; the one is never proposed for the other.
     /// </remarks>
     public static string? To(string word, IEnumerable<string> candidates)
     {
@@ -19,15 +25,17 @@ public static class Nearest
         ArgumentNullException.ThrowIfNull(candidates);
         if (word.Length is 0 or > LongestWord) return null;
 
-        var sought = word.ToLowerInvariant();
+        var sought = WithShortExtremes(word.ToLowerInvariant());
         var allowed = word.Length / 3;
         string? best = null;
         var least = allowed + 1;
         foreach (var candidate in candidates)
         {
-            if (Math.Abs(candidate.Length - word.Length) > allowed) continue;
+            if (Math.Abs(candidate.Length - sought.Length) > allowed) continue;
 
-            var edits = Edits(sought, candidate.ToLowerInvariant());
+            var known = candidate.ToLowerInvariant();
+            if (AreOpposite(sought, known)) continue;
+            var edits = Edits(sought, known);
             if (edits > least || (edits == least && (best is null || Edits(word, candidate) >= Edits(word, best)))) continue;
             least = edits;
             best = candidate;
@@ -35,6 +43,12 @@ public static class Nearest
 
         return best;
     }
+
+    private static string WithShortExtremes(string word) => string.Join('_', word.Split('_').Select(part => Extremes.GetValueOrDefault(part, part)));
+
+    private static bool AreOpposite(string one, string other) => (Has(one, "min") && Has(other, "max")) || (Has(one, "max") && Has(other, "min"));
+
+    private static bool Has(string word, string part) => word.Split('_').Contains(part, StringComparer.Ordinal);
 
     private static int Edits(string a, string b) =>
         string.Equals(a, b, StringComparison.Ordinal) ? 0

@@ -117,6 +117,16 @@ public class FormattingTests
     public void The_nearest_word_is_found(string written, string? nearest) =>
         Assert.Equal(nearest, Nearest.To(written, ["teeth", "module", "face_width", "profile_shift"]));
 
+    [Theory]
+    [InlineData("least_backlash", "min_backlash")]
+    [InlineData("minimum_backlash", "min_backlash")]
+    [InlineData("greatest_backlash", "max_backlash")]
+    [InlineData("maximum_backlsh", "max_backlash")]
+    [InlineData("most", "max")]
+    [InlineData("min_speed", null)]
+    public void A_minimum_is_never_proposed_for_a_maximum(string written, string? nearest) =>
+        Assert.Equal(nearest, Nearest.To(written, ["max_backlash", "min_backlash", "max_speed", "max"]));
+
     [Fact]
     public void Of_equally_near_words_the_first_is_taken() => Assert.Equal("abd", Nearest.To("abc", ["abd", "abe", "xbc"]));
 }
