@@ -16,20 +16,6 @@ public enum Phasing
     Irregular,
 }
 
-/// <summary>What a harmonic of the tooth mesh frequency does to a central gear.</summary>
-[Flags]
-public enum HarmonicEffect
-{
-    /// <summary>The planets' contributions cancel in torque and in force.</summary>
-    Cancels = 0,
-
-    /// <summary>It drives the central gear round its axis.</summary>
-    Torsional = 1,
-
-    /// <summary>It shakes the central gear sideways.</summary>
-    Translational = 2,
-}
-
 /// <summary>Phase of the tooth meshes between one central gear and the planets round it.</summary>
 public static class MeshPhase
 {
@@ -75,46 +61,6 @@ public static class MeshPhase
 
     /// <inheritdoc cref="Classify(int, PlanetPositions)"/>
     public static Phasing Classify(int centralTeeth, int planets) => Classify(centralTeeth, PlanetPositions.Equal(planets));
-
-    /// <summary>What a harmonic of the mesh does to the central gear, planets equally spaced.</summary>
-    /// <remarks>
-    /// <code>q = h·z mod N;  q = 0: torsional;  q = 1 or N − 1: translational;  other q: cancels</code>
-    /// Symbols: h harmonic of the mesh frequency, from 1; z teeth of the central gear; N number of planets.<br/>
-    /// Source: sums of N equal mesh forces, Σ e^(ihzθ_k) for the torque and Σ e^(i(hz ± 1)θ_k) for the force.<br/>
-    /// Valid for: alike, equally loaded, equally spaced planets. A single planet does both.
-    /// </remarks>
-    public static HarmonicEffect Effect(int centralTeeth, int planets, int harmonic)
-    {
-        Guard.Count(centralTeeth, 1, "the number of teeth of the central gear");
-        Guard.Count(planets, 1, "the number of planets");
-        Guard.Count(harmonic, 1, "the harmonic");
-        var order = (long)harmonic * centralTeeth;
-        var effect = HarmonicEffect.Cancels;
-        if (order % planets == 0)
-        {
-            effect |= HarmonicEffect.Torsional;
-        }
-
-        if ((order + 1) % planets == 0 || (order - 1) % planets == 0)
-        {
-            effect |= HarmonicEffect.Translational;
-        }
-
-        return effect;
-    }
-
-    private static double Share(PlanetPositions positions, Int128 order)
-    {
-        var angles = new double[positions.Count];
-        for (var planet = 0; planet < angles.Length; planet++)
-        {
-            // Whole turns are taken away in integers: cos and sin of large angles would lose the last digits.
-            var steps = order % positions.StepsPerTurn * positions.Steps[planet] % positions.StepsPerTurn;
-            angles[planet] = Math.Tau * (double)steps / positions.StepsPerTurn;
-        }
-
-        return Balance.Unbalance(angles) / positions.Count;
-    }
 
     private static long StepsOf(int centralTeeth, PlanetPositions positions, int planet)
     {

@@ -58,15 +58,4 @@ public sealed record PlanetPositions
 
     /// <summary>Unbalance factor of the planets; see <see cref="Balance.Unbalance"/>.</summary>
     public double Unbalance => Balance.Unbalance(Angles.AsSpan());
-
-    private int CountAt(long step)
-    {
-        var count = 0;
-        foreach (var other in Steps)
-        {
-            count += other == step ? 1 : 0;
-        }
-
-        return count;
-    }
 }

@@ -127,10 +127,4 @@ public static class PathOfContact
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double TotalContactRatio(double transverseContactRatio, double overlapRatio) =>
         Guard.Positive(transverseContactRatio, "the transverse contact ratio") + Guard.NotNegative(overlapRatio, "the overlap ratio");
-
-    private static double BeyondPitchPoint(double tipCurvature, double baseDiameter, double workingPressureAngle) =>
-        Guard.Finite(
-            tipCurvature
-                - Guard.NotZero(baseDiameter, "the base diameter") / 2 * Math.Tan(Guard.Acute(workingPressureAngle, "the working pressure angle")),
-            "the length of approach or recess");
 }

@@ -13,8 +13,6 @@ public readonly record struct ShaftMass(double Position, double Mass);
 /// </remarks>
 public static class CriticalSpeed
 {
-    /// <summary>Standard acceleration of fall, mm/s².</summary>
-    private const double Fall = 9806.65;
 
     /// <summary>Critical speed with one mass alone.</summary>
     /// <remarks>

@@ -35,7 +35,5 @@ public static class MeshRates
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Power(double torque, double speed) => Guard.Number(torque, "the torque", "N·mm") * Guard.Number(speed, "the speed", "rad/s");
 
-    private static double TurnsPerHour(double speed, double carrierSpeed) => 3600 * Relative(speed, carrierSpeed) / Math.Tau;
-
     private static double Relative(double speed, double carrierSpeed) => Guard.Finite(Math.Abs(speed - carrierSpeed), "the speed");
 }

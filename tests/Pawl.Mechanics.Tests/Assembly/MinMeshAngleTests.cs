@@ -227,4 +227,27 @@ public sealed class MinMeshAngleTests
         [.. positions.Angles.Select(angle => angle / Degree)];
 
     private static bool Near(double expected, double actual) => Math.Abs(expected - actual) < 1e-9;
+
+    // Brute force over all multiples.
+    [Fact]
+    public void No_permitted_position_is_nearer_than_the_one_chosen() =>
+        Gen.Select(Gen.Long[1, 300], Gen.Int[1, 12]).Sample((perTurn, planets) =>
+        {
+            var positions = new MinMeshAngle(perTurn).NearestToEqual(planets);
+            var worst = 0.0;
+            for (var planet = 0; planet < planets; planet++)
+            {
+                var nearest = double.MaxValue;
+                for (var step = 0; step <= perTurn; step++)
+                {
+                    nearest = Math.Min(nearest, Math.Abs(Math.Tau * step / perTurn - Math.Tau * planet / planets));
+                }
+
+                var chosen = Math.Abs(positions.Angle(planet) - Math.Tau * planet / planets);
+                Assert.Equal(nearest, Math.Min(chosen, Math.Tau - chosen), 9);
+                worst = Math.Max(worst, nearest);
+            }
+
+            Assert.True(worst <= Math.PI / perTurn + 1e-12);
+        });
 }

@@ -117,4 +117,19 @@ public sealed class NeighboursTests
 
     private static (double X, double Y) Centre(PlanetDisc disc, double position) =>
         (disc.CentreRadius * Math.Cos(position + disc.Place), disc.CentreRadius * Math.Sin(position + disc.Place));
+
+    // Brute force: planets are added until they touch.
+    [Fact]
+    public void Greatest_number_on_a_circle_is_the_last_that_clears() =>
+        Gen.Select(Gen.Double[20, 100], Gen.Double[5, 60], Gen.Double[0, 5]).Sample((radius, tip, least) =>
+        {
+            var number = 1;
+            while ((2 * radius * Math.Sin(Math.PI / (number + 1))) - tip >= least - 1e-9)
+            {
+                number++;
+            }
+
+            Assert.Equal(number, Neighbours.MaxNumberOnCircle(radius, tip, least));
+            Assert.Equal(number, Neighbours.MaxNumber([new(0, radius, 0, tip / 2)], least));
+        });
 }

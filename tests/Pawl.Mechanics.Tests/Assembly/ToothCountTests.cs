@@ -1,3 +1,4 @@
+using CsCheck;
 using Pawl.Mechanics.Assembly;
 
 namespace Pawl.Mechanics.Tests.Assembly;
@@ -21,4 +22,20 @@ public sealed class ToothCountTests
         Assert.Equal(0, Coaxiality.Spread([45]), 12);
         Assert.Throws<OutsideValidityException>(() => Coaxiality.Spread([]));
     }
+
+    // Brute force: teeth are counted round until the first pair meets again, and the pairs that ever meet.
+    [Fact]
+    public void Hunting_is_what_counting_teeth_gives() =>
+        Gen.Select(Gen.Int[1, 60], Gen.Int[1, 60]).Sample((pinion, wheel) =>
+        {
+            var meshes = 0;
+            HashSet<(int, int)> met = [];
+            while (met.Add((meshes % pinion, meshes % wheel)))
+            {
+                meshes++;
+            }
+
+            ToothHunting pair = new(pinion, wheel);
+            Assert.Equal(pinion * wheel / meshes, pair.Factor);
+        });
 }

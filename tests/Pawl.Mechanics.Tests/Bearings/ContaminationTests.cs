@@ -1,5 +1,6 @@
 using CsCheck;
 using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Bearings;
 
@@ -51,5 +52,16 @@ public class ContaminationTests
             Contamination.Factor(LubricantSupply.Bath, "-/19/16", 1, 50), Contamination.Factor(LubricantSupply.Bath, "15/15", 1, 50));
         Assert.Equal(
             Contamination.Factor(LubricantSupply.Bath, "-/13/10", 1, 50), Contamination.Factor(LubricantSupply.Bath, "10/8/5", 1, 50));
+    }
+
+    [Fact]
+    public void Unknown_codes_and_words_are_refused()
+    {
+        Refusal.Says("as dirty as `-/24/20`", () => Contamination.Factor(LubricantSupply.Bath, "-/24/20", 1, 50));
+        Refusal.Says("as dirty as `-/21/18`", () => Contamination.Factor(LubricantSupply.Filtered, "-/21/18", 1, 50));
+        Refusal.Says("`clean` is no cleanliness code", () => Contamination.Factor(LubricantSupply.Bath, "clean", 1, 50));
+        Refusal.Says("`x/17/14` is no cleanliness code", () => Contamination.Factor(LubricantSupply.Bath, "x/17/14", 1, 50));
+        Refusal.Says("grease has no code", () => Contamination.Factor(LubricantSupply.Grease, "-/17/14", 1, 50));
+        Refusal.Says("no class of contamination `dirty`", () => Contamination.OfClass("dirty", 50).Min);
     }
 }

@@ -45,18 +45,6 @@ public class PlanetBearingTests
                 && Math.Abs(first * first + second * second - (along * along + outward * outward) / 2 - 2 * couple * couple / (spacing * spacing)) < 1e-2;
         });
 
-    // Stribeck without play: rollers share by δ·cos ψ to the power 10/9, balls 3/2; a bearing of very many of them summed.
-    // Textbooks and public pages print 4.08 and 4.37.
-    [Theory]
-    [InlineData(10.0 / 9, 4.08)]
-    [InlineData(1.5, 4.37)]
-    public void The_heaviest_element_without_play_is_that_of_textbooks(double power, double printed)
-    {
-        const int count = 100_000;
-        var sum = Enumerable.Range(0, count).Select(index => Math.Cos(2 * Math.PI * index / count)).Where(cosine => cosine > 0).Sum(cosine => Math.Pow(cosine, power) * cosine);
-        Assert.Equal(printed, count / sum, 0.01);
-    }
-
     // 100 N/mm, steel on steel, needle of 3 mm on a pin of 15 mm: R = 1.25 mm; √(100·113 187/(π·1.25)) = 1697.7 MPa.
     [Fact]
     public void The_pressure_on_a_pin_is_worked_by_hand() =>
@@ -69,4 +57,18 @@ public class PlanetBearingTests
         Refusal.Says("the distance of the bearings must be above zero", () => PlanetBearing.Split(new(1, 1), 1, 0).First);
         Refusal.Says("the mass of the planet must not be below zero", () => PlanetBearing.Centrifugal(-1, 1, 1));
     }
+
+    // The planet drawn: forces as vectors at both pitch points along the lines of action, the pin holds what is left over.
+    [Fact]
+    public void The_force_on_the_pin_balances_both_meshes() =>
+        Gen.Select(Gen.Double[100, 5000], Gen.Double[0.2, 0.5], Gen.Double[0.2, 0.5], Gen.Double[0, 500]).Sample(
+            (tangential, sunAngle, ringAngle, centrifugal) =>
+            {
+                // x outwards, y along the path. Normal forces at the angle from the path: the sun pushes out, the ring in.
+                (double X, double Y) sun = (tangential * Math.Tan(sunAngle), tangential);
+                (double X, double Y) ring = (-tangential * Math.Tan(ringAngle), tangential);
+                var force = PlanetBearing.Force(tangential, tangential, sun.X, -ring.X, centrifugal);
+                return Math.Abs(double.Hypot(force.Tangential, force.Outward) - double.Hypot(sun.X + ring.X + centrifugal, sun.Y + ring.Y)) < 1e-9
+                    && Math.Abs(force.Outward - (sun.X + ring.X + centrifugal)) < 1e-9;
+            });
 }

@@ -166,4 +166,22 @@ public class Iso286Tests
             Math.Abs(lower / 1000 - limits.Lower) < 1e-12 && Math.Abs(upper / 1000 - limits.Upper) < 1e-12,
             $"{size} {letters}{grade}: expected {upper} {lower}, found {limits.Upper * 1000} {limits.Lower * 1000} µm");
     }
+
+    // ISO 286-1: i = 0.45·∛D + 0.001·D µm with D the geometric mean of the step; IT6 10i, IT7 16i, IT8 25i, IT9 40i.
+    [Theory]
+    [InlineData(18, 30)]
+    [InlineData(30, 50)]
+    [InlineData(50, 80)]
+    [InlineData(80, 120)]
+    [InlineData(120, 180)]
+    [InlineData(315, 400)]
+    public void Standard_tolerances_follow_the_tolerance_factor(double over, double upTo)
+    {
+        var mean = Math.Sqrt(over * upTo);
+        var factor = 0.45 * Math.Cbrt(mean) + 0.001 * mean;
+        foreach (var (grade, multiple) in new[] { (6, 10), (7, 16), (8, 25), (9, 40), (10, 64), (11, 100) })
+        {
+            Assert.Equal(1, Iso286.Limits("H", grade, upTo).Upper * 1000 / (multiple * factor), 0.03);
+        }
+    }
 }

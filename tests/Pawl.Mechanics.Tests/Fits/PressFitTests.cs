@@ -167,4 +167,33 @@ public class PressFitTests
             return ((s - v * hoop) / e, (hoop - s) / r - density * speed * speed * r);
         }
     }
+
+    [Fact]
+    public void Von_Mises_of_the_hub_is_that_of_its_principal_stresses() =>
+        Gen.Select(Any, Gen.Double[1, 300]).Sample((fit, p) =>
+        {
+            var hoop = HubHoop(fit, p);
+            return Math.Abs(fit.HubStress(p) / Math.Sqrt(hoop * hoop + hoop * p + p * p) - 1) < 1e-9;
+        });
+
+    // The hoop stress as strain: both parts move by what Hooke says, and the movements make up the interference.
+    [Fact]
+    public void The_parts_move_together_by_the_interference() =>
+        Gen.Select(Any, Gen.Double[0.001, 0.1]).Sample((fit, interference) =>
+        {
+            var p = fit.Pressure(interference);
+            var hub = fit.Diameter * (HubHoop(fit, p) + fit.Hub.Poisson * p) / fit.Hub.Modulus;
+
+            // Balance of the half shaft, hole against joint: hoop at the joint and at the bore differ by p (σ_t + σ_r is constant).
+            var hoop = fit.Hole > 0 ? fit.ShaftHoopStress(p) + p : -p;
+            var shaft = fit.Diameter * (hoop + fit.Shaft.Poisson * p) / fit.Shaft.Modulus;
+            return Math.Abs((hub - shaft) / interference - 1) < 1e-9 && Math.Abs(fit.Interference(p) / interference - 1) < 1e-9;
+        });
+
+    // Lamé at the bore of the hub: σ_t = p·(D² + D_F²)/(D² − D_F²).
+    private static double HubHoop(PressFit fit, double pressure)
+    {
+        var (bore, outer) = (fit.Diameter * fit.Diameter, fit.Outside * fit.Outside);
+        return pressure * (outer + bore) / (outer - bore);
+    }
 }

@@ -32,4 +32,21 @@ public class InvoluteTests
     {
         Assert.False(Involute.TryInverse(value, out _));
     }
+
+    // inv 20° to twelve places, by an independent program.
+    [Fact]
+    public void The_inverse_finds_twenty_degrees() =>
+        Assert.Equal(20, Degrees.Deg(Inverse(0.0149043839)), 1e-7);
+
+    [Fact]
+    public void The_inverse_undoes_the_involute_function() =>
+        Gen.Double[-8, Math.Log10(1.57)].Select(exponent => Math.Pow(10, exponent)).Sample(
+            angle => Math.Abs(Inverse(Involute.Of(angle)) - angle) <= 1e-14 * Math.Max(1, angle), iter: 20_000);
+
+    [Fact]
+    public void The_involute_function_undoes_the_inverse_even_for_tiny_and_huge_values() =>
+        Gen.Double[-20, 6].Select(exponent => Math.Pow(10, exponent)).Sample(
+            value => Math.Abs(Involute.Of(Inverse(value)) - value) <= 1e-9 * value, iter: 20_000);
+
+    private static double Inverse(double involute) => Involute.TryInverse(involute, out var angle) ? angle : double.NaN;
 }

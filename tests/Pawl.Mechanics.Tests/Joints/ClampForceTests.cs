@@ -173,4 +173,21 @@ public class ClampForceTests
         Refusal.Says("wider than the hole", () => new ClampedParts([new ClampedLayer(10, Steel)], new BearingFace(16, 9), 9, false).Compliance);
         Refusal.Says("the thickness of a layer must be above zero", () => new ClampedParts([new ClampedLayer(0, Steel)], new BearingFace(16, 9), 20, false).Compliance);
     }
+
+    [Fact]
+    public void Cone_and_sleeve_of_a_through_bolt_are_the_closed_form_of_VDI_2230() =>
+        Gen.Select(Gen.Double[20, 100], Gen.Double[1.1, 2]).Sample((length, width) =>
+        {
+            var (dw, dh, e) = (16.6, 13.5, 205_000.0);
+            var outer = dw * width;
+            ClampedParts parts = new([new ClampedLayer(length, e)], new BearingFace(dw, dh), outer, false);
+            var tangent = parts.ConeTangent;
+
+            // From this diameter on the cones of both sides meet before the edge.
+            if (outer >= dw + (length * tangent))
+                return true;
+            var closed = (2 / (dh * tangent) * Math.Log((dw + dh) * (outer - dh) / ((dw - dh) * (outer + dh)))
+                + 4 / (outer * outer - dh * dh) * (length - (outer - dw) / tangent)) / (e * Math.PI);
+            return Math.Abs(parts.Compliance / closed - 1) < 1e-9;
+        });
 }

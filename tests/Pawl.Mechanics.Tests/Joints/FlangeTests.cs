@@ -123,4 +123,24 @@ public class FlangeTests
         Refusal.Says("the holes leave nothing", () => CentralNut.SectionDiameter(thread, 15));
         Refusal.Says("the holes leave nothing", () => CentralNut.SectionDiameter(thread, 0, 19));
     }
+
+    // 150 lbf·ft with T = 0.2·F·d: 14 400 lbf on 5/8-18, 47 % of the proof load of grade 8; 18 000 lbf on 1/2-20, 94 %.
+    [Theory]
+    [InlineData("5/8-18", 14_400, 0.47)]
+    [InlineData("1/2-20", 18_000, 0.94)]
+    [InlineData("3/4-16", 12_000, 0.27)]
+    public void The_clamp_of_a_torque_goes_with_the_thread(string designation, double pounds, double share)
+    {
+        const double poundForce = 4.4482216152605;
+        var thread = Bolts.Thread(designation);
+
+        // Frictions under which the nut factor is 0.2: the face has no drag but what is missing.
+        var inThread = new JointFriction(0.15, 0);
+        BearingFace face = new(1.5 * thread.Diameter, thread.Diameter);
+        var head = (0.2 - (Tightening.Torque(thread, inThread, face, 1) / thread.Diameter)) * thread.Diameter * 2 / face.MeanDiameter;
+        var clamp = Tightening.Preload(thread, new JointFriction(0.15, head), face, 150 * 12 * poundForce * 25.4);
+
+        Assert.Equal(pounds, clamp / poundForce, 1.0);
+        Assert.Equal(share, clamp / Bolts.Strength("8", designation).ProofLoad(thread), 0.005);
+    }
 }

@@ -275,4 +275,15 @@ public class ThreadTests
         Refusal.Says("narrower than 1.4 diameters", () => ThreadStripping.Widening(1.3));
         Refusal.Says("do not engage", () => new ThreadStripping(Bolts.Thread("M10"), new ThreadLimits(8, 7, 9.5, 9), 10).NutArea);
     }
+
+    [Fact]
+    public void Longer_engagement_and_stronger_metal_never_strip_sooner() =>
+        Gen.Select(Gen.Double[5, 30], Gen.Double[100, 700], Gen.Double[100, 700], Gen.Double[1, 1.5]).Sample((length, bolt, nut, more) =>
+        {
+            var thread = Bolts.Thread("M10");
+            ThreadStripping one = new(thread, ThreadLimits.Usual(thread), length);
+            var strength = one.Strength(bolt, nut, 1.6);
+            return (one with { Engagement = length * more }).Strength(bolt, nut, 1.6) >= strength
+                && one.Strength(bolt * more, nut * more, 1.6) >= strength;
+        });
 }

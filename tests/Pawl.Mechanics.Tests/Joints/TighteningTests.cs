@@ -205,4 +205,29 @@ public class TighteningTests
     }
 
     private static BearingFace Face(double mean) => new(mean + 1, mean - 1);
+
+    // The thread unrolled as a wedge: a block of F pushed up an incline of φ by a friction of µ/cos 30°, by its balance of forces.
+    [Fact]
+    public void The_thread_is_a_wedge() =>
+        Gen.Select(Gen.Int[0, ThreadTable.All.Length - 1], Gen.Double[0.05, 0.3], Gen.Double[100, 1e5]).Sample((index, friction, preload) =>
+        {
+            var thread = ThreadTable.All[index];
+            var wedge = friction / Math.Cos(Math.PI / 6);
+            var (sin, cos) = Math.SinCos(Math.Atan2(thread.Pitch, Math.PI * thread.PitchDiameter));
+            var up = preload * (sin + wedge * cos) / (cos - wedge * sin) * thread.PitchDiameter / 2;
+            var torque = Tightening.ThreadTorque(thread, friction, preload);
+            return torque <= up && torque >= up * 0.97;
+        });
+
+    [Fact]
+    public void Torque_and_preload_undo_each_other() =>
+        Gen.Select(Gen.Int[0, ThreadTable.All.Length - 1], Gen.Double[0.04, 0.4], Gen.Double[0.04, 0.4], Gen.Double[1, 1e6], Gen.Double[0, 1e4]).Sample(
+            (index, inThread, under, preload, prevailing) =>
+            {
+                var thread = ThreadTable.All[index];
+                JointFriction friction = new(inThread, under);
+                BearingFace face = new(1.6 * thread.Diameter, 1.1 * thread.Diameter);
+                var torque = Tightening.Torque(thread, friction, face, preload);
+                return Math.Abs(Tightening.Preload(thread, friction, face, torque + prevailing, prevailing) / preload - 1) < 1e-9;
+            });
 }

@@ -5,7 +5,7 @@ namespace Pawl.Mechanics.Tests.Keys;
 /// <summary>Parallel keys against DIN 6885-1 and a worked example of a textbook.</summary>
 public sealed class ParallelKeyTests
 {
-    // DIN 6885-1, section and depths by diameter, as two public trade pages print them.
+    // DIN 6885-1, section and depths by diameter, as public trade pages print them: 6 to 58 mm one, 38 to 110 mm another.
     [Theory]
     [InlineData(8, 2, 2, 1.2, 1.0)]
     [InlineData(12, 4, 4, 2.5, 1.8)]

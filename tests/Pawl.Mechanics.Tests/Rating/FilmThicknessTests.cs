@@ -57,4 +57,14 @@ public class FilmThicknessTests
         FilmThickness.Min(g / 1e5, u * 1e5, 1, w * 1e5, 1, 5e4);
 
     private static bool Near(double expected, double actual) => Math.Abs(expected - actual) <= 1e-9 * Math.Abs(expected);
+
+    // Steel gear of ρ_red 10 mm, 5 m/s, 100 N/mm, oil of 40 mPa·s and 20/GPa: textbooks speak of a few tenths of a micrometre to a
+    // micrometre.
+    [Fact]
+    public void A_gear_has_a_film_of_the_usual_size()
+    {
+        var film = FilmThickness.Min(0.020, 40e-9, 1710, 100, 10, 113_187);
+
+        Assert.InRange(film, 0.0002, 0.001);
+    }
 }

@@ -123,4 +123,12 @@ public class LifeCurveTests
 
     private static double Slope(LifeCurve curve, double from, double to) =>
         Math.Log(to / from) / Math.Log(curve.FactorAt(from) / curve.FactorAt(to));
+
+    [Fact]
+    public void Cycles_and_factor_are_inverse_on_every_falling_line() =>
+        Gen.Select(Gen.Enum<MaterialClass>(), Gen.Double[5.1, 12], Gen.Bool).Sample((material, log, flank) =>
+        {
+            var curve = flank ? LifeCurves.Flank(material) : LifeCurves.Root(material);
+            return Math.Abs((curve.LogCyclesAt(Math.Log(curve.FactorAt(Math.Pow(10, log)))) / Math.Log(10)) - log) < 1e-9;
+        }, iter: 1000);
 }

@@ -103,4 +103,45 @@ public class ORingTableTests
 
     internal static ORing Find(string dash) =>
         ORingTable.TryFind(dash, out var ring, out var reason) ? ring : throw new InvalidOperationException(reason);
+
+    // AS568 on a public sheet of units, inches: inside diameter and cord. Of that sheet seven rows contradict the step of 1/32 in
+    // (-104, -200, -312, -318, -325, -335, -345) and are left out.
+    [Theory]
+    [InlineData("-004", 0.070, 0.070)]
+    [InlineData("-008", 0.176, 0.070)]
+    [InlineData("-010", 0.239, 0.070)]
+    [InlineData("-012", 0.364, 0.070)]
+    [InlineData("-014", 0.489, 0.070)]
+    [InlineData("-016", 0.614, 0.070)]
+    [InlineData("-020", 0.864, 0.070)]
+    [InlineData("-024", 1.114, 0.070)]
+    [InlineData("-030", 1.614, 0.070)]
+    [InlineData("-040", 2.864, 0.070)]
+    [InlineData("-110", 0.362, 0.103)]
+    [InlineData("-120", 0.987, 0.103)]
+    [InlineData("-210", 0.734, 0.139)]
+    [InlineData("-214", 0.984, 0.139)]
+    [InlineData("-218", 1.234, 0.139)]
+    [InlineData("-222", 1.484, 0.139)]
+    [InlineData("-226", 1.984, 0.139)]
+    [InlineData("-230", 2.484, 0.139)]
+    [InlineData("-240", 3.734, 0.139)]
+    public void Inches_match_a_public_list_of_AS568(string dash, double inside, double cord)
+    {
+        var ring = Find(dash);
+        Assert.Equal(inside, (ring.InsideDiameter / 25.4), 1e-9);
+        Assert.Equal(cord, (ring.Cord / 25.4), 1e-9);
+    }
+
+    // The sizes are made so: nominal inside diameters on steps of 1/32 in, less a little by the cord. -004 and -005 stand apart.
+    [Fact]
+    public void Inside_diameters_lie_on_steps_of_a_thirty_second_of_an_inch()
+    {
+        var less = new Dictionary<double, double> { [0.070] = 0.011, [0.103] = 0.013, [0.139] = 0.016, [0.210] = 0.025 };
+        Assert.All(ORingTable.All.Skip(2), ring =>
+        {
+            var steps = ((ring.InsideDiameter / 25.4) + less[Math.Round((ring.Cord / 25.4), 3)]) * 32;
+            Assert.Equal(Math.Round(steps), steps, 0.017);
+        });
+    }
 }

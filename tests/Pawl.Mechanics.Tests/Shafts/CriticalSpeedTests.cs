@@ -1,5 +1,6 @@
 using CsCheck;
 using Pawl.Mechanics.Shafts;
+using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Shafts;
 
@@ -48,4 +49,26 @@ public class CriticalSpeedTests
     {
         Assert.Equal(442.87, CriticalSpeed.Alone(0.05 / Fall, 1), 0.01);
     }
+
+    // Theory of both: Dunkerley from below, Rayleigh's quotient of any shape from above.
+    [Fact]
+    public void Dunkerley_and_Rayleigh_hold_the_lowest_speed_between_them() =>
+        Gen.Select(Gen.Double[10, 490], Gen.Double[10, 490], Gen.Double[500, 700], Gen.Double[1e-4, 1e-2].Array[3]).Where((one, other, _, _) => Math.Abs(one - other) > 5).Sample((one, other, overhung, mass) =>
+        {
+            ShaftMass[] masses = [new(one, mass[0]), new(other, mass[1]), new(overhung, mass[2])];
+            var influences = CriticalSpeed.Influences(
+                0, [new(300, new(30)), new(400, new(20, 8))], 207_000, [new(0, true), new(495, false)], masses);
+            var lowest = CriticalSpeed.Lowest(influences, mass);
+            var below = 1 / Math.Sqrt(masses.Select((m, index) => 1 / Math.Pow(CriticalSpeed.Alone(influences[index][index], m.Mass), 2)).Sum());
+
+            // The overhung weight upward.
+            double[] weights = [mass[0] * Fall, mass[1] * Fall, -mass[2] * Fall];
+            double[] sags = [.. Enumerable.Range(0, 3).Select(row => weights.Select((weight, column) => weight * influences[row][column]).Sum())];
+            var above = Math.Sqrt(Fall * weights.Zip(sags, (weight, sag) => weight * sag).Sum() / weights.Zip(sags, (weight, sag) => Math.Abs(weight) * sag * sag).Sum());
+            return below <= lowest * (1 + 1e-9) && lowest <= above * (1 + 1e-9);
+        });
+
+    [Fact]
+    public void Masses_that_are_none_are_refused() =>
+        Refusal.Says("at least one mass", () => CriticalSpeed.Lowest([], []));
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Splines;
 using Pawl.Mechanics.Tests.Rating;
 
@@ -92,4 +93,33 @@ public class InvoluteSplineTests
 
     private static InvoluteSpline Metric(int teeth, double module, double degrees) => new(
         SplineSystem.Iso4156, teeth, module, degrees * Math.PI / 180, degrees == 30 ? SplineRoot.Flat : SplineRoot.Fillet);
+
+    // External inside internal, all diameters in order.
+    [Fact]
+    public void Diameters_stand_in_order() =>
+        Any.Where(spline => spline.Teeth > 12).Sample(spline =>
+            spline.ExternalMinor < spline.ExternalForm(0) && spline.ExternalForm(0) < spline.InternalMinor && spline.InternalMinor < spline.PitchDiameter
+            && spline.PitchDiameter < spline.ExternalMajor && spline.ExternalMajor < spline.InternalMajor);
+
+    // Both flanks of the space drawn point by point, a circle of the pin's size on its middle line: its distance to the flank must be
+    // the pin's radius.
+    [Fact]
+    public void Pins_touch_the_flanks_drawn_point_by_point() =>
+        Gen.Select(Any, Gen.Double[0.9, 1], Gen.Double[1.7, 2.0], Gen.Bool).Sample((spline, width, pin, external) =>
+        {
+            var (thickness, size) = (spline.BasicSpaceWidth * (external ? width : 2 - width), spline.Module * (external ? pin : pin - 0.25));
+            var over = external ? SplinePins.Over(spline, thickness, size) - size : SplinePins.Between(spline, thickness, size) + size;
+            var centre = over / 2 / (spline.Teeth % 2 == 0 ? 1 : Math.Cos(Math.PI / 2 / spline.Teeth));
+            var nearest = double.PositiveInfinity;
+            for (var step = 0; step < 40_000; step++)
+            {
+                var angle = step * 1.2 / 40_000;
+                var radius = spline.BaseDiameter / 2 / Math.Cos(angle);
+                var lean = Involute.Of(spline.PressureAngle) - Involute.Of(angle);
+                var half = external ? Math.PI / spline.Teeth - thickness / spline.PitchDiameter - lean : thickness / spline.PitchDiameter + lean;
+                nearest = Math.Min(nearest, double.Hypot(radius * Math.Cos(half) - centre, radius * Math.Sin(half)));
+            }
+
+            return Math.Abs(nearest - size / 2) < 1e-5;
+        }, iter: 100);
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Splines;
 using Pawl.Mechanics.Tests.Rating;
 
@@ -58,5 +59,20 @@ public class SplineToleranceTests
         Refusal.Says("`g` is none of them", () => SplineTolerance.Deviation(Spline, "g", 5));
         Refusal.Says("no tolerances of ANSI B92.1", () =>
             SplineTolerance.Total(new(SplineSystem.AnsiB921, 20, 2, Math.PI / 6, SplineRoot.Flat), 5));
+    }
+
+    // The multiples of the classes are those of two grades of ISO 286-1, that of the space width three above that of the pitch diameter:
+    // where both sizes are the means of their steps (97.2 of 80 to 120, 4.24 of 3 to 6), the rounded grades of the table add up to it.
+    [Theory]
+    [InlineData(4, 6)]
+    [InlineData(5, 7)]
+    [InlineData(6, 8)]
+    [InlineData(7, 9)]
+    public void Total_tolerances_are_the_sum_of_two_grades(int @class, int grade)
+    {
+        var spline = new InvoluteSpline(SplineSystem.Iso4156, 36, 2.7009, Math.PI / 6, SplineRoot.Flat);
+        var ofDiameter = Iso286.Limits("H", grade, spline.PitchDiameter).Upper;
+        var ofSpace = Iso286.Limits("H", grade + 3, spline.BasicSpaceWidth).Upper;
+        Assert.Equal(1, SplineTolerance.Total(spline, @class) / (ofDiameter + ofSpace), 0.025);
     }
 }
