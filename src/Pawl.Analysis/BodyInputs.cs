@@ -16,6 +16,8 @@ internal static class BodyInputs
 
     public static readonly IInput<double> InputPeak = Of("train", static () => DutyQuantities.PeakTorque, "T_peak");
 
+    public static readonly IInput<double> PeakOverRated = Of("train", static () => DutyQuantities.PeakOverRated, "f_p");
+
     public static readonly IInput<double> InputTorque = Of("train", static () => TrainQuantities.InputTorque, "T_in");
 
     public static readonly IInput<double> InputSpeed = Of("train", static () => TrainQuantities.InputSpeed, "n_in");

@@ -76,6 +76,15 @@ public class BearingOfSpecsTests
         Assert.Equal(1e6 * Math.Pow(rating / load, 10.0 / 3) / (60 * 933.33333), analysis.Value("bearings.pin", "basic_life"), 1e-3);
     }
 
+    // Three planets with one needle bearing each: the product of three like Weibull distributions of slope 9/8, so L·3^(−8/9).
+    [Fact]
+    public void Alike_bearings_together_live_shorter_by_their_number()
+    {
+        var analysis = Of(Planet, Duty());
+
+        Assert.Equal(analysis.Value("bearings.pin", "basic_life") * Math.Pow(3, -8.0 / 9), analysis.Value("train", "bearing_set_life"), 1e-6);
+    }
+
     // P_m = (Σ P³·q·n/Σ q·n)^(1/3) for balls: 800 N all the time; the torque has no hold on a load of the coupled machine.
     [Fact]
     public void A_load_of_the_machine_stays_through_the_spectrum()

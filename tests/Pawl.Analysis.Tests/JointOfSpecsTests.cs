@@ -120,6 +120,9 @@ public class JointOfSpecsTests
         Assert.Equal(1.04 * 30_000 / 1.239, Number(analysis, "max_preload"), tolerance: 15.0);
         Assert.Equal(0.96 * 30_000 / 1.655, Number(analysis, "min_preload"), tolerance: 10.0);
         Assert.Equal(1.04 * 1.655 / (0.96 * 1.239), Number(analysis, "preload_scatter"), 0.002);
+
+        // Loosening at 0.10 with the least preload: 4.150·0.10 + 6.25·0.10 − 0.199 = 0.841 mm.
+        Assert.Equal(0.96 * 30 / 1.655 * 0.841, Number(analysis, "loosening_torque"), 0.03);
     }
 
     // Class B of VDI 2230 Part 1, table A5: 0.08 to 0.16, on three public trade pages.

@@ -230,16 +230,7 @@ internal sealed partial class BearingBuilder
     {
         if (!LoadReasons.IsEmpty || _loads is null)
             return Quantity.NotEvaluated(kind, inputs, LoadReasons);
-        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
-            return Quantity.NotEvaluated(kind, inputs, reasons);
-        try
-        {
-            return Quantity.Computed(kind, formula(_loads), inputs);
-        }
-        catch (OutsideValidityException outside)
-        {
-            return Quantity.NotEvaluated(kind, inputs, outside.Message);
-        }
+        return FromSpeeds(kind, inputs, () => formula(_loads));
     }
 
     private void Loads()
@@ -342,19 +333,10 @@ internal sealed partial class BearingBuilder
     private double Kappa(LoadShare share) => LifeModification.ViscosityRatio(
         N(K.WorkingViscosity), LifeModification.ReferenceViscosity(RatedSpeed * share.Speed, N(K.PitchDiameter)));
 
-    private static Quantity FromSpeeds(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<double> formula)
-    {
-        if (Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons)
-            return Quantity.NotEvaluated(kind, inputs, reasons);
-        try
-        {
-            return Quantity.Computed(kind, formula(), inputs);
-        }
-        catch (OutsideValidityException outside)
-        {
-            return Quantity.NotEvaluated(kind, inputs, outside.Message);
-        }
-    }
+    private static Quantity FromSpeeds(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<double> formula) =>
+        Quantity.MissingReasons(inputs) is { IsEmpty: false } reasons
+            ? Quantity.NotEvaluated(kind, inputs, reasons)
+            : Quantity.Guarded(kind, inputs, () => Quantity.Computed(kind, formula(), inputs));
 
     /// <summary>e_C at a viscosity ratio.</summary>
     private double Cleanliness(double kappa)

@@ -30,12 +30,12 @@ internal sealed class SupportBuilder
     public static HeldBodies Add(
         TrainSpec spec, TrainBuilder train, TrainForces forces, ImmutableArray<BearingPlace> places, IReadOnlyDictionary<string, Subject> bodies)
     {
-        var context = new SupportBuilder(spec, train, forces, places);
+        var supports = new SupportBuilder(spec, train, forces, places);
         foreach (var set in spec.Planets.Entries)
-            context.Planet(set.Name.Value);
-        context.Shafts();
-        context.Account(bodies);
-        return new(train, forces, places, context._middles);
+            supports.Planet(set.Name.Value);
+        supports.Shafts();
+        supports.Account(bodies);
+        return new(train, forces, places, supports._middles);
     }
 
     private bool IsFixed(string body) => _spec.Fixed.Any(held => held.Value == body);

@@ -12,6 +12,9 @@ internal sealed class InsideTheBox
     private const int Halvings = 24;
     private const double Near = 1e-3;
 
+    // The last step leaves its value aside.
+    private const int Result = -1;
+
     private readonly ImmutableArray<Quantity> _leaves;
     private readonly Dictionary<Quantity, int> _places = [];
     private readonly List<double> _values = [];
@@ -19,6 +22,7 @@ internal sealed class InsideTheBox
     private readonly Step[] _all;
     private readonly Step[][] _beneath;
     private readonly double[] _x;
+    private double _result;
 
     private InsideTheBox(ImmutableArray<Quantity> leaves, ImmutableArray<Quantity> inputs, Formula formula)
     {
@@ -39,9 +43,6 @@ internal sealed class InsideTheBox
         var moved = new HashSet<int> { leaf };
         return Array.FindAll(_all, step => Array.Exists(step.Inputs, moved.Contains) && moved.Add(step.Place));
     }
-
-    // The last step leaves its value aside.
-    private const int Result = -1;
 
     /// <summary>The extent widened by what was found; null when the corners are the worst.</summary>
     public static Extent? Search(ImmutableArray<Quantity> inputs, Formula formula, CornerAlgebra.Result corners)
@@ -108,8 +109,6 @@ internal sealed class InsideTheBox
 
         return _result;
     }
-
-    private double _result;
 
     // From the best corner, or from nominal where no corners are known: leaf by leaf to the best of a row of points, until none moves.
     private double Climb(int sign, double best, CornerAlgebra.Result corners)

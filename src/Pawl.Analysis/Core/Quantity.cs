@@ -39,6 +39,9 @@ public abstract record Origin
 /// </remarks>
 public sealed class Quantity
 {
+    private const int MaxReasons = 8;
+    private const string FurtherReasons = "further reasons, not listed";
+
     private Quantity(QuantityKind kind, Origin origin, ImmutableArray<Quantity> inputs)
     {
         Kind = kind;
@@ -284,9 +287,6 @@ public sealed class Quantity
 
         return reasons;
     }
-
-    private const int MaxReasons = 8;
-    private const string FurtherReasons = "further reasons, not listed";
 
     public override string ToString() => $"{Subject}.{Kind.Name}";
 }

@@ -21,13 +21,13 @@ public sealed record InterfacePairing(InterfaceSpec Own, AdapterSpec Adapter, St
 
     internal string Key(bool own, string key) => own ? $"interfaces.{Own.Name.Value}.{key}" : $"interface.{key} of adapter {Adapter.Adapter.Value}";
 
-    internal bool SplinesAgree => SideMisfit.OfSpline(Own.Spline, Other.Spline) == SideMisfit.None;
+    internal bool SplinesAgree { get; } = SideMisfit.OfSpline(Own.Spline, Adapter.Interface.Spline) == SideMisfit.None;
 
-    internal bool PilotsAgree => SideMisfit.OfPilot(Own.Pilot, Other.Pilot) == SideMisfit.None;
+    internal bool PilotsAgree { get; } = SideMisfit.OfPilot(Own.Pilot, Adapter.Interface.Pilot) == SideMisfit.None;
 
-    internal bool BoltsAgree => SideMisfit.OfBolts(Own.Bolts, Other.Bolts) == SideMisfit.None;
+    internal bool BoltsAgree { get; } = SideMisfit.OfBolts(Own.Bolts, Adapter.Interface.Bolts) == SideMisfit.None;
 
-    internal bool DowelsAgree => SideMisfit.OfDowels(Own.Dowels, Other.Dowels) == SideMisfit.None;
+    internal bool DowelsAgree { get; } = SideMisfit.OfDowels(Own.Dowels, Adapter.Interface.Dowels) == SideMisfit.None;
 
     internal bool OwnIsRecess => Own.Pilot!.Side.Value == "recess";
 

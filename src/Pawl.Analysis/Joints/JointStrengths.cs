@@ -6,6 +6,7 @@ using Pawl.Mechanics.Joints;
 using Pawl.Mechanics.Materials;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
+using static Pawl.Analysis.BodyInputs;
 using static Pawl.Analysis.Core.Inputs;
 using J = Pawl.Analysis.Joints.Joints;
 
@@ -30,7 +31,7 @@ public sealed class JointStrengths : Section<JointSpec>
         .When(J.IsCarrying)
         .Stated(static s => s.Torque)
         .From(
-            Of("body", static () => BodyQuantities.Torque, "T_body"), Of("train", static () => DutyQuantities.ApplicationFactor, "K_A"), J.PeakShare,
+            Of("body", static () => BodyQuantities.Torque, "T_body"), Of("train", static () => DutyQuantities.ApplicationFactor, "K_A"), PeakOverRated,
             static (torque, application, peak) => Math.Abs(torque) * application * peak)
         .Custom(static subject => Quantity.NotEvaluated(CarriedTorque!, [], $"the torque of {((JointSpec)subject.Model).Carries!.Value} is not known"));
 

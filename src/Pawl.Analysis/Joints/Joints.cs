@@ -1,11 +1,10 @@
 using System.Globalization;
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Rating;
-using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Joints;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
+using static Pawl.Analysis.BodyInputs;
 using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Joints;
@@ -281,14 +280,10 @@ public sealed class Joints : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> StatedAxialForce =
         Number("stated_axial_force", "F", "Stated axial force on all bolts together", Units.Newton).Stated(static s => s.AxialForce).Optional();
 
-    public static readonly NumberDefinition<JointSpec> PeakShare = Number("peak_over_rated", "f_p", "Peak torque over rated torque with its application factor, at least 1")
-        .By("f_p = max(1, T_peak/(T_in·K_A)); 1 where no peak is stated", Closed)
-        .Custom(static subject => PeakOverRated(PeakShare!, subject.Reach("train")!));
-
     public static readonly NumberDefinition<JointSpec> AxialForce = Number("axial_force", "F_A", "Axial force on one bolt, or on the stack of a central nut", Units.Newton)
         .By("stated force over the bolts; of a clamped bearing its axial load at rated torque, scaled to the peak", "the spec; statics").Scaled(1)
         .From(
-            Of("bearing", static () => BearingQuantities.AxialLoad, "F_a"), PeakShare, StatedAxialForce.Or(0),
+            Of("bearing", static () => BearingQuantities.AxialLoad, "F_a"), PeakOverRated, StatedAxialForce.Or(0),
             static (load, peak, more) => load * peak + more)
         .Custom(static subject => ((JointSpec)subject.Model).Bearing is { } name
             ? Quantity.NotEvaluated(AxialForce!, [], $"the axial load of bearing {name.Value} is not known")
@@ -331,16 +326,6 @@ public sealed class Joints : Section<JointSpec>
     internal static bool IsCarrying(JointSpec spec) => spec.Carries is not null || spec.Torque is not null;
 
     internal static double Area(double diameter) => Math.PI / 4 * diameter * diameter;
-
-    /// <summary>Peak over the rated torque with its application factor; no less than 1.</summary>
-    internal static Quantity PeakOverRated(QuantityKind kind, Subject train)
-    {
-        var (peak, torque, application) =
-            (train.Find(DutyQuantities.PeakTorque), train.Find(TrainQuantities.InputTorque), train.Find(DutyQuantities.ApplicationFactor));
-        return peak is { IsEvaluated: true } && torque is { IsEvaluated: true } && application is { IsEvaluated: true }
-            ? Quantity.Compute(kind, [peak, torque, application], static v => Math.Max(1, v[0] / (v[1] * v[2]))).With(["T_peak", "T_in", "K_A"])
-            : Quantity.Computed(kind, 1, []);
-    }
 
     /// <summary>All joints, in the order of the spec.</summary>
     internal static void AddAll(AnalysisContext context)

@@ -73,15 +73,10 @@ public sealed class ParallelKeys : Section<ParallelKeySpec>
         .By("h_W = t_1 − s", Closed).Noted("the keyway is measured at its middle; at the flank it is less deep by the height of the arc")
         .From(ShaftDepth, Chamfer, static (depth, chamfer) => depth - chamfer);
 
-    public static readonly NumberDefinition<ParallelKeySpec> PeakShare = Number("peak_over_rated", "f_p", "Peak torque over rated torque with its application factor, at least 1")
-        .By("f_p = max(1, T_peak/(T_in·K_A)); 1 where no peak is stated", Closed)
-        .When(static s => s.Torque is null)
-        .Custom(static subject => Joints.Joints.PeakOverRated(PeakShare!, subject.Reach("train")!));
-
     public static readonly NumberDefinition<ParallelKeySpec> Torque = Number("torque", "T", "Maximum torque of the keys", Units.NewtonMetre)
         .By("as stated; else T = |T_body|·K_A·f_p", "torque balance").Scaled(1000)
         .Stated(static s => s.Torque)
-        .From(BodyTorque, ApplicationFactor, PeakShare, static (torque, application, peak) => Math.Abs(torque) * application * peak)
+        .From(BodyTorque, ApplicationFactor, PeakOverRated, static (torque, application, peak) => Math.Abs(torque) * application * peak)
         .Custom(static subject => ((ParallelKeySpec)subject.Model).Carries is { } body
             ? Quantity.NotEvaluated(Torque!, [], $"the torque of {body.Value} is not known")
             : null)

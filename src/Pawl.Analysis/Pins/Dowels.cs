@@ -38,11 +38,6 @@ public sealed class Dowels : Section<DowelSpec>
     public static readonly NumberDefinition<DowelSpec> Bore =
         Number("bore", "d_i", "Hole along a dowel", Units.Millimetre).Stated(static s => s.Bore).Optional();
 
-    public static readonly NumberDefinition<DowelSpec> PeakShare = Number("peak_over_rated", "f_p", "Peak torque over rated torque with its application factor, at least 1")
-        .By("f_p = max(1, T_peak/(T_in·K_A)); 1 where no peak is stated", Closed)
-        .When(static s => s.Carries is not null)
-        .Custom(static subject => Joints.Joints.PeakOverRated(PeakShare!, subject.Reach("train")!));
-
     public static readonly NumberDefinition<DowelSpec> CarriedTorque = Number("carried_torque", "T", "Maximum torque between the parts", Units.NewtonMetre)
         .By("that of the joint; else as stated; else T = |T_body|·K_A·f_p", "torque balance").Scaled(1000)
         .From(Of("joint", static () => JointStrengths.CarriedTorque), static torque => torque)
@@ -50,7 +45,7 @@ public sealed class Dowels : Section<DowelSpec>
             ? Quantity.NotEvaluated(CarriedTorque!, [], $"joints.{joint.Value}.carries is not stated")
             : null)
         .Stated(static s => s.Torque)
-        .From(BodyTorque, ApplicationFactor, PeakShare, static (torque, application, peak) => Math.Abs(torque) * application * peak)
+        .From(BodyTorque, ApplicationFactor, PeakOverRated, static (torque, application, peak) => Math.Abs(torque) * application * peak)
         .Custom(static subject => ((DowelSpec)subject.Model).Carries is { } body
             ? Quantity.NotEvaluated(CarriedTorque!, [], $"the torque of {body.Value} is not known")
             : null)

@@ -4,6 +4,7 @@ using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Pins;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
+using static Pawl.Analysis.BodyInputs;
 using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Pins;
@@ -28,15 +29,9 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
         .By("as stated, else by the standard", Standard, Certainty.Published)
         .Stated(static s => s.Groove).From(Ring, static ring => ring.Groove);
 
-    public static readonly NumberDefinition<RetainingRingSpec> PeakShare =
-        Number("peak_over_rated", "f_p", "Peak torque over rated torque with its application factor, at least 1")
-        .By("f_p = max(1, T_peak/(T_in·K_A)); 1 where no peak is stated", Closed)
-        .When(static s => s.Bearing is not null)
-        .Custom(static subject => Joints.Joints.PeakOverRated(PeakShare!, subject.Reach("train")!));
-
     public static readonly NumberDefinition<RetainingRingSpec> AxialForce = Number("axial_force", "F_A", "Maximum force on the ring", Units.Newton)
         .By("as stated; else of the bearing F_A = F_a·f_p", "the spec; statics").Scaled(1)
-        .From(Of("bearing", static () => BearingQuantities.AxialLoad, "F_a"), PeakShare, static (load, peak) => load * peak)
+        .From(Of("bearing", static () => BearingQuantities.AxialLoad, "F_a"), PeakOverRated, static (load, peak) => load * peak)
         .Custom(static subject => ((RetainingRingSpec)subject.Model).Bearing is { } name
             ? Quantity.NotEvaluated(AxialForce!, [], $"the axial load of bearing {name.Value} is not known")
             : null)

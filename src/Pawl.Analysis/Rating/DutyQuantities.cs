@@ -29,6 +29,11 @@ public sealed class DutyQuantities : Section<GearboxSpec>
         .Stated(static s => s.Duty?.Input?.ReverseTorque, "/duty.input.torque")
         .Custom(static subject => Otherwise(subject));
 
+    public static readonly NumberDefinition<GearboxSpec> PeakOverRated =
+        Number("peak_over_rated", "f_p", "Peak torque over rated torque with its application factor, at least 1")
+        .By("f_p = max(1, T_peak/(T_in·K_A)); 1 where one of them is not stated", "closed form")
+        .Custom(static subject => PeakOver(subject));
+
     public static readonly NumberDefinition<GearboxSpec> RequiredContactSafety = Number("required_contact_safety", "S_Hmin", "Required safety against pitting")
         .Stated(static s => s.Duty?.Safety?.Contact, "/duty.safety.contact").Assumed(1, $"1.0, {MakerAndBuyer}");
 
@@ -102,6 +107,14 @@ public sealed class DutyQuantities : Section<GearboxSpec>
         .When(static s => s.Duty is { Spectrum.IsEmpty: false })
         .Stated(static s => s.Duty!.SpectrumPeaks, "/duty.spectrum_peaks")
         .Assumed("excluded", "excluded: the application factor applies to the torques of the spectrum too");
+
+    private static Quantity PeakOver(Subject train)
+    {
+        ImmutableArray<Quantity> inputs = [train[PeakTorque], train[TrainQuantities.InputTorque], train[ApplicationFactor]];
+        return Quantity.MissingReasons(inputs).IsEmpty
+            ? Quantity.Compute(PeakOverRated, inputs, static v => Math.Max(1, v[0] / (v[1] * v[2])))
+            : Quantity.Computed(PeakOverRated, 1, []);
+    }
 
     private static LubricantSpec? Oil(Subject subject) => OilBase.Lubricant(subject.Context);
 

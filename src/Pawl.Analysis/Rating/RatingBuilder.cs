@@ -29,11 +29,11 @@ internal sealed class RatingBuilder
         {
             if (!_loads.TryGetValue(mesh.Name, out var load))
                 continue;
-            Count(mesh.First, load.FirstTorque / load.Paths);
-            Count(mesh.Second, load.SecondTorque / load.Paths);
+            Press(mesh.First, load.FirstTorque / load.Paths);
+            Press(mesh.Second, load.SecondTorque / load.Paths);
         }
 
-        void Count(GearBuilder gear, double torque)
+        void Press(GearBuilder gear, double torque)
         {
             var (plus, minus) = _flanks.GetValueOrDefault(gear);
             _flanks[gear] = (Math.Max(plus, torque), Math.Max(minus, -torque));

@@ -199,7 +199,7 @@ public static class TrainQuantities
     {
         Name = "bearing_set_life", Symbol = "L_set", Title = "Life that all bearings reach together, at the reliability of the basic life", Unit = Units.Hour,
         Formula = "L_set = (Σ N_i·L_10h,i^−w)^(−1/w), N_i bearings of a place; w = 10/9 balls, 9/8 rollers, 1.1 both",
-        Source = "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w",
+        Source = "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w, the 1.1 common practice",
     };
 
     public static readonly ImmutableArray<QuantityKind> All =
