@@ -26,12 +26,14 @@ public static class GearboxAnalyser
             return Finish(context, "");
         }
 
+        LoadCaseQuantities.AddAll(context, subject);
         var train = TrainBuilder.Build(context, spec.Train, subject);
         context.Forces = new(() => TrainForces.Build(context, spec.Train, train));
         TrainResults.Add(context, spec.Train, train);
         var bodies = context.Subjects.Where(each => each.Kind == SubjectKinds.Body)
             .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
-        RatingBuilder.Add(context, spec.Train, train);
+        foreach (var mesh in train.Meshes)
+            MeshCaseQuantities.AddAll(context, mesh.Subject);
         PlanetSetBuilder.AddAll(context, spec.Train, train, bodies);
         PassingBuilder.AddAll(context, train);
         foreach (var gear in train.Gears)

@@ -44,19 +44,24 @@ public static class SubjectKinds
             .With("gear", () => Gear);
 
     public static readonly SubjectKind Mesh =
-        Section<MeshSpec>.KindOf("mesh", "Mesh", "Meshes", MeshLoadQuantities.All, typeof(MeshQuantities), typeof(MaterialPairQuantities))
+        Section<MeshSpec>.KindOf("mesh", "Mesh", "Meshes", typeof(MeshQuantities), typeof(MaterialPairQuantities), typeof(MeshLoadQuantities))
             .With("train", () => Train)
             .With("first", () => Gear)
             .With("second", () => Gear);
 
     public static readonly SubjectKind MeshGear =
         Section<MeshGear>.KindOf(
-            "mesh_gear", "Gear in a mesh", "Meshes", [.. FlankQuantities.All, .. RootQuantities.All, .. CaseStrengthQuantities.All],
-            typeof(MeshGearQuantities))
+            "mesh_gear", "Gear in a mesh", "Meshes", typeof(MeshGearQuantities), typeof(FlankQuantities), typeof(RootQuantities),
+            typeof(CaseStrengthQuantities))
             .With("train", () => Train)
             .With("mesh", () => Mesh)
             .With("gear", () => Gear)
             .With("mate", () => Gear);
+
+    public static readonly SubjectKind MeshCase =
+        Section<MeshCase>.KindOf("mesh_case", "Mesh in a load case", "Meshes", typeof(MeshCaseQuantities))
+            .With("train", () => Train)
+            .With("mesh", () => Mesh);
 
     public static readonly SubjectKind Passing =
         new SubjectKind("passing", "Pinion that passes a gear", "Assembly", PassingQuantities.All)
@@ -155,7 +160,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, Bearing, Shaft, ShaftSection, Spline, ParallelKey, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, MeshCase, Bearing, Shaft, ShaftSection, Spline, ParallelKey, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

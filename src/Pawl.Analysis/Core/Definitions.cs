@@ -25,7 +25,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     private readonly List<string> _tables = [];
     private string _missingKey = "";
     private bool _isOptional;
-    private Func<TSpec, bool>? _next;
+    private Func<Subject, bool>? _next;
 
     private protected Definition() => Evaluate = Run;
 
@@ -112,12 +112,17 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     {
         var applies = _next;
         _next = null;
-        _ways.Add(applies is null ? way : subject => applies((TSpec)subject.Model) ? way(subject) : null);
+        _ways.Add(applies is null ? way : subject => applies(subject) ? way(subject) : null);
         return Self;
     }
 
     /// <summary>The next way counts only when the spec is so.</summary>
-    public TSelf For(Func<TSpec, bool> condition)
+    public TSelf For(Func<TSpec, bool> condition) => For(subject => condition((TSpec)subject.Model));
+
+    /// <summary>The next way counts only when the spec and its surroundings are so.</summary>
+    public TSelf For(Func<TSpec, Subject, bool> condition) => For(subject => condition((TSpec)subject.Model, subject));
+
+    private TSelf For(Func<Subject, bool> condition)
     {
         _next = condition;
         return Self;

@@ -133,6 +133,23 @@ public static class Inputs
     /// <summary>A text, truth or row of the subject in a role.</summary>
     public static IInput<T> OfRow<T>(string role, Func<IInput<T>> input) => new RelatedRow<T>(role, input);
 
+    /// <summary>A text, truth or row of the subject in a role, or a constant where it has none.</summary>
+    public static IInput<T> OfRowOr<T>(string role, Func<IInput<T>> input, T otherwise) => new OptionalRow<T>(role, input, otherwise);
+
+    /// <summary>Two inputs, of which the formula sees one value, such as a number of teeth with the sign of its gear.</summary>
+    public static IInput<T> Join<A, B, T>(IInput<A> a, IInput<B> b, Func<A, B, T> join) => new Joined<A, B, T>(a, b, join);
+
+    /// <summary>One input, of which the formula sees what is made of it, such as the class that a text names.</summary>
+    public static IInput<T> Join<A, T>(IInput<A> a, Func<A, T> make) => new Made<A, T>(a, make);
+
+    /// <inheritdoc cref="Join{A, B, T}"/>
+    public static IInput<T> Join<A, B, C, T>(IInput<A> a, IInput<B> b, IInput<C> c, Func<A, B, C, T> join) =>
+        Join(Join(a, b, static (x, y) => (x, y)), c, (both, z) => join(both.x, both.y, z));
+
+    /// <inheritdoc cref="Join{A, B, T}"/>
+    public static IInput<T> Join<A, B, C, D, T>(IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, Func<A, B, C, D, T> join) =>
+        Join(Join(a, b, static (x, y) => (x, y)), Join(c, d, static (x, y) => (x, y)), (left, right) => join(left.x, left.y, right.x, right.y));
+
     private static Subject? ReachOrOwn(Subject subject, string role) => role.Length == 0 ? subject : subject.Reach(role);
 
     private static string SymbolOf(QuantityKind kind, string? symbol) => symbol ?? (kind.Symbol.Length > 0 ? kind.Symbol : kind.Name);
@@ -203,6 +220,32 @@ public static class Inputs
         public bool Gather(Subject subject, InputList list) => ReachOrOwn(subject, role) is { } related && input().Gather(related, list);
 
         public T Read(ref InputReader reader) => input().Read(ref reader);
+    }
+
+    private sealed class OptionalRow<T>(string role, Func<IInput<T>> input, T otherwise) : IInput<T>
+    {
+        public bool Gather(Subject subject, InputList list)
+        {
+            if (subject.Reach(role) is not { } related || !input().Gather(related, list))
+                list.Add([], "");
+            return true;
+        }
+
+        public T Read(ref InputReader reader) => reader.IsAbsent() ? otherwise : input().Read(ref reader);
+    }
+
+    private sealed class Made<A, T>(IInput<A> a, Func<A, T> make) : IInput<T>
+    {
+        public bool Gather(Subject subject, InputList list) => a.Gather(subject, list);
+
+        public T Read(ref InputReader reader) => make(a.Read(ref reader));
+    }
+
+    private sealed class Joined<A, B, T>(IInput<A> a, IInput<B> b, Func<A, B, T> join) : IInput<T>
+    {
+        public bool Gather(Subject subject, InputList list) => a.Gather(subject, list) && b.Gather(subject, list);
+
+        public T Read(ref InputReader reader) => join(a.Read(ref reader), b.Read(ref reader));
     }
 
     private static bool GatherOne(Quantity? quantity, string symbol, bool optional, InputList list)

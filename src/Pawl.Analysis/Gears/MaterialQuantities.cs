@@ -24,6 +24,16 @@ public sealed class MaterialQuantities : Section<GearSpec>
         .By("class that the catalogue gives for the treatment", "the catalogue", Certainty.Declared)
         .Custom(static subject => ClassOf(subject));
 
+    public static readonly RowDefinition<GearSpec, string> RootClass = Text("root_class", "Class of ISO 6336-5 at the root", "class_F")
+        .By("that of the flank; of the core where induction hardening leaves the root out", "the catalogue", Certainty.Declared)
+        .Custom(static subject => Of(subject) switch
+        {
+            { Class: null } => Quantity.NotEvaluated(
+                RootClass!, [subject[Class]], subject[Class] is { IsEvaluated: false, Reasons: var reasons } ? reasons : [$"{subject[Class].Text} is no class of ISO 6336-5"]),
+            { RootClass: null } material => Quantity.NotEvaluated(RootClass!, [subject[Class]], CoreUnknown(material)),
+            var material => Quantity.ComputedText(RootClass!, AllowableStress.Symbol(material.RootClass!.Value), [subject[Class]]),
+        });
+
     public static readonly RowDefinition<GearSpec, string> Quality = Text("quality", "Quality of material and treatment")
         .Stated(static s => s.HeatTreatment?.Quality, "heat_treatment")
         .Custom(static subject => HeatOf(subject) is null
@@ -161,6 +171,9 @@ public sealed class MaterialQuantities : Section<GearSpec>
         return null;
     }
 
+    private static string CoreUnknown(MaterialBuilder material) =>
+        $"the root is not hardened, and materials.{material.Gear.Material!.Value} lists no treatment of its core; state {material.Key("root_hardened")} if it is";
+
     private static Quantity Bending(Subject subject)
     {
         var material = Of(subject);
@@ -168,9 +181,7 @@ public sealed class MaterialQuantities : Section<GearSpec>
             return Uncovered(subject, BendingLimit, "bending_limit");
         if (material.RootClass is not { } root)
         {
-            return Quantity.NotEvaluated(
-                BendingLimit, [subject[Class]],
-                $"the root is not hardened, and materials.{material.Gear.Material!.Value} lists no treatment of its core; state {material.Key("root_hardened")} if it is");
+            return Quantity.NotEvaluated(BendingLimit, [subject[Class]], CoreUnknown(material));
         }
 
         Table(subject);

@@ -12,8 +12,10 @@ internal sealed class MeshBuilder
     private MeshBuilder(AnalysisContext context, MeshSpec spec, GearBuilder first, GearBuilder second)
     {
         (Spec, First, Second) = (spec, first, second);
-        Subject = context.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec)
+        Subject = context.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec, $"train.meshes[{context.Spec.Train!.Meshes.IndexOf(spec)}]")
             .Relate("first", first.Subject).Relate("second", second.Subject).Relate("train", () => context.Find(SubjectKinds.Train, "train"));
+        var (pinion, wheel) = IsInternal || first.Spec.Teeth.Value <= second.Spec.Teeth.Value ? (first, second) : (second, first);
+        Subject.RelateOptional("pinion", () => pinion.Subject).RelateOptional("wheel", () => wheel.Subject);
         _first = OneGear(context, first, second);
         _second = OneGear(context, second, first);
     }
@@ -44,7 +46,11 @@ internal sealed class MeshBuilder
     private Subject OneGear(AnalysisContext context, GearBuilder gear, GearBuilder mate) =>
         context.Begin(SubjectKinds.MeshGear, $"{Subject.Path}.{gear.Name}", Spec.Span, new MeshGear(Spec, gear.Spec))
             .Relate("mesh", Subject).Relate("gear", gear.Subject).Relate("mate", mate.Subject)
-            .Relate("train", () => context.Find(SubjectKinds.Train, "train"));
+            .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+            .RelateOptional("first", () => Subject.Reach("first")).RelateOptional("pinion", () => Subject.Reach("pinion"))
+            .RelateOptional("wheel", () => Subject.Reach("wheel"))
+            .RelateOptional("peak", () => context.Find(SubjectKinds.MeshCase, $"{Subject.Path}.peak"))
+            .RelateAll("shares", () => Subject.ReachAll("shares"));
 }
 
 /// <summary>The body that holds the centres of a mesh: the carrier, or the housing between parallel shafts.</summary>

@@ -150,4 +150,11 @@ public sealed class LoadCaseQuantities : Section<SpectrumBinSpec>
     public static readonly NumberDefinition<SpectrumBinSpec> Torque = Number("torque", "T", "Torque at the input", Units.NewtonMetre).Stated(static s => s.Torque);
 
     public static readonly NumberDefinition<SpectrumBinSpec> Speed = Number("speed", "n", "Speed of the input", Units.RevolutionPerMinute).Stated(static s => s.Speed);
+
+    internal static void AddAll(AnalysisContext context, Subject train)
+    {
+        var count = 0;
+        foreach (var share in context.Spec.Duty?.Spectrum ?? [])
+            context.Begin(SubjectKinds.LoadCase, $"duty.spectrum[{count++}]", share.Span, share).Relate("train", train);
+    }
 }

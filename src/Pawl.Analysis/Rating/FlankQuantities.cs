@@ -1,88 +1,149 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
+using Pawl.Analysis.Trains;
+using Pawl.Mechanics.Materials;
+using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
+using static Pawl.Analysis.Core.Inputs;
+using D = Pawl.Analysis.Rating.DutyQuantities;
+using G = Pawl.Analysis.Gears.GearQuantities;
+using L = Pawl.Analysis.Rating.MeshLoadQuantities;
+using M = Pawl.Analysis.Gears.MaterialQuantities;
+using Q = Pawl.Analysis.Gears.MeshQuantities;
 
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Pitting of a gear in one of its meshes, after ISO 6336-2.</summary>
-public static class FlankQuantities
+public sealed class FlankQuantities : Section<MeshGear>
 {
     private const string Contact = "ISO 6336-2";
 
-    public static readonly QuantityKind LoadCycles = new()
-    {
-        Name = "load_cycles", Symbol = "N_L", Title = "Load cycles of a flank in the service life",
-        Formula = "N_L = contacts a turn · |n − n_carrier| · L_h", Symbols = ["n_in", "L_h"], Source = "closed form",
-        Note = "turns relative to the carrier; a drive that turns both ways counts the whole life on each flank",
-    };
+    private static readonly IInput<Circles> Own = CirclesOf("gear", "");
 
-    public static readonly QuantityKind SingleContactFactor = new()
-    {
-        Name = "single_contact_factor", Symbol = "Z_B,D", Title = "Single pair contact factor",
-        Formula = "pinion Z_B = M_1, wheel Z_D = M_2, each at least 1; internal ring and ε_β ≥ 1: 1; between, linear in ε_β",
-        Symbols = ["z", "z_mate", "d_Na", "d_b", "d_Na,mate", "d_b,mate", "α_wt", "ε_α", "ε_β"], Source = Contact,
-        Note = "with f_ZCa = 1 of the 2019 edition: the flanks of a helical pair are modified",
-    };
+    private static readonly IInput<Circles> Mate = CirclesOf("mate", ",mate");
 
-    public static readonly QuantityKind ContactStress = new()
-    {
-        Name = "contact_stress", Symbol = "σ_H", Title = "Contact stress at the rated torque", Unit = Units.Megapascal,
-        Formula = "σ_H = Z_B,D·σ_H0·√(K_A·K_γ·K_v·K_Hβ·K_Hα)", Symbols = ["Z_B,D", "σ_H0", "K_A", "K_γ", "K_v", "K_Hβ", "K_Hα"], Source = Contact,
-    };
+    private static readonly IInput<LifeCurve> Endurance = Join(
+        OfRow("gear", static () => M.Class), OfRow("train", static () => D.Pitting), OfRow("train", static () => D.LongLife),
+        static (name, pitting, longLife) => LifeCurves.Flank(LoadFactors.ClassOf(name), pitting == "limited", longLife == "full"));
 
-    public static readonly QuantityKind WorkHardeningFactor = new()
-    {
-        Name = "work_hardening_factor", Symbol = "Z_W", Title = "Work hardening factor",
-        Formula = "through-hardened gear, surface-hardened mate: Z_W = (1.2 − (HB − 130)/1700)·(3/R_zH)^0.15, HB within 130 to 470, R_zH = Rz_mate·(10/ρ_red)^0.33·(Rz_mate/Rz)^0.66/(v·ν_40/1500)^0.33; else 1",
-        Source = "UR M56.2.11, after ISO 6336-2", Symbols = ["H", "Rz_mate", "Rz", "ρ_red", "v", "ν_40"], Certainty = Certainty.Published, Note = "Vickers taken as Brinell",
-    };
+    /// <summary>The static strength has no factors of film: its corner moves against the others by them.</summary>
+    private static readonly IInput<LifeCurve> Curve = Join(
+        Endurance, Of("mesh", static () => L.LubricantFactor), Of("mesh", static () => L.SpeedFactor), Of("mesh", static () => L.RoughnessFactor),
+        static (curve, zl, zv, zr) => curve.WithStaticFactor(curve.StaticFactor * (1 / (zl * zv * zr))));
 
-    public static readonly QuantityKind SizeFactor = new()
-    {
-        Name = "contact_size_factor", Symbol = "Z_X", Title = "Size factor of the contact", Formula = "Z_X = 1 up to m_n = 10 mm", Symbols = ["m_n"],
-        Source = Contact, Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<MeshGear> ContactsPerTurn = Number("contacts_per_turn", "c", "Contacts of a flank in one turn relative to the carrier")
+        .By("1 on a planet; on a central gear the number of planets", "closed form")
+        .For(static (s, subject) => subject.Context.Spec.Train!.Planets.Find(s.Gear.On.Value) is not null).From(static () => 1)
+        .From(Of("mesh", static () => L.PlanetCount), static count => count);
 
-    public static readonly QuantityKind LifeFactor = new()
-    {
-        Name = "contact_life_factor", Symbol = "Z_NT", Title = "Life factor of the contact",
-        Formula = "lines between the points of the class in lg N, lg Z; the static point over Z_L·Z_v·Z_R, which do not act on it", Symbols = ["N_L", "Z_L", "Z_v", "Z_R"], Source = Contact, Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<MeshGear> SpeedRatio =
+        Number("speed_ratio", "(n − n_carrier)/n_in", "Speed against the carrier, per input speed, magnitude")
+        .By("that of the first gear, times the teeth of the first over its own", "Willis relation")
+        .From(
+            Of("mesh", static () => Q.RelativeSpeedRatio), Of("first", static () => G.Teeth, "z_first"), Of("gear", static () => G.Teeth, "z"),
+            static (first, teeth, own) => first * teeth / own);
 
-    public static readonly QuantityKind ContactStrength = new()
-    {
-        Name = "contact_strength", Symbol = "σ_HG", Title = "Contact strength at the reference life", Unit = Units.Megapascal,
-        Formula = "σ_Hlim·Z_L·Z_v·Z_R·Z_W·Z_X", Symbols = ["σ_Hlim", "Z_L", "Z_v", "Z_R", "Z_W", "Z_X"], Source = Contact,
-    };
+    public static readonly NumberDefinition<MeshGear> LoadCycles = Number("load_cycles", "N_L", "Load cycles of a flank in the service life")
+        .By("N_L = c · n_in · (n − n_carrier)/n_in · L_h", "closed form")
+        .Noted("turns relative to the carrier; a drive that turns both ways counts the whole life on each flank")
+        .From(
+            Of("train", static () => TrainQuantities.InputSpeed), Of("train", static () => D.ServiceLife), ContactsPerTurn, SpeedRatio,
+            static (speed, life, contacts, perInput) => MeshForce.FlankCycles((int)contacts, speed * perInput, life));
 
-    public static readonly QuantityKind ContactSafety = new()
-    {
-        Name = "contact_safety", Symbol = "S_H", Title = "Safety against pitting",
-        Formula = "S_H = σ_HG·Z_NT/σ_H; under a load spectrum the factor on all stresses at which the damage sum is 1",
-        Source = "ISO 6336-2, ISO 6336-6", Note = "1 % probability of damage; on stress, so its square is on load; load factors of the shares of a spectrum with the geometry at nominal",
-    };
+    public static readonly NumberDefinition<MeshGear> SingleContactFactor = Number("single_contact_factor", "Z_B,D", "Single pair contact factor")
+        .By("pinion Z_B = M_1, wheel Z_D = M_2, each at least 1; internal ring and ε_β ≥ 1: 1; between, linear in ε_β", Contact)
+        .Noted("with f_ZCa = 1 of the 2019 edition: the flanks of a helical pair are modified")
+        .From(
+            Own, Mate, Of("mesh", static () => Q.WorkingPressureAngle), Of("mesh", static () => Q.TransverseContactRatio),
+            Of("mesh", static () => Q.OverlapRatio), static (own, mate, angle, ratio, overlap) =>
+                own.Teeth < 0 ? ContactFactors.SinglePairOfInternalGear
+                : overlap >= 1 ? 1
+                : ContactFactors.SinglePair(
+                    ContactFactors.SinglePairRatio(angle, own.Tip, own.Ground, own.Teeth, mate.Tip, mate.Ground, mate.Teeth, ratio), overlap));
 
-    public static readonly QuantityKind ContactDamage = new()
-    {
-        Name = "contact_damage", Symbol = "D_H", Title = "Damage sum of the flank with the safety required",
-        Formula = "D_H = Σ n_i/N_i, N_i the life at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage",
-        Note = "load factors of each share from the same formulas at its load and speed, with the geometry at nominal",
-    };
+    public static readonly NumberDefinition<MeshGear> ContactStress =
+        Number("contact_stress", "σ_H", "Contact stress at the rated torque", Units.Megapascal)
+        .By("σ_H = Z_B,D·σ_H0·√(K_A·K_γ·K_v·K_Hβ·K_Hα)", Contact)
+        .From(
+            SingleContactFactor, Of("mesh", static () => L.NominalContactStress), Of("train", static () => D.ApplicationFactor),
+            Of("mesh", static () => L.LoadSharing), Of("mesh", static () => L.DynamicFactor), Of("mesh", static () => L.FaceLoadFactor),
+            Of("mesh", static () => L.TransverseLoadFactor), static (single, nominal, application, sharing, dynamic, face, transverse) =>
+                Mechanics.Rating.ContactStress.OfGear(nominal, single, application * sharing * dynamic * face * transverse));
 
-    public static readonly QuantityKind ContactLife = new()
-    {
-        Name = "contact_life", Symbol = "L_H", Title = "Life of the flank with the safety required", Unit = Units.Hour,
-        Formula = "L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", Source = "ISO 6336-6, linear damage", Note = "counted up to 10⁶ h; load factors of the shares with the geometry at nominal",
-    };
+    public static readonly NumberDefinition<MeshGear> WorkHardeningFactor = Number("work_hardening_factor", "Z_W", "Work hardening factor")
+        .By("through-hardened gear, surface-hardened mate: Z_W = (1.2 − (HB − 130)/1700)·(3/R_zH)^0.15, HB within 130 to 470, R_zH = Rz_mate·(10/ρ_red)^0.33·(Rz_mate/Rz)^0.66/(v·ν_40/1500)^0.33; else 1", "UR M56.2.11, after ISO 6336-2", Certainty.Published)
+        .Noted("Vickers taken as Brinell")
+        .For(static (_, subject) => IsSoft(subject, "gear") && IsHard(subject, "mate")).From(
+            Of("gear", static () => M.SurfaceHardness, "H"), Of("mate", static () => M.FlankRz, "Rz_mate"), Of("gear", static () => M.FlankRz, "Rz"),
+            Of("mesh", static () => L.ReducedRadius), Of("mesh", static () => Q.PitchLineSpeed), Of("train", static () => D.Viscosity40),
+            static (hardness, hard, soft, radius, speed, viscosity) => Mechanics.Rating.ContactStrength.WorkHardening(
+                hardness, Mechanics.Rating.ContactStrength.RoughnessOnSoftWheel(hard, soft, radius, speed, viscosity)))
+        .From(static () => 1);
 
-    public static readonly QuantityKind PeakContactSafety = new()
-    {
-        Name = "peak_contact_safety", Symbol = "S_H,peak", Title = "Safety of the flank at the peak torque",
-        Formula = "S_H,peak = σ_Hlim·Z_NT,static·Z_W/(σ_H·√r_peak)", Symbols = ["σ_Hlim", "Z_W", "σ_H", "r_peak"], Source = Contact,
-    };
+    public static readonly NumberDefinition<MeshGear> SizeFactor = Number("contact_size_factor", "Z_X", "Size factor of the contact")
+        .By("Z_X = 1 up to m_n = 10 mm", Contact, Certainty.Memory)
+        .From(Of("mesh", static () => Q.Module), Mechanics.Rating.ContactStrength.Size);
 
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        LoadCycles, SingleContactFactor, ContactStress, WorkHardeningFactor, SizeFactor, LifeFactor, ContactStrength, ContactSafety, ContactDamage,
-        ContactLife, PeakContactSafety,
-    ];
+    public static readonly NumberDefinition<MeshGear> LifeFactor = Number("contact_life_factor", "Z_NT", "Life factor of the contact")
+        .By("lines between the points of the class in lg N, lg Z; the static point over Z_L·Z_v·Z_R, which do not act on it", Contact, Certainty.Memory)
+        .Tables(LifeCurves.FlankTable).From(LoadCycles, Curve, static (cycles, curve) => curve.FactorAt(cycles));
+
+    public static readonly NumberDefinition<MeshGear> ContactStrength =
+        Number("contact_strength", "σ_HG", "Contact strength at the reference life", Units.Megapascal)
+        .By("σ_Hlim·Z_L·Z_v·Z_R·Z_W·Z_X", Contact)
+        .From(
+            Of("gear", static () => M.ContactLimit), Of("mesh", static () => L.LubricantFactor), Of("mesh", static () => L.SpeedFactor),
+            Of("mesh", static () => L.RoughnessFactor), WorkHardeningFactor, SizeFactor, static (limit, zl, zv, zr, zw, zx) =>
+                Mechanics.Rating.ContactStrength.Limit(limit, 1, zl * zv * zr * zw * zx));
+
+    private static readonly IInput<DamageBin[]> Bins = Join(
+        Join(ContactStress, SingleContactFactor, Of("mesh", static () => L.NominalContactStress), static (rated, single, nominal) => (rated, nominal: single * nominal)),
+        LoadCycles, Each("shares", static () => MeshCaseQuantities.ContactLoadFactor), Each("shares", static () => MeshCaseQuantities.CycleShare),
+        static (stress, cycles, loads, shares) => Spectrum.Bins(stress.rated, stress.nominal, cycles, loads, shares, Math.Sqrt));
+
+    public static readonly NumberDefinition<MeshGear> ContactSafety = Number("contact_safety", "S_H", "Safety against pitting")
+        .By("S_H = σ_HG·Z_NT/σ_H; under a load spectrum the factor on all stresses at which the damage sum is 1", "ISO 6336-2, ISO 6336-6")
+        .Noted("1 % probability of damage; on stress, so its square is on load; each share of a spectrum with load factors of its own")
+        .For(Spectrum.IsAbsent).From(ContactStrength, LifeFactor, ContactStress, static (strength, life, stress) => strength * life / stress)
+        .From(ContactStrength, Curve, Bins, static (strength, curve, bins) => Damage.Safety(bins, curve, strength));
+
+    public static readonly NumberDefinition<MeshGear> ContactDamage =
+        Number("contact_damage", "D_H", "Damage sum of the flank with the safety required")
+        .By("D_H = Σ n_i/N_i, N_i the life at S_Hmin·σ_Hi", "ISO 6336-6, linear damage")
+        .Noted("load factors of each share from the same formulas at its load and speed")
+        .When(Spectrum.IsPresent)
+        .From(
+            ContactStrength, Curve, Bins, Of("train", static () => D.RequiredContactSafety),
+            static (strength, curve, bins, required) => Damage.Sum(bins, curve, strength / required));
+
+    public static readonly NumberDefinition<MeshGear> ContactLife =
+        Number("contact_life", "L_H", "Life of the flank with the safety required", Units.Hour)
+        .By("L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", "ISO 6336-6, linear damage")
+        .Noted("counted up to 10⁶ h")
+        .From(
+            ContactStrength, Curve, Bins, Of("train", static () => D.RequiredContactSafety), Of("train", static () => D.ServiceLife),
+            static (strength, curve, bins, required, life) => Spectrum.Life(Damage.Sum(bins, curve, strength / required), life));
+
+    public static readonly NumberDefinition<MeshGear> PeakContactSafety =
+        Number("peak_contact_safety", "S_H,peak", "Safety of the flank at the peak torque")
+        .By("S_H,peak = σ_Hlim·Z_NT,static·Z_W/(Z_B,D·σ_H0·√K_H,peak)", Contact)
+        .From(
+            Of("gear", static () => M.ContactLimit), Endurance, WorkHardeningFactor, SingleContactFactor, Of("mesh", static () => L.NominalContactStress),
+            Of("peak", static () => MeshCaseQuantities.ContactLoadFactor, "K_H,peak"), static (limit, curve, hardening, single, nominal, factor) =>
+                limit * curve.StaticFactor * hardening / Mechanics.Rating.ContactStress.OfGear(nominal, single, factor));
+
+    private static IInput<Circles> CirclesOf(string role, string index) => Join(
+        OfRow(role, static () => G.Kind), Of(role, static () => G.Teeth, index.Length == 0 ? "z" : "z_mate"),
+        Of(role, static () => G.ActiveTipDiameter, $"d_Na{index}"), Of(role, static () => G.BaseDiameter, $"d_b{index}"),
+        static (kind, teeth, tip, ground) => new Circles(G.Signed(kind, teeth), G.Sign(kind) * tip, G.Sign(kind) * ground));
+
+    private static bool IsSoft(Subject subject, string role) => ClassOf(subject, role) is { } material && LoadFactors.IsSoft(material);
+
+    /// <summary>A soft gear gains from a hard and smooth mate.</summary>
+    private static bool IsHard(Subject subject, string role) => ClassOf(subject, role) is { } material && !LoadFactors.IsSoft(material);
+
+    private static MaterialClass? ClassOf(Subject subject, string role) => MaterialQuantities.Of(subject.Reach(role)!).Class;
+
+    /// <summary>Teeth, tip and base diameter of a gear, with the sign of ISO 21771.</summary>
+    private readonly record struct Circles(int Teeth, double Tip, double Ground);
 }

@@ -1,242 +1,280 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Trains;
+using Pawl.Mechanics.Gears;
+using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using static Pawl.Analysis.Core.Inputs;
+using D = Pawl.Analysis.Rating.DutyQuantities;
+using G = Pawl.Analysis.Gears.GearQuantities;
+using M = Pawl.Analysis.Gears.MaterialQuantities;
+using Q = Pawl.Analysis.Gears.MeshQuantities;
 
 namespace Pawl.Analysis.Rating;
 
 /// <summary>Forces and load factors of a mesh after ISO 6336-1, and what both flanks share of the contact.</summary>
-public static class MeshLoadQuantities
+/// <remarks>The pinion is the gear with fewer teeth; in an internal pair the external one.</remarks>
+public sealed class MeshLoadQuantities : Section<MeshSpec>
 {
     private const string Loads = "ISO 6336-1";
     private const string Contact = "ISO 6336-2";
     private const string Film = "UR M56.2.10, after ISO 6336-2";
 
-    public static readonly QuantityKind RatedFaceWidth = new()
-    {
-        Name = "rated_face_width", Symbol = "b", Title = "Face width that carries", Unit = Units.Millimetre,
-        Formula = "b = face width in common", Symbols = ["b"], Source = Contact,
-    };
+    private static readonly IInput<Elastic> Elastic1 = ElasticOf("pinion", "1");
 
-    public static readonly QuantityKind DrivingGear = new()
-    {
-        Name = "driving_gear", Title = "Gear that drives the mesh, seen from the carrier", ValueKind = ValueKind.Text,
-        Formula = "the gear that gives power to the mesh in the carrier's frame",
-        Source = "power balance in the carrier frame",
-    };
+    private static readonly IInput<Elastic> Elastic2 = ElasticOf("wheel", "2");
 
-    public static readonly QuantityKind LoadSharing = new()
-    {
-        Name = "load_sharing", Symbol = "K_γ", Title = "Mesh load factor: load of the heaviest planet over the mean",
-        Formula = "by the number of planets and whether a central gear floats", Symbols = ["N"],
-        Source = "IEC 61400-4, mesh load factors", Certainty = Certainty.Memory,
-    };
+    private static readonly IInput<double> Modulus = Join(Elastic1, Elastic2, static (pinion, wheel) => Elastic.Reduced(pinion, wheel));
 
-    public static readonly QuantityKind LoadSharingProven = new()
-    {
-        Name = "load_sharing_proven", Title = "The mesh load factor comes from a named test or analysis", ValueKind = ValueKind.Truth,
-        Certainty = Certainty.Declared, Formula = "load_sharing_proof is stated", Source = "the spec",
-    };
+    private static readonly IInput<double> Softer = Join(
+        Of("pinion", static () => M.ContactLimit, "σ_Hlim,1"), Of("wheel", static () => M.ContactLimit, "σ_Hlim,2"),
+        static (first, second) => Math.Min(first, second));
 
-    public static readonly QuantityKind PlanetCount = new()
-    {
-        Name = "planet_count", Symbol = "N", Title = "Planets that share the load", Certainty = Certainty.Declared,
-        Formula = "count of the planet set; 1 between central gears", Source = "the spec",
-    };
+    private static readonly IInput<double> Base1 = Of("pinion", static () => G.BaseDiameter, "d_b1");
 
-    public static readonly QuantityKind TangentialForceHeaviest = new()
-    {
-        Name = "tangential_force_heaviest", Symbol = "F_t·K_γ", Title = "Tangential force at the heaviest planet", Unit = Units.Newton,
-        Formula = "F_t·K_γ", Symbols = ["F_t", "K_γ"], Source = Loads,
-    };
+    private static readonly IInput<double> Base2 = SignedOfWheel(static () => G.BaseDiameter, "d_b2");
 
-    public static readonly QuantityKind RadialForce = new()
-    {
-        Name = "radial_force", Symbol = "F_r", Title = "Radial force at the heaviest planet", Unit = Units.Newton,
-        Formula = "F_r = F_t·K_γ·sin α_wt/cos α_t", Symbols = ["F_t·K_γ", "α_t", "α_wt"], Source = "statics",
-    };
+    public static readonly NumberDefinition<MeshSpec> RatedFaceWidth = Number("rated_face_width", "b", "Face width that carries", Units.Millimetre)
+        .By("b = face width in common", Contact)
+        .AsOne().From(Q.CommonFaceWidth, static b => b);
 
-    public static readonly QuantityKind AxialForce = new()
-    {
-        Name = "axial_force", Symbol = "F_a", Title = "Axial force at the heaviest planet", Unit = Units.Newton, Scale = 1000,
-        Formula = "F_a = F_t·K_γ·tan β", Symbols = ["F_t·K_γ", "β"], Source = "statics",
-    };
+    /// <summary>Added by the solver of the train.</summary>
+    public static readonly RowDefinition<MeshSpec, string> DrivingGear = Text("driving_gear", "Gear that drives the mesh, seen from the carrier")
+        .By("the gear that gives power to the mesh in the carrier's frame", "power balance in the carrier frame");
 
-    public static readonly QuantityKind LineLoad = new()
-    {
-        Name = "line_load", Symbol = "w_t", Title = "Line load with application and sharing", Unit = Units.NewtonPerMillimetre,
-        Formula = "w_t = F_t·K_γ·K_A/b", Symbols = ["F_t·K_γ", "K_A", "b"], Source = Loads,
-    };
+    public static readonly NumberDefinition<MeshSpec> PlanetCount = Number("planet_count", "N", "Planets that share the load")
+        .By("count of the planet set; 1 between central gears", "the spec", Certainty.Declared)
+        .Custom(static subject => Q.PlanetSetOf(subject) is { } set ? subject.Context.Number(PlanetCount!, set.Count) : null)
+        .From(static () => 1);
 
-    public static readonly QuantityKind DynamicParameter = new()
-    {
-        Name = "dynamic_parameter", Symbol = "s", Title = "Speed parameter of the dynamic factor", Unit = Units.MetrePerSecond,
-        Formula = "s = (v·z_1/100)·√(u²/(1 + u²))", Symbols = ["v", "z_1", "z_2"], Source = Loads,
-        Note = "method C holds up to 3 m/s, below resonance",
-    };
+    public static readonly TruthDefinition<MeshSpec> CentralMemberFloats = Truth("central_member_floats", "The carrier or a central gear floats")
+        .By("one of them has floating: true", "the spec", Certainty.Declared)
+        .When(static (_, subject) => Q.PlanetSetOf(subject) is not null)
+        .Custom(static subject => Quantity.OfTruth(CentralMemberFloats!, Origin.Computed.Instance, Floats(subject), []));
 
-    public static readonly QuantityKind AccuracyGrade = new()
-    {
-        Name = "accuracy_grade", Symbol = "A", Title = "Accuracy grade of the coarser gear",
-        Formula = "the greater of A_1 and A_2", Symbols = ["A_1", "A_2"], Source = "ISO 1328-1",
-    };
+    public static readonly NumberDefinition<MeshSpec> LoadSharing =
+        Number("load_sharing", "K_γ", "Mesh load factor: load of the heaviest planet over the mean")
+        .By("by the number of planets and whether a central gear floats", "IEC 61400-4, mesh load factors", Certainty.Memory)
+        .Custom(static subject => Q.PlanetSetOf(subject)?.LoadSharing is { } stated ? subject.Context.Number(LoadSharing!, stated, "") : null)
+        .From(PlanetCount, CentralMemberFloats, static (count, floats) => PlanetLoadSharing.Factor((int)count, floats))
+        .From(PlanetCount, static count => PlanetLoadSharing.Factor((int)count, false));
 
-    public static readonly QuantityKind DynamicFactor = new()
-    {
-        Name = "dynamic_factor", Symbol = "K_v", Title = "Dynamic factor",
-        Formula = "K_v = 1 + (K_1/max(w_t, 100 N/mm) + K_2)·s·K_3, or as declared", Symbols = ["s", "w_t", "A", "ε_β"],
-        Source = "UR M56.1.6.3, after ISO 6336-1, method C", Certainty = Certainty.Published, Note = "K_1 of grades 9 and 10 from memory",
-    };
+    public static readonly TruthDefinition<MeshSpec> LoadSharingProven =
+        Truth("load_sharing_proven", "The mesh load factor comes from a named test or analysis")
+        .By("load_sharing_proof is stated", "the spec", Certainty.Declared)
+        .Custom(static subject => Q.PlanetSetOf(subject) switch
+        {
+            null => null,
+            { LoadSharing: { } stated } set =>
+                Quantity.OfTruth(LoadSharingProven!, AnalysisContext.Declared(stated), set.LoadSharingProof is not null, []),
+            _ => Quantity.OfTruth(LoadSharingProven!, Origin.Computed.Instance, false, []),
+        });
 
-    public static readonly QuantityKind MeshStiffness = new()
-    {
-        Name = "mesh_stiffness", Symbol = "c_γα", Title = "Mesh stiffness per unit of face width", Unit = Units.Megapascal,
-        Formula = "c_γα = c′·(0.75·ε_α + 0.25), c′ = 14 N/(mm·µm)·(w_t/100)^0.25 below 100 N/mm", Symbols = ["ε_α", "w_t"],
-        Source = "ISO 6336-1, method C", Certainty = Certainty.Memory, Note = "solid steel gears; 1000 MPa are 1 N/(mm·µm)",
-    };
+    public static readonly NumberDefinition<MeshSpec> TangentialForceHeaviest =
+        Number("tangential_force_heaviest", "F_t·K_γ", "Tangential force at the heaviest planet", Units.Newton)
+        .By("F_t·K_γ", Loads)
+        .From(Q.TangentialForce, LoadSharing, static (force, sharing) => force * sharing);
 
-    public static readonly QuantityKind Misalignment = new()
-    {
-        Name = "misalignment", Symbol = "F_βx", Title = "Misalignment of the flanks before running-in", Unit = Units.Micrometre, Certainty = Certainty.Declared,
-    };
+    public static readonly NumberDefinition<MeshSpec> RadialForce = Number("radial_force", "F_r", "Radial force at the heaviest planet", Units.Newton)
+        .By("F_r = F_t·K_γ·sin α_wt/cos α_t", "statics")
+        .From(TangentialForceHeaviest, Of("first", static () => G.TransversePressureAngle), Q.WorkingPressureAngle, MeshForce.Radial);
 
-    public static readonly QuantityKind RunInMisalignment = new()
-    {
-        Name = "run_in_misalignment", Symbol = "F_βy", Title = "Misalignment after running-in", Unit = Units.Micrometre,
-        Formula = "F_βy = F_βx − y_β, y_β by material", Symbols = ["F_βx", "σ_Hlim,1", "σ_Hlim,2", "v"], Source = Loads, Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<MeshSpec> AxialForce = Number("axial_force", "F_a", "Axial force at the heaviest planet", Units.Newton)
+        .By("F_a = F_t·K_γ·tan β", "statics").Scaled(1000)
+        .From(TangentialForceHeaviest, Of("first", static () => G.HelixAngle), MeshForce.Axial);
 
-    public static readonly QuantityKind FaceLoadFactor = new()
-    {
-        Name = "face_load_factor", Symbol = "K_Hβ", Title = "Face load factor of the contact",
-        Formula = "q = F_βy·0.85·c_γα/(2·w_t·K_v): K_Hβ = 1 + q up to q = 1, else 2·√q; or as declared", Symbols = ["F_βy", "c_γα", "w_t", "K_v"],
-        Source = "ISO 6336-1, method C",
-    };
+    public static readonly NumberDefinition<MeshSpec> LineLoad =
+        Number("line_load", "w_t", "Line load with application and sharing", Units.NewtonPerMillimetre)
+        .By("w_t = F_t·K_γ·K_A/b", Loads)
+        .From(
+            TangentialForceHeaviest, Of("train", static () => D.ApplicationFactor), RatedFaceWidth,
+            static (force, application, width) => force * application / width);
 
-    public static readonly QuantityKind BasePitchDeviation = new()
-    {
-        Name = "base_pitch_deviation", Symbol = "f_pb", Title = "Base pitch deviation, the greater of the two", Unit = Units.Micrometre,
-        Formula = "f_pb = f_pt·cos α_t", Symbols = ["f_pt1", "f_pt2", "α_t"], Source = "ISO 1328-1",
-    };
+    public static readonly NumberDefinition<MeshSpec> DynamicParameter =
+        Number("dynamic_parameter", "s", "Speed parameter of the dynamic factor", Units.MetrePerSecond)
+        .By("s = (v·z_1/100)·√(u²/(1 + u²))", Loads)
+        .Noted("method C holds up to 3 m/s, below resonance")
+        .From(Q.PitchLineSpeed, LoadFactors.Teeth, LoadFactors.Parameter);
 
-    public static readonly QuantityKind TransverseLoadFactor = new()
-    {
-        Name = "transverse_load_factor", Symbol = "K_Hα", Title = "Transverse load factor of the contact",
-        Formula = "K_Hα = ε_γ/2·(0.9 + 0.4·q) up to ε_γ = 2, else 0.9 + 0.4·q·√(2·(ε_γ − 1)/ε_γ), q = c_γα·(f_pb − y_α)/(w_t·K_v·K_Hβ); from 1 to ε_γ/(ε_α·Z_ε²)",
-        Symbols = ["ε_γ", "ε_α", "Z_ε", "c_γα", "f_pb", "w_t", "K_v", "K_Hβ", "σ_Hlim,1", "σ_Hlim,2", "v"], Source = "ISO 6336-1, method B", Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<MeshSpec> AccuracyGrade = Number("accuracy_grade", "A", "Accuracy grade of the coarser gear")
+        .By("the greater of A_1 and A_2", "ISO 1328-1")
+        .From(Of("pinion", static () => ToothQuantities.AccuracyGrade, "A_1"), Of("wheel", static () => ToothQuantities.AccuracyGrade, "A_2"), Math.Max);
 
-    public static readonly QuantityKind TransverseLoadFactorBending = new()
-    {
-        Name = "transverse_load_factor_bending", Symbol = "K_Fα", Title = "Transverse load factor of the root",
-        Formula = "as K_Hα, from 1 to ε_γ/(0.25·ε_α + 0.75)",
-        Symbols = ["ε_γ", "ε_α", "c_γα", "f_pb", "w_t", "K_v", "K_Hβ", "σ_Hlim,1", "σ_Hlim,2", "v"], Source = "ISO 6336-1, method B", Certainty = Certainty.Memory,
-    };
+    public static readonly NumberDefinition<MeshSpec> DynamicFactor = Number("dynamic_factor", "K_v", "Dynamic factor")
+        .By("K_v = 1 + (K_1/max(w_t, 100 N/mm) + K_2)·s·K_3, or as declared", "UR M56.1.6.3, after ISO 6336-1, method C", Certainty.Published)
+        .Noted("K_1 of grades 9 and 10 from memory")
+        .Stated(static s => s.DynamicFactor).From(DynamicParameter, LineLoad, AccuracyGrade, Q.OverlapRatio, LoadFactors.Dynamic);
 
-    public static readonly QuantityKind PeakLoadRatio = new()
-    {
-        Name = "peak_load_ratio", Symbol = "r_peak", Title = "Load at the peak torque over the rated load, factors included",
-        Formula = "r = (T_peak·K_v·K_Hβ·K_Hα at the peak)/(T_in·K_A·K_v·K_Hβ·K_Hα)", Symbols = ["T_peak", "T_in", "K_A", "K_v", "K_Hβ", "K_Hα", "w_t", "v"],
-        Source = Loads, Note = "the load factors at the peak follow from the same formulas at its load, at the rated speed, with the geometry at nominal",
-    };
+    public static readonly NumberDefinition<MeshSpec> MeshStiffness =
+        Number("mesh_stiffness", "c_γα", "Mesh stiffness per unit of face width", Units.Megapascal)
+        .By("c_γα = c′·(0.75·ε_α + 0.25), c′ = 14 N/(mm·µm)·(w_t/100)^0.25 below 100 N/mm", "ISO 6336-1, method C", Certainty.Memory)
+        .Noted("solid steel gears; 1000 MPa are 1 N/(mm·µm)")
+        .From(Q.TransverseContactRatio, LineLoad, LoadFactors.Stiffness);
 
-    public static readonly QuantityKind PeakLoadRatioBending = new()
-    {
-        Name = "peak_load_ratio_bending", Symbol = "r_peak", Title = "Load at the peak torque over the rated load, factors of the root included",
-        Formula = "r = (T_peak·K_v·K_Fβ·K_Fα at the peak)/(T_in·K_A·K_v·K_Fβ·K_Fα)", Symbols = ["T_peak", "T_in", "K_A", "K_v", "K_Hβ", "K_Fα", "w_t", "v"],
-        Source = Loads, Note = "the load factors at the peak follow from the same formulas at its load, at the rated speed, with the geometry at nominal",
-    };
+    public static readonly NumberDefinition<MeshSpec> Misalignment =
+        Number("misalignment", "F_βx", "Misalignment of the flanks before running-in", Units.Micrometre)
+        .When(static s => s.FaceLoadFactor is null).Stated(static s => s.Misalignment, "misalignment or face_load_factor");
 
-    public static readonly QuantityKind ZoneFactor = new()
-    {
-        Name = "zone_factor", Symbol = "Z_H", Title = "Zone factor",
-        Formula = "Z_H = √(2·cos β_b·cos α_wt/(cos² α_t·sin α_wt))", Symbols = ["α_t", "α_wt", "β_b"], Source = Contact,
-    };
+    public static readonly NumberDefinition<MeshSpec> RunInMisalignment =
+        Number("run_in_misalignment", "F_βy", "Misalignment after running-in", Units.Micrometre)
+        .By("F_βy = F_βx − y_β, y_β by material", Loads, Certainty.Memory)
+        .When(static s => s.FaceLoadFactor is null)
+        .From(Misalignment, LoadFactors.Pinion, LoadFactors.Wheel, Q.PitchLineSpeed, LoadFactors.MisalignmentRunIn);
 
-    public static readonly QuantityKind ElasticityFactor = new()
-    {
-        Name = "elasticity_factor", Symbol = "Z_E", Title = "Elasticity factor", Unit = RootMegapascal,
-        Formula = "Z_E = √(1/(π·((1 − ν_1²)/E_1 + (1 − ν_2²)/E_2)))", Symbols = ["E_1", "ν_1", "E_2", "ν_2"], Source = Contact,
-        Note = "in √MPa",
-    };
+    public static readonly NumberDefinition<MeshSpec> FaceLoadFactor = Number("face_load_factor", "K_Hβ", "Face load factor of the contact")
+        .By("q = F_βy·0.85·c_γα/(2·w_t·K_v): K_Hβ = 1 + q up to q = 1, else 2·√q; or as declared", "ISO 6336-1, method C")
+        .Stated(static s => s.FaceLoadFactor).From(RunInMisalignment, MeshStiffness, LineLoad, DynamicFactor, LoadFactors.Face);
 
-    public static readonly QuantityKind ContactRatioFactor = new()
-    {
-        Name = "contact_ratio_factor", Symbol = "Z_ε", Title = "Contact ratio factor of the contact",
-        Formula = "Z_ε = √((4 − ε_α)/3·(1 − ε_β) + ε_β/ε_α), ε_β at most 1", Symbols = ["ε_α", "ε_β"], Source = Contact,
-    };
+    public static readonly NumberDefinition<MeshSpec> FaceLoadFactorBending =
+        Number("face_load_factor_bending", "K_Fβ", "Face load factor of the root")
+        .By("K_Fβ = K_Hβ^(r²/(1 + r + r²)), r the smaller b/h of the pair, at least 3", "UR M56.1.6.4, after ISO 6336-1", Certainty.Published)
+        .From(FaceLoadFactor, RatedFaceWidth, LoadFactors.Depth, Mechanics.Rating.FaceLoadFactor.Root);
 
-    public static readonly QuantityKind HelixFactor = new()
-    {
-        Name = "helix_factor", Symbol = "Z_β", Title = "Helix angle factor of the contact", Formula = "Z_β = 1/√cos β", Symbols = ["β"],
-        Source = "UR M56.2.7, after ISO 6336-2:2019", Certainty = Certainty.Published,
-    };
+    public static readonly NumberDefinition<MeshSpec> BasePitchDeviation =
+        Number("base_pitch_deviation", "f_pb", "Base pitch deviation, the greater of the two", Units.Micrometre)
+        .By("f_pb = f_pt·cos α_t", "ISO 1328-1")
+        .From(
+            Of("pinion", static () => ToothQuantities.PitchDeviation, "f_pt1"), Of("wheel", static () => ToothQuantities.PitchDeviation, "f_pt2"),
+            Of("pinion", static () => G.TransversePressureAngle),
+            static (pinion, wheel, angle) => FlankTolerance.BasePitch(Math.Max(pinion, wheel), angle));
 
-    public static readonly QuantityKind NominalContactStress = new()
-    {
-        Name = "nominal_contact_stress", Symbol = "σ_H0", Title = "Nominal contact stress at the pitch point", Unit = Units.Megapascal,
-        Formula = "σ_H0 = Z_H·Z_E·Z_ε·Z_β·√(F_t/(d_1·b)·(u + 1)/u), signed u and d_1 of the pinion",
-        Symbols = ["F_t", "d_1", "b", "z_1", "z_2", "Z_H", "Z_E", "Z_ε", "Z_β"], Source = Contact,
-    };
+    public static readonly NumberDefinition<MeshSpec> RunInPitchDeviation =
+        Number("run_in_pitch_deviation", "f_pb − y_α", "Base pitch deviation after running-in", Units.Micrometre)
+        .By("f_pb − y_α, y_α by material", Loads, Certainty.Memory)
+        .From(BasePitchDeviation, LoadFactors.Pinion, LoadFactors.Wheel, Q.PitchLineSpeed, LoadFactors.PitchRunIn);
 
-    public static readonly QuantityKind ReducedRadius = new()
-    {
-        Name = "reduced_radius", Symbol = "ρ_red", Title = "Reduced radius of curvature at the pitch point", Unit = Units.Millimetre,
-        Formula = "ρ_red = ρ_1·ρ_2/(ρ_1 + ρ_2), ρ = ½·d_b·tan α_wt, signed", Symbols = ["d_b1", "d_b2", "α_wt"], Source = Contact,
-    };
+    public static readonly NumberDefinition<MeshSpec> ContactRatioFactor =
+        Number("contact_ratio_factor", "Z_ε", "Contact ratio factor of the contact")
+        .By("Z_ε = √((4 − ε_α)/3·(1 − ε_β) + ε_β/ε_α), ε_β at most 1", Contact)
+        .From(Q.TransverseContactRatio, Q.OverlapRatio, ContactFactors.ContactRatio);
 
-    public static readonly QuantityKind LubricantFactor = new()
-    {
-        Name = "lubricant_factor", Symbol = "Z_L", Title = "Lubricant factor",
-        Formula = "Z_L = C + 4·(1 − C)/(1.2 + 134/ν_40)², C by σ_Hlim of the softer", Symbols = ["ν_40", "σ_Hlim,1", "σ_Hlim,2"], Source = Film, Certainty = Certainty.Published,
-    };
+    public static readonly NumberDefinition<MeshSpec> TransverseLoadFactor =
+        Number("transverse_load_factor", "K_Hα", "Transverse load factor of the contact")
+        .By("K_Hα = ε_γ/2·(0.9 + 0.4·q) up to ε_γ = 2, else 0.9 + 0.4·q·√(2·(ε_γ − 1)/ε_γ), q = c_γα·(f_pb − y_α)/(w_t·K_v·K_Hβ); from 1 to ε_γ/(ε_α·Z_ε²)", "ISO 6336-1, method B", Certainty.Memory)
+        .From(
+            Q.TotalContactRatio, Q.TransverseContactRatio, ContactRatioFactor, MeshStiffness, RunInPitchDeviation, LineLoad, DynamicFactor,
+            FaceLoadFactor, LoadFactors.Transverse);
 
-    public static readonly QuantityKind SpeedFactor = new()
-    {
-        Name = "speed_factor", Symbol = "Z_v", Title = "Velocity factor",
-        Formula = "Z_v = C + 2·(1 − C)/√(0.8 + 32/v), v in m/s", Symbols = ["v", "σ_Hlim,1", "σ_Hlim,2"], Source = Film, Certainty = Certainty.Published,
-    };
+    public static readonly NumberDefinition<MeshSpec> TransverseLoadFactorBending =
+        Number("transverse_load_factor_bending", "K_Fα", "Transverse load factor of the root")
+        .By("as K_Hα, from 1 to ε_γ/(0.25·ε_α + 0.75)", "ISO 6336-1, method B", Certainty.Memory)
+        .From(
+            Q.TotalContactRatio, Q.TransverseContactRatio, MeshStiffness, RunInPitchDeviation, LineLoad, DynamicFactor, FaceLoadFactor,
+            LoadFactors.TransverseOfRoot);
 
-    public static readonly QuantityKind RoughnessFactor = new()
-    {
-        Name = "roughness_factor", Symbol = "Z_R", Title = "Roughness factor",
-        Formula = "Z_R = (3/Rz10)^C, Rz10 = ½·(Rz_1 + Rz_2)·(10/ρ_red)^(1/3)", Symbols = ["Rz_1", "Rz_2", "ρ_red", "σ_Hlim,1", "σ_Hlim,2"], Source = Film, Certainty = Certainty.Published,
-    };
+    public static readonly NumberDefinition<MeshSpec> ZoneFactor = Number("zone_factor", "Z_H", "Zone factor")
+        .By("Z_H = √(2·cos β_b·cos α_wt/(cos² α_t·sin α_wt))", Contact)
+        .From(
+            Of("pinion", static () => G.TransversePressureAngle), Q.WorkingPressureAngle, Of("pinion", static () => G.BaseHelixAngle),
+            ContactFactors.Zone);
 
-    public static readonly QuantityKind FilmThickness = new()
-    {
-        Name = "film_thickness", Symbol = "h_min", Title = "Minimum film at the pitch point, oil from coldest to hottest", Unit = Units.Micrometre,
-        Formula = "h_min = 2.65·α_p^0.54·(η·u)^0.7·ρ^0.43/(E′^0.03·w^0.13)",
-        Symbols = ["α_p", "ν", "ρ_oil", "v", "α_wt", "α_t", "ρ_red", "E_1", "ν_1", "E_2", "ν_2", "w_t", "β_b"], Source = "line contact after Dowson and Higginson",
-        Certainty = Certainty.Memory, Note = "flanks at the temperature of the oil; mean load over the face",
-    };
+    public static readonly NumberDefinition<MeshSpec> ElasticityFactor = Number("elasticity_factor", "Z_E", "Elasticity factor", RootMegapascal)
+        .By("Z_E = √(1/(π·((1 − ν_1²)/E_1 + (1 − ν_2²)/E_2)))", Contact)
+        .Noted("in √MPa")
+        .From(Elastic1, Elastic2, ContactFactors.Elasticity);
 
-    public static readonly QuantityKind FilmRatio = new()
-    {
-        Name = "film_ratio", Symbol = "λ", Title = "Film thickness over the roughness of both flanks",
-        Formula = "λ = h_min/√(Ra_1² + Ra_2²)", Symbols = ["h_min", "Ra_1", "Ra_2"], Source = "common practice, no source",
-        Certainty = Certainty.CommonPractice,
-    };
+    public static readonly NumberDefinition<MeshSpec> HelixFactor = Number("helix_factor", "Z_β", "Helix angle factor of the contact")
+        .By("Z_β = 1/√cos β", "UR M56.2.7, after ISO 6336-2:2019", Certainty.Published)
+        .From(Of("pinion", static () => G.HelixAngle), ContactFactors.HelixAngle);
 
-    public static readonly QuantityKind FlashTemperature = new()
-    {
-        Name = "flash_temperature", Symbol = "Δθ", Title = "Maximum rise of the flank temperature along the path of contact", Unit = Units.Kelvin,
-        Formula = "Δθ = 1.11·μ_m·w·|√v_1 − √v_2|/(B_M·√(2·b_H)), greatest from A to E, w shared in double contact",
-        Symbols = ["μ_m", "w_t", "K_v", "K_Hβ", "K_Hα", "v", "α_wt", "d_Na1", "d_b1", "d_1", "d_Na2", "d_b2", "m_n", "β", "α_t", "β_b", "ε_β", "E_1", "ν_1", "E_2", "ν_2"],
-        Source = "Blok 1937", Note = "at nominal dimensions; thermal contact coefficient of steel, 13.5 N/(mm·√s·K), from memory",
-    };
+    public static readonly NumberDefinition<MeshSpec> NominalContactStress =
+        Number("nominal_contact_stress", "σ_H0", "Nominal contact stress at the pitch point", Units.Megapascal)
+        .By("σ_H0 = Z_H·Z_E·Z_ε·Z_β·√(F_t/(d_1·b)·(u + 1)/u), signed u and d_1 of the pinion", Contact)
+        .From(
+            Q.TangentialForce, Of("pinion", static () => G.ReferenceDiameter, "d_1"), RatedFaceWidth, LoadFactors.Teeth, ZoneFactor, ElasticityFactor,
+            ContactRatioFactor, HelixFactor, static (force, d, width, teeth, zh, ze, zEpsilon, zBeta) =>
+                ContactStress.Nominal(zh * ze * zEpsilon * zBeta, force, d, width, LoadFactors.ToothRatio(teeth)));
 
-    public static readonly QuantityKind ContactTemperature = new()
-    {
-        Name = "contact_temperature", Symbol = "θ_B", Title = "Contact temperature, from coldest to hottest oil", Unit = Units.Celsius,
-        Formula = "θ_B = T + Δθ", Symbols = ["T", "Δθ"], Source = "Blok 1937", Note = "bulk temperature taken as that of the oil",
-    };
+    public static readonly NumberDefinition<MeshSpec> ReducedRadius =
+        Number("reduced_radius", "ρ_red", "Reduced radius of curvature at the pitch point", Units.Millimetre)
+        .By("ρ_red = ρ_1·ρ_2/(ρ_1 + ρ_2), ρ = ½·d_b·tan α_wt, signed", Contact)
+        .From(Base1, Base2, Q.WorkingPressureAngle, LineContact.ReducedCurvatureAtPitchPoint);
 
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        RatedFaceWidth, DrivingGear, PlanetCount, LoadSharing, LoadSharingProven, TangentialForceHeaviest, RadialForce, AxialForce, LineLoad, DynamicParameter,
-        AccuracyGrade, DynamicFactor, MeshStiffness, Misalignment, RunInMisalignment, FaceLoadFactor, BasePitchDeviation, TransverseLoadFactor,
-        TransverseLoadFactorBending, PeakLoadRatio, PeakLoadRatioBending, ZoneFactor, ElasticityFactor, ContactRatioFactor, HelixFactor, NominalContactStress,
-        ReducedRadius, LubricantFactor, SpeedFactor, RoughnessFactor, FilmThickness, FilmRatio, FlashTemperature, ContactTemperature,
-    ];
+    public static readonly NumberDefinition<MeshSpec> LubricantFactor = Number("lubricant_factor", "Z_L", "Lubricant factor")
+        .By("Z_L = C + 4·(1 − C)/(1.2 + 134/ν_40)², C by σ_Hlim of the softer", Film, Certainty.Published)
+        .From(Of("train", static () => D.Viscosity40), Softer, ContactStrength.Lubricant);
+
+    public static readonly NumberDefinition<MeshSpec> SpeedFactor = Number("speed_factor", "Z_v", "Velocity factor")
+        .By("Z_v = C + 2·(1 − C)/√(0.8 + 32/v), v in m/s", Film, Certainty.Published)
+        .From(Q.PitchLineSpeed, Softer, ContactStrength.Velocity);
+
+    public static readonly NumberDefinition<MeshSpec> RoughnessFactor = Number("roughness_factor", "Z_R", "Roughness factor")
+        .By("Z_R = (3/Rz10)^C, Rz10 = ½·(Rz_1 + Rz_2)·(10/ρ_red)^(1/3)", Film, Certainty.Published)
+        .From(
+            Of("pinion", static () => M.FlankRz, "Rz_1"), Of("wheel", static () => M.FlankRz, "Rz_2"), ReducedRadius, Softer, ContactStrength.Roughness);
+
+    public static readonly NumberDefinition<MeshSpec> FilmThickness =
+        Number("film_thickness", "h_min", "Minimum film at the pitch point, oil from coldest to hottest", Units.Micrometre)
+        .By("h_min = 2.65·α_p^0.54·(η·u)^0.7·ρ^0.43/(E′^0.03·w^0.13)", "line contact after Dowson and Higginson", Certainty.Memory)
+        .Noted("flanks at the temperature of the oil; mean load over the face")
+        .From(
+            Of("train", static () => D.PressureViscosity), Of("train", static () => D.Viscosity), Of("train", static () => D.OilDensity), Q.PitchLineSpeed,
+            Q.WorkingPressureAngle, Of("pinion", static () => G.TransversePressureAngle), ReducedRadius, Modulus, LineLoad,
+            Of("pinion", static () => G.BaseHelixAngle),
+            static (pressure, viscosity, density, v, working, transverse, radius, modulus, load, helix) => Mechanics.Rating.FilmThickness.Min(
+                pressure, Mechanics.Lubrication.Viscosity.Dynamic(viscosity, density), v * Math.Cos(transverse) * Math.Tan(working),
+                load / Math.Cos(transverse), radius / Math.Cos(helix), modulus));
+
+    public static readonly NumberDefinition<MeshSpec> FilmRatio = Number("film_ratio", "λ", "Film thickness over the roughness of both flanks")
+        .By("λ = h_min/√(Ra_1² + Ra_2²)", "common practice, no source", Certainty.CommonPractice)
+        .From(FilmThickness, Of("pinion", static () => M.FlankRa, "Ra_1"), Of("wheel", static () => M.FlankRa, "Ra_2"), Mechanics.Rating.FilmThickness.Ratio);
+
+    private static readonly IInput<FlashGeometry> FlashGeometry = Join(
+        OfRow("wheel", static () => G.Kind),
+        Join(OfLimits("pinion", static () => G.ActiveTipDiameter, "d_Na1"), OfLimits("wheel", static () => G.ActiveTipDiameter, "d_Na2"), static (tip1, tip2) => (tip1, tip2)),
+        Join(Of("pinion", static () => G.BaseDiameter, "d_b1"), Of("wheel", static () => G.BaseDiameter, "d_b2"), Q.WorkingPressureAngle.Limits(), static (base1, base2, angle) => (base1, base2, angle)),
+        Join(Q.BasePitch, Of("pinion", static () => G.BaseHelixAngle), Q.OverlapRatio.Limits(), static (pitch, helix, overlap) => (pitch, helix, overlap)),
+        static (kind, tips, circles, teeth) => new FlashGeometry(
+            tips.tip1, Signed(kind, tips.tip2), circles.base1, G.Sign(kind) * circles.base2, circles.angle, teeth.pitch, teeth.helix, teeth.overlap));
+
+    private static readonly IInput<Extent> FlashLoad = Join(
+        Join(LineLoad.Limits(), DynamicFactor.Limits(), FaceLoadFactor.Limits(), TransverseLoadFactor.Limits(),
+            static (load, dynamic, face, transverse) => Times(Times(load, dynamic), Times(face, transverse))),
+        Of("pinion", static () => G.TransversePressureAngle), static (load, angle) => Times(load, Extent.Exactly(1 / Math.Cos(angle))));
+
+    public static readonly NumberDefinition<MeshSpec> FlashTemperature =
+        Number("flash_temperature", "Δθ", "Maximum rise of the flank temperature along the path of contact", Units.Kelvin)
+        .By("Δθ = 1.11·μ_m·w·|√v_1 − √v_2|/(B_M·√(2·b_H)), greatest from A to E, w = w_t·K_v·K_Hβ·K_Hα/cos α_t shared in double contact", "Blok 1937")
+        .Noted("thermal contact coefficient of steel, 13.5 N/(mm·√s·K), from memory; limits with path, load and speed each at its own worst")
+        .Range(
+            FlashGeometry, FlashLoad, Q.PitchLineSpeed.Limits(), Of("pinion", static () => G.ReferenceDiameter, "d_1"), Q.Friction.Limits(), Modulus,
+            static (geometry, load, speed, d, friction, modulus) => geometry.Rise(load, Times(speed, Extent.Exactly(2 / d)), friction, modulus));
+
+    public static readonly NumberDefinition<MeshSpec> ContactTemperature =
+        Number("contact_temperature", "θ_B", "Contact temperature, from coldest to hottest oil", Units.Celsius)
+        .By("θ_B = T + Δθ", "Blok 1937")
+        .Noted("bulk temperature taken as that of the oil")
+        .From(Of("train", static () => TrainQuantities.OilTemperature, "T"), FlashTemperature, static (oil, rise) => oil + rise);
+
+    private static IInput<Elastic> ElasticOf(string role, string index) => Join(
+        Of(role, static () => M.ElasticModulus, $"E_{index}"), Of(role, static () => M.PoissonRatio, $"ν_{index}"),
+        static (modulus, poisson) => new Elastic(modulus, poisson));
+
+    private static Extent Times(Extent a, Extent b) => new(a.Nominal * b.Nominal, a.Min * b.Min, a.Max * b.Max);
+
+    private static Extent Signed(string kind, Extent value) => new(G.Sign(kind) * value.Nominal, G.Sign(kind) * value.Min, G.Sign(kind) * value.Max);
+
+    private static IInput<double> SignedOfWheel(Func<QuantityKind> kind, string symbol) =>
+        Join(OfRow("wheel", static () => G.Kind), Of("wheel", kind, symbol), static (gear, value) => G.Sign(gear) * value);
+
+    /// <summary>Whether the carrier, or a central gear that meshes with its planets, settles between them.</summary>
+    private static bool Floats(Subject mesh)
+    {
+        var train = mesh.Context.Spec.Train!;
+        var carrier = Q.PlanetSetOf(mesh)!.Carrier.Value;
+        return IsFloating(carrier) || train.Meshes.Any(each => CarrierOf(each) == carrier && each.Gears.Any(IsFloatingCentre));
+
+        string? CarrierOf(MeshSpec each) => each.Gears.Select(SetOf).FirstOrDefault(static set => set is not null)?.Carrier.Value;
+
+        PlanetSetSpec? SetOf(Stated<string> gear) => train.Planets.Find(BodyOf(gear));
+
+        bool IsFloatingCentre(Stated<string> gear) => SetOf(gear) is null && IsFloating(BodyOf(gear));
+
+        string BodyOf(Stated<string> gear) => train.Gears.Find(gear.Value)!.On.Value;
+
+        bool IsFloating(string body) => train.Bodies.Find(body)?.Floating is { Value: true };
+    }
 
     // The square root of a stress has no unit of the trade; the number is in √MPa and the note says so.
     private static Unit RootMegapascal => Units.One;

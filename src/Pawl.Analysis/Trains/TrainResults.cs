@@ -1,5 +1,6 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Rating;
 using Pawl.Mechanics.Trains;
 using Pawl.Specs.Model;
 using K = Pawl.Analysis.Trains.TrainQuantities;
@@ -255,6 +256,30 @@ internal sealed class TrainResults
         mesh.Subject.Add(load is null
             ? Quantity.NotEvaluated(MeshQuantities.TorqueRatio, [], TorqueReasons())
             : Quantity.Computed(MeshQuantities.TorqueRatio, Math.Abs(load.FirstTorque) / load.Paths, _efficiencies));
+        mesh.Subject.Add(load is null
+            ? Quantity.NotEvaluated(MeshLoadQuantities.DrivingGear, [], TorqueReasons())
+            : Quantity.ComputedText(MeshLoadQuantities.DrivingGear, load.Driver ?? "none: the mesh carries no power"));
+        foreach (var gear in (ReadOnlySpan<GearBuilder>)[mesh.First, mesh.Second])
+        {
+            mesh.Gear(gear).Add(load is null
+                ? Quantity.NotEvaluated(RootQuantities.OtherFlankShare, [], TorqueReasons())
+                : Quantity.Computed(RootQuantities.OtherFlankShare, OtherFlankShare(gear), []));
+        }
+    }
+
+    /// <summary>A torque from a mesh presses on the flank of its own sign; of each flank the heaviest mesh counts.</summary>
+    private double OtherFlankShare(GearBuilder gear)
+    {
+        double plus = 0, minus = 0;
+        foreach (var mesh in _train.Meshes)
+        {
+            if ((mesh.First != gear && mesh.Second != gear) || Solution.Torques!.Meshes.FirstOrDefault(each => each.Mesh == mesh.Name) is not { } load)
+                continue;
+            var torque = (mesh.First == gear ? load.FirstTorque : load.SecondTorque) / load.Paths;
+            (plus, minus) = (Math.Max(plus, torque), Math.Max(minus, -torque));
+        }
+
+        return plus + minus == 0 ? 0 : Math.Min(plus, minus) / Math.Max(plus, minus);
     }
 
     /// <summary>Play of every mesh, carried to the output by the torque that the mesh bears per unit of output torque.</summary>

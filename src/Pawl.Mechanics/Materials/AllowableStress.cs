@@ -38,16 +38,18 @@ public static class AllowableStress
     };
 
     /// <summary>The class of a symbol; null for every other text.</summary>
-    public static MaterialClass? Find(string symbol)
+    public static MaterialClass? Find(string symbol) => symbol switch
     {
-        foreach (var material in Enum.GetValues<MaterialClass>())
-        {
-            if (Symbol(material) == symbol)
-                return material;
-        }
-
-        return null;
-    }
+        "St" => MaterialClass.Normalised,
+        "V-carbon" => MaterialClass.CarbonThroughHardened,
+        "V-alloy" => MaterialClass.AlloyThroughHardened,
+        "IF" => MaterialClass.InductionHardened,
+        "Eh" => MaterialClass.CaseHardened,
+        "NT" => MaterialClass.NitridingSteelNitrided,
+        "NV-nitrided" => MaterialClass.ThroughHardeningSteelNitrided,
+        "NV-nitrocarburised" => MaterialClass.Nitrocarburised,
+        _ => null,
+    };
 
     /// <summary>Allowable stress number of contact σ_Hlim, MPa, by the hardness of the flank, HV.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>

@@ -5,6 +5,26 @@ namespace Pawl.Mechanics.Rating;
 /// <param name="Rise">Rise of the contact above the teeth's own temperature, K.</param>
 public readonly record struct FlashPoint(double Curvature1, double Rise);
 
+/// <summary>The hottest place of each part of the path of contact.</summary>
+/// <param name="Inner">From A to B, where two pairs share the load.</param>
+/// <param name="AtB">At B, where one pair takes it all.</param>
+/// <param name="AtD">At D, where one pair takes it all.</param>
+/// <param name="Outer">From D to E, where two pairs share the load.</param>
+public readonly record struct FlashParts(FlashPoint Inner, FlashPoint AtB, FlashPoint AtD, FlashPoint Outer)
+{
+    /// <summary>The hottest of all.</summary>
+    public FlashPoint Max
+    {
+        get
+        {
+            var max = Inner;
+            foreach (var part in (ReadOnlySpan<FlashPoint>)[AtB, AtD, Outer])
+                max = part.Rise > max.Rise ? part : max;
+            return max;
+        }
+    }
+}
+
 /// <summary>How hot flanks become for a moment while they slide in contact, after Blok.</summary>
 public static class FlashTemperature
 {
@@ -18,7 +38,8 @@ public static class FlashTemperature
     /// </remarks>
     public const double ContactCoefficientOfSteel = 13.5;
 
-    private const int StepsOfPart = 200;
+    private const int StepsOfPart = 12;
+    private const int Halvings = 10;
 
     /// <summary>Flash temperature of one contact, K above the bodies' own temperature.</summary>
     /// <remarks>
@@ -75,16 +96,17 @@ public static class FlashTemperature
     public static double LoadShare(ContactPath path, double curvature1) =>
         Share(path.Checked(), curvature1, single: curvature1 >= path.End - path.BasePitch && curvature1 <= path.Start + path.BasePitch);
 
-    /// <summary>Greatest flash temperature along the path of contact.</summary>
+    /// <summary>Greatest flash temperature of each part of the path of contact.</summary>
     /// <remarks>
     /// <code>v₁ = |ω₁|·ρ₁,  v₂ = |ω₁·d_b1/d_b2|·|ρ₂|;  b_H from ρ_red and the local line load</code>
     /// Symbols: ω₁ speed of the pinion relative to the carrier, rad/s; w = F_t·K/(b·cos α_t) line load along the line of action,
     /// all factors in, before it is shared, N/mm; ρ radii of curvature along the path, mm; μ mean coefficient of friction.<br/>
-    /// Source: Blok 1937; load sharing as <see cref="LoadShare"/>. The path is walked in steps.<br/>
+    /// Source: Blok 1937; load sharing as <see cref="LoadShare"/>. Where one pair is alone sliding rises from the pitch point
+    /// outward, so B and D suffice; where two share the load the path is walked, then the steps are narrowed.<br/>
     /// Valid for: contact on involutes from A to E. Velocities are those of the transverse section.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static FlashPoint Max(
+    public static FlashParts Along(
         ContactPath path,
         double pinionSpeed,
         double lineLoad,
@@ -101,32 +123,43 @@ public static class FlashTemperature
                 $"no flash temperature: how load is shared is known for spur gears up to a contact ratio of 2; it is {path.ContactRatio:0.###}");
         }
 
-        var greatest = default(FlashPoint);
         var (inner, outer) = (path.End - path.BasePitch, path.Start + path.BasePitch);
-        Walk(path.Start, inner, single: false);
-        Walk(inner, outer, single: true);
-        Walk(outer, path.End, single: false);
-        return greatest;
+        return new(Walked(path.Start, inner), At(inner, single: true), At(outer, single: true), Walked(outer, path.End));
 
-        // Both sides of B and D are tried, where the load jumps.
-        void Walk(double from, double to, bool single)
+        FlashPoint At(double place, bool single)
         {
-            for (var step = 0; step <= StepsOfPart; step++)
-            {
-                var place = from + (to - from) * step / StepsOfPart;
-                var load = lineLoad * Share(path, place, single);
-                var rise = OfContact(
+            var load = lineLoad * Share(path, place, single);
+            return new(
+                place,
+                OfContact(
                     friction,
                     load,
                     Math.Abs(pinionSpeed) * place,
                     Math.Abs(pinionSpeed * path.BaseDiameter1 / path.BaseDiameter2 * (path.CurvatureSum - place)),
                     LineContact.HalfWidth(load, path.ReducedCurvature(place), reducedModulus),
                     contactCoefficient1,
-                    contactCoefficient2);
-                greatest = rise > greatest.Rise ? new FlashPoint(place, rise) : greatest;
+                    contactCoefficient2));
+        }
+
+        FlashPoint Walked(double from, double to)
+        {
+            var step = (to - from) / StepsOfPart;
+            var best = At(from, single: false);
+            for (var k = 1; k <= StepsOfPart; k++)
+                best = Hotter(best, At(k == StepsOfPart ? to : from + step * k, single: false));
+            for (var halving = 0; halving < Halvings; halving++)
+            {
+                step /= 2;
+                var centre = best.Curvature1;
+                best = Hotter(best, At(Math.Max(from, centre - step), single: false));
+                best = Hotter(best, At(Math.Min(to, centre + step), single: false));
             }
+
+            return best;
         }
     }
+
+    private static FlashPoint Hotter(FlashPoint one, FlashPoint other) => other.Rise > one.Rise ? other : one;
 
     private static double Share(ContactPath path, double curvature1, bool single)
     {

@@ -67,7 +67,7 @@ internal readonly record struct RootGeneration
     private double ToothAngle(double angle, double distance) =>
         (Travel(angle, distance) - Offset) / PitchRadius + Math.PI / Teeth;
 
-    /// <summary>Finds the point of the fillet whose tangent leans by a given angle against the middle of the tooth.</summary>
+    /// <summary>The point of the fillet whose tangent leans by λ against the middle of the tooth; θ is that of <see cref="AngleOfLean"/>.</summary>
     /// <remarks>
     /// <code>
     /// θ = π/2 − λ − κ(θ),  κ = (t − t₀)/r_w + π/z
@@ -81,9 +81,8 @@ internal readonly record struct RootGeneration
     /// Valid for: a tangent point on the fillet, between the deepest point (θ = 0) and the end of the tool's flank.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public (double Chord, double Height, double Radius, double Angle) PointWithLean(double lean, double flankEndAngle)
+    public (double Chord, double Height, double Radius) PointAt(double angle, double lean)
     {
-        var angle = AngleOfLean(lean, flankEndAngle);
         var distance = Distance(angle);
         var tooth = ToothAngle(angle, distance);
         var reach = distance + TipRadius;
@@ -97,12 +96,12 @@ internal readonly record struct RootGeneration
         return (
             2 * (PitchRadius * Math.Sin(tooth) - reach * Math.Cos(lean)),
             Math.Abs(PitchRadius) * Math.Cos(tooth) - Math.Sign(Teeth) * reach * Math.Sin(lean),
-            TipRadius + curvature * distance / denominator,
-            angle);
+            TipRadius + curvature * distance / denominator);
     }
 
-    // Newton, kept inside a bracket.
-    private double AngleOfLean(double lean, double flankEndAngle)
+    /// <summary>θ of the point whose tangent leans by a given angle against the middle of the tooth, rad; Newton, kept inside a bracket.</summary>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public double AngleOfLean(double lean, double flankEndAngle)
     {
         double low = 0, high = flankEndAngle;
         if (!(Excess(low, lean) <= 0 && Excess(high, lean) >= 0))

@@ -32,7 +32,13 @@ public static class RootSections
     /// the tool's straight flank.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio)
+    public static RootSection ByRack(RatedTooth tooth, RackTool rack, double transverseContactRatio) =>
+        Section(CutByRack(tooth, rack), tooth.TipDiameter, transverseContactRatio);
+
+    /// <summary>The root of an external gear as a rack or a hob cuts it; where the force stands does not matter to it.</summary>
+    /// <remarks>Source and validity as <see cref="ByRack"/>; the tip diameter of the tooth is not looked at.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static RootCut CutByRack(RatedTooth tooth, RackTool rack)
     {
         if (Guard.Teeth(tooth.Teeth) < 0)
         {
@@ -64,14 +70,7 @@ public static class RootSections
             offset * module);
         var reference = ToothGeometry.ReferenceDiameter(
             tooth.Teeth, ToothGeometry.TransverseModule(module, tooth.HelixAngle));
-        return Section(
-            generation,
-            ExternalLean,
-            Math.PI / 2 - normal,
-            teeth,
-            tooth,
-            teeth * module + tooth.TipDiameter - reference,
-            transverseContactRatio / cosineSquare);
+        return new(generation, ExternalLean, Math.PI / 2 - normal, teeth, tooth, teeth * module - reference, 1 / cosineSquare);
     }
 
     /// <summary>Root section of a spur gear, internal or external, cut by a pinion-type cutter: tangents at 60° or 30°.</summary>
@@ -91,18 +90,18 @@ public static class RootSections
     /// on the fillet; 1 ≤ q_s &lt; 8.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static RootSection ByPinionCutter(RatedTooth tooth, PinionCutter cutter, double transverseContactRatio)
+    public static RootSection ByPinionCutter(RatedTooth tooth, PinionCutter cutter, double transverseContactRatio) =>
+        Section(CutByPinionCutter(tooth, cutter), tooth.TipDiameter, transverseContactRatio);
+
+    /// <summary>The root of a spur gear as a pinion-type cutter cuts it; where the force stands does not matter to it.</summary>
+    /// <remarks>Source and validity as <see cref="ByPinionCutter"/>; the tip diameter of the tooth is not looked at.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static RootCut CutByPinionCutter(RatedTooth tooth, PinionCutter cutter)
     {
         var shaping = new RootShaping(tooth, cutter);
         shaping.RefuseUndercut();
-        return Section(
-            shaping.Generation,
-            tooth.Teeth > 0 ? ExternalLean : InternalLean,
-            Math.PI / 2 - shaping.WorkingAngle,
-            tooth.Teeth,
-            tooth,
-            tooth.TipDiameter,
-            transverseContactRatio);
+        return new(
+            shaping.Generation, tooth.Teeth > 0 ? ExternalLean : InternalLean, Math.PI / 2 - shaping.WorkingAngle, tooth.Teeth, tooth, 0, 1);
     }
 
     /// <summary>Diameter d_e of the outer point of single pair contact, with the sign of d_b.</summary>
@@ -129,42 +128,12 @@ public static class RootSections
         return PathOfContact.DiameterAt(curvature, baseDiameter);
     }
 
-    private static RootSection Section(
-        RootGeneration generation,
-        double lean,
-        double flankEndAngle,
-        double teeth,
-        RatedTooth tooth,
-        double tipDiameter,
-        double contactRatio)
+    private static RootSection Section(RootCut cut, double tipDiameter, double contactRatio)
     {
-        var (chord, height, radius, angle) = generation.PointWithLean(lean, flankEndAngle);
-        var normal = tooth.NormalPressureAngle;
-        var baseDiameter = teeth * tooth.NormalModule * Math.Cos(normal);
-        var load = OuterSingleContactDiameter(
-            tipDiameter, baseDiameter, contactRatio, Math.PI * tooth.NormalModule * Math.Cos(normal));
-        var loadPressure = ToothGeometry.PressureAngleAt(load, baseDiameter);
-        var halfTooth = (Math.PI / 2 + 2 * tooth.ProfileShift * Math.Tan(normal)) / teeth
-            + Involute.Of(normal) - Involute.Of(loadPressure);
-        var loadAngle = loadPressure - halfTooth;
-        var arm = Math.Sign(teeth) * (Math.Abs(baseDiameter) / 2 / Math.Cos(loadAngle) - height);
-        var section = new RootSection(chord, arm, radius, angle, loadAngle);
-        if (halfTooth * Math.Sign(teeth) < 0)
-        {
-            throw Guard.Because(
-                $"no root section: the tooth runs to a point before it reaches the diameter {Math.Abs(load):0.####} mm of the force");
-        }
-
-        if (!(chord > 0) || !(arm > 0))
-        {
-            throw Guard.Because(
-                $"no root section: chord {chord:0.####} mm and bending arm {arm:0.####} mm are not those of a tooth");
-        }
-
-        return section.NotchParameter is >= 1 and < 8
-            ? section
-            : throw Guard.Because(
-                $"root section outside of ISO 6336-3: the notch parameter q_s must lie from 1 to below 8; it is {section.NotchParameter:0.###}");
+        var angle = cut.FilletAngle();
+        var (chord, radius) = (cut.Chord(angle), cut.FilletRadius(angle));
+        var load = cut.LoadAngle(tipDiameter, contactRatio);
+        return new(chord, cut.LeverArm(angle, load), radius, angle, load);
     }
 
     private static void RefuseUndercut(RatedTooth tooth, RackTool rack)
