@@ -2,14 +2,18 @@ using Pawl.Quantities;
 
 namespace Pawl.Analysis.Core;
 
-/// <summary>What a declared formula reads: one value of its subject or of a related one, with its symbol.</summary>
-/// <typeparam name="T">double in coherent units, text, truth, a row of a table, or many numbers.</typeparam>
-public interface IInput<out T>
+/// <summary>What a declared formula reads of its subject or of a related one.</summary>
+public interface IInput
 {
     /// <summary>Adds the quantities behind the input.</summary>
     /// <returns>False when the subject has none: then what rests on it does not apply either.</returns>
     bool Gather(Subject subject, InputList list);
+}
 
+/// <summary>What a declared formula reads: one value of its subject or of a related one, with its symbol.</summary>
+/// <typeparam name="T">double in coherent units, text, truth, a row of a table, or many numbers.</typeparam>
+public interface IInput<out T> : IInput
+{
     /// <summary>Takes the next value of one evaluation.</summary>
     T Read(ref InputReader reader);
 }
@@ -19,13 +23,14 @@ public sealed class InputList
 {
     private readonly ImmutableArray<Quantity>.Builder _quantities = ImmutableArray.CreateBuilder<Quantity>();
     private readonly ImmutableArray<string>.Builder _symbols = ImmutableArray.CreateBuilder<string>();
-    private readonly List<int> _counts = [];
+    private readonly ImmutableArray<int>.Builder _counts = ImmutableArray.CreateBuilder<int>();
 
-    internal ImmutableArray<Quantity> Quantities => _quantities.ToImmutable();
+    internal ImmutableArray<Quantity> Quantities => field.IsDefault ? field = _quantities.DrainToImmutable() : field;
 
-    internal ImmutableArray<string> Symbols => _symbols.ToImmutable();
+    internal ImmutableArray<string> Symbols => field.IsDefault ? field = _symbols.DrainToImmutable() : field;
 
-    internal int[] Counts => [.. _counts];
+    /// <summary>How many quantities each input stands for: one, or of many as many as there are.</summary>
+    internal ImmutableArray<int> Counts => field.IsDefault ? field = _counts.DrainToImmutable() : field;
 
     internal void Add(Quantity quantity, string symbol)
     {
@@ -48,11 +53,11 @@ public ref struct InputReader
 {
     private readonly ReadOnlySpan<double> _values;
     private readonly ImmutableArray<Quantity> _quantities;
-    private readonly ReadOnlySpan<int> _counts;
+    private readonly ImmutableArray<int> _counts;
     private int _quantity;
     private int _input;
 
-    internal InputReader(ReadOnlySpan<double> values, ImmutableArray<Quantity> quantities, ReadOnlySpan<int> counts)
+    internal InputReader(ReadOnlySpan<double> values, ImmutableArray<Quantity> quantities, ImmutableArray<int> counts)
     {
         _values = values;
         _quantities = quantities;

@@ -1,0 +1,88 @@
+using System.Runtime.CompilerServices;
+using Pawl.Specs.Text;
+
+namespace Pawl.Analysis.Core;
+
+/// <summary>A declared text, which may stand for a row of a table.</summary>
+/// <typeparam name="TSpec">The spec of its subject.</typeparam>
+/// <typeparam name="T">What formulas are given: the text itself or the row.</typeparam>
+public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TSpec, T>>, IInput<T>
+    where TSpec : class
+    where T : class
+{
+    private readonly Lookup<T>? _lookup;
+
+    internal RowDefinition(Lookup<T>? lookup)
+    {
+        _lookup = lookup;
+        Describe(ValueKind.Text);
+    }
+
+    /// <summary>The text as the spec states it.</summary>
+    public RowDefinition<TSpec, T> Stated(
+        Func<TSpec, Stated<string>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>
+        StatedWay(select, key ?? KeyOf(selector), (_, stated, _) => Taken(AnalysisContext.Declared(stated), stated.Value));
+
+    /// <summary>A default, where nothing above applies; the report lists it.</summary>
+    public RowDefinition<TSpec, T> Assumed(string text, string basis) => Way(_ => Taken(new Origin.Assumed(basis), text));
+
+    /// <summary>A text that follows from the spec alone.</summary>
+    public RowDefinition<TSpec, T> Named(Func<TSpec, string> text) => Way(subject => Taken(Origin.Computed.Instance, text((TSpec)subject.Model)));
+
+    /// <summary>A row that is found by others; it is shown by its text.</summary>
+    public RowDefinition<TSpec, T> From<A>(IInput<A> a, Func<A, T> find, Func<T, string> show) =>
+        Found([a], (ref InputReader r) => find(a.Read(ref r)), show);
+
+    /// <inheritdoc cref="From{A}"/>
+    public RowDefinition<TSpec, T> From<A, B>(IInput<A> a, IInput<B> b, Func<A, B, T> find, Func<T, string> show) =>
+        Found([a, b], (ref InputReader r) => find(a.Read(ref r), b.Read(ref r)), show);
+
+    /// <inheritdoc cref="From{A}"/>
+    public RowDefinition<TSpec, T> From<A, B, C>(IInput<A> a, IInput<B> b, IInput<C> c, Func<A, B, C, T> find, Func<T, string> show) =>
+        Found([a, b, c], (ref InputReader r) => find(a.Read(ref r), b.Read(ref r), c.Read(ref r)), show);
+
+    /// <inheritdoc cref="From{A}"/>
+    public RowDefinition<TSpec, T> From<A, B, C, D, E>(
+        IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, IInput<E> e, Func<A, B, C, D, E, T> find, Func<T, string> show) =>
+        Found([a, b, c, d, e], (ref InputReader r) => find(a.Read(ref r), b.Read(ref r), c.Read(ref r), d.Read(ref r), e.Read(ref r)), show);
+
+    bool IInput.Gather(Subject subject, InputList list) => GatherOwn(subject, list);
+
+    T IInput<T>.Read(ref InputReader reader)
+    {
+        var quantity = reader.Quantity();
+        return (T)(quantity.Row ?? quantity.Text ?? throw new InvalidOperationException($"{quantity} has no text."));
+    }
+
+    private Quantity Taken(Origin origin, string text)
+    {
+        if (_lookup is null)
+            return Quantity.OfText(this, origin, text, []);
+        return _lookup(text, out var row, out var reason)
+            ? Quantity.OfText(this, origin, text, []).With(row)
+            : Quantity.NotEvaluated(this, [], reason);
+    }
+
+    private RowDefinition<TSpec, T> Found(ImmutableArray<IInput> inputs, Take<T> find, Func<T, string> show)
+    {
+        CheckDeclared(inputs);
+        return Way(subject =>
+        {
+            var list = new InputList();
+            return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
+            {
+                T? row = null;
+                foreach (var corner in CornerAlgebra.Points(quantities))
+                {
+                    var reader = new InputReader(corner, quantities, list.Counts);
+                    var found = find(ref reader);
+                    if (row is not null && show(row) != show(found))
+                        return Quantity.NotEvaluated(this, quantities, $"{Title} is `{show(row)}` or `{show(found)}` within the tolerances");
+                    row = found;
+                }
+
+                return Quantity.ComputedText(this, show(row!), quantities).With(row!).With(list.Symbols);
+            });
+        });
+    }
+}
