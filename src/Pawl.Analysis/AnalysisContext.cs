@@ -1,5 +1,6 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Fits;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
@@ -12,11 +13,18 @@ internal sealed class AnalysisContext(GearboxSpec spec)
 {
     private readonly SortedSet<string> _tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Subject> _byPath = new(StringComparer.Ordinal);
+    private readonly Dictionary<(Subject, Type), object> _solved = [];
     private int _serial;
 
     public GearboxSpec Spec { get; } = spec;
 
     public List<Subject> Subjects { get; } = [];
+
+    /// <summary>The train with its solution; null without one.</summary>
+    public TrainBuilder? Train { get; set; }
+
+    /// <summary>How bearings hold the bodies; null without bearings.</summary>
+    public HeldBodies? Held { get; set; }
 
     /// <summary>What teeth, orbit, weight and the coupled machines lay on every body; null without a train.</summary>
     public Lazy<TrainForces>? Forces { get; set; }
@@ -25,6 +33,17 @@ internal sealed class AnalysisContext(GearboxSpec spec)
 
     /// <summary>Notes a table for the record.</summary>
     public void Uses(string table) => _tables.Add(table);
+
+    /// <summary>What is solved once for all quantities of a subject.</summary>
+    public T Once<T>(Subject subject, Func<Subject, T> solve)
+        where T : class
+    {
+        if (_solved.TryGetValue((subject, typeof(T)), out var known))
+            return (T)known;
+        var solved = solve(subject);
+        _solved.Add((subject, typeof(T)), solved);
+        return solved;
+    }
 
     public Subject Begin(SubjectKind kind, string path, SourceSpan span, object? model = null, string? keys = null)
     {

@@ -2,7 +2,6 @@ using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
-using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -28,6 +27,7 @@ public static class GearboxAnalyser
 
         LoadCaseQuantities.AddAll(context, subject);
         var train = TrainBuilder.Build(context, spec.Train, subject);
+        context.Train = train;
         context.Forces = new(() => TrainForces.Build(context, spec.Train, train));
         TrainResults.Add(context, spec.Train, train);
         var bodies = context.Subjects.Where(each => each.Kind == SubjectKinds.Body)
@@ -42,8 +42,7 @@ public static class GearboxAnalyser
             PartFeatureQuantities.AddAll(context, gear, subject);
         }
 
-        var held = BearingBuilder.AddAll(context, spec.Train, train, bodies);
-        ShaftBuilder.AddAll(context, spec.Train, train, held, bodies);
+        context.Held = BearingBuilder.AddAll(context, spec.Train, train, bodies);
         return Finish(context, train.Topology);
     }
 

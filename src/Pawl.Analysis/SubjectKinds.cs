@@ -76,12 +76,13 @@ public static class SubjectKinds
             .With("housing", () => Body);
 
     public static readonly SubjectKind Shaft =
-        new SubjectKind("shaft", "Shaft", "Shafts", ShaftQuantities.All)
+        Section<ShaftSpec>.KindOf("shaft", "Shaft", "Shafts", typeof(ShaftQuantities))
             .With("train", () => Train)
-            .With("body", () => Body);
+            .With("body", () => Body)
+            .AddedBy(ShaftQuantities.AddAll);
 
     public static readonly SubjectKind ShaftSection =
-        new SubjectKind("shaft_section", "Section of a shaft", "Shafts", ShaftSectionQuantities.All)
+        Section<ShaftSectionSpec>.KindOf("shaft_section", "Section of a shaft", "Shafts", typeof(ShaftSectionQuantities))
             .With("train", () => Train)
             .With("shaft", () => Shaft);
 

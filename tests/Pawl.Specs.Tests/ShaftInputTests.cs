@@ -41,7 +41,7 @@ public sealed class ShaftInputTests
         Assert.Equal("6′", shaft.MaxWindUp!.Text);
         Assert.Equal(["a", "b"], shaft.Sections.Entries.Select(section => section.Name.Value));
         Assert.Equal((20, "40 mm k5", "10 mm", "4 µm", false, 3), (first.Length.Value.Coherent, first.Outside.Text, first.Bore!.Text, first.Roughness!.Text, first.CarriesTorque!.Value, first.At!.Value.Coherent));
-        Assert.Equal(("square-groove", 50, 37, 0.2, 1.85, 2), (notch.Kind.Value, notch.Large!.Value.Coherent, notch.Bottom!.Value.Coherent, notch.Radius!.Value.Coherent, notch.Width!.Value.Coherent, notch.Keys!.Value));
+        Assert.Equal(("square-groove", 50, 37, 0.2, 1.85, 2), (notch.Kind.Value, notch.Large!.Value.Coherent, notch.Bottom!.Value.Nominal.Coherent, notch.Radius!.Value.Coherent, notch.Width!.Value.Coherent, notch.Keys!.Value));
     }
 
     [Fact]

@@ -36,7 +36,7 @@ internal sealed partial class BearingBuilder
         if (places.IsEmpty)
             return null;
         var forces = context.Forces!.Value;
-        var duty = LoadShares.Of(context, train.Subject);
+        var duty = LoadShares.Of(train.Subject);
         var bearings = places.Select(place => new BearingBuilder(context, spec, train, forces, duty, place)).ToImmutableArray();
         foreach (var bearing in bearings)
         {

@@ -40,9 +40,11 @@ internal sealed class LoadShares
     /// <summary>Every state that a load must be looked at in: rated and shares, and each in the other direction too.</summary>
     public IEnumerable<LoadShare> States => Shares.Prepend(Rated);
 
-    public static LoadShares Of(AnalysisContext context, Subject train)
+    public static LoadShares Of(Subject train) => train.Context.Once(train, Build);
+
+    private static LoadShares Build(Subject train)
     {
-        var cases = context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase).ToImmutableArray();
+        var cases = train.Context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase).ToImmutableArray();
         ImmutableArray<Quantity> inputs =
         [
             train[T.InputTorque], train[T.InputSpeed], train[D.ApplicationFactor],

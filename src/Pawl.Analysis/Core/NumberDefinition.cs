@@ -190,12 +190,25 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
     /// <summary>A number that a solver finds at nominal from what the spec says: of the declared inputs, which the report lists.</summary>
     /// <param name="inputs">What it depends on; one without a value leaves it open.</param>
     /// <param name="solve">The solver; null where the subject does not have the number.</param>
-    internal NumberDefinition<TSpec> Solved(ImmutableArray<IInput> inputs, Func<TSpec, Subject, double?> solve) => Way(subject =>
+    internal NumberDefinition<TSpec> Solved(ImmutableArray<IInput> inputs, Func<TSpec, Subject, double?> solve) => Solved(inputs, static _ => [], solve);
+
+    /// <inheritdoc cref="Solved(ImmutableArray{IInput}, Func{TSpec, Subject, double?})"/>
+    /// <param name="inputs">What it depends on; one without a value leaves it open.</param>
+    /// <param name="reasons">Why the solver has no answer; none when it has one.</param>
+    /// <param name="solve">The solver; null where the subject does not have the number.</param>
+    internal NumberDefinition<TSpec> Solved(
+        ImmutableArray<IInput> inputs, Func<Subject, ImmutableArray<string>> reasons, Func<TSpec, Subject, double?> solve)
     {
-        var list = new InputList();
-        return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
-            solve((TSpec)subject.Model, subject) is { } value ? Quantity.Computed(this, value, quantities).With(list.Symbols) : null);
-    });
+        CheckDeclared(inputs);
+        return Way(subject =>
+        {
+            var list = new InputList();
+            if (!Gathered(subject, inputs, list))
+                return null;
+            return reasons(subject) is { IsEmpty: false } why ? Quantity.NotEvaluated(this, list.Quantities, why) : Evaluated(list, quantities =>
+                solve((TSpec)subject.Model, subject) is { } value ? Quantity.Computed(this, value, quantities).With(list.Symbols) : null);
+        });
+    }
 
     bool IInput.Gather(Subject subject, InputList list) => GatherOwn(subject, list);
 

@@ -98,9 +98,9 @@ public sealed record NotchSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "46 mm")]
     public Stated<Amount>? Large { get; init; }
 
-    [Display(Name = "Bottom", Description = "Diameter in the bottom of a groove or of the teeth of a spline.")]
-    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "37.5 mm")]
-    public Stated<Amount>? Bottom { get; init; }
+    [Display(Name = "Bottom", Description = "Diameter in the bottom of a groove or of the teeth of a spline, with its tolerance.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "37.5 mm h12")]
+    public Stated<Toleranced>? Bottom { get; init; }
 
     [Display(Name = "Radius", Description = "Minimum radius of the fillet, of a round groove, or in the corners of a square one.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.8 mm")]

@@ -17,7 +17,7 @@ static partial class NotchReader
         {
             Kind = reader.Word("kind", KindWords, required: true)!,
             Large = reader.Amount("large", Dimension.OfLength, AmountRange.Positive),
-            Bottom = reader.Amount("bottom", Dimension.OfLength, AmountRange.Positive),
+            Bottom = reader.Toleranced("bottom", Dimension.OfLength, AmountRange.Positive),
             Radius = reader.Amount("radius", Dimension.OfLength, AmountRange.NotNegative),
             Width = reader.Amount("width", Dimension.OfLength, AmountRange.Positive),
             Keys = reader.Whole("keys", 1, 2),
