@@ -45,11 +45,17 @@ internal sealed class AnalysisContext(GearboxSpec spec)
         return solved;
     }
 
-    public Subject Begin(SubjectKind kind, string path, SourceSpan span, object? model = null, string? keys = null)
+    public Subject Begin(SubjectKind kind, string path, SourceSpan span, object? model = null, string? keys = null) =>
+        Register(Make(kind, path, span, model, keys));
+
+    /// <summary>A subject that is not yet part of the analysis.</summary>
+    public Subject Make(SubjectKind kind, string path, SourceSpan span, object? model = null, string? keys = null) =>
+        new(kind, path, span) { Model = model ?? "", Context = this, Keys = keys ?? path };
+
+    public Subject Register(Subject subject)
     {
-        var subject = new Subject(kind, path, span) { Model = model ?? "", Context = this, Keys = keys ?? path };
         Subjects.Add(subject);
-        _byPath.Add(path, subject);
+        _byPath.Add(subject.Path, subject);
         return subject;
     }
 

@@ -34,8 +34,6 @@ public static class GearboxAnalyser
             .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
         foreach (var mesh in train.Meshes)
             MeshCaseQuantities.AddAll(context, mesh.Subject);
-        PlanetSetBuilder.AddAll(context, spec.Train, train, bodies);
-        PassingBuilder.AddAll(context, train);
         foreach (var gear in train.Gears)
         {
             gear.Subject.Relate("train", subject).Relate("body", bodies[gear.Spec.On.Value]);

@@ -28,9 +28,10 @@ public static class SubjectKinds
         new SubjectKind("body", "Body", "Train", [.. BodyQuantities.All, .. SupportQuantities.All]).With("train", () => Train);
 
     public static readonly SubjectKind PlanetSet =
-        new SubjectKind("planet_set", "Planet set", "Assembly", PlanetSetQuantities.All)
+        Section<PlanetGroupSpec>.KindOf("planet_set", "Planet set", "Assembly", typeof(PlanetSetQuantities))
             .With("train", () => Train)
-            .With("carrier", () => Body!);
+            .With("carrier", () => Body!)
+            .AddedBy(PlanetSetQuantities.AddAll);
 
     public static readonly SubjectKind Gear =
         Section<GearSpec>.KindOf(
@@ -64,10 +65,11 @@ public static class SubjectKinds
             .With("mesh", () => Mesh);
 
     public static readonly SubjectKind Passing =
-        new SubjectKind("passing", "Pinion that passes a gear", "Assembly", PassingQuantities.All)
+        Section<PassingPair>.KindOf("passing", "Pinion that passes a gear", "Assembly", typeof(PassingQuantities))
             .With("train", () => Train)
             .With("pinion", () => Gear)
-            .With("passed", () => Gear);
+            .With("passed", () => Gear)
+            .AddedBy(PassingQuantities.AddAll);
 
     public static readonly SubjectKind Bearing =
         new SubjectKind("bearing", "Bearing", "Bearings", BearingQuantities.All)

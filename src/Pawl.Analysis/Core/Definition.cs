@@ -84,7 +84,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
             var quantities = list.Quantities;
             if (!Quantity.MissingReasons(quantities).IsEmpty)
                 return true;
-            var reader = new InputReader(Nominal(quantities), quantities, list.Counts);
+            var reader = new InputReader(Nominal(quantities), list);
             return condition(input.Read(ref reader));
         });
         return Self;
@@ -208,6 +208,18 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
         {
             return Quantity.NotEvaluated(this, quantities, outside.Message);
         }
+    }
+
+    /// <summary>What a solver finds of declared inputs, or why it does not.</summary>
+    private protected Quantity? SolvedOf(
+        Subject subject, ImmutableArray<IInput> inputs, Func<Subject, ImmutableArray<string>> reasons, Func<ImmutableArray<Quantity>, Quantity?> solve)
+    {
+        var list = new InputList();
+        if (!Gathered(subject, inputs, list))
+            return null;
+        return reasons(subject) is { IsEmpty: false } why
+            ? Quantity.NotEvaluated(this, list.Quantities, why)
+            : Evaluated(list, quantities => solve(quantities)?.With(list.Symbols));
     }
 
     private protected bool GatherOwn(Subject subject, InputList list)

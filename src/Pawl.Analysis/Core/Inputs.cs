@@ -24,6 +24,7 @@ public sealed class InputList
     private readonly ImmutableArray<Quantity>.Builder _quantities = ImmutableArray.CreateBuilder<Quantity>();
     private readonly ImmutableArray<string>.Builder _symbols = ImmutableArray.CreateBuilder<string>();
     private readonly ImmutableArray<int>.Builder _counts = ImmutableArray.CreateBuilder<int>();
+    private readonly List<object> _layouts = [];
 
     internal ImmutableArray<Quantity> Quantities => field.IsDefault ? field = _quantities.DrainToImmutable() : field;
 
@@ -31,6 +32,10 @@ public sealed class InputList
 
     /// <summary>How many quantities each input stands for: one, or of many as many as there are.</summary>
     internal ImmutableArray<int> Counts => field.IsDefault ? field = _counts.DrainToImmutable() : field;
+
+    internal object Layout(int index) => _layouts[index];
+
+    internal void Add(object layout) => _layouts.Add(layout);
 
     internal void Add(Quantity quantity, string symbol)
     {
@@ -52,17 +57,22 @@ public sealed class InputList
 public ref struct InputReader
 {
     private readonly ReadOnlySpan<double> _values;
+    private readonly InputList _list;
     private readonly ImmutableArray<Quantity> _quantities;
     private readonly ImmutableArray<int> _counts;
     private int _quantity;
     private int _input;
+    private int _layout;
 
-    internal InputReader(ReadOnlySpan<double> values, ImmutableArray<Quantity> quantities, ImmutableArray<int> counts)
+    internal InputReader(ReadOnlySpan<double> values, InputList list)
     {
         _values = values;
-        _quantities = quantities;
-        _counts = counts;
+        _list = list;
+        _quantities = list.Quantities;
+        _counts = list.Counts;
     }
+
+    internal object Layout() => _list.Layout(_layout++);
 
     internal double Number()
     {
@@ -135,6 +145,9 @@ public static class Inputs
     /// <summary>Nominal, least and greatest of a number of each subject in a role, in the order of the spec.</summary>
     public static IInput<Extent[]> EachLimits(string role, Func<QuantityKind> kind, string? symbol = null) => new EachLimit(role, kind, symbol);
 
+    /// <summary>As <see cref="EachLimits"/>; none at all where one of them is not known.</summary>
+    public static IInput<Extent[]> EachLimitsOrNone(string role, Func<QuantityKind> kind, string? symbol = null) => new EachKnownLimit(role, kind, symbol);
+
     /// <summary>A text, truth or row of the subject in a role.</summary>
     public static IInput<T> OfRow<T>(string role, Func<IInput<T>> input) => new RelatedRow<T>(role, input);
 
@@ -154,6 +167,10 @@ public static class Inputs
     /// <inheritdoc cref="Join{A, B, T}"/>
     public static IInput<T> Join<A, B, C, D, T>(IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, Func<A, B, C, D, T> join) =>
         Join(Join(a, b, static (x, y) => (x, y)), Join(c, d, static (x, y) => (x, y)), (left, right) => join(left.x, left.y, right.x, right.y));
+
+    /// <summary>What the spec says of the arrangement, such as which gear sits on which planet: it has no value of its own, and no tolerance.</summary>
+    internal static IInput<T> Layout<T>(Func<Subject, T?> layout)
+        where T : class => new LayoutOf<T>(layout);
 
     private static Subject? ReachOrOwn(Subject subject, string role) => role.Length == 0 ? subject : subject.Reach(role);
 
@@ -220,6 +237,19 @@ public static class Inputs
         public Extent[] Read(ref InputReader reader) => [.. reader.Many().Select(quantity => quantity.Value)];
     }
 
+    private sealed class EachKnownLimit(string role, Func<QuantityKind> kind, string? symbol) : IInput<Extent[]>
+    {
+        public bool Gather(Subject subject, InputList list)
+        {
+            var members = subject.ReachAll(role).ToArray();
+            Quantity[] known = [.. members.Select(member => member.Find(kind())).OfType<Quantity>().Where(static quantity => quantity.IsEvaluated)];
+            list.Add(known.Length == members.Length ? known : [], SymbolOf(kind(), symbol));
+            return true;
+        }
+
+        public Extent[] Read(ref InputReader reader) => [.. reader.Many().Select(quantity => quantity.Value)];
+    }
+
     private sealed class RelatedRow<T>(string role, Func<IInput<T>> input) : IInput<T>
     {
         public bool Gather(Subject subject, InputList list) => ReachOrOwn(subject, role) is { } related && input().Gather(related, list);
@@ -237,6 +267,20 @@ public static class Inputs
         }
 
         public T Read(ref InputReader reader) => reader.IsAbsent() ? otherwise : input().Read(ref reader);
+    }
+
+    private sealed class LayoutOf<T>(Func<Subject, T?> layout) : IInput<T>
+        where T : class
+    {
+        public bool Gather(Subject subject, InputList list)
+        {
+            if (layout(subject) is not { } known)
+                return false;
+            list.Add(known);
+            return true;
+        }
+
+        public T Read(ref InputReader reader) => (T)reader.Layout();
     }
 
     private sealed class Made<A, T>(IInput<A> a, Func<A, T> make) : IInput<T>

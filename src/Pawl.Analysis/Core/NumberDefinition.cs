@@ -200,14 +200,8 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
         ImmutableArray<IInput> inputs, Func<Subject, ImmutableArray<string>> reasons, Func<TSpec, Subject, double?> solve)
     {
         CheckDeclared(inputs);
-        return Way(subject =>
-        {
-            var list = new InputList();
-            if (!Gathered(subject, inputs, list))
-                return null;
-            return reasons(subject) is { IsEmpty: false } why ? Quantity.NotEvaluated(this, list.Quantities, why) : Evaluated(list, quantities =>
-                solve((TSpec)subject.Model, subject) is { } value ? Quantity.Computed(this, value, quantities).With(list.Symbols) : null);
-        });
+        return Way(subject => SolvedOf(subject, inputs, reasons, quantities =>
+            solve((TSpec)subject.Model, subject) is { } value ? Quantity.Computed(this, value, quantities) : null));
     }
 
     bool IInput.Gather(Subject subject, InputList list) => GatherOwn(subject, list);
@@ -219,7 +213,7 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
         var list = new InputList();
         return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
         {
-            var reader = new InputReader(Nominal(quantities), quantities, list.Counts);
+            var reader = new InputReader(Nominal(quantities), list);
             return Quantity.WithLimits(this, formula(ref reader), quantities).With(list.Symbols);
         });
     });
@@ -235,13 +229,12 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
         var list = new InputList();
         if (!Gathered(subject, inputs, list))
             return null;
-        var (quantities, counts) = (list.Quantities, list.Counts);
-        var value = Quantity.Compute(this, quantities, Read, _turns).With(list.Symbols);
+        var value = Quantity.Compute(this, list.Quantities, Read, _turns).With(list.Symbols);
         return _isOne ? Quantity.AsOne(value) : value;
 
         double Read(ReadOnlySpan<double> values)
         {
-            var reader = new InputReader(values, quantities, counts);
+            var reader = new InputReader(values, list);
             return take(ref reader);
         }
     }

@@ -63,6 +63,19 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
             : Quantity.NotEvaluated(this, [], reason);
     }
 
+    /// <summary>A row that a solver finds at nominal from what the spec says: of the declared inputs, which the report lists.</summary>
+    /// <param name="inputs">What it depends on; one without a value leaves it open.</param>
+    /// <param name="reasons">Why the solver has no answer; none when it has one.</param>
+    /// <param name="solve">The solver; null where the subject does not have it.</param>
+    /// <param name="show">The text that stands for the row.</param>
+    internal RowDefinition<TSpec, T> Solved(
+        ImmutableArray<IInput> inputs, Func<Subject, ImmutableArray<string>> reasons, Func<TSpec, Subject, T?> solve, Func<T, string> show)
+    {
+        CheckDeclared(inputs);
+        return Way(subject => SolvedOf(subject, inputs, reasons, quantities =>
+            solve((TSpec)subject.Model, subject) is { } row ? Quantity.ComputedText(this, show(row), quantities).With(row) : null));
+    }
+
     private RowDefinition<TSpec, T> Found(ImmutableArray<IInput> inputs, Take<T> find, Func<T, string> show)
     {
         CheckDeclared(inputs);
@@ -74,7 +87,7 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
                 T? row = null;
                 foreach (var corner in CornerAlgebra.Points(quantities))
                 {
-                    var reader = new InputReader(corner, quantities, list.Counts);
+                    var reader = new InputReader(corner, list);
                     var found = find(ref reader);
                     if (row is not null && show(row) != show(found))
                         return Quantity.NotEvaluated(this, quantities, $"{Title} is `{show(row)}` or `{show(found)}` within the tolerances");

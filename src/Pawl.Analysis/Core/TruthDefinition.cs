@@ -46,6 +46,18 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
 
     bool IInput<bool>.Read(ref InputReader reader) => reader.Quantity().Truth;
 
+    /// <summary>A truth that a solver finds at nominal from what the spec says: of the declared inputs, which the report lists.</summary>
+    /// <param name="inputs">What it depends on; one without a value leaves it open.</param>
+    /// <param name="reasons">Why the solver has no answer; none when it has one.</param>
+    /// <param name="solve">The solver; null where the subject does not have it.</param>
+    internal TruthDefinition<TSpec> Solved(
+        ImmutableArray<IInput> inputs, Func<Subject, ImmutableArray<string>> reasons, Func<TSpec, Subject, bool?> solve)
+    {
+        CheckDeclared(inputs);
+        return Way(subject => SolvedOf(subject, inputs, reasons, quantities =>
+            solve((TSpec)subject.Model, subject) is { } truth ? Quantity.OfTruth(this, Origin.Computed.Instance, truth, quantities) : null));
+    }
+
     private TruthDefinition<TSpec> Found(ImmutableArray<IInput> inputs, Take<bool> formula)
     {
         CheckDeclared(inputs);
@@ -57,7 +69,7 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
                 bool? truth = null;
                 foreach (var corner in CornerAlgebra.Points(quantities))
                 {
-                    var reader = new InputReader(corner, quantities, list.Counts);
+                    var reader = new InputReader(corner, list);
                     var found = formula(ref reader);
                     if (truth is { } first && first != found)
                         return Quantity.NotEvaluated(this, quantities, $"{Title.ToLowerInvariant()}: true or false within the tolerances");
