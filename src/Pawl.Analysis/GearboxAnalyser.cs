@@ -19,17 +19,13 @@ public static class GearboxAnalyser
         var subject = context.Begin(SubjectKinds.Train, "train", spec.Train?.Span ?? SourceSpan.Whole(spec.File), spec);
         if (spec.Train is null)
         {
-            foreach (var kind in SubjectKinds.Train.Quantities)
-                subject.Add(Quantity.NotEvaluated(kind, [], "train is not stated"));
-            TrainBuilder.AddOil(context, subject);
             return Finish(context, "");
         }
 
         LoadCaseQuantities.AddAll(context, subject);
         var train = TrainBuilder.Build(context, spec.Train, subject);
-        context.Train = train;
         context.Forces = new(() => TrainForces.Build(context, spec.Train, train));
-        TrainResults.Add(context, spec.Train, train);
+        BodyQuantities.AddAll(context, train);
         var bodies = context.Subjects.Where(each => each.Kind == SubjectKinds.Body)
             .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
         foreach (var mesh in train.Meshes)

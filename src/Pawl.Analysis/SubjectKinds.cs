@@ -19,13 +19,13 @@ namespace Pawl.Analysis;
 /// <summary>Every kind of subject that rules may speak of.</summary>
 public static class SubjectKinds
 {
-    public static readonly SubjectKind Train = Section<GearboxSpec>.KindOf("train", "Train", "Train", TrainQuantities.All, typeof(DutyQuantities));
+    public static readonly SubjectKind Train = Section<GearboxSpec>.KindOf("train", "Train", "Train", typeof(TrainQuantities), typeof(DutyQuantities));
 
     public static readonly SubjectKind LoadCase =
         Section<SpectrumBinSpec>.KindOf("load_case", "Share of the service life", "Train", typeof(LoadCaseQuantities)).With("train", () => Train);
 
     public static readonly SubjectKind Body =
-        new SubjectKind("body", "Body", "Train", [.. BodyQuantities.All, .. SupportQuantities.All]).With("train", () => Train);
+        Section<BodyInTrain>.KindOf("body", "Body", "Train", SupportQuantities.All, typeof(BodyQuantities)).With("train", () => Train);
 
     public static readonly SubjectKind PlanetSet =
         Section<PlanetGroupSpec>.KindOf("planet_set", "Planet set", "Assembly", typeof(PlanetSetQuantities))

@@ -121,11 +121,14 @@ public class TrainOfSpecsTests
     }
 
     [Fact]
-    public void A_spec_without_a_train_is_not_evaluated_throughout()
+    public void A_spec_without_a_train_has_nothing_but_assumptions()
     {
         var analysis = SpecText.Analyse("pawl: 1\ngearbox: {family: Test, variant: Empty}\n");
 
-        Assert.All(Assert.Single(analysis.Subjects).Quantities, quantity => Assert.False(quantity.IsEvaluated));
+        Assert.All(
+            Assert.Single(analysis.Subjects).Quantities.Where(quantity => quantity.IsEvaluated && quantity.Kind.Name != "peak_over_rated"),
+            quantity => Assert.IsType<Origin.Assumed>(quantity.Origin));
+        Assert.Equal(["train is not stated"], analysis.Quantity("train", "ratio").Reasons);
     }
 
     [Theory]

@@ -107,6 +107,10 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     /// <summary>Where no way above applies it is not evaluated, for this reason.</summary>
     public TSelf Otherwise(Func<TSpec, string> reason) => Custom(subject => Quantity.NotEvaluated(this, [], reason((TSpec)subject.Model)));
 
+    /// <summary>Where there are reasons why nothing is known of it, it is not evaluated.</summary>
+    internal TSelf Unless(Func<Subject, ImmutableArray<string>> reasons) =>
+        Custom(subject => reasons(subject) is { IsEmpty: false } why ? Quantity.NotEvaluated(this, [], why) : null);
+
     /// <summary>Any other way to come about; null when it does not apply.</summary>
     public TSelf Custom(Func<Subject, Quantity?> way)
     {

@@ -15,6 +15,7 @@ internal sealed class MeshBuilder
         Subject = context.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec, $"train.meshes[{context.Spec.Train!.Meshes.IndexOf(spec)}]")
             .Relate("first", first.Subject).Relate("second", second.Subject).Relate("train", () => context.Find(SubjectKinds.Train, "train"));
         var (pinion, wheel) = IsInternal || first.Spec.Teeth.Value <= second.Spec.Teeth.Value ? (first, second) : (second, first);
+        Subject.RelateAll("meshes", () => context.Train!.Meshes.Select(static mesh => mesh.Subject));
         Subject.RelateOptional("pinion", () => pinion.Subject).RelateOptional("wheel", () => wheel.Subject);
         _first = OneGear(context, first, second);
         _second = OneGear(context, second, first);

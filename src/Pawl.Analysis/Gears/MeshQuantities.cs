@@ -17,6 +17,8 @@ public sealed class MeshQuantities : Section<MeshSpec>
     private const string Willis = "Willis relation of every mesh, solved as one linear system";
     private const string PowerBalance = "torque and power balance, losses by the power in the carrier frame";
 
+    private static readonly IInput<double[]> Efficiencies = Each("meshes", static () => Efficiency!);
+
     // Drawing dimensions hold at 20 °C (ISO 1).
     private const double ReferenceTemperature = 20;
 
@@ -141,22 +143,27 @@ public sealed class MeshQuantities : Section<MeshSpec>
         .By("η = 1 − μ_m·H_v, or as declared", "ISO/TR 14179-2", Certainty.Memory)
         .AsOne().Stated(static s => s.Efficiency).From(Friction, LossFactor, Sliding.MeshEfficiency);
 
-    /// <summary>Added by the solver of the train.</summary>
     public static readonly NumberDefinition<MeshSpec> RelativeSpeedRatio =
         Number("relative_speed_ratio", "(ω − ω_carrier)/ω_in", "Speed of the first gear against the carrier, per input speed, magnitude")
-        .By("from the system of Willis relations", Willis);
+        .By("from the system of Willis relations", Willis)
+        .Solved([], SpeedReasons, static (s, subject) => Math.Abs(Speeds(subject)!.First.ToDouble()));
 
-    /// <summary>Added by the solver of the train.</summary>
     public static readonly NumberDefinition<MeshSpec> RollingPowerRatio =
         Number("rolling_power_ratio", "P_m/P_in", "Rolling power per input power, one planet set together")
         .By("P_m/P_in = |T · (ω − ω_carrier)| / (T_in · ω_in), with losses", PowerBalance)
-        .Noted("at nominal efficiency of every mesh");
+        .Noted("at nominal efficiency of every mesh")
+        .Solved([Efficiencies], TorqueReasons, static (_, subject) => TorquesOf(subject)!.RollingPower);
 
-    /// <summary>Added by the solver of the train.</summary>
     public static readonly NumberDefinition<MeshSpec> TorqueRatio =
         Number("torque_ratio", "T/T_in", "Torque on the first gear per input torque, one planet of the set, magnitude")
         .By("from the system of torque balances, with losses", PowerBalance)
-        .Noted("at nominal efficiency of every mesh");
+        .Noted("at nominal efficiency of every mesh")
+        .Solved([Efficiencies], TorqueReasons, static (_, subject) => TorquesOf(subject) is { } load ? Math.Abs(load.FirstTorque) / load.Paths : null);
+
+    public static readonly NumberDefinition<MeshSpec> OutputTorqueShare =
+        Number("output_torque_share", "T/T_out", "Torque on the first gear per output torque, the whole planet set, without losses, magnitude")
+        .By("from the system of torque balances without losses", "virtual work on the lossless train")
+        .Solved([], static (_, subject) => LosslessShare(subject));
 
     public static readonly NumberDefinition<MeshSpec> RollingPower =
         Number("rolling_power", "P_m", "Rolling power, one planet set together", Units.Kilowatt)
@@ -296,6 +303,30 @@ public sealed class MeshQuantities : Section<MeshSpec>
     public static readonly RowDefinition<MeshSpec, string> Insertion = Text("insertion", "How the planet enters the ring")
         .When(Kind, static kind => kind == G.Internal)
         .Custom(static subject => AnalysisContext.Text(Insertion!, PlanetSetOf(subject)?.Insertion, "axial", "axial insertion"));
+
+    /// <summary>The torques of a mesh per input torque; null where they are not known.</summary>
+    internal static MeshLoad? TorquesOf(Subject mesh) => TorquesOf(mesh, mesh.Context.Train!.Solution?.Torques);
+
+    internal static ImmutableArray<string> TorqueReasons(Subject mesh) =>
+        TorquesOf(mesh) is not null ? [] : TrainQuantities.TorqueReasons(mesh) is { IsEmpty: false } reasons ? reasons : ["the torques are not determined"];
+
+    private static MeshLoad? TorquesOf(Subject mesh, TrainTorques? torques) => torques?.Meshes.FirstOrDefault(each => each.Mesh == NameOf(mesh));
+
+    private static MeshSpeed? Speeds(Subject mesh) => mesh.Context.Train!.Solution?.Speeds?.Meshes.FirstOrDefault(each => each.Mesh == NameOf(mesh));
+
+    private static ImmutableArray<string> SpeedReasons(Subject mesh) =>
+        Speeds(mesh) is not null ? [] : TrainQuantities.SpeedReasons(mesh) is { IsEmpty: false } reasons ? reasons : ["the speeds are not determined"];
+
+    internal static double? LosslessShare(Subject mesh)
+    {
+        var lossless = mesh.Context.Train!.Solution?.Lossless;
+        return TorquesOf(mesh, lossless) is { } load && lossless!.Of(mesh.Context.Spec.Train!.Output.Value) is { External: not 0 } output
+            ? Math.Abs(load.FirstTorque / output.External)
+            : null;
+    }
+
+    /// <summary>Name in the train graph and in paths.</summary>
+    internal static string NameOf(Subject mesh) => mesh.Path["meshes.".Length..];
 
     /// <summary>The planet set that a mesh belongs to; null between two shafts.</summary>
     internal static PlanetSetSpec? PlanetSetOf(Subject mesh)

@@ -36,12 +36,19 @@ internal sealed class TrainBuilder
     public static TrainBuilder Build(AnalysisContext context, TrainSpec spec, Subject subject)
     {
         var train = new TrainBuilder(context, spec, subject);
-        AddOil(context, subject);
         train.BuildGears();
         train.BuildMeshes();
+        context.Train = train;
+        subject.RelateAll("gears", () => train.Gears.Select(static gear => gear.Subject))
+            .RelateAll("meshes", () => train.Meshes.Select(static mesh => mesh.Subject))
+            .RelateAll("loaded_meshes", () => train.Loaded.Select(static mesh => mesh.Subject))
+            .RelateAll("loaded_firsts", () => train.Loaded.Select(static mesh => mesh.Gear(mesh.First)));
         train.Solve();
         return train;
     }
+
+    /// <summary>Meshes that the load passes through.</summary>
+    private IEnumerable<MeshBuilder> Loaded => Meshes.Where(static mesh => MeshQuantities.LosslessShare(mesh.Subject) is not null);
 
     public PlanetSetSpec? PlanetSet(string body) => _planets.GetValueOrDefault(body);
 
@@ -73,35 +80,6 @@ internal sealed class TrainBuilder
             if (!names.Contains(name))
                 names.Add(name);
         }
-    }
-
-    /// <summary>The temperatures of the oil, together and each by itself.</summary>
-    public static void AddOil(AnalysisContext context, Subject train)
-    {
-        train.Add(OilTemperature(context));
-        if (context.Spec.Duty?.Oil?.Running is { } running)
-            train.Add(context.Amount(K.RunningOil, running, ""));
-        if (context.Spec.Duty?.Oil?.Coldest is { } coldest)
-            train.Add(context.Amount(K.ColdestOil, coldest, ""));
-    }
-
-    private static Quantity OilTemperature(AnalysisContext context)
-    {
-        var oil = context.Spec.Duty?.Oil;
-        if (oil is not { Running: { } running, Coldest: { } coldest, Hottest: { } hottest })
-        {
-            return Quantity.NotEvaluated(K.OilTemperature, [], [.. new[]
-            {
-                oil?.Running is null ? "duty.oil.running is not stated" : null,
-                oil?.Coldest is null ? "duty.oil.coldest is not stated" : null,
-                oil?.Hottest is null ? "duty.oil.hottest is not stated" : null,
-            }.OfType<string>()]);
-        }
-
-        return context.Between(
-            K.OilTemperature,
-            new Origin.Declared(running.Span, $"{running.Text}, {coldest.Text} to {hottest.Text}", "coldest to hottest"),
-            running.Value.Coherent, coldest.Value.Coherent, hottest.Value.Coherent);
     }
 
     private void BuildGears()

@@ -1,211 +1,243 @@
+using Fractions;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
+using Pawl.Mechanics;
+using Pawl.Mechanics.Trains;
 using Pawl.Quantities;
+using Pawl.Specs.Model;
+using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Trains;
 
-/// <summary>What is known of the train as a whole.</summary>
-public static class TrainQuantities
+/// <summary>The train as a whole.</summary>
+public sealed class TrainQuantities : Section<GearboxSpec>
 {
     private const string Willis = "Willis relation of every mesh, solved as one linear system";
     private const string PowerBalance = "torque and power balance, losses by the power in the carrier frame";
+    private const string None = "none";
 
-    public static readonly QuantityKind Topology = new()
+    private static readonly IInput<double[]> Efficiencies = Each("meshes", static () => MeshQuantities.Efficiency);
+
+    public static readonly RowDefinition<GearboxSpec, string> Topology = Text("topology", "Topology")
+        .By("recognised from the graph of bodies and meshes", "closed form")
+        .Solved([], Unstated, static (_, subject) => subject.Context.Train!.Topology, Self);
+
+    public static readonly RowDefinition<GearboxSpec, string> GraphFaults = Text("graph_faults", "Faults of the graph of bodies and meshes")
+        .By("none, or what cannot be: a planet that meshes with its own carrier, two rings in mesh", "closed form")
+        .Solved([], Unstated, static (_, subject) => Sentences(
+            subject, static problem => problem.Blocks == TrainStep.Speeds && problem is not (TrainProblem.Undetermined or TrainProblem.Locked)), Self);
+
+    public static readonly RowDefinition<GearboxSpec, string> FreeBodies = Text("free_bodies", "Bodies whose speed nothing determines")
+        .By("none, or the null space of the system of Willis relations", Willis)
+        .Solved([], Faults, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.Undetermined), Self);
+
+    public static readonly NumberDefinition<GearboxSpec> Mobility = Number("mobility", "F", "Free speeds beyond the input")
+        .By("F = bodies − independent meshes − fixed bodies − 1", Willis).Scaled(1)
+        .Solved([], Faults, static (_, subject) =>
+            Problems(subject).OfType<TrainProblem.Undetermined>().Sum(static problem => problem.Pins.Length));
+
+    public static readonly RowDefinition<GearboxSpec, string> Contradiction = Text("contradiction", "Meshes that contradict each other")
+        .By("none, or the least set of meshes and held bodies that stop the input", Willis)
+        .Solved([], Faults, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.Locked), Self);
+
+    public static readonly TruthDefinition<GearboxSpec> StandingOutput = Truth("standing_output", "Output stands still while the input turns")
+        .By("ω_out = 0", Willis)
+        .Solved([], SpeedReasons, static (_, subject) => Problems(subject).Any(static problem => problem is TrainProblem.SingularRatio));
+
+    public static readonly RowDefinition<GearboxSpec, string> IdleBodies = Text("idle_bodies", "Bodies that nothing touches")
+        .By("none, or the bodies without a mesh or a meshing planet", "closed form")
+        .Solved([], Unstated, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.IdleBody), Self);
+
+    public static readonly RowDefinition<GearboxSpec, string> ClosedLoops =
+        Text("closed_loops", "Closed loops of meshes that share the load by stiffness")
+        .By("none, or meshes that agree with the rest but are not needed", Willis)
+        .Solved([], Unstated, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.LoadShareIndeterminate), Self);
+
+    public static readonly NumberDefinition<GearboxSpec> TargetRatio = Number("target_ratio", "i_t", "Target ratio")
+        .Stated(static s => s.Ratio?.Target, "/ratio.target");
+
+    public static readonly NumberDefinition<GearboxSpec> RatioTolerance =
+        Number("ratio_tolerance", "δ_i", "Permitted deviation of the ratio", Units.Percent)
+        .Stated(static s => s.Ratio?.Tolerance, "/ratio.tolerance").Assumed(0, "0: the ratio must be exact, for no tolerance is stated");
+
+    public static readonly NumberDefinition<GearboxSpec> Ratio = Number("ratio", "i", "Ratio, input speed over output speed")
+        .By("i = ω_in / ω_out", Willis)
+        .Noted("negative: the output turns against the input")
+        .Solved([Each("gears", static () => GearQuantities.Teeth)], RatioReasons, static (_, subject) => Exact(subject).ToDouble());
+
+    public static readonly NumberDefinition<GearboxSpec> RatioDeviation =
+        Number("ratio_deviation", "Δi/i", "Deviation of the ratio from its target", Units.Percent)
+        .By("Δi/i = | |i| − i_t | / i_t", "closed form").Scaled(0.01)
+        .From(Ratio, TargetRatio, static (i, target) => Math.Abs(Math.Abs(i) - target) / target);
+
+    public static readonly RowDefinition<GearboxSpec, string> ExactRatio = Text("exact_ratio", "Ratio as a fraction of whole numbers")
+        .By("i = ω_in / ω_out in exact arithmetic", Willis)
+        .Solved([], RatioReasons, static (_, subject) => $"{Exact(subject).Numerator}/{Exact(subject).Denominator}", Self);
+
+    public static readonly RowDefinition<GearboxSpec, string> Sense = Text("sense", "Sense of rotation of the output")
+        .By("same when i > 0, reversed when i < 0", "closed form")
+        .From(Ratio, static ratio => ratio < 0 ? "reversed" : "same", Self);
+
+    public static readonly RowDefinition<GearboxSpec, string> TargetSense = Text("target_sense", "Sense of rotation required")
+        .Stated(static s => s.Ratio?.Sense, "/ratio.sense").Optional();
+
+    public static readonly NumberDefinition<GearboxSpec> Efficiency = Number("efficiency", "η", "Efficiency of the meshes", Units.Percent)
+        .By("η = −P_out / P_in", PowerBalance)
+        .Noted("losses of the meshes alone; bearings, seals and churning are not in it")
+        .Unless(TorqueReasons)
+        .From(Layout(TrainOf), Efficiencies, static (train, efficiencies) => WithLosses(train, efficiencies).Efficiency);
+
+    public static readonly RowDefinition<GearboxSpec, string> SelfLocking = Text("self_locking", "The losses stop the drive")
+        .By("none, or why no direction of mesh losses gives a positive efficiency", PowerBalance)
+        .Solved([Efficiencies], static subject => IsLocked(subject) ? [] : TorqueReasons(subject), static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.SelfLocking), Self);
+
+    public static readonly NumberDefinition<GearboxSpec> TorqueBalance = Number("torque_balance", "|ΣT|/|T|", "Residue of the torques on the whole")
+        .By("|T_in + T_out + Σ T_fixed| / max |T|", "statics: the torques on a body at rest sum to zero")
+        .Noted("checks the solution itself, at nominal").Scaled(1)
+        .Solved([Efficiencies], TorqueReasons, static (_, subject) => Residue(subject.Context.Train!.Solution!.Torques!));
+
+    public static readonly NumberDefinition<GearboxSpec> CirculatingPower =
+        Number("circulating_power", "P_m/P_in", "Maximum rolling power of a mesh per input power")
+        .By("max over meshes of |T · (ω − ω_carrier)| / P_in", PowerBalance)
+        .Unless(TorqueReasons)
+        .From(Layout(TrainOf), Efficiencies, static (train, efficiencies) => WithLosses(train, efficiencies).MaxRollingPower);
+
+    public static readonly NumberDefinition<GearboxSpec> InputSpeed = Number("input_speed", "n_in", "Input speed", Units.RevolutionPerMinute)
+        .Stated(static s => s.Duty?.Input?.Speed, "/duty.input.speed");
+
+    public static readonly NumberDefinition<GearboxSpec> InputTorque = Number("input_torque", "T_in", "Input torque", Units.NewtonMetre)
+        .Stated(static s => s.Duty?.Input?.Torque, "/duty.input.torque");
+
+    public static readonly NumberDefinition<GearboxSpec> OutputSpeed = Number("output_speed", "n_out", "Output speed", Units.RevolutionPerMinute)
+        .By("n_out = n_in / i", Willis)
+        .From(InputSpeed, Ratio, static (speed, i) => speed / i);
+
+    public static readonly NumberDefinition<GearboxSpec> OutputTorque =
+        Number("output_torque", "T_out", "Torque at the output, on the load", Units.NewtonMetre)
+        .By("T_out = T_in · i · η", PowerBalance)
+        .From(InputTorque, Ratio, Efficiency, static (torque, i, efficiency) => torque * i * efficiency);
+
+    public static readonly NumberDefinition<GearboxSpec> InputPower = Number("input_power", "P_in", "Input power", Units.Kilowatt)
+        .By("P_in = T_in · ω_in", "closed form")
+        .From(InputTorque, InputSpeed, static (torque, speed) => torque * speed);
+
+    public static readonly NumberDefinition<GearboxSpec> LostPower = Number("lost_power", "P_v", "Power lost in the meshes", Units.Watt)
+        .By("P_v = P_in · (1 − η)", PowerBalance)
+        .From(InputPower, Efficiency, static (power, efficiency) => power * (1 - efficiency));
+
+    public static readonly NumberDefinition<GearboxSpec> OilTemperature =
+        Number("oil_temperature", "T", "Oil temperature: running, coldest, hottest", Units.Celsius)
+        .Custom(static subject => Oil(subject.Context));
+
+    public static readonly NumberDefinition<GearboxSpec> RunningOil =
+        Number("running_oil_temperature", "T_oil", "Oil temperature in continuous service", Units.Celsius)
+        .Stated(static s => s.Duty?.Oil?.Running, "/duty.oil.running").Optional();
+
+    public static readonly NumberDefinition<GearboxSpec> ColdestOil =
+        Number("coldest_oil_temperature", "T_cold", "Oil temperature at the coldest start", Units.Celsius)
+        .Stated(static s => s.Duty?.Oil?.Coldest, "/duty.oil.coldest").Optional();
+
+    public static readonly NumberDefinition<GearboxSpec> OutputLash =
+        Number("output_lash", "φ", "Angular play at the output, input held", Units.Arcminute)
+        .By("φ = Σ over meshes of j_wt · 2·T_k/(d_w·T_out), T_k the torque of the mesh on the gear of d_w", "virtual work on the lossless train")
+        .Noted("play of the meshes alone, at running temperature, least and greatest from coldest to hottest; bearings and splines are not in it")
+        .Unless(LosslessReasons)
+        .From(
+            Each("loaded_meshes", static () => MeshQuantities.CircumferentialBacklash), Each("loaded_meshes", static () => MeshQuantities.OutputTorqueShare, "T_k/T_out"),
+            Each("loaded_firsts", static () => MeshGearQuantities.WorkingPitchDiameter), static (plays, shares, diameters) =>
+                plays.Select((play, k) => 2 * play * shares[k] / diameters[k]).Aggregate(0.0, static (sum, part) => sum + part));
+
+    public static readonly NumberDefinition<GearboxSpec> MaxLash =
+        Number("max_lash", "", "Maximum angular play at the output that the load bears", Units.Arcminute)
+        .Stated(static s => s.Duty?.Output?.MaxLash, "/duty.output.max_lash").Optional();
+
+    public static readonly NumberDefinition<GearboxSpec> BearingsStated = Number("bearings_stated", "", "Rolling bearings that are stated")
+        .By("bearings of the spec", "the spec")
+        .Unless(Unstated).Counted(static s => s.Bearings.Entries.Length);
+
+    /// <summary>Added with the bearings.</summary>
+    public static readonly NumberDefinition<GearboxSpec> BearingSetLife =
+        Number("bearing_set_life", "L_set", "Life that all bearings reach together, at the reliability of the basic life", Units.Hour)
+        .By("L_set = (Σ N_i·L_10h,i^−w)^(−1/w), N_i bearings of a place; w = 10/9 balls, 9/8 rollers, 1.1 both", "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w, the 1.1 common practice");
+
+    /// <summary>Why no speed is known; empty when they are.</summary>
+    internal static ImmutableArray<string> SpeedReasons(Subject subject) => Reasons(subject, TrainStep.Speeds);
+
+    /// <summary>Why no torque is known; empty when they are.</summary>
+    internal static ImmutableArray<string> TorqueReasons(Subject subject) =>
+        subject.Context.Train?.Solution?.Torques is not null ? [] : TorqueProblems(subject);
+
+    internal static TrainBuilder? TrainOf(Subject subject) => subject.Context.Train;
+
+    private static ImmutableArray<string> TorqueProblems(Subject subject) => SpeedReasons(subject) is { IsEmpty: false } speeds ? speeds
+        : Reasons(subject, TrainStep.Torques) is { IsEmpty: false } torques ? torques
+        : ["the torques are not determined"];
+
+    private static ImmutableArray<string> LosslessReasons(Subject subject) =>
+        subject.Context.Train is { Solution.Lossless: { } lossless } && lossless.Of(subject.Context.Spec.Train!.Output.Value) is { External: not 0 }
+            ? []
+            : TorqueProblems(subject);
+
+    private static ImmutableArray<string> Unstated(Subject subject) => subject.Context.Train is null ? ["train is not stated"] : [];
+
+    private static ImmutableArray<TrainProblem> Problems(Subject subject) => subject.Context.Train!.Solution!.Problems;
+
+    private static ImmutableArray<string> Reasons(Subject subject, TrainStep step) => Unstated(subject) is { IsEmpty: false } unstated
+        ? unstated
+        : [.. Problems(subject).Where(problem => problem.Blocks == step).Select(static problem => problem.Sentence.TrimEnd('.'))];
+
+    /// <summary>Why the graph cannot be looked at further.</summary>
+    private static ImmutableArray<string> Faults(Subject subject) =>
+        subject[GraphFaults] is { IsEvaluated: true, Text: None } ? [] : SpeedReasons(subject);
+
+    private static ImmutableArray<string> RatioReasons(Subject subject) =>
+        subject.Context.Train?.Solution?.Speeds is { Ratio: not null } ? [] : TorqueProblems(subject);
+
+    private static Fraction Exact(Subject subject) => subject.Context.Train!.Solution!.Speeds!.Ratio!.Value;
+
+    private static bool IsLocked(Subject subject) =>
+        subject.Context.Train is not null && Problems(subject).Any(static problem => problem is TrainProblem.SelfLocking);
+
+    private static string Sentences(Subject subject, Func<TrainProblem, bool> which)
     {
-        Name = "topology", Title = "Topology", ValueKind = ValueKind.Text,
-        Formula = "recognised from the graph of bodies and meshes", Source = "closed form",
-    };
+        var said = string.Join("; ", Problems(subject).Where(which).Select(static problem => problem.Sentence.TrimEnd('.')));
+        return said.Length == 0 ? None : said;
+    }
 
-    public static readonly QuantityKind Mobility = new()
+    private static string Self(string text) => text;
+
+    private static TrainTorques WithLosses(TrainBuilder train, double[] efficiencies) =>
+        TrainSolver.TorquesAt(train.Graph!, train.Solution!.Speeds!, efficiencies) ?? throw Guard.Because($"within its tolerances the train locks");
+
+    private static double Residue(TrainTorques torques)
     {
-        Name = "mobility", Symbol = "F", Title = "Free speeds beyond the input",
-        Formula = "F = bodies − independent meshes − fixed bodies − 1", Source = Willis, Scale = 1,
-    };
+        var (sum, greatest) = (torques.HousingTorque, 0.0);
+        foreach (var body in torques.Bodies)
+        {
+            sum += body.External;
+            greatest = Math.Max(greatest, Math.Abs(body.External));
+        }
 
-    public static readonly QuantityKind GraphFaults = new()
+        return Math.Abs(sum) / greatest;
+    }
+
+    /// <summary>Running, coldest and hottest as one tolerance.</summary>
+    private static Quantity Oil(AnalysisContext context)
     {
-        Name = "graph_faults", Title = "Faults of the graph of bodies and meshes", ValueKind = ValueKind.Text,
-        Formula = "none, or what cannot be: a planet that meshes with its own carrier, two rings in mesh", Source = "closed form",
-    };
+        var oil = context.Spec.Duty?.Oil;
+        if (oil is not { Running: { } running, Coldest: { } coldest, Hottest: { } hottest })
+        {
+            return Quantity.NotEvaluated(OilTemperature, [], [.. new[]
+            {
+                oil?.Running is null ? "duty.oil.running is not stated" : null,
+                oil?.Coldest is null ? "duty.oil.coldest is not stated" : null,
+                oil?.Hottest is null ? "duty.oil.hottest is not stated" : null,
+            }.OfType<string>()]);
+        }
 
-    public static readonly QuantityKind FreeBodies = new()
-    {
-        Name = "free_bodies", Title = "Bodies whose speed nothing determines", ValueKind = ValueKind.Text,
-        Formula = "none, or the null space of the system of Willis relations", Source = Willis,
-    };
-
-    public static readonly QuantityKind Contradiction = new()
-    {
-        Name = "contradiction", Title = "Meshes that contradict each other", ValueKind = ValueKind.Text,
-        Formula = "none, or the least set of meshes and held bodies that stop the input", Source = Willis,
-    };
-
-    public static readonly QuantityKind StandingOutput = new()
-    {
-        Name = "standing_output", Title = "Output stands still while the input turns", ValueKind = ValueKind.Truth,
-        Formula = "ω_out = 0", Source = Willis,
-    };
-
-    public static readonly QuantityKind IdleBodies = new()
-    {
-        Name = "idle_bodies", Title = "Bodies that nothing touches", ValueKind = ValueKind.Text,
-        Formula = "none, or the bodies without a mesh or a meshing planet", Source = "closed form",
-    };
-
-    public static readonly QuantityKind ClosedLoops = new()
-    {
-        Name = "closed_loops", Title = "Closed loops of meshes that share the load by stiffness", ValueKind = ValueKind.Text,
-        Formula = "none, or meshes that agree with the rest but are not needed", Source = Willis,
-    };
-
-    public static readonly QuantityKind TargetRatio = new()
-    {
-        Name = "target_ratio", Symbol = "i_t", Title = "Target ratio", Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind RatioTolerance = new()
-    {
-        Name = "ratio_tolerance", Symbol = "δ_i", Title = "Permitted deviation of the ratio", Unit = Units.Percent,
-        Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind Ratio = new()
-    {
-        Name = "ratio", Symbol = "i", Title = "Ratio, input speed over output speed",
-        Formula = "i = ω_in / ω_out", Source = Willis,
-        Note = "negative: the output turns against the input",
-    };
-
-    public static readonly QuantityKind RatioDeviation = new()
-    {
-        Name = "ratio_deviation", Symbol = "Δi/i", Title = "Deviation of the ratio from its target", Unit = Units.Percent,
-        Formula = "Δi/i = | |i| − i_t | / i_t", Symbols = ["i", "i_t"], Source = "closed form", Scale = 0.01,
-    };
-
-    public static readonly QuantityKind ExactRatio = new()
-    {
-        Name = "exact_ratio", Title = "Ratio as a fraction of whole numbers", ValueKind = ValueKind.Text,
-        Formula = "i = ω_in / ω_out in exact arithmetic", Source = Willis,
-    };
-
-    public static readonly QuantityKind Sense = new()
-    {
-        Name = "sense", Title = "Sense of rotation of the output", ValueKind = ValueKind.Text,
-        Formula = "same when i > 0, reversed when i < 0", Source = "closed form",
-    };
-
-    public static readonly QuantityKind TargetSense = new()
-    {
-        Name = "target_sense", Title = "Sense of rotation required", ValueKind = ValueKind.Text, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind Efficiency = new()
-    {
-        Name = "efficiency", Symbol = "η", Title = "Efficiency of the meshes", Unit = Units.Percent,
-        Formula = "η = −P_out / P_in", Source = PowerBalance,
-        Note = "losses of the meshes alone; bearings, seals and churning are not in it",
-    };
-
-    public static readonly QuantityKind SelfLocking = new()
-    {
-        Name = "self_locking", Title = "The losses stop the drive", ValueKind = ValueKind.Text,
-        Formula = "none, or why no direction of mesh losses gives a positive efficiency", Source = PowerBalance,
-    };
-
-    public static readonly QuantityKind TorqueBalance = new()
-    {
-        Name = "torque_balance", Symbol = "|ΣT|/|T|", Title = "Residue of the torques on the whole",
-        Formula = "|T_in + T_out + Σ T_fixed| / max |T|", Source = "statics: the torques on a body at rest sum to zero", Scale = 1,
-        Note = "checks the solution itself, at nominal",
-    };
-
-    public static readonly QuantityKind CirculatingPower = new()
-    {
-        Name = "circulating_power", Symbol = "P_m/P_in", Title = "Maximum rolling power of a mesh per input power",
-        Formula = "max over meshes of |T · (ω − ω_carrier)| / P_in", Source = PowerBalance,
-    };
-
-    public static readonly QuantityKind InputSpeed = new()
-    {
-        Name = "input_speed", Symbol = "n_in", Title = "Input speed", Unit = Units.RevolutionPerMinute, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind InputTorque = new()
-    {
-        Name = "input_torque", Symbol = "T_in", Title = "Input torque", Unit = Units.NewtonMetre, Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind OutputSpeed = new()
-    {
-        Name = "output_speed", Symbol = "n_out", Title = "Output speed", Unit = Units.RevolutionPerMinute,
-        Formula = "n_out = n_in / i", Symbols = ["n_in", "i"], Source = Willis,
-    };
-
-    public static readonly QuantityKind OutputTorque = new()
-    {
-        Name = "output_torque", Symbol = "T_out", Title = "Torque at the output, on the load", Unit = Units.NewtonMetre,
-        Formula = "T_out = T_in · i · η", Symbols = ["T_in", "i", "η"], Source = PowerBalance,
-    };
-
-    public static readonly QuantityKind InputPower = new()
-    {
-        Name = "input_power", Symbol = "P_in", Title = "Input power", Unit = Units.Kilowatt,
-        Formula = "P_in = T_in · ω_in", Symbols = ["T_in", "n_in"], Source = "closed form",
-    };
-
-    public static readonly QuantityKind LostPower = new()
-    {
-        Name = "lost_power", Symbol = "P_v", Title = "Power lost in the meshes", Unit = Units.Watt,
-        Formula = "P_v = P_in · (1 − η)", Symbols = ["P_in", "η"], Source = PowerBalance,
-    };
-
-    public static readonly QuantityKind OilTemperature = new()
-    {
-        Name = "oil_temperature", Symbol = "T", Title = "Oil temperature: running, coldest, hottest", Unit = Units.Celsius,
-        Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind RunningOil = new()
-    {
-        Name = "running_oil_temperature", Symbol = "T_oil", Title = "Oil temperature in continuous service", Unit = Units.Celsius,
-        Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind ColdestOil = new()
-    {
-        Name = "coldest_oil_temperature", Symbol = "T_cold", Title = "Oil temperature at the coldest start", Unit = Units.Celsius,
-        Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind MaxLash = new()
-    {
-        Name = "max_lash", Title = "Maximum angular play at the output that the load bears", Unit = Units.Arcminute,
-        Certainty = Certainty.Declared,
-    };
-
-    public static readonly QuantityKind OutputLash = new()
-    {
-        Name = "output_lash", Symbol = "φ", Title = "Angular play at the output, input held", Unit = Units.Arcminute,
-        Formula = "φ = Σ over meshes of j_wt · 2·T_k/(d_w·T_out), T_k the torque of the mesh on the gear of d_w",
-        Source = "virtual work on the lossless train",
-        Note = "play of the meshes alone, at running temperature, least and greatest from coldest to hottest; bearings and splines are not in it",
-    };
-
-    public static readonly QuantityKind BearingsStated = new()
-    {
-        Name = "bearings_stated", Title = "Rolling bearings that are stated", Formula = "bearings of the spec", Source = "the spec",
-    };
-
-    public static readonly QuantityKind BearingSetLife = new()
-    {
-        Name = "bearing_set_life", Symbol = "L_set", Title = "Life that all bearings reach together, at the reliability of the basic life", Unit = Units.Hour,
-        Formula = "L_set = (Σ N_i·L_10h,i^−w)^(−1/w), N_i bearings of a place; w = 10/9 balls, 9/8 rollers, 1.1 both",
-        Source = "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w, the 1.1 common practice",
-    };
-
-    public static readonly ImmutableArray<QuantityKind> All =
-    [
-        Topology, GraphFaults, FreeBodies, Mobility, Contradiction, StandingOutput, IdleBodies, ClosedLoops, TargetRatio, RatioTolerance, Ratio, RatioDeviation, ExactRatio, Sense, TargetSense,
-        Efficiency, SelfLocking, TorqueBalance, CirculatingPower, InputSpeed, InputTorque, OutputSpeed, OutputTorque,
-        InputPower, LostPower, OilTemperature, RunningOil, ColdestOil, OutputLash, MaxLash, BearingsStated, BearingSetLife,
-    ];
+        return context.Between(
+            OilTemperature,
+            new Origin.Declared(running.Span, $"{running.Text}, {coldest.Text} to {hottest.Text}", "coldest to hottest"),
+            running.Value.Coherent, coldest.Value.Coherent, hottest.Value.Coherent);
+    }
 }
