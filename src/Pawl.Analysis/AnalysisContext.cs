@@ -9,14 +9,23 @@ using Pawl.Specs.Text;
 namespace Pawl.Analysis;
 
 /// <summary>An analysis in the making: turns what the spec states into quantities, and notes what it leaves out.</summary>
-internal sealed class AnalysisContext(GearboxSpec spec)
+internal sealed class AnalysisContext
 {
     private readonly SortedSet<string> _tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Subject> _byPath = new(StringComparer.Ordinal);
     private readonly Dictionary<(Subject, Type), object> _solved = [];
+    private readonly Lazy<TrainForces?> _forces;
+    private readonly Lazy<HeldBodies?> _held;
     private int _serial;
 
-    public GearboxSpec Spec { get; } = spec;
+    public AnalysisContext(GearboxSpec spec)
+    {
+        Spec = spec;
+        _forces = new(() => Train is null ? null : TrainForces.Build(this, spec.Train!, Train));
+        _held = new(() => Train is null ? null : SupportBuilder.Build(this, Train));
+    }
+
+    public GearboxSpec Spec { get; }
 
     public List<Subject> Subjects { get; } = [];
 
@@ -24,10 +33,10 @@ internal sealed class AnalysisContext(GearboxSpec spec)
     public TrainBuilder? Train { get; set; }
 
     /// <summary>How bearings hold the bodies; null without bearings.</summary>
-    public HeldBodies? Held { get; set; }
+    public HeldBodies? Held => _held.Value;
 
     /// <summary>What teeth, orbit, weight and the coupled machines lay on every body; null without a train.</summary>
-    public Lazy<TrainForces>? Forces { get; set; }
+    public TrainForces? Forces => _forces.Value;
 
     public ImmutableArray<string> TablesUsed => [.. _tables];
 

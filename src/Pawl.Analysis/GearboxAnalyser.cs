@@ -24,7 +24,6 @@ public static class GearboxAnalyser
 
         LoadCaseQuantities.AddAll(context, subject);
         var train = TrainBuilder.Build(context, spec.Train, subject);
-        context.Forces = new(() => TrainForces.Build(context, spec.Train, train));
         BodyQuantities.AddAll(context, train);
         var bodies = context.Subjects.Where(each => each.Kind == SubjectKinds.Body)
             .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
@@ -36,7 +35,6 @@ public static class GearboxAnalyser
             PartFeatureQuantities.AddAll(context, gear, subject);
         }
 
-        context.Held = BearingBuilder.AddAll(context, spec.Train, train, bodies);
         return Finish(context, train.Topology);
     }
 

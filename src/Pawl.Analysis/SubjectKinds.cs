@@ -25,7 +25,7 @@ public static class SubjectKinds
         Section<SpectrumBinSpec>.KindOf("load_case", "Share of the service life", "Train", typeof(LoadCaseQuantities)).With("train", () => Train);
 
     public static readonly SubjectKind Body =
-        Section<BodyInTrain>.KindOf("body", "Body", "Train", SupportQuantities.All, typeof(BodyQuantities)).With("train", () => Train);
+        Section<BodyInTrain>.KindOf("body", "Body", "Train", typeof(BodyQuantities), typeof(SupportQuantities)).With("train", () => Train);
 
     public static readonly SubjectKind PlanetSet =
         Section<PlanetGroupSpec>.KindOf("planet_set", "Planet set", "Assembly", typeof(PlanetSetQuantities))
@@ -72,10 +72,12 @@ public static class SubjectKinds
             .AddedBy(PassingQuantities.AddAll);
 
     public static readonly SubjectKind Bearing =
-        new SubjectKind("bearing", "Bearing", "Bearings", BearingQuantities.All)
+        Section<BearingSpec>.KindOf(
+            "bearing", "Bearing", "Bearings", typeof(BearingQuantities), typeof(BearingLifeQuantities), typeof(BearingFitQuantities))
             .With("train", () => Train)
             .With("shaft", () => Body)
-            .With("housing", () => Body);
+            .With("housing", () => Body)
+            .AddedBy(BearingQuantities.AddAll);
 
     public static readonly SubjectKind Shaft =
         Section<ShaftSpec>.KindOf("shaft", "Shaft", "Shafts", typeof(ShaftQuantities))

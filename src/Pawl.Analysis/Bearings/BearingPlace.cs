@@ -31,15 +31,15 @@ internal sealed class BearingPlace
 
     public string? Refusal { get; }
 
+    /// <summary>Kind and angle of one of the like bearings side by side; null with a <see cref="Refusal"/>.</summary>
+    public BearingType? Single => Type is null ? null : new(Type.Kind, Type.ContactAngle, Entry?.Rows?.Value ?? 1);
+
     public string Name => Spec.Name.Value;
 
     /// <summary>Like bearings side by side.</summary>
     public int Count => Spec.Rows?.Value ?? 1;
 
     public string Duty => Spec.Axial?.Value ?? "floating";
-
-    /// <summary>Its axial duty as a quantity of the bearing.</summary>
-    public Core.Quantity? Seat { get; set; }
 
     /// <summary>The support that it is, once its axial place is known.</summary>
     public BodySupport? Support { get; set; }

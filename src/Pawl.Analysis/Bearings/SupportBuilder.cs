@@ -2,7 +2,6 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Specs.Model;
-using K = Pawl.Analysis.Bearings.SupportQuantities;
 
 namespace Pawl.Analysis.Bearings;
 
@@ -26,16 +25,20 @@ internal sealed class SupportBuilder
         }
     }
 
-    /// <summary>Gives every place its loads, and every body its account of how it is held.</summary>
-    public static HeldBodies Add(
-        TrainSpec spec, TrainBuilder train, TrainForces forces, ImmutableArray<BearingPlace> places, IReadOnlyDictionary<string, Subject> bodies)
+    /// <summary>Gives every place its loads; null where no bearing is stated.</summary>
+    public static HeldBodies? Build(AnalysisContext context, TrainBuilder train)
     {
+        var spec = context.Spec.Train!;
+        var places = context.Spec.Bearings.Entries
+            .Select(each => new BearingPlace(each, context.Spec.Catalogue.Bearings.Find(each.Bearing.Value))).ToImmutableArray();
+        if (places.IsEmpty)
+            return null;
+        var forces = context.Forces!;
         var supports = new SupportBuilder(spec, train, forces, places);
         foreach (var set in spec.Planets.Entries)
             supports.Planet(set.Name.Value);
         supports.Shafts();
-        supports.Account(bodies);
-        return new(train, forces, places, supports._middles);
+        return new(spec, train, forces, places, supports._middles);
     }
 
     private bool IsFixed(string body) => _spec.Fixed.Any(held => held.Value == body);
@@ -243,65 +246,5 @@ internal sealed class SupportBuilder
             return;
         _forces.Of(behind).AxialTeeth += teeth;
         _forces.Of(behind).AxialLasting += lasting;
-    }
-
-    private void Account(IReadOnlyDictionary<string, Subject> bodies)
-    {
-        foreach (var (name, body) in bodies)
-        {
-            if (IsFixed(name))
-                continue;
-            var own = _places.Where(place => place.Holds == name || (place.Holds is null && (place.Spec.Shaft.Value == name || place.Spec.Housing.Value == name)))
-                .ToImmutableArray();
-            ImmutableArray<Quantity> seats = [.. own.Select(place => place.Seat).OfType<Quantity>()];
-            body.Add(Quantity.Computed(K.BearingCount, own.Length, seats));
-            body.Add(Quantity.ComputedText(K.Supports, Held(name, own), seats));
-            body.Add(Quantity.ComputedText(K.Unsupported, Unsupported(name, own), seats));
-            var pair = own.Any(place => place.Duty == "plus") && own.Any(place => place.Duty == "minus") ? 1 : 0;
-            var locating = own.Count(place => place.Duty == "locating") + pair;
-            if (!own.IsEmpty && _train.PlanetSet(name) is null)
-                body.Add(Quantity.Computed(K.LocatingPlaces, locating, seats));
-            Thrust(name, body, locating > 0, seats);
-        }
-    }
-
-    /// <summary>Axial force of the teeth, and what of it nothing holds.</summary>
-    private void Thrust(string name, Subject body, bool isLocated, ImmutableArray<Quantity> seats)
-    {
-        var forces = _forces.Of(name);
-        if (forces.Reasons.Count > 0)
-        {
-            body.Add(Quantity.NotEvaluated(K.AxialForce, [], [.. forces.Reasons]));
-            body.Add(Quantity.NotEvaluated(K.UnheldThrust, seats, [.. forces.Reasons]));
-            return;
-        }
-
-        var set = _train.PlanetSet(name);
-        var teeth = set is null ? forces.AxialTeeth : forces.TeethTangential.Sum(load => load.Axial);
-        var whole = Math.Abs(teeth) + forces.AxialLasting;
-        body.Add(Quantity.Computed(K.AxialForce, Math.Abs(teeth) < 1e-6 ? 0 : teeth, []));
-        // A central body without bearings is told by another rule; one with bearings needs its locating place in any case.
-        body.Add(Quantity.Computed(K.UnheldThrust, isLocated || set?.ThrustWashers is { Value: true } || whole < 1e-6 ? 0 : whole, seats));
-    }
-
-    /// <summary>What is wrong with a body that bears forces and has no bearing; none where nothing is.</summary>
-    private string Unsupported(string body, ImmutableArray<BearingPlace> own)
-    {
-        if (!own.IsEmpty)
-            return "none";
-        if (_train.PlanetSet(body) is not null)
-            return "a planet without a bearing";
-        if (!Floats(body))
-            return "a body that turns without a bearing, and is not said to float";
-        return _forces.Of(body) is { Lasting.Count: > 0 } ? "a floating body without a bearing that bears the coupled machine or its weight" : "none";
-    }
-
-    private string Held(string body, ImmutableArray<BearingPlace> own)
-    {
-        if (own.IsEmpty)
-            return Floats(body) ? "floats between its meshes" : "no bearing is stated";
-        if (_train.PlanetSet(body) is not null)
-            return own.Length <= 2 ? "held" : $"{own.Length} bearings: their loads need the stiffness of the pin, which is not computed";
-        return own.Select(place => place.Holds is null ? place.Reasons.FirstOrDefault() : null).FirstOrDefault(reason => reason is not null) ?? "held";
     }
 }

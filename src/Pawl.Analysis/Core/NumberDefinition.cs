@@ -204,6 +204,14 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
             solve((TSpec)subject.Model, subject) is { } value ? Quantity.Computed(this, value, quantities) : null));
     }
 
+    /// <summary>Nominal, least and greatest that a solver finds from what the spec says: of the declared inputs, which the report lists.</summary>
+    internal NumberDefinition<TSpec> SolvedLimits(ImmutableArray<IInput> inputs, Func<TSpec, Subject, Extent> solve)
+    {
+        CheckDeclared(inputs);
+        return Way(subject => SolvedOf(
+            subject, inputs, static _ => [], quantities => Quantity.WithLimits(this, solve((TSpec)subject.Model, subject), quantities)));
+    }
+
     bool IInput.Gather(Subject subject, InputList list) => GatherOwn(subject, list);
 
     double IInput<double>.Read(ref InputReader reader) => reader.Number();

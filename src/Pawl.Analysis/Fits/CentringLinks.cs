@@ -45,9 +45,9 @@ public sealed class CentringLinks : Section<CentringLinkSpec>
         .From(Runout, static runout => runout / 2)
         .From(Of("fit", static () => PartFits.Clearance), Register.OfPilot)
         .From(
-            Of("bearing", static () => BearingQuantities.OperatingClearance),
-            OfOr("bearing", static () => BearingQuantities.InnerFit, 0),
-            OfOr("bearing", static () => BearingQuantities.OuterFit, 0),
+            Of("bearing", static () => BearingFitQuantities.OperatingClearance),
+            OfOr("bearing", static () => BearingFitQuantities.InnerFit, 0),
+            OfOr("bearing", static () => BearingFitQuantities.OuterFit, 0),
             static (clearance, inner, outer) => Register.OfPilot(clearance) + Register.OfPilot(-inner) + Register.OfPilot(-outer))
         .From(
             Of("first", static () => PartFits.Clearance), Of("second", static () => PartFits.Clearance), Distance, Along, Aside,

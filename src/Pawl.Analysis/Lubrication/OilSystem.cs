@@ -119,7 +119,7 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly NumberDefinition<LubricationSpec> BearingLoss =
         Number("bearing_loss", "P_bearing", "Power loss of the bearings", Units.Watt)
         .By("sum of the known losses of the bearings", Closed).Scaled(1000)
-        .Custom(static subject => Sum(subject, BearingLoss!, "bearings", BearingQuantities.FrictionLoss, "0: no bearing has a loss"));
+        .Custom(static subject => Sum(subject, BearingLoss!, "bearings", BearingLifeQuantities.FrictionLoss, "0: no bearing has a loss"));
 
     public static readonly NumberDefinition<LubricationSpec> SealLoss =
         Number("seal_loss", "P_seal", "Power loss of the lip seals", Units.Watt)
@@ -340,7 +340,7 @@ public sealed class OilSystem : Section<LubricationSpec>
     {
         List<string> unknown =
         [
-            .. OfRole("bearings", BearingQuantities.FrictionLoss, "bearings"),
+            .. OfRole("bearings", BearingLifeQuantities.FrictionLoss, "bearings"),
             .. OfRole("lip_seals", LipSeals.Loss, "lip seals"),
         ];
         if (spec.OtherLosses is null)

@@ -145,9 +145,9 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
         var planet = ((PlanetPinSpec)subject.Model).Planets.Value;
         if (subject.Context.Forces is not { } forces)
             return Quantity.NotEvaluated(kind, [], "train is not stated");
-        return forces.Value.Of(planet).Reasons is { Count: > 0 } reasons
+        return forces.Of(planet).Reasons is { Count: > 0 } reasons
             ? Quantity.NotEvaluated(kind, [], [.. reasons])
-            : Quantity.Computed(kind, read(forces.Value, planet), [subject.Reach("train")![TrainQuantities.InputTorque]]).With(["T_in"]);
+            : Quantity.Computed(kind, read(forces, planet), [subject.Reach("train")![TrainQuantities.InputTorque]]).With(["T_in"]);
     }
 
     /// <summary>Tooth forces of every plane as vectors, the planes in size: forces that pull apart in two planes bend the pin all the same.</summary>

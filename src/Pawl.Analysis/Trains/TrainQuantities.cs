@@ -1,7 +1,9 @@
 using Fractions;
+using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Mechanics;
+using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Trains;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
@@ -155,10 +157,12 @@ public sealed class TrainQuantities : Section<GearboxSpec>
         .By("bearings of the spec", "the spec")
         .Unless(Unstated).Counted(static s => s.Bearings.Entries.Length);
 
-    /// <summary>Added with the bearings.</summary>
     public static readonly NumberDefinition<GearboxSpec> BearingSetLife =
         Number("bearing_set_life", "L_set", "Life that all bearings reach together, at the reliability of the basic life", Units.Hour)
-        .By("L_set = (Σ N_i·L_10h,i^−w)^(−1/w), N_i bearings of a place; w = 10/9 balls, 9/8 rollers, 1.1 both", "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w, the 1.1 common practice");
+        .By("L_set = (Σ N_i·L_10h,i^−w)^(−1/w), N_i bearings of a place; w = 10/9 balls, 9/8 rollers, 1.1 both", "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w, the 1.1 common practice")
+        .From(Layout(static subject => subject.Context.Held), Each("bearings", static () => BearingLifeQuantities.BasicLife, "L_10h,i"), static (held, lives) =>
+            LoadSpectrum.SystemLife(lives, LoadSpectrum.Slope(
+                held.Places.Any(static place => place.Type is { IsBall: true }), held.Places.Any(static place => place.Type is not { IsBall: true }))));
 
     /// <summary>Why no speed is known; empty when they are.</summary>
     internal static ImmutableArray<string> SpeedReasons(Subject subject) => Reasons(subject, TrainStep.Speeds);

@@ -1,0 +1,83 @@
+using Pawl.Analysis.Core;
+using Pawl.Analysis.Trains;
+using Pawl.Quantities;
+using Pawl.Specs.Model;
+using Pawl.Specs.Text;
+using static Pawl.Analysis.Core.Inputs;
+
+namespace Pawl.Analysis.Bearings;
+
+/// <summary>How a body is held; quantities of bodies, where bearings are stated.</summary>
+public sealed class SupportQuantities : Section<BodyInTrain>
+{
+    private static readonly IInput Seats = new BearingsOfBody();
+
+    public static readonly NumberDefinition<BodyInTrain> MachineRadial =
+        Number("machine_radial_force", "", "Radial force of the coupled machine", Units.Newton)
+        .When(IsEnd)
+        .Custom(static subject => subject.Context.Amount(MachineRadial!, End(subject, static i => i?.RadialForce, static o => o?.RadialForce), 0, "0 N, for none is stated"));
+
+    public static readonly NumberDefinition<BodyInTrain> MachineAxial =
+        Number("machine_axial_force", "", "Axial force of the coupled machine, in either direction", Units.Newton)
+        .When(IsEnd)
+        .Custom(static subject => subject.Context.Amount(MachineAxial!, End(subject, static i => i?.AxialForce, static o => o?.AxialForce), 0, "0 N, for none is stated"));
+
+    public static readonly NumberDefinition<BodyInTrain> Weight = Number("mass", "", "Mass whose weight its bearings bear", Units.Kilogram)
+        .When(IsEnd).Stated(static s => s.Spec?.Mass).Assumed(0, "0 kg, for none is stated");
+
+    public static readonly NumberDefinition<BodyInTrain> BearingCount = Number("bearing_count", "", "Bearings that hold it")
+        .By("bearings of the body that hold no other one", "the spec")
+        .When(IsJudged).Solved([Seats], static (_, subject) => Held(subject).Own(NameOf(subject)).Length);
+
+    public static readonly NumberDefinition<BodyInTrain> LocatingPlaces = Number("locating_places", "", "Places that hold it along the axis")
+        .By("locating bearings, and one for bearings that take thrust in both directions as a pair", "the spec")
+        .When(IsJudged)
+        .Solved([Seats], static (s, subject) => s.Set is null && !Held(subject).Own(s.Name).IsEmpty ? Held(subject).LocatingPlaces(s.Name) : null);
+
+    public static readonly RowDefinition<BodyInTrain, string> Supports = Text("supports", "How it is held")
+        .By("two bearings, or one and its meshes where it floats: held; else the reason", "statics of rigid shafts")
+        .When(IsJudged).Solved([Seats], None, static (s, subject) => Held(subject).Account(s.Name), static text => text);
+
+    public static readonly RowDefinition<BodyInTrain, string> Unsupported = Text("unsupported", "What is left without a bearing")
+        .By("planets, bodies that do not float, and floating ones that bear the coupled machine or their weight need bearings; none: they have them", "statics of rigid shafts")
+        .When(IsJudged).Solved([Seats], None, static (s, subject) => Held(subject).Unsupported(s.Name), static text => text);
+
+    public static readonly NumberDefinition<BodyInTrain> AxialForce =
+        Number("axial_force", "", "Axial force of the teeth on it at the rated torque", Units.Newton)
+        .By("Σ F_a with direction, in the forward direction of drive", "statics").Scaled(1)
+        .When(IsJudged)
+        .Solved([], ForceReasons, static (s, subject) => Held(subject).AxialTeeth(s.Name) is var teeth && Math.Abs(teeth) < 1e-6 ? 0 : teeth);
+
+    public static readonly NumberDefinition<BodyInTrain> UnheldThrust =
+        Number("unheld_thrust", "", "Axial force on it that nothing holds", Units.Newton)
+        .By("|Σ F_a| of the teeth, the machine and an upright weight, where no bearing locates it and no thrust washers are stated", "statics").Scaled(1)
+        .When(IsJudged).Solved([Seats], ForceReasons, static (s, subject) => Held(subject).UnheldThrust(s.Name, s.Set));
+
+    private static HeldBodies Held(Subject body) => body.Context.Held!;
+
+    private static string NameOf(Subject body) => ((BodyInTrain)body.Model).Name;
+
+    private static bool IsEnd(BodyInTrain body, Subject subject) => subject.Context.Held is not null && body.Role is "input" or "output";
+
+    /// <summary>What is held to the housing needs no bearing.</summary>
+    private static bool IsJudged(BodyInTrain body, Subject subject) =>
+        subject.Context.Held is not null && !subject.Context.Spec.Train!.Fixed.Any(held => held.Value == body.Name);
+
+    private static Stated<Amount>? End(Subject body, Func<InputDutySpec?, Stated<Amount>?> input, Func<OutputDutySpec?, Stated<Amount>?> output) =>
+        ((BodyInTrain)body.Model).Role == "input" ? input(body.Context.Spec.Duty?.Input) : output(body.Context.Spec.Duty?.Output);
+
+    private static ImmutableArray<string> None(Subject body) => [];
+
+    private static ImmutableArray<string> ForceReasons(Subject body) => [.. Held(body).Forces.Of(NameOf(body)).Reasons];
+
+    /// <summary>The axial duties of the bearings of a body.</summary>
+    private sealed class BearingsOfBody : IInput
+    {
+        public bool Gather(Subject subject, InputList list)
+        {
+            foreach (var place in Held(subject).Own(NameOf(subject)))
+                list.Add(subject.Context.Find(SubjectKinds.Bearing, $"bearings.{place.Name}")![BearingQuantities.Seat], BearingQuantities.Seat.Name);
+            return true;
+        }
+    }
+}
