@@ -68,11 +68,13 @@ public sealed class BearingLifeQuantities : Section<BearingSpec>
         .Tables(Mechanics.Bearings.Contamination.TableId, Mechanics.Bearings.Contamination.ClassTableId)
         .Solved([ViscosityRatio, B.PitchDiameter], static (_, subject) => BearingWork.Of(subject).Cleanliness(BearingWork.Of(subject).Nominal(ViscosityRatio)));
 
+    public static readonly NumberDefinition<BearingSpec> StatedFatigueLimit =
+        Number("stated_fatigue_limit", "C_u1", "Fatigue load limit of one bearing in the catalogue", Units.Newton)
+        .Found(static (_, subject) => B.EntryOf(subject).FatigueLimit);
+
     public static readonly NumberDefinition<BearingSpec> FatigueLimit = Number("fatigue_limit", "C_u", "Fatigue load limit", Units.Newton)
         .By("as stated, else C_0s/22 of balls, C_0s/8.2 of rollers", "ISO 281:2007, annex B, simplified", Certainty.Memory)
-        .Custom(static subject => B.EntryOf(subject).FatigueLimit is { } stated
-            ? Derive.From(FatigueLimit!, subject[B.SetStaticRating], subject[B.PitchDiameter], (_, _) => stated.Value.Coherent * B.PlaceOf(subject).Count)
-            : null)
+        .From(B.Arrangement, StatedFatigueLimit, static (place, stated) => stated * place.Count)
         .Unless(B.Refused)
         .From(B.Arrangement, B.SetStaticRating, B.PitchDiameter, static (place, rating, pitch) => LifeModification.FatigueLoadLimit(place.Type!, rating, pitch));
 

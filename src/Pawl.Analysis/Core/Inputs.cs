@@ -151,6 +151,9 @@ public static class Inputs
     /// <summary>A text, truth or row of the subject in a role.</summary>
     public static IInput<T> OfRow<T>(string role, Func<IInput<T>> input) => new RelatedRow<T>(role, input);
 
+    /// <summary>A text, truth or row of the same subject, or a constant where it has none.</summary>
+    public static IInput<T> OwnRowOr<T>(Func<IInput<T>> input, T otherwise) => new OptionalRow<T>("", input, otherwise);
+
     /// <summary>A text, truth or row of the subject in a role, or a constant where it has none.</summary>
     public static IInput<T> OfRowOr<T>(string role, Func<IInput<T>> input, T otherwise) => new OptionalRow<T>(role, input, otherwise);
 
@@ -261,7 +264,7 @@ public static class Inputs
     {
         public bool Gather(Subject subject, InputList list)
         {
-            if (subject.Reach(role) is not { } related || !input().Gather(related, list))
+            if (ReachOrOwn(subject, role) is not { } related || !input().Gather(related, list))
                 list.Add([], "");
             return true;
         }

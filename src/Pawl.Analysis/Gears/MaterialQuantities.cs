@@ -2,6 +2,7 @@ using Pawl.Analysis.Core;
 using Pawl.Mechanics.Materials;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
+using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Gears;
 
@@ -84,7 +85,21 @@ public sealed class MaterialQuantities : Section<GearSpec>
         .By("σ_Flim = (A·x + B)·f_peen by class, quality and core, or as the catalogue states it", Part5, Certainty.Memory)
         .Noted("f_peen is 1.10 (MQ) or 1.05 (ME) for a case-hardened root that is peened on record, else 1")
         .Custom(static subject => Of(subject).Taken is { BendingLimit: { } stated } ? subject.Context.Amount(BendingLimit!, stated, "") : null)
-        .Custom(static subject => Bending(subject));
+        .Custom(static subject => Of(subject) switch
+        {
+            { Class: null } => Uncovered(subject, BendingLimit!, "bending_limit"),
+            { RootClass: null } material => Quantity.NotEvaluated(BendingLimit!, [subject[Class]], CoreUnknown(material)),
+            _ => Table(subject),
+        })
+        .For(static (_, subject) => Of(subject) is var material && material.RootClass != material.Class).From(
+            RootClass, Quality, CoreHardness, static (root, quality, hardness) => AllowableStress.Bending(ClassNamed(root), MaterialBuilder.QualityOf(quality), hardness))
+        .For(static (_, subject) => Of(subject) is var material && !AllowableStress.CoreCounts(material.RootClass!.Value, material.Quality)).From(
+            RootClass, Quality, SurfaceHardness, OwnRowOr(static () => Peened, false), static (root, quality, hardness, peened) =>
+                Peening(root, quality, peened) * AllowableStress.Bending(ClassNamed(root), MaterialBuilder.QualityOf(quality), hardness))
+        .From(
+            RootClass, Quality, SurfaceHardness, CoreHardness, Hardenability, OwnRowOr(static () => Peened, false),
+            static (root, quality, hardness, core, proven, peened) => Peening(root, quality, peened)
+                * AllowableStress.Bending(ClassNamed(root), MaterialBuilder.QualityOf(quality), hardness, new(core, proven)));
 
     public static readonly NumberDefinition<GearSpec> YieldStrength =
         Number("yield_strength", "R_p0.2", "0.2 % proof stress of the core", Units.Megapascal)
@@ -174,37 +189,8 @@ public sealed class MaterialQuantities : Section<GearSpec>
     private static string CoreUnknown(MaterialBuilder material) =>
         $"the root is not hardened, and materials.{material.Gear.Material!.Value} lists no treatment of its core; state {material.Key("root_hardened")} if it is";
 
-    private static Quantity Bending(Subject subject)
-    {
-        var material = Of(subject);
-        if (material.Class is null)
-            return Uncovered(subject, BendingLimit, "bending_limit");
-        if (material.RootClass is not { } root)
-        {
-            return Quantity.NotEvaluated(BendingLimit, [subject[Class]], CoreUnknown(material));
-        }
+    private static MaterialClass ClassNamed(string name) => AllowableStress.Find(name)!.Value;
 
-        Table(subject);
-        var quality = material.Quality;
-        var factor = subject.Find(Peened) is { IsEvaluated: true, Truth: true } ? AllowableStress.PeeningFactor(root, quality) : 1;
-        ImmutableArray<Quantity> peened = subject.Find(Peened) is { } peening ? [peening] : [];
-        if (root != material.Class)
-        {
-            return Quantity.Compute(
-                BendingLimit, [subject[Class], subject[Quality], subject[CoreHardness], subject[RootHardened], .. peened],
-                v => AllowableStress.Bending(root, quality, v[2]));
-        }
-
-        if (!AllowableStress.CoreCounts(root, quality))
-        {
-            return Quantity.Compute(
-                BendingLimit, [subject[Class], subject[Quality], subject[SurfaceHardness], .. peened],
-                v => factor * AllowableStress.Bending(root, quality, v[2]));
-        }
-
-        var proven = subject[Hardenability].Truth;
-        return Quantity.Compute(
-            BendingLimit, [subject[Class], subject[Quality], subject[SurfaceHardness], subject[CoreHardness], subject[Hardenability], .. peened],
-            v => factor * AllowableStress.Bending(root, quality, v[2], new(v[3], proven)));
-    }
+    private static double Peening(string root, string quality, bool isPeened) =>
+        isPeened ? AllowableStress.PeeningFactor(ClassNamed(root), MaterialBuilder.QualityOf(quality)) : 1;
 }

@@ -119,9 +119,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
 
     public static readonly NumberDefinition<MeshSpec> TotalContactRatio = Number("total_contact_ratio", "ε_γ", "Total contact ratio")
         .By("ε_γ = ε_α + ε_β; spur gears: ε_γ = ε_α", Iso)
-        .Custom(static subject => IsSpur(subject)
-            ? Derive.From(TotalContactRatio!, subject[TransverseContactRatio], static transverse => transverse).With(["ε_α"])
-            : null)
+        .For(static (_, subject) => IsSpur(subject)).From(TransverseContactRatio, static transverse => transverse)
         .From(TransverseContactRatio, OverlapRatio, PathOfContact.TotalContactRatio);
 
     public static readonly NumberDefinition<MeshSpec> LossFactor = Number("loss_factor", "H_v", "Tooth loss factor")

@@ -144,9 +144,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         Number("min_bake_duration", "", "Minimum duration of the bake", Units.Hour)
         .By("8 h to 22 h by R_m; surface-hardened 8 h", Bakes, Certainty.Memory).Tables(HydrogenBake.TableId)
         .When(static s => s.HeatTreatment is { Bake: not null })
-        .Custom(static subject => HasCase((GearSpec)subject.Model)
-            ? Quantity.Compute(MinBakeDuration!, [subject[MaterialQuantities.Treatment]], static _ => HydrogenBake.MinDurationOfCase)
-            : null)
+        .For(static s => HasCase(s)).From(OwnRow(static () => MaterialQuantities.Treatment), static _ => HydrogenBake.MinDurationOfCase)
         .From(TensileStrength, HydrogenBake.MinDuration);
 
     public static readonly NumberDefinition<GearSpec> BakeDelay = Number("bake_delay", "", "Time from plating to the bake", Units.Hour)

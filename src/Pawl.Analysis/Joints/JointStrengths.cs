@@ -125,15 +125,7 @@ public sealed class JointStrengths : Section<JointSpec>
 
     public static readonly NumberDefinition<JointSpec> LimitingPressure = Number("limiting_pressure", "p_G", "Lowest limiting pressure of the parts under it", Units.Megapascal)
         .By("the least of the outermost layers; of a stack, of all rings", J.TheSpec, Certainty.Declared)
-        .Custom(static subject =>
-        {
-            // Under a head only the outermost layers feel its edge.
-            var spec = (JointSpec)subject.Model;
-            ImmutableArray<Quantity> layers = [.. subject.ReachAll("layers").Select(layer => layer[JointLayers.LimitingPressure])];
-            if (!J.IsCentral(spec) && layers.Length > 1)
-                layers = spec.Tapped is not null ? [layers[0]] : [layers[0], layers[^1]];
-            return Quantity.Compute(LimitingPressure!, layers, Min);
-        });
+        .From(Each("pressed", static () => JointLayers.LimitingPressure), static limits => limits.Aggregate(double.PositiveInfinity, Math.Min));
 
     public static readonly RowDefinition<JointSpec, string> NutStrengthClass = Text("nut_strength", "Property class of the nut")
         .When(static s => s is { Tapped: null, Nut: { } nut } && (nut.Strength is not null || nut.Height is null)).Stated(static s => s.Nut?.Strength);
@@ -294,14 +286,6 @@ public sealed class JointStrengths : Section<JointSpec>
             static (clamp, friction, outer, inner) => CentralNut.FaceTorque(Math.Max(0, clamp), friction, outer, inner));
 
     private static bool IsCircle(JointSpec spec) => !J.IsCentral(spec) && spec.Bolts is { Value: >= 4 };
-
-    private static double Min(ReadOnlySpan<double> values)
-    {
-        var least = double.PositiveInfinity;
-        foreach (var value in values)
-            least = Math.Min(least, value);
-        return least;
-    }
 
     // A class or grade that the table lacks is of quenched and tempered steel.
     private static double Ratio(string material) =>

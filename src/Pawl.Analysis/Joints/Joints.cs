@@ -327,6 +327,10 @@ public sealed class Joints : Section<JointSpec>
 
     internal static double Area(double diameter) => Math.PI / 4 * diameter * diameter;
 
+    /// <summary>Under a head only the outermost layers feel its edge; in a stack every ring presses on the next.</summary>
+    private static IEnumerable<Subject> Pressed(JointSpec spec, List<Subject> layers) =>
+        IsCentral(spec) || layers.Count < 2 ? layers : spec.Tapped is not null ? [layers[0]] : [layers[0], layers[^1]];
+
     /// <summary>All joints, in the order of the spec.</summary>
     internal static void AddAll(AnalysisContext context)
     {
@@ -336,7 +340,8 @@ public sealed class Joints : Section<JointSpec>
             var layers = new List<Subject>();
             var joint = context.Begin(SubjectKinds.Joint, path, spec.Name.Span, spec)
                 .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
-                .RelateAll("layers", () => layers);
+                .RelateAll("layers", () => layers)
+                .RelateAll("pressed", () => Pressed(spec, layers));
             if (spec.Bearing is { } bearing)
                 joint.RelateOptional("bearing", () => context.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}"));
             if (spec.Carries is { } body)
