@@ -1,5 +1,3 @@
-using Pawl.Analysis.Bearings;
-using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;

@@ -1,14 +1,11 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Gears;
 using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Lubrication;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using static Pawl.Analysis.Core.Inputs;
-using B = Pawl.Analysis.Bearings.BearingQuantities;
 using D = Pawl.Analysis.Rating.DutyQuantities;
 
 namespace Pawl.Analysis.Bearings;

@@ -1,4 +1,3 @@
-using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Specs.Model;

@@ -3,7 +3,6 @@ using Pawl.Analysis.Trains;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
-using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Bearings;
 

@@ -1,7 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Runtime.CompilerServices;
 using System.Text;
-using Pawl.Quantities;
 using Pawl.Specs.Text;
 
 namespace Pawl.Analysis.Core;

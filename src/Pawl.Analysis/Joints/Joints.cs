@@ -328,7 +328,7 @@ public sealed class Joints : Section<JointSpec>
     internal static double Area(double diameter) => Math.PI / 4 * diameter * diameter;
 
     /// <summary>Under a head only the outermost layers feel its edge; in a stack every ring presses on the next.</summary>
-    private static IEnumerable<Subject> Pressed(JointSpec spec, List<Subject> layers) =>
+    private static List<Subject> Pressed(JointSpec spec, List<Subject> layers) =>
         IsCentral(spec) || layers.Count < 2 ? layers : spec.Tapped is not null ? [layers[0]] : [layers[0], layers[^1]];
 
     /// <summary>All joints, in the order of the spec.</summary>

@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Mechanics;
 using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Rating;
 using static Pawl.Analysis.Core.Inputs;

@@ -1,6 +1,5 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
-using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using static Pawl.Analysis.Core.Inputs;

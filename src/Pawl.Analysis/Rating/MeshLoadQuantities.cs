@@ -1,6 +1,5 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
 using Pawl.Specs.Model;

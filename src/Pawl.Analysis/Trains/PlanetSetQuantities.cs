@@ -1,6 +1,5 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
-using Pawl.Mechanics;
 using Pawl.Mechanics.Assembly;
 using Pawl.Quantities;
 using Pawl.Specs.Model;

@@ -2,7 +2,6 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Mechanics.Trains;
 using Pawl.Specs.Model;
-using K = Pawl.Analysis.Trains.TrainQuantities;
 
 namespace Pawl.Analysis.Trains;
 

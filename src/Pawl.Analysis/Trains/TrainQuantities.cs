@@ -2,7 +2,6 @@ using Fractions;
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
-using Pawl.Mechanics;
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Trains;
 using Pawl.Quantities;
