@@ -89,8 +89,8 @@ internal static class Meanings
     [
         ("CaseDepth.ForContact", "ratio", "negative", "an internal gear, below −1"),
         ("Contributor.WarmthAt", "coefficient", "zero negative", "which way a size enters the gap"),
-        ("Extent.About", "nominal", "zero negative", "any size, such as a deviation"),
-        ("Extent.Exactly", "value", "zero negative", "any size"),
+        ("Interval.About", "nominal", "zero negative", "any size, such as a deviation"),
+        ("Interval.Exactly", "value", "zero negative", "any size"),
         ("NormalDistribution.Share", "value", "zero negative", "distance from the middle"),
         ("Gland.Height", "eccentricity", "zero negative", "the sign is the side: off centre one way or the other"),
         ("ShimChoice.EndPlay", "gap", "zero negative", "a gap before shimming that the parts overlap"),

@@ -5,7 +5,7 @@ using Pawl.Mechanics.Rating;
 using Pawl.Specs.Model;
 using B = Pawl.Analysis.Bearings.BearingQuantities;
 using F = Pawl.Analysis.Bearings.BearingFitQuantities;
-using Range = Pawl.Mechanics.Seals.Extent;
+using Range = Pawl.Mechanics.Interval;
 using Value = Pawl.Quantities.Extent;
 
 namespace Pawl.Analysis.Bearings;
@@ -112,7 +112,7 @@ internal sealed class BearingPlay
     }
 
     /// <summary>A state in which play and fits are looked at.</summary>
-    private readonly record struct Warmth(double Shaft, double Inner, double Element, double Outer, double Housing);
+    private sealed record Warmth(double Shaft, double Inner, double Element, double Outer, double Housing);
 
     private ImmutableArray<Warmth> States()
     {

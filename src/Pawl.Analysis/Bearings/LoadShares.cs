@@ -10,7 +10,7 @@ namespace Pawl.Analysis.Bearings;
 /// <param name="Share">Of the service life, 1.</param>
 /// <param name="Torque">Torque with the application factor, where it applies, over the rated torque.</param>
 /// <param name="Speed">Speed over the rated speed.</param>
-internal readonly record struct LoadShare(double Share, double Torque, double Speed);
+internal sealed record LoadShare(double Share, double Torque, double Speed);
 
 /// <summary>The duty as bearings feel it.</summary>
 internal sealed class LoadShares
@@ -23,7 +23,7 @@ internal sealed class LoadShares
     public ImmutableArray<string> Reasons { get; private init; } = [];
 
     /// <summary>The rated torque with the application factor, at the rated speed.</summary>
-    public LoadShare Rated { get; private init; }
+    public LoadShare Rated { get; private init; } = new(1, 1, 1);
 
     /// <summary>The shares of the service life; without a spectrum the rated duty alone.</summary>
     public ImmutableArray<LoadShare> Shares { get; private init; } = [];

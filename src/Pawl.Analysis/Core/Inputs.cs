@@ -165,11 +165,11 @@ public static class Inputs
 
     /// <inheritdoc cref="Join{A, B, T}"/>
     public static IInput<T> Join<A, B, C, T>(IInput<A> a, IInput<B> b, IInput<C> c, Func<A, B, C, T> join) =>
-        Join(Join(a, b, static (x, y) => (x, y)), c, (both, z) => join(both.x, both.y, z));
+        new Joined<A, B, C, T>(a, b, c, join);
 
     /// <inheritdoc cref="Join{A, B, T}"/>
     public static IInput<T> Join<A, B, C, D, T>(IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, Func<A, B, C, D, T> join) =>
-        Join(Join(a, b, static (x, y) => (x, y)), Join(c, d, static (x, y) => (x, y)), (left, right) => join(left.x, left.y, right.x, right.y));
+        new Joined<A, B, C, D, T>(a, b, c, d, join);
 
     /// <summary>What the spec says of the arrangement, such as which gear sits on which planet: it has no value of its own, and no tolerance.</summary>
     internal static IInput<T> Layout<T>(Func<Subject, T?> layout)
@@ -298,6 +298,21 @@ public static class Inputs
         public bool Gather(Subject subject, InputList list) => a.Gather(subject, list) && b.Gather(subject, list);
 
         public T Read(ref InputReader reader) => join(a.Read(ref reader), b.Read(ref reader));
+    }
+
+    private sealed class Joined<A, B, C, T>(IInput<A> a, IInput<B> b, IInput<C> c, Func<A, B, C, T> join) : IInput<T>
+    {
+        public bool Gather(Subject subject, InputList list) => a.Gather(subject, list) && b.Gather(subject, list) && c.Gather(subject, list);
+
+        public T Read(ref InputReader reader) => join(a.Read(ref reader), b.Read(ref reader), c.Read(ref reader));
+    }
+
+    private sealed class Joined<A, B, C, D, T>(IInput<A> a, IInput<B> b, IInput<C> c, IInput<D> d, Func<A, B, C, D, T> join) : IInput<T>
+    {
+        public bool Gather(Subject subject, InputList list) =>
+            a.Gather(subject, list) && b.Gather(subject, list) && c.Gather(subject, list) && d.Gather(subject, list);
+
+        public T Read(ref InputReader reader) => join(a.Read(ref reader), b.Read(ref reader), c.Read(ref reader), d.Read(ref reader));
     }
 
     private static bool GatherOne(Quantity? quantity, string symbol, bool optional, InputList list)

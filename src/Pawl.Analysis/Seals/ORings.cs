@@ -5,7 +5,7 @@ using Pawl.Mechanics.Seals;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using static Pawl.Analysis.Core.Inputs;
-using Limits = Pawl.Mechanics.Seals.Extent;
+using Limits = Pawl.Mechanics.Interval;
 using Value = Pawl.Quantities.Extent;
 
 namespace Pawl.Analysis.Seals;
@@ -13,6 +13,8 @@ namespace Pawl.Analysis.Seals;
 /// <summary>An O-ring in its gland, at the worst case of ring, gland and eccentricity.</summary>
 public sealed class ORings : Section<ORingSpec>
 {
+    private static readonly Limits AnyWidth = Limits.Exactly(1);
+
     private const string Closed = "closed form";
     private const string Practice = "common practice, no source";
 
@@ -231,8 +233,6 @@ public sealed class ORings : Section<ORingSpec>
             static (gland, inside, cord, groove, bore, plug, angle) => gland == "plug"
                 ? Mechanics.Seals.Gland.LeadIn(groove + 2 * Mechanics.Seals.Gland.StretchedCord(inside, cord, groove), bore, angle)
                 : Mechanics.Seals.Gland.LeadIn(groove - 2 * Mechanics.Seals.Gland.CordOnRod(inside, cord, plug, groove), plug, angle));
-
-    private static readonly Limits AnyWidth = Limits.Exactly(1);
 
     /// <summary>All O-rings, in the order of the spec.</summary>
     internal static void AddAll(AnalysisContext context)

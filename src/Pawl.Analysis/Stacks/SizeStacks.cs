@@ -4,7 +4,7 @@ using Pawl.Mechanics.Stacks;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using static Pawl.Analysis.Core.Inputs;
-using Gap = Pawl.Mechanics.Seals.Extent;
+using Gap = Pawl.Mechanics.Interval;
 
 namespace Pawl.Analysis.Stacks;
 

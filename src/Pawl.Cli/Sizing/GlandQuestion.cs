@@ -193,7 +193,7 @@ internal sealed class GlandQuestion
         return lines.DrainToImmutable();
     }
 
-    private static double Spread(Mechanics.Seals.Extent extent) => Math.Round(extent.Max, 2) - Math.Round(extent.Min, 2);
+    private static double Spread(Mechanics.Interval extent) => Math.Round(extent.Max, 2) - Math.Round(extent.Min, 2);
 
     private static string Round(double millimetres) => Formatting.Significant(Math.Round(millimetres, 2), 9);
 }

@@ -5,10 +5,10 @@ namespace Pawl.Mechanics.Assembly;
 /// <param name="PlanetTeeth">Teeth of the planet's step in this mesh.</param>
 /// <param name="CentralTeeth">Teeth of the central gear, counted positive also for a ring.</param>
 /// <param name="CentralIsInternal">Whether the central gear is a ring.</param>
-public readonly record struct GroupMesh(int PlanetBody, int PlanetTeeth, int CentralTeeth, bool CentralIsInternal);
+public sealed record GroupMesh(int PlanetBody, int PlanetTeeth, int CentralTeeth, bool CentralIsInternal);
 
 /// <summary>Two planet bodies of one group mesh each other, externally.</summary>
-public readonly record struct GroupPairMesh(int FirstBody, int FirstTeeth, int SecondBody, int SecondTeeth);
+public sealed record GroupPairMesh(int FirstBody, int FirstTeeth, int SecondBody, int SecondTeeth);
 
 /// <summary>The planet bodies that a carrier carries N times: a planet, perhaps stepped, a meshed pair, a longer chain.</summary>
 /// <remarks>

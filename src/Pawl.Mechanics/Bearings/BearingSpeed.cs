@@ -9,7 +9,7 @@ public static class BearingSpeed
     /// <summary>The id of the table of guides.</summary>
     public const string TableId = "bearing-speed-guides";
 
-    private static ImmutableArray<(string Kind, string Lubrication, Extent Number)> _guides;
+    private static ImmutableArray<(string Kind, string Lubrication, Interval Number)> _guides;
 
     /// <summary>Density of bearing steel, t/mm³; from memory.</summary>
     public const double SteelDensity = 7850e-12;
@@ -46,7 +46,7 @@ public static class BearingSpeed
     /// Source: common practice, no source; table <c>bearing-speed-guides</c>. Valid for: a guide where the supplier states no
     /// speed.
     /// </remarks>
-    public static Extent Guide(string kind, string lubrication)
+    public static Interval Guide(string kind, string lubrication)
     {
         var guides = _guides.IsDefault ? _guides = Read() : _guides;
         foreach (var guide in guides)
@@ -92,9 +92,9 @@ public static class BearingSpeed
         Guard.Positive(mass, "the mass") * Guard.Positive(pitchDiameter, "the pitch diameter") / 2
         * Guard.Finite(cageSpeed * cageSpeed, "the speed of the cage");
 
-    private static ImmutableArray<(string Kind, string Lubrication, Extent Number)> Read()
+    private static ImmutableArray<(string Kind, string Lubrication, Interval Number)> Read()
     {
-        var read = ImmutableArray.CreateBuilder<(string Kind, string Lubrication, Extent Number)>();
+        var read = ImmutableArray.CreateBuilder<(string Kind, string Lubrication, Interval Number)>();
         var rows = StandardTable.Read(TableId).Rows();
         while (rows.NextRow())
             read.Add((rows.NextField().ToString(), rows.NextField().ToString(), new(rows.NextNumber(), rows.NextNumber())));

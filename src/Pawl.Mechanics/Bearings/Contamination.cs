@@ -27,7 +27,7 @@ public static class Contamination
     public const string ClassTableId = "iso281-contamination-classes";
 
     private static ImmutableArray<Row> _rows;
-    private static ImmutableArray<(string Name, Extent Small, Extent Large)> _classes;
+    private static ImmutableArray<(string Name, Interval Small, Interval Large)> _classes;
 
     /// <summary>Contamination factor e_C of oil by its code of ISO 4406, 1.</summary>
     /// <param name="supply">Bath or filtered.</param>
@@ -65,7 +65,7 @@ public static class Contamination
     /// running in (common practice, no source).
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static Extent OfClass(string @class, double pitchDiameter)
+    public static Interval OfClass(string @class, double pitchDiameter)
     {
         Guard.Positive(pitchDiameter, "the pitch diameter");
         var classes = _classes.IsDefault ? _classes = ReadClasses() : _classes;
@@ -108,9 +108,9 @@ public static class Contamination
         return read.ToImmutable();
     }
 
-    private static ImmutableArray<(string Name, Extent Small, Extent Large)> ReadClasses()
+    private static ImmutableArray<(string Name, Interval Small, Interval Large)> ReadClasses()
     {
-        var read = ImmutableArray.CreateBuilder<(string Name, Extent Small, Extent Large)>();
+        var read = ImmutableArray.CreateBuilder<(string Name, Interval Small, Interval Large)>();
         var rows = StandardTable.Read(ClassTableId).Rows();
         while (rows.NextRow())
             read.Add((rows.NextField().ToString(), new(rows.NextNumber(), rows.NextNumber()), new(rows.NextNumber(), rows.NextNumber())));

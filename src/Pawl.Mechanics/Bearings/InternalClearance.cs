@@ -36,7 +36,7 @@ public static class InternalClearance
     /// Valid for: cylindrical bores; deep groove ball, cylindrical roller and machined needle roller bearings.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static Extent New(BearingKind kind, ClearanceClass @class, double bore)
+    public static Interval New(BearingKind kind, ClearanceClass @class, double bore)
     {
         Guard.Positive(bore, "the bore");
         var rows = kind switch
@@ -104,7 +104,7 @@ public static class InternalClearance
     /// <code>s_least = s₀,least − ΔF_greatest − ΔE_greatest − Δ_greatest;  s_greatest with all others</code>
     /// Source: sum of the worst cases.
     /// </remarks>
-    public static Extent Operating(Extent fresh, Extent innerGrowth, Extent outerContraction, Extent thermalLoss) => new(
+    public static Interval Operating(Interval fresh, Interval innerGrowth, Interval outerContraction, Interval thermalLoss) => new(
         fresh.Min - innerGrowth.Max - outerContraction.Max - thermalLoss.Max,
         fresh.Max - innerGrowth.Min - outerContraction.Min - thermalLoss.Min);
 

@@ -4,7 +4,7 @@ namespace Pawl.Mechanics.Bearings;
 /// <param name="Load">Equivalent load P, N.</param>
 /// <param name="RelativeSpeed">Speed of one ring against the other, rad/s; its sign does not matter.</param>
 /// <param name="Share">Share of the time, 1.</param>
-public readonly record struct LoadBin(double Load, double RelativeSpeed, double Share);
+public sealed record LoadBin(double Load, double RelativeSpeed, double Share);
 
 /// <summary>Loads that change, and bearings that must all live.</summary>
 public static class LoadSpectrum

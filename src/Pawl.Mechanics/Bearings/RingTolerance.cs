@@ -14,13 +14,13 @@ public static class RingTolerance
 
     /// <summary>Bore, least and greatest, mm.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static Extent Bore(double nominal) => Of(true, nominal, "bore");
+    public static Interval Bore(double nominal) => Of(true, nominal, "bore");
 
     /// <summary>Outside diameter, least and greatest, mm.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static Extent Outside(double nominal) => Of(false, nominal, "outside diameter");
+    public static Interval Outside(double nominal) => Of(false, nominal, "outside diameter");
 
-    private static Extent Of(bool bore, double nominal, string name)
+    private static Interval Of(bool bore, double nominal, string name)
     {
         Guard.Positive(nominal, $"the {name}");
         foreach (var row in _rows.IsDefault ? _rows = Read() : _rows)

@@ -7,7 +7,7 @@ namespace Pawl.Mechanics.Bearings;
 /// <param name="Axial">Force along z, N.</param>
 /// <param name="CoupleX">Couple about x, N·mm.</param>
 /// <param name="CoupleY">Couple about y, N·mm.</param>
-public readonly record struct ShaftLoad(
+public sealed record ShaftLoad(
     double Position, double X, double Y, double Axial = 0, double CoupleX = 0, double CoupleY = 0)
 {
     /// <summary>A force at a point off the axis, such as a pitch point; an axial force there makes a couple.</summary>
@@ -26,13 +26,13 @@ public readonly record struct ShaftLoad(
 /// <summary>A bearing as a support of a shaft.</summary>
 /// <param name="Position">Where its line of force meets the axis, mm.</param>
 /// <param name="Locating">Whether it holds the shaft along its axis.</param>
-public readonly record struct ShaftSupport(double Position, bool Locating);
+public sealed record ShaftSupport(double Position, bool Locating);
 
 /// <summary>Force of a bearing on the shaft; the shaft presses on the bearing with its opposite.</summary>
 /// <param name="X">Along x, N.</param>
 /// <param name="Y">Along y, N.</param>
 /// <param name="Axial">Along z, N.</param>
-public readonly record struct Reaction(double X, double Y, double Axial)
+public sealed record Reaction(double X, double Y, double Axial)
 {
     /// <summary>Radial load of the bearing, N, a magnitude.</summary>
     public double Radial => Guard.Finite(double.Hypot(X, Y), "the reaction");

@@ -12,7 +12,7 @@ public enum BoltHead
 /// <summary>A plain piece of the shank.</summary>
 /// <param name="Length">Length l, mm.</param>
 /// <param name="Diameter">Diameter d, mm.</param>
-public readonly record struct ShankPiece(double Length, double Diameter);
+public sealed record ShankPiece(double Length, double Diameter);
 
 /// <summary>How far a bolt stretches by a newton, piece by piece, mm/N.</summary>
 /// <remarks>

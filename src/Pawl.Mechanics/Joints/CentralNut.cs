@@ -8,7 +8,7 @@ namespace Pawl.Mechanics.Joints;
 /// <param name="Inner">Inside diameter, mm.</param>
 /// <param name="Modulus">Modulus of elasticity E, MPa.</param>
 /// <param name="Expansion">Linear expansion α, 1/K.</param>
-public readonly record struct StackedRing(double Length, double Outer, double Inner, double Modulus, double Expansion = 0);
+public sealed record StackedRing(double Length, double Outer, double Inner, double Modulus, double Expansion = 0);
 
 /// <summary>A large nut on a shaft that clamps a stack of rings against a shoulder.</summary>
 /// <remarks>

@@ -6,7 +6,7 @@ namespace Pawl.Mechanics.Joints;
 /// <param name="Thickness">Thickness l, mm.</param>
 /// <param name="Modulus">Modulus of elasticity E, MPa.</param>
 /// <param name="Expansion">Linear expansion α, 1/K.</param>
-public readonly record struct ClampedLayer(double Thickness, double Modulus, double Expansion = 0);
+public sealed record ClampedLayer(double Thickness, double Modulus, double Expansion = 0);
 
 /// <summary>The parts that a bolt clamps, round about its axis.</summary>
 /// <param name="Layers">The layers, from the head on.</param>

@@ -7,7 +7,7 @@ namespace Pawl.Mechanics.Seals;
 /// <param name="Wall">Diameter of the wall that pressure pushes the ring against, mm: the outer wall with pressure inside, the
 /// inner wall with pressure outside.</param>
 /// <param name="PressureInside">Whether pressure comes from inside the ring.</param>
-public sealed record FaceGland(Extent Depth, Extent Gap, Extent Width, Extent Wall, bool PressureInside)
+public sealed record FaceGland(Interval Depth, Interval Gap, Interval Width, Interval Wall, bool PressureInside)
 {
     /// <summary>Least and greatest over all corners, in closed form.</summary>
     /// <remarks>
@@ -25,7 +25,7 @@ public sealed record FaceGland(Extent Depth, Extent Gap, Extent Width, Extent Wa
         Gap.NotNegative("the gap between the faces");
         Depth.AboveZero("the depth of the groove");
 
-        var height = new Extent(Depth.Min + Gap.Min, Depth.Max + Gap.Max);
+        var height = new Interval(Depth.Min + Gap.Min, Depth.Max + Gap.Max);
         var thin = PressureInside ? cord.Min : Gland.StretchedCord(inside.Min, cord.Min, Wall.Max);
         var thick = PressureInside
             ? Gland.CompressedCord(inside.Max, cord.Max, Wall.Min)

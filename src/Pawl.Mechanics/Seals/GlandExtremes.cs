@@ -9,16 +9,16 @@ namespace Pawl.Mechanics.Seals;
 /// <param name="Compression">Compression of the outside diameter, 1; none where nothing lies around the free ring.</param>
 /// <param name="Gap">Widest gap on one side, mm.</param>
 public sealed record GlandExtremes(
-    Extent Height, Extent SqueezeLength, Extent Squeeze, Extent Fill, Extent? Stretch, Extent? Compression, Extent Gap);
+    Interval Height, Interval SqueezeLength, Interval Squeeze, Interval Fill, Interval? Stretch, Interval? Compression, Interval Gap);
 
 /// <summary>What service makes of the rubber.</summary>
 /// <param name="Expansion">Expansion of the elastomer α, 1/K.</param>
 /// <param name="Rise">Temperature above 20 °C, K.</param>
 /// <param name="Swell">Swell by volume, 1.</param>
-public readonly record struct RubberService(double Expansion, Extent Rise, Extent Swell)
+public readonly record struct RubberService(double Expansion, Interval Rise, Interval Swell)
 {
     /// <summary>As bought: 20 °C, no swell.</summary>
-    public static RubberService None => new(0, Extent.Exactly(0), Extent.Exactly(0));
+    public static RubberService None => new(0, Interval.Exactly(0), Interval.Exactly(0));
 
     internal double MinGrowth => Growth(Rise.Min, Swell.Min);
 

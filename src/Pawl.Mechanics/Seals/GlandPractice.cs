@@ -21,7 +21,7 @@ public enum GlandKind
 /// <param name="Height">Height of a radial gland or depth of a groove in a face, mm.</param>
 /// <param name="Width">Width of the groove, mm.</param>
 /// <remarks>Source: common practice of the trade; table <c>o-ring-glands</c>.</remarks>
-public sealed record GlandPractice(GlandKind Kind, double Cord, Extent Height, Extent Width)
+public sealed record GlandPractice(GlandKind Kind, double Cord, Interval Height, Interval Width)
 {
     /// <summary>The id of the table.</summary>
     public const string TableId = "o-ring-glands";

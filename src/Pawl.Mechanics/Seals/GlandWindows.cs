@@ -10,7 +10,7 @@ namespace Pawl.Mechanics.Seals;
 /// <param name="MaxFill">Greatest fill in service, 1.</param>
 /// <remarks>Source: common practice, no source; table <c>o-ring-windows</c>.</remarks>
 public sealed record GlandWindows(
-    Extent Squeeze, double MinSqueezeLength, Extent Stretch, Extent Compression, double MaxFill)
+    Interval Squeeze, double MinSqueezeLength, Interval Stretch, Interval Compression, double MaxFill)
 {
     /// <summary>The id of the table.</summary>
     public const string TableId = "o-ring-windows";
@@ -40,7 +40,7 @@ public sealed record GlandWindows(
         return reserve;
     }
 
-    private static double Inside(Extent window, Extent value) =>
+    private static double Inside(Interval window, Interval value) =>
         Math.Min(value.Min - window.Min, window.Max - value.Max) / (window.Max - window.Min);
 
     private static ImmutableArray<(GlandKind Kind, bool Wide, GlandWindows Windows)> Read()
@@ -51,10 +51,10 @@ public sealed record GlandWindows(
         {
             var kind = GlandPractice.KindOf(rows.NextField());
             var wide = rows.NextField() is "wide";
-            var squeeze = new Extent(rows.NextNumber(), rows.NextNumber());
+            var squeeze = new Interval(rows.NextNumber(), rows.NextNumber());
             var length = rows.NextNumber();
-            var stretch = new Extent(-LooseShare, rows.NextNumber());
-            var compression = new Extent(-LooseShare, rows.NextNumber());
+            var stretch = new Interval(-LooseShare, rows.NextNumber());
+            var compression = new Interval(-LooseShare, rows.NextNumber());
             read.Add((kind, wide, new GlandWindows(squeeze, length, stretch, compression, rows.NextNumber())));
         }
 

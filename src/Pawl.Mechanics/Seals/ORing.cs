@@ -17,12 +17,12 @@ public sealed record ORing(string Dash, double InsideDiameter, double InsideDevi
 
     /// <summary>The same with its tolerances.</summary>
     public RingExtents Extents =>
-        new(Extent.About(InsideDiameter, InsideDeviation), Extent.About(Cord, CordDeviation));
+        new(Interval.About(InsideDiameter, InsideDeviation), Interval.About(Cord, CordDeviation));
 }
 
 /// <summary>What a free ring may measure.</summary>
 /// <param name="InsideDiameter">Inside diameter, mm.</param>
 /// <param name="Cord">Diameter of the cord, mm.</param>
-public readonly record struct RingExtents(Extent InsideDiameter, Extent Cord)
+public readonly record struct RingExtents(Interval InsideDiameter, Interval Cord)
 {
 }

@@ -40,7 +40,7 @@ public static class ORingChoice
     /// <param name="windows">The windows; those that the trade bears when absent.</param>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static ImmutableArray<GlandProposal<RodGland>> Rod(
-        Extent rod, Extent bore, double grooveTolerance, GlandKind kind, RubberService service, double? guided = null,
+        Interval rod, Interval bore, double grooveTolerance, GlandKind kind, RubberService service, double? guided = null,
         GlandWindows? windows = null)
     {
         Radial(kind);
@@ -48,7 +48,7 @@ public static class ORingChoice
         Guard.NotNegative(grooveTolerance, "the tolerance of the groove", "mm");
         return Propose(kind, windows, service, practice =>
             {
-                var groove = Extent.About(rod.Middle + 2 * practice.Height.Middle, grooveTolerance / 2);
+                var groove = Interval.About(rod.Middle + 2 * practice.Height.Middle, grooveTolerance / 2);
                 return new RodGland(groove, rod, bore, practice.Width, guided);
             },
             gland => gland.Extremes);
@@ -61,7 +61,7 @@ public static class ORingChoice
     /// <param name="service">What service makes of the rubber.</param>
     /// <param name="windows">The windows; those that the trade bears when absent.</param>
     public static ImmutableArray<GlandProposal<FaceGland>> Face(
-        Extent wall, Extent gap, bool pressureInside, RubberService service, GlandWindows? windows = null) =>
+        Interval wall, Interval gap, bool pressureInside, RubberService service, GlandWindows? windows = null) =>
         Propose(GlandKind.Face, windows, service,
             practice => new FaceGland(practice.Height, gap, practice.Width, wall, pressureInside),
             gland => gland.Extremes);

@@ -8,7 +8,7 @@ namespace Pawl.Mechanics.Seals;
 /// <param name="Guided">Eccentricity that another guide allows at the most, mm as a radius; none when the plug alone guides.</param>
 /// <param name="RunOut">Run-out of the groove root against the plug, mm, full indicator reading.</param>
 public sealed record PistonGland(
-    Extent Bore, Extent Root, Extent Plug, Extent Width, double? Guided = null, double RunOut = 0)
+    Interval Bore, Interval Root, Interval Plug, Interval Width, double? Guided = null, double RunOut = 0)
 {
     /// <summary>Least and greatest over all corners, in closed form.</summary>
     /// <remarks>

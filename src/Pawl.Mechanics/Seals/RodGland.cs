@@ -8,7 +8,7 @@ namespace Pawl.Mechanics.Seals;
 /// <param name="Guided">Eccentricity that another guide allows at the most, mm as a radius; none when the bore alone guides.</param>
 /// <param name="RunOut">Run-out of the groove against the bore, mm, full indicator reading.</param>
 public sealed record RodGland(
-    Extent Groove, Extent Rod, Extent Bore, Extent Width, double? Guided = null, double RunOut = 0)
+    Interval Groove, Interval Rod, Interval Bore, Interval Width, double? Guided = null, double RunOut = 0)
 {
     /// <summary>Least and greatest over all corners, in closed form.</summary>
     /// <remarks>

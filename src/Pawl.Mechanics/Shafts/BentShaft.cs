@@ -7,7 +7,7 @@ namespace Pawl.Mechanics.Shafts;
 /// <param name="To">Where they end, mm.</param>
 /// <param name="X">Force along x by length, N/mm.</param>
 /// <param name="Y">Force along y by length, N/mm.</param>
-public readonly record struct ShaftLineLoad(double From, double To, double X, double Y);
+public sealed record ShaftLineLoad(double From, double To, double X, double Y);
 
 /// <summary>A value in the two planes of a shaft.</summary>
 public readonly record struct ShaftVector(double X, double Y)
@@ -63,10 +63,7 @@ public sealed class BentShaft
             .. loads, .. supports.Zip(reactions, (support, reaction) => new ShaftLoad(support.Position, reaction.X, reaction.Y)),
         ];
         var ends = Ends(start, segments);
-        var places = ends
-            .Concat(forces.Select(force => force.Position))
-            .Concat(lines.SelectMany(line => new[] { line.From, line.To }))
-            .Distinct().Order().ToArray();
+        var places = InOrder([.. ends, .. forces.Select(force => force.Position), .. lines.SelectMany(line => new[] { line.From, line.To })]);
         if (places[0] < start || places[^1] > ends[^1])
         {
             var astray = places[0] < start ? places[0] : places[^1];
@@ -208,5 +205,19 @@ public sealed class BentShaft
         public Course CourseX(double place) => X.After(BendX, place - From);
 
         public Course CourseY(double place) => Y.After(BendY, place - From);
+    }
+
+    /// <summary>The places from the first to the last, each once.</summary>
+    private static double[] InOrder(double[] places)
+    {
+        Array.Sort(places);
+        var kept = 1;
+        for (var k = 1; k < places.Length; k++)
+        {
+            if (places[k] != places[kept - 1])
+                places[kept++] = places[k];
+        }
+
+        return places[..kept];
     }
 }

@@ -5,7 +5,7 @@ namespace Pawl.Mechanics.Shafts;
 /// <summary>A mass on a shaft.</summary>
 /// <param name="Position">Place along the shaft, mm.</param>
 /// <param name="Mass">Mass m, t (a kilogram is 0.001).</param>
-public readonly record struct ShaftMass(double Position, double Mass);
+public sealed record ShaftMass(double Position, double Mass);
 
 /// <summary>Speeds at which a shaft whirls in bending, rad/s.</summary>
 /// <remarks>

@@ -33,7 +33,7 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double FlankPressure(double height, double share = 1) =>
-        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Extent * Guard.Positive(height, "the height of the flanks in contact"));
+        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Interval * Guard.Positive(height, "the height of the flanks in contact"));
 
     /// <summary>Shear stress of the teeth at the pitch circle, MPa.</summary>
     /// <param name="thickness">Tooth thickness t at the pitch circle, mm.</param>
@@ -44,7 +44,7 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ToothShear(double thickness, double share = 0.5) =>
-        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Extent * Guard.Positive(thickness, "the tooth thickness"));
+        Force / (Guard.Count(Teeth, 1, "the number of teeth") * Share(share) * Interval * Guard.Positive(thickness, "the tooth thickness"));
 
     /// <summary>Torsion of the shaft under the roots of its teeth, MPa.</summary>
     /// <param name="root">Minor diameter d_r of the external spline, mm.</param>
@@ -70,7 +70,7 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     public double BurstingHoop(double pressureAngle, double major, double outside)
     {
         Ring(major, outside);
-        var radial = Force * Math.Tan(Guard.Acute(pressureAngle, "the pressure angle")) / (Math.PI * major * Extent);
+        var radial = Force * Math.Tan(Guard.Acute(pressureAngle, "the pressure angle")) / (Math.PI * major * Interval);
         return radial * (outside * outside + major * major) / (outside * outside - major * major);
     }
 
@@ -100,12 +100,12 @@ public sealed record SplineStress(double Torque, double PitchDiameter, int Teeth
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double ToothBending(double form = 1.5) =>
-        2 * Force / (Guard.Positive(PitchDiameter, "the pitch diameter") * Extent * Guard.Positive(form, "the form factor"));
+        2 * Force / (Guard.Positive(PitchDiameter, "the pitch diameter") * Interval * Guard.Positive(form, "the form factor"));
 
     // Force at the pitch circle, N.
     private double Force => 2 * Math.Abs(Guard.Finite(Torque, "the torque")) / Guard.Positive(PitchDiameter, "the pitch diameter");
 
-    private double Extent => Guard.Positive(Length, "the length of the spline");
+    private double Interval => Guard.Positive(Length, "the length of the spline");
 
     private static double Share(double share) =>
         share is > 0 and <= 1

@@ -39,7 +39,7 @@ public sealed class ShimChoice
         var kept = packs
             .OrderBy(pack => pack.Pieces)
             .ThenByDescending(pack => pack.Counts, Comparer<int[]>.Create(Lexicographic))
-            .DistinctBy(pack => (pack.Thickness, pack.Tolerance))
+            .DistinctBy(pack => new PackSize(pack.Thickness, pack.Tolerance))
             .ToImmutableArray();
         return new(kept, effect);
 
@@ -74,11 +74,11 @@ public sealed class ShimChoice
     /// Symbols: G gaps, w window, mm.<br/>
     /// Source: end play = gap ∓ pack.
     /// </remarks>
-    public static Extent RangeNeeded(Extent gaps, Extent window, ShimEffect effect)
+    public static Interval RangeNeeded(Interval gaps, Interval window, ShimEffect effect)
     {
         var range = effect == ShimEffect.Fills
-            ? new Extent(gaps.Min - window.Middle, gaps.Max - window.Middle)
-            : new Extent(window.Middle - gaps.Max, window.Middle - gaps.Min);
+            ? new Interval(gaps.Min - window.Middle, gaps.Max - window.Middle)
+            : new Interval(window.Middle - gaps.Max, window.Middle - gaps.Min);
         return range.Max >= 0
             ? range
             : throw Guard.Because(
@@ -93,7 +93,7 @@ public sealed class ShimChoice
     /// Symbols: P thickness of the pack, t its tolerance, w window, G gap, mm.<br/>
     /// Source: enumeration; the intervals of all packs laid side by side.
     /// </remarks>
-    public ImmutableArray<Extent> Uncovered(Extent gaps, Extent window)
+    public ImmutableArray<Interval> Uncovered(Interval gaps, Interval window)
     {
         var (low, high) = (Units(window.Min), Units(window.Max));
         var served = _packs
@@ -103,7 +103,7 @@ public sealed class ShimChoice
             .Where(range => range.From <= range.To)
             .Order();
 
-        var uncovered = ImmutableArray.CreateBuilder<Extent>();
+        var uncovered = ImmutableArray.CreateBuilder<Interval>();
         var (reached, end) = (Units(gaps.Min) - 1, Units(gaps.Max));
         foreach (var (from, to) in served)
         {
@@ -132,7 +132,7 @@ public sealed class ShimChoice
     /// Source: enumeration; the order of preference is common practice, no source.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public ShimPack? Best(double gap, double target, Extent window, double uncertainty = 0)
+    public ShimPack? Best(double gap, double target, Interval window, double uncertainty = 0)
     {
         var (measured, expected, doubt) = (
             Units(Guard.Finite(gap, "the measured gap")), Units(Guard.Finite(target, "the end play required")),
@@ -178,6 +178,8 @@ public sealed class ShimChoice
     private static long Units(double millimetres) => (long)Math.Round(millimetres * UnitsOfMillimetre, MidpointRounding.AwayFromZero);
 
     private static double Millimetres(long units) => units / UnitsOfMillimetre;
+
+    private sealed record PackSize(long Thickness, long Tolerance);
 
     private sealed record Pack(int[] Counts, int Pieces, long Thickness, long Tolerance, ShimStock[] Stock)
     {

@@ -27,7 +27,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// Symbols: h halves of the tolerances, mm.<br/>
     /// Source: arithmetic tolerancing.
     /// </remarks>
-    public Extent WorstCase => Extent.About(Middle, Sum(part => Math.Abs(part.Coefficient) * part.HalfTolerance));
+    public Interval WorstCase => Interval.About(Middle, Sum(part => Math.Abs(part.Coefficient) * part.HalfTolerance));
 
     /// <summary>Standard deviation of the gap, mm.</summary>
     /// <remarks>
@@ -47,12 +47,12 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// as certain as the limits are: three sigma in, three sigma out.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public Extent RootSumSquare(double inflation = 1)
+    public Interval RootSumSquare(double inflation = 1)
     {
         if (!(inflation >= 1) || double.IsInfinity(inflation))
             throw Guard.Because($"the inflation of a root sum of squares must be 1 or more; it is {inflation:0.###}");
 
-        return Extent.About(Middle, inflation * Math.Sqrt(Sum(part => Square(part.Coefficient * part.HalfTolerance))));
+        return Interval.About(Middle, inflation * Math.Sqrt(Sum(part => Square(part.Coefficient * part.HalfTolerance))));
     }
 
     /// <summary>Whose tolerance makes the gap wide, the greatest share of the variance first.</summary>
@@ -96,7 +96,7 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
     /// Source: definition of C_pk.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public double Capability(Extent window, double warmth = 0)
+    public double Capability(Interval window, double warmth = 0)
     {
         var middle = Guard.Finite(Middle + warmth, "the gap");
         return Math.Min(window.Max - middle, middle - window.Min)

@@ -85,7 +85,7 @@ public sealed class StackSample
     }
 
     /// <summary>Share of the assemblies whose gap lies outside a window.</summary>
-    public double ShareOutside(Extent window)
+    public double ShareOutside(Interval window)
     {
         var outside = 0;
         foreach (var gap in _sorted)

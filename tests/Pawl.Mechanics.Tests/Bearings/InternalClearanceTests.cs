@@ -91,7 +91,7 @@ public class InternalClearanceTests
         Gen.Select(Range(0, 0.05), Range(0, 0.02), Range(0, 0.02), Range(-0.01, 0.02), Gen.Double[0, 1], Gen.Double[0, 1]).Sample(
             (fresh, inner, outer, thermal, one, other) =>
             {
-                static double In(Extent extent, double place) => extent.Min + place * (extent.Max - extent.Min);
+                static double In(Interval extent, double place) => extent.Min + place * (extent.Max - extent.Min);
                 var operating = InternalClearance.Operating(fresh, inner, outer, thermal);
                 var some = In(fresh, one) - In(inner, other) - In(outer, one * other) - In(thermal, 1 - one);
                 return some >= operating.Min - 1e-12 && some <= operating.Max + 1e-12;
@@ -119,6 +119,6 @@ public class InternalClearanceTests
     private static double[] Row(BearingKind kind, double bore) =>
         [.. Enum.GetValues<ClearanceClass>().Select(@class => InternalClearance.New(kind, @class, bore)).SelectMany(extent => new[] { extent.Min, extent.Max })];
 
-    private static Gen<Extent> Range(double from, double to) =>
-        Gen.Select(Gen.Double[from, to], Gen.Double[from, to]).Select((one, other) => new Extent(Math.Min(one, other), Math.Max(one, other)));
+    private static Gen<Interval> Range(double from, double to) =>
+        Gen.Select(Gen.Double[from, to], Gen.Double[from, to]).Select((one, other) => new Interval(Math.Min(one, other), Math.Max(one, other)));
 }

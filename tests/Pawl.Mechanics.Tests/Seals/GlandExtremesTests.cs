@@ -6,15 +6,15 @@ namespace Pawl.Mechanics.Tests.Seals;
 /// <summary>Least and greatest against all corners and places between, with formulas written anew.</summary>
 public class GlandExtremesTests
 {
-    private static readonly Gen<Extent> Small = Gen.Double[0, 0.1].Select(spread => new Extent(-spread, spread));
+    private static readonly Gen<Interval> Small = Gen.Double[0, 0.1].Select(spread => new Interval(-spread, spread));
 
     // Cord 2.62 ± 0.08, inside 44.12 ± 0.38, bore 50.00 to 50.03, root 45.60 to 45.70, plug 49.93 to 49.96, worked by hand: the highest
     // gland is 50.03 − (45.60 + 49.93)/2 = 2.265, the lowest (49.93 − 45.70)/2 = 2.115.
     [Fact]
     public void A_piston_gland_is_worked_by_hand()
     {
-        var extremes = new PistonGland(new(50, 50.03), new(45.6, 45.7), new(49.93, 49.96), Extent.Exactly(3.6))
-            .Extremes(new(Extent.About(44.12, 0.38), Extent.About(2.62, 0.08)), RubberService.None);
+        var extremes = new PistonGland(new(50, 50.03), new(45.6, 45.7), new(49.93, 49.96), Interval.Exactly(3.6))
+            .Extremes(new(Interval.About(44.12, 0.38), Interval.About(2.62, 0.08)), RubberService.None);
         Assert.Equal(2.115, extremes.Height.Min, 1e-9);
         Assert.Equal(2.265, extremes.Height.Max, 1e-9);
         Assert.Equal(0.090525, extremes.Squeeze.Min, 1e-6);
@@ -26,8 +26,8 @@ public class GlandExtremesTests
     [Fact]
     public void A_rod_gland_is_worked_by_hand()
     {
-        var extremes = new RodGland(new(34.2, 34.3), new(29.96, 29.98), new(30, 30.03), Extent.Exactly(3.6))
-            .Extremes(new(Extent.About(29.82, 0.3), Extent.About(2.62, 0.08)), RubberService.None);
+        var extremes = new RodGland(new(34.2, 34.3), new(29.96, 29.98), new(30, 30.03), Interval.Exactly(3.6))
+            .Extremes(new(Interval.About(29.82, 0.3), Interval.About(2.62, 0.08)), RubberService.None);
         Assert.Equal(2.085, extremes.Height.Min, 1e-9);
         Assert.Equal(2.205, extremes.Height.Max, 1e-9);
         Assert.Equal(0.07, extremes.Gap.Max, 1e-9);
@@ -120,8 +120,8 @@ public class GlandExtremesTests
     [InlineData(1.27, 1.75)]
     public void The_fill_of_a_stubby_ring_turns_within_the_tolerance_of_the_root(double least, double greatest)
     {
-        var gland = new PistonGland(Extent.Exactly(5.6), new(least, greatest), Extent.Exactly(5.6), Extent.Exactly(3.6));
-        var extremes = gland.Extremes(new(Extent.Exactly(1.25), Extent.Exactly(2.6)), RubberService.None);
+        var gland = new PistonGland(Interval.Exactly(5.6), new(least, greatest), Interval.Exactly(5.6), Interval.Exactly(3.6));
+        var extremes = gland.Extremes(new(Interval.Exactly(1.25), Interval.Exactly(2.6)), RubberService.None);
         var walked = Walk(gland.Root, 10_000).Select(g =>
             Math.PI / 4 * 2.6 * 2.6 * Math.Min(1, 3.85 / (g + 2.6)) / ((5.6 - g) / 2 * 3.6)).ToArray();
         Assert.Equal(walked.Max(), extremes.Fill.Max, 1e-5);
@@ -134,8 +134,8 @@ public class GlandExtremesTests
     [InlineData(9.7, 1.75, null)]
     public void The_fill_of_a_stubby_ring_turns_within_the_tolerance_of_the_rod(double groove, double bore, double? guided)
     {
-        var gland = new RodGland(Extent.Exactly(groove), new(1.3, 1.75), Extent.Exactly(bore), Extent.Exactly(3.6), guided);
-        var extremes = gland.Extremes(new(Extent.Exactly(1.25), Extent.Exactly(2.6)), RubberService.None);
+        var gland = new RodGland(Interval.Exactly(groove), new(1.3, 1.75), Interval.Exactly(bore), Interval.Exactly(3.6), guided);
+        var extremes = gland.Extremes(new(Interval.Exactly(1.25), Interval.Exactly(2.6)), RubberService.None);
         var walked = Walk(gland.Rod, 10_000).Select(r =>
             Math.PI / 4 * 2.6 * 2.6 * 3.85 / (r + 2.6) / (((groove - r) / 2 + (guided ?? (bore - r) / 2)) * 3.6)).ToArray();
         Assert.Equal(walked.Min(), extremes.Fill.Min, 1e-7);
@@ -146,8 +146,8 @@ public class GlandExtremesTests
     [Fact]
     public void The_squeeze_of_a_guided_rod_is_greatest_where_guide_and_bore_take_turns()
     {
-        var gland = new RodGland(Extent.Exactly(34.2), new(29.9, 30), Extent.Exactly(30.1), Extent.Exactly(3.6), 0.08);
-        var extremes = gland.Extremes(new(Extent.Exactly(29.5), Extent.Exactly(2.62)), RubberService.None);
+        var gland = new RodGland(Interval.Exactly(34.2), new(29.9, 30), Interval.Exactly(30.1), Interval.Exactly(3.6), 0.08);
+        var extremes = gland.Extremes(new(Interval.Exactly(29.5), Interval.Exactly(2.62)), RubberService.None);
         var walked = Walk(gland.Rod, 1000).Select(r =>
             2.62 * Math.Sqrt(32.12 / (r + 2.62)) - ((34.2 - r) / 2 - Math.Min(0.08, (30.1 - r) / 2))).ToArray();
         Assert.Equal(walked.Max(), extremes.SqueezeLength.Max, 1e-9);
@@ -160,10 +160,10 @@ public class GlandExtremesTests
         Gen.Select(Gen.Double[20, 60], Gen.Double[0.7, 0.9]).Sample((inner, height) =>
         {
             var outer = inner + 2 * height * 2.62;
-            var ring = new RingExtents(Extent.Exactly(inner), Extent.Exactly(2.62));
-            var piston = new PistonGland(Extent.Exactly(outer), Extent.Exactly(inner), Extent.Exactly(outer - 0.1), Extent.Exactly(3.6), 0.02)
+            var ring = new RingExtents(Interval.Exactly(inner), Interval.Exactly(2.62));
+            var piston = new PistonGland(Interval.Exactly(outer), Interval.Exactly(inner), Interval.Exactly(outer - 0.1), Interval.Exactly(3.6), 0.02)
                 .Extremes(ring, RubberService.None);
-            var rod = new RodGland(Extent.Exactly(outer), Extent.Exactly(inner), Extent.Exactly(inner + 0.1), Extent.Exactly(3.6), 0.02)
+            var rod = new RodGland(Interval.Exactly(outer), Interval.Exactly(inner), Interval.Exactly(inner + 0.1), Interval.Exactly(3.6), 0.02)
                 .Extremes(ring, RubberService.None);
             return Math.Abs(piston.Squeeze.Min - rod.Squeeze.Min) < 1e-12
                 && Math.Abs(piston.Gap.Max - rod.Gap.Max) < 1e-12
@@ -175,9 +175,9 @@ public class GlandExtremesTests
         Gen.Select(Gen.Double[0, 0.1], Gen.Double[0, 0.1]).Sample((less, more) =>
         {
             var (low, high) = (Math.Min(less, more), Math.Max(less, more));
-            var ring = new RingExtents(Extent.About(44.12, 0.38), Extent.About(2.62, 0.08));
+            var ring = new RingExtents(Interval.About(44.12, 0.38), Interval.About(2.62, 0.08));
             GlandExtremes With(double guided) =>
-                new PistonGland(new(50, 50.03), new(45.6, 45.7), new(49.75, 49.8), Extent.Exactly(3.6), guided).Extremes(ring, RubberService.None);
+                new PistonGland(new(50, 50.03), new(45.6, 45.7), new(49.75, 49.8), Interval.Exactly(3.6), guided).Extremes(ring, RubberService.None);
             var (tight, loose) = (With(low), With(high));
             return loose.Squeeze.Min <= tight.Squeeze.Min
                 && loose.Squeeze.Max >= tight.Squeeze.Max
@@ -188,18 +188,18 @@ public class GlandExtremesTests
     private static Gen<(double? Guided, double RunOut)> Guide =>
         Gen.Select(Gen.Bool, Gen.Double[0, 0.2], Gen.Double[0, 0.04]).Select((has, guided, runOut) => (has ? guided : (double?)null, runOut));
 
-    private static Extent Around(double nominal, Extent spread) => new(nominal + spread.Min, nominal + spread.Max);
+    private static Interval Around(double nominal, Interval spread) => new(nominal + spread.Min, nominal + spread.Max);
 
-    private static double[] Ends(Extent extent) => [extent.Min, extent.Max];
+    private static double[] Ends(Interval extent) => [extent.Min, extent.Max];
 
-    private static IEnumerable<double> Walk(Extent extent, int steps) =>
+    private static IEnumerable<double> Walk(Interval extent, int steps) =>
         Enumerable.Range(0, steps + 1).Select(step => extent.Min + (extent.Max - extent.Min) * step / steps);
 
-    private static IEnumerable<(double, double, double, double, double)> Corners(Extent a, Extent b, Extent c, Extent d, Extent e) =>
+    private static IEnumerable<(double, double, double, double, double)> Corners(Interval a, Interval b, Interval c, Interval d, Interval e) =>
         from x in Ends(a) from y in Ends(b) from z in Ends(c) from u in Ends(d) from v in Ends(e) select (x, y, z, u, v);
 
     private static IEnumerable<(double, double, double, double, double, double)> Corners(
-        Extent a, Extent b, Extent c, Extent d, Extent e, Extent f) =>
+        Interval a, Interval b, Interval c, Interval d, Interval e, Interval f) =>
         from rest in Corners(a, b, c, d, e) from w in Ends(f) select (rest.Item1, rest.Item2, rest.Item3, rest.Item4, rest.Item5, w);
 
     private sealed class Seen
@@ -228,7 +228,7 @@ public class GlandExtremesTests
         private static double Share(double height, double cord, double width) => Math.PI / 4 * cord * cord / (height * width);
 
         // Inside to rounding, and reached to a share of the spread: at corners 0.
-        private static bool Holds(Extent extent, List<double> values, double reached)
+        private static bool Holds(Interval extent, List<double> values, double reached)
         {
             var slack = reached * (extent.Max - extent.Min) + 1e-9;
             return values.Min() >= extent.Min - 1e-9 && values.Max() <= extent.Max + 1e-9

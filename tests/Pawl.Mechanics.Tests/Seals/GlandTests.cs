@@ -191,12 +191,12 @@ public class GlandTests
         Refusal.Says("the cord must be above zero", () => Gland.StretchedCord(10, 0, 11));
         Refusal.Says("the run-out must not be below zero", () => Gland.Eccentricity(50, 49, runOut: -1));
         Refusal.Says("between 0° and 90°", () => Gland.LeadIn(51, 50, 0));
-        Refusal.Says("the least of a value is not above its greatest", () => new Extent(2, 1).Min);
+        Refusal.Says("the least of a value is not above its greatest", () => new Interval(2, 1).Min);
         Refusal.Says("no gland for a cord of 3 mm", () => GlandPractice.For(GlandKind.Static, 3).Cord);
     }
 
     private static GlandExtremes Plain(double cord, double deviation, double shallow, double deep) =>
         new FaceGland(
-            new(shallow * Inch, deep * Inch), Extent.Exactly(0), Extent.Exactly(4), Extent.Exactly(1000), PressureInside: true)
-            .Extremes(new(Extent.Exactly(50), Extent.About(cord * Inch, deviation * Inch)), RubberService.None);
+            new(shallow * Inch, deep * Inch), Interval.Exactly(0), Interval.Exactly(4), Interval.Exactly(1000), PressureInside: true)
+            .Extremes(new(Interval.Exactly(50), Interval.About(cord * Inch, deviation * Inch)), RubberService.None);
 }

@@ -16,7 +16,7 @@ public class ORingChoiceTests
             var cord = new[] { 0.070, 0.103, 0.139, 0.210 }[series] * ORing.Inch;
             var bore = root + 2 * height * cord;
             var gland = new PistonGland(
-                Extent.About(bore, 0.01), Extent.About(root, 0.02), Extent.About(bore - 0.1, 0.01), Extent.Exactly(1.45 * cord), 0.02);
+                Interval.About(bore, 0.01), Interval.About(root, 0.02), Interval.About(bore - 0.1, 0.01), Interval.Exactly(1.45 * cord), 0.02);
             var windows = GlandWindows.For(GlandKind.Static);
             var found = ORingChoice.For(gland.Extremes, windows, Oil);
             foreach (var ring in ORingTable.All)
@@ -36,7 +36,7 @@ public class ORingChoiceTests
                     return false;
                 var e = gland.Extremes(ring.Extents, Oil);
                 return e.Squeeze.Min >= 0.10 && e.Squeeze.Max <= 0.30 && e.SqueezeLength.Min >= 0.10
-                    && e.Stretch!.Value.Min >= -0.02 && e.Stretch.Value.Max <= 0.05 && e.Fill.Max <= 0.85;
+                    && e.Stretch!.Min >= -0.02 && e.Stretch.Max <= 0.05 && e.Fill.Max <= 0.85;
             }
         });
 
@@ -44,14 +44,14 @@ public class ORingChoiceTests
     public void A_rod_and_a_face_find_sizes_too_and_each_lies_in_its_windows()
     {
         var rod = ORingChoice.Rod(new(24.98, 25), new(25.02, 25.05), 0.05, GlandKind.Dynamic, Cool);
-        var face = ORingChoice.Face(new(60, 60.1), Extent.Exactly(0), pressureInside: true, Cool);
-        var outside = ORingChoice.Face(new(60, 60.1), Extent.Exactly(0), pressureInside: false, Cool);
+        var face = ORingChoice.Face(new(60, 60.1), Interval.Exactly(0), pressureInside: true, Cool);
+        var outside = ORingChoice.Face(new(60, 60.1), Interval.Exactly(0), pressureInside: false, Cool);
         Assert.NotEmpty(rod);
         Assert.NotEmpty(face);
         Assert.NotEmpty(outside);
         Assert.All(rod, found => Assert.InRange(found.Fit.Extremes.Squeeze.Min, 0.06, 0.25));
-        Assert.All(face, found => Assert.InRange(found.Fit.Extremes.Compression!.Value.Max, -0.02, 0.05));
-        Assert.All(outside, found => Assert.InRange(found.Fit.Extremes.Stretch!.Value.Max, -0.02, 0.08));
+        Assert.All(face, found => Assert.InRange(found.Fit.Extremes.Compression!.Max, -0.02, 0.05));
+        Assert.All(outside, found => Assert.InRange(found.Fit.Extremes.Stretch!.Max, -0.02, 0.08));
 
         // Inside pressure wants the outside diameter at the wall, outside pressure the inside diameter.
         Assert.All(face, found => Assert.Equal(60, found.Fit.Ring.OutsideDiameter, 3.0));

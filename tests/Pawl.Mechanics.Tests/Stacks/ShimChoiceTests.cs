@@ -10,12 +10,12 @@ public class ShimChoiceTests
     private const double Inch = 25.4;
     private static readonly ShimStock[] Inches = [.. new[] { 0.001, 0.002, 0.005, 0.010, 0.020 }.Select(size => new ShimStock(size * Inch))];
 
-    private static readonly Gen<(ShimStock[] Stock, int Most, ShimEffect Effect, Extent Gaps, Extent Window)> Case = Gen.Select(
+    private static readonly Gen<(ShimStock[] Stock, int Most, ShimEffect Effect, Interval Gaps, Interval Window)> Case = Gen.Select(
         Gen.Select(Gen.Int[1, 60], Gen.Int[0, 1], Gen.Int[0, 3]).Array[0, 4], Gen.Int[0, 4], Gen.Enum<ShimEffect>(),
         Gen.Int[-50, 50], Gen.Int[0, 60], Gen.Int[-10, 10], Gen.Int[0, 12])
         .Select((kinds, most, effect, gap, wide, low, window) => (
             kinds.Select(kind => new ShimStock(kind.Item1 / 100.0, Math.Min(kind.Item2, kind.Item1 - 1) / 100.0, kind.Item3)).ToArray(),
-            most, effect, new Extent(gap / 100.0, (gap + wide) / 100.0), new Extent(low / 100.0, (low + window) / 100.0)));
+            most, effect, new Interval(gap / 100.0, (gap + wide) / 100.0), new Interval(low / 100.0, (low + window) / 100.0)));
 
     // Gap 0.0175 in, end play 0 to 0.001 in: 0.017 in of 0.010 + 0.005 + 0.002; no one or two shims do.
     [Fact]
@@ -44,8 +44,8 @@ public class ShimChoiceTests
     [Fact]
     public void Coverage_is_worked_by_hand()
     {
-        var gaps = new Extent(0.40, 0.60);
-        var window = new Extent(0, 0.10);
+        var gaps = new Interval(0.40, 0.60);
+        var window = new Interval(0, 0.10);
         Assert.Empty(ShimChoice.Of([new(0.40, 0, 1), new(0.10, 0, 1)], 2, ShimEffect.Fills).Uncovered(gaps, window));
         var open = Assert.Single(ShimChoice.Of([new(0.40, 0, 1)], 2, ShimEffect.Fills).Uncovered(gaps, window));
         Assert.Equal(0.50001, open.Min, 1e-9);
@@ -116,7 +116,7 @@ public class ShimChoiceTests
             ShimChoice.Of([.. Enumerable.Range(1, 30).Select(size => new ShimStock(size))], 9, ShimEffect.Fills).Count);
     }
 
-    private static bool Fits(int gap, (int Thickness, int Tolerance, int Pieces) pack, ShimEffect effect, Extent window)
+    private static bool Fits(int gap, (int Thickness, int Tolerance, int Pieces) pack, ShimEffect effect, Interval window)
     {
         var play = effect == ShimEffect.Fills ? gap - pack.Thickness : gap + pack.Thickness;
         return play - pack.Tolerance >= Math.Round(window.Min * 100) && play + pack.Tolerance <= Math.Round(window.Max * 100);

@@ -74,7 +74,7 @@ public class SizeChainTests
     {
         var reach = sigmas * Box.StandardDeviation;
         Assert.Equal(1, 2 * NormalDistribution.Share(-sigmas) / outside, 2e-6);
-        Assert.Equal(sigmas / 3.0, Box.Capability(Extent.About(Box.Middle, reach)), 1e-9);
+        Assert.Equal(sigmas / 3.0, Box.Capability(Interval.About(Box.Middle, reach)), 1e-9);
     }
 
     // Math.NET Numerics, inverse of the cumulative normal distribution.
@@ -100,7 +100,7 @@ public class SizeChainTests
         {
             var stack = new SizeChain([.. parts]);
             var gap = parts.Select((part, index) => part.Coefficient * (part.Lower + picks[index] * (part.Upper - part.Lower))).Sum();
-            var worst = new Extent(stack.WorstCase.Min - 1e-9, stack.WorstCase.Max + 1e-9);
+            var worst = new Interval(stack.WorstCase.Min - 1e-9, stack.WorstCase.Max + 1e-9);
             return worst.Contains(gap) && worst.Contains(stack.RootSumSquare())
                 && Math.Abs(stack.Shares.Sum(share => share.OfVariance) - 1) < 1e-9
                 && Math.Abs(stack.Shares.Sum(share => share.OfWorstCase) - 1) < 1e-9;

@@ -32,7 +32,7 @@ public class StackSampleTests
 
         // Outside ±0.05 of the middle: rectangles (1 − 0.05/0.2)²; normals by the table of the normal distribution; triangles of
         // half width 0.1, b = 0.05/0.1: the sum of four rectangles (Irwin-Hall of 4), 1 − P.
-        var window = Extent.About(1, 0.05);
+        var window = Interval.About(1, 0.05);
         var outside = kind switch
         {
             SizeDistribution.Rectangular => 0.75 * 0.75,
