@@ -117,13 +117,18 @@ internal static class Sane
         var constructor = type.GetConstructors().MaxBy(each => each.GetParameters().Length);
         if (constructor is null || depth > 4 || constructor.GetParameters().Any(each => each.ParameterType.IsByRefLike))
             return type.IsValueType ? Activator.CreateInstance(type) : null;
-        try
+        // Limits in the wrong order are refused half of the time.
+        for (var attempt = 0; attempt < 4; attempt++)
         {
-            return constructor.Invoke([.. constructor.GetParameters().Select(each => Of(each.ParameterType, each.Name!, random, round, depth + 1))]);
+            try
+            {
+                return constructor.Invoke([.. constructor.GetParameters().Select(each => Of(each.ParameterType, each.Name!, random, round, depth + 1))]);
+            }
+            catch (TargetInvocationException)
+            {
+            }
         }
-        catch (TargetInvocationException)
-        {
-            return null;
-        }
+
+        return null;
     }
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Bearings;

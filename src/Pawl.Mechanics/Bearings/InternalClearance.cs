@@ -1,4 +1,3 @@
-using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Bearings;

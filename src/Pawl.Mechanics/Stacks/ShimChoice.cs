@@ -1,5 +1,4 @@
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Seals;
 
 namespace Pawl.Mechanics.Stacks;
 

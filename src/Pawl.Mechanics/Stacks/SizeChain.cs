@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Seals;
-
 namespace Pawl.Mechanics.Stacks;
 
 /// <summary>How much one contributor has to say about the gap.</summary>

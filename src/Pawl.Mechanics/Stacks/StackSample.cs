@@ -1,5 +1,3 @@
-using Pawl.Mechanics.Seals;
-
 namespace Pawl.Mechanics.Stacks;
 
 /// <summary>Gaps of many assemblies put together from random parts.</summary>

@@ -1,6 +1,5 @@
 using CsCheck;
 using Pawl.Mechanics.Bearings;
-using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Bearings;

@@ -1,5 +1,4 @@
 using CsCheck;
-using Pawl.Mechanics.Seals;
 using Pawl.Mechanics.Stacks;
 using Pawl.Mechanics.Tests.Rating;
 
