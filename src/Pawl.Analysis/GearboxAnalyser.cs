@@ -15,36 +15,14 @@ public static class GearboxAnalyser
         ArgumentNullException.ThrowIfNull(spec);
         var context = new AnalysisContext(spec);
         var subject = context.Begin(SubjectKinds.Train, "train", spec.Train?.Span ?? SourceSpan.Whole(spec.File), spec);
-        if (spec.Train is null)
-        {
-            return Finish(context, "");
-        }
-
-        LoadCaseQuantities.AddAll(context, subject);
-        var train = TrainBuilder.Build(context, spec.Train, subject);
-        BodyQuantities.AddAll(context, train);
-        var bodies = context.Subjects.Where(each => each.Kind == SubjectKinds.Body)
-            .ToDictionary(each => each.Path["bodies.".Length..], StringComparer.Ordinal);
-        foreach (var mesh in train.Meshes)
-            MeshCaseQuantities.AddAll(context, mesh.Subject);
-        foreach (var gear in train.Gears)
-        {
-            gear.Subject.Relate("train", subject).Relate("body", bodies[gear.Spec.On.Value]);
-            PartFeatureQuantities.AddAll(context, gear, subject);
-        }
-
-        return Finish(context, train.Topology);
-    }
-
-    private static GearboxAnalysis Finish(AnalysisContext context, string topology)
-    {
+        var train = spec.Train is { } stated ? TrainBuilder.Build(context, stated, subject) : null;
         foreach (var kind in SubjectKinds.All)
             kind.AddAll?.Invoke(context);
         return new()
         {
             Spec = context.Spec,
             Subjects = [.. context.Subjects.OrderBy(subject => SubjectKinds.All.IndexOf(subject.Kind))],
-            Topology = topology,
+            Topology = train?.Topology ?? "",
             Context = context,
         };
     }

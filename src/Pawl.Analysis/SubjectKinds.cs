@@ -22,10 +22,12 @@ public static class SubjectKinds
     public static readonly SubjectKind Train = Section<GearboxSpec>.KindOf("train", "Train", "Train", typeof(TrainQuantities), typeof(DutyQuantities));
 
     public static readonly SubjectKind LoadCase =
-        Section<SpectrumBinSpec>.KindOf("load_case", "Share of the service life", "Train", typeof(LoadCaseQuantities)).With("train", () => Train);
+        Section<SpectrumBinSpec>.KindOf("load_case", "Share of the service life", "Train", typeof(LoadCaseQuantities)).With("train", () => Train)
+            .AddedBy(LoadCaseQuantities.AddAll);
 
     public static readonly SubjectKind Body =
-        Section<BodyInTrain>.KindOf("body", "Body", "Train", typeof(BodyQuantities), typeof(SupportQuantities)).With("train", () => Train);
+        Section<BodyInTrain>.KindOf("body", "Body", "Train", typeof(BodyQuantities), typeof(SupportQuantities)).With("train", () => Train)
+            .AddedBy(BodyQuantities.AddAll);
 
     public static readonly SubjectKind PlanetSet =
         Section<PlanetGroupSpec>.KindOf("planet_set", "Planet set", "Assembly", typeof(PlanetSetQuantities))
@@ -42,7 +44,8 @@ public static class SubjectKinds
     public static readonly SubjectKind PartFeature =
         Section<PartFeatureSpec>.KindOf("part_feature", "Feature of a part", "Gears", typeof(PartFeatureQuantities))
             .With("train", () => Train)
-            .With("gear", () => Gear);
+            .With("gear", () => Gear)
+            .AddedBy(PartFeatureQuantities.AddAll);
 
     public static readonly SubjectKind Mesh =
         Section<MeshSpec>.KindOf("mesh", "Mesh", "Meshes", typeof(MeshQuantities), typeof(MaterialPairQuantities), typeof(MeshLoadQuantities))
@@ -62,7 +65,8 @@ public static class SubjectKinds
     public static readonly SubjectKind MeshCase =
         Section<MeshCase>.KindOf("mesh_case", "Mesh in a load case", "Meshes", typeof(MeshCaseQuantities))
             .With("train", () => Train)
-            .With("mesh", () => Mesh);
+            .With("mesh", () => Mesh)
+            .AddedBy(MeshCaseQuantities.AddAll);
 
     public static readonly SubjectKind Passing =
         Section<PassingPair>.KindOf("passing", "Pinion that passes a gear", "Assembly", typeof(PassingQuantities))

@@ -34,5 +34,7 @@ internal sealed class GearBuilder
     public Quantity this[QuantityKind kind] => Subject[kind];
 
     public static GearBuilder Build(AnalysisContext context, GearSpec spec) => new(
-        spec, context.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span, spec, $"train.gears.{spec.Name.Value}"));
+        spec, context.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span, spec, $"train.gears.{spec.Name.Value}")
+            .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+            .Relate("body", () => context.Find(SubjectKinds.Body, $"bodies.{spec.On.Value}")));
 }

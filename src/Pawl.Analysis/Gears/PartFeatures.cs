@@ -14,17 +14,18 @@ public sealed class PartFeatureQuantities : Section<PartFeatureSpec>
         .Custom(static subject => MaterialBuilder.Hardness(
             subject.Context, Hardness!, ((PartFeatureSpec)subject.Model).Hardness, $"{subject.Keys}.hardness"));
 
-    internal static void AddAll(AnalysisContext context, GearBuilder gear, Subject train)
+    internal static void AddAll(AnalysisContext context)
     {
-        if (gear.Spec.HeatTreatment is not { } heat)
-            return;
-        for (var i = 0; i < heat.Features.Length; i++)
+        foreach (var gear in context.Train?.Gears ?? [])
         {
-            var spec = heat.Features[i];
-            context.Begin(
-                SubjectKinds.PartFeature, $"gears.{gear.Name}.features[{i}]", spec.Span, spec,
-                $"train.gears.{gear.Name}.heat_treatment.features[{i}]")
-                .Relate("train", train).Relate("gear", gear.Subject);
+            for (var i = 0; i < (gear.Spec.HeatTreatment?.Features.Length ?? 0); i++)
+            {
+                var spec = gear.Spec.HeatTreatment!.Features[i];
+                context.Begin(
+                    SubjectKinds.PartFeature, $"gears.{gear.Name}.features[{i}]", spec.Span, spec,
+                    $"train.gears.{gear.Name}.heat_treatment.features[{i}]")
+                    .Relate("train", context.Train!.Subject).Relate("gear", gear.Subject);
+            }
         }
     }
 }

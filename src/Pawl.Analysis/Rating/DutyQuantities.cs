@@ -151,10 +151,12 @@ public sealed class LoadCaseQuantities : Section<SpectrumBinSpec>
 
     public static readonly NumberDefinition<SpectrumBinSpec> Speed = Number("speed", "n", "Speed of the input", Units.RevolutionPerMinute).Stated(static s => s.Speed);
 
-    internal static void AddAll(AnalysisContext context, Subject train)
+    internal static void AddAll(AnalysisContext context)
     {
+        if (context.Train is not { } train)
+            return;
         var count = 0;
         foreach (var share in context.Spec.Duty?.Spectrum ?? [])
-            context.Begin(SubjectKinds.LoadCase, $"duty.spectrum[{count++}]", share.Span, share).Relate("train", train);
+            context.Begin(SubjectKinds.LoadCase, $"duty.spectrum[{count++}]", share.Span, share).Relate("train", train.Subject);
     }
 }

@@ -108,8 +108,14 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
             TransverseLoadFactorBending, Product)
         .From(TorqueRatio, static _ => 0);
 
-    /// <summary>Adds the load cases of a mesh: the peak, then the shares of the service life.</summary>
-    internal static void AddAll(AnalysisContext context, Subject mesh)
+    /// <summary>Adds the load cases of every mesh: the peak, then the shares of the service life.</summary>
+    internal static void AddAll(AnalysisContext context)
+    {
+        foreach (var mesh in context.Train?.Meshes ?? [])
+            AddAll(context, mesh.Subject);
+    }
+
+    private static void AddAll(AnalysisContext context, Subject mesh)
     {
         var spec = (MeshSpec)mesh.Model;
         Add("peak", null, spec.Span);

@@ -64,8 +64,10 @@ public sealed class BodyQuantities : Section<BodyInTrain>
     public static readonly TruthDefinition<BodyInTrain> Floating = Truth("floating", "Settles radially between its meshes")
         .Stated(static s => s.Spec?.Floating).Optional();
 
-    internal static void AddAll(AnalysisContext context, TrainBuilder train)
+    internal static void AddAll(AnalysisContext context)
     {
+        if (context.Train is not { } train)
+            return;
         var spec = context.Spec.Train!;
         foreach (var name in train.Bodies)
         {
