@@ -1,5 +1,4 @@
-using Pawl.Analysis.Gears;
-using Pawl.Analysis.Rating;
+using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -10,13 +9,16 @@ namespace Pawl.Analysis;
 public static class GearboxAnalyser
 {
     /// <summary>Pure: the same spec gives the same analysis.</summary>
-    public static GearboxAnalysis Analyse(GearboxSpec spec)
+    public static GearboxAnalysis Analyse(GearboxSpec spec) => Analyse(spec, SubjectKinds.All);
+
+    /// <summary>Sections in any order: what they compute does not depend on it.</summary>
+    internal static GearboxAnalysis Analyse(GearboxSpec spec, IEnumerable<SubjectKind> order)
     {
         ArgumentNullException.ThrowIfNull(spec);
         var context = new AnalysisContext(spec);
         var subject = context.Begin(SubjectKinds.Train, "train", spec.Train?.Span ?? SourceSpan.Whole(spec.File), spec);
         var train = spec.Train is { } stated ? TrainBuilder.Build(context, stated, subject) : null;
-        foreach (var kind in SubjectKinds.All)
+        foreach (var kind in order)
             kind.AddAll?.Invoke(context);
         return new()
         {
