@@ -69,19 +69,6 @@ public static class Guard
     public static long Count(long count, long least, string name) =>
         count >= least ? count : throw Because($"{name} must be {least} or more; it is {count}");
 
-    /// <summary>A list with at least so many entries.</summary>
-    /// <exception cref="OutsideValidityException">There are fewer, or there is no list.</exception>
-    public static ImmutableArray<T> Entries<T>(ImmutableArray<T> list, int least, string name) =>
-        !list.IsDefault && list.Length >= least
-            ? list
-            : throw Because($"there must be {least} or more {name}; there are {(list.IsDefault ? 0 : list.Length)}");
-
-    /// <summary>A member of an enumeration that the program knows.</summary>
-    /// <exception cref="OutsideValidityException">There is no such member.</exception>
-    public static T Known<T>(T value, string name)
-        where T : struct, Enum =>
-        Enum.IsDefined(value) ? value : throw Because($"there is no {name} with number {value:D}");
-
     /// <summary>The number of teeth itself: positive external, negative internal, never zero.</summary>
     /// <exception cref="OutsideValidityException">The number is zero.</exception>
     public static int Teeth(int teeth) =>

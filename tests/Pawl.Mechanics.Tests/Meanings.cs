@@ -28,7 +28,7 @@ internal static class Meanings
     [
         ("negative", "internal gears count negative: diameters, radii, centre distance and ratio", [
             "baseDiameter", "baseDiameter1", "baseDiameter2", "curvature1", "curvature2", "pinionReferenceDiameter",
-            "ringPitchDiameter", "ringTipRadius", "ringTipDiameter", "ringBaseDiameter", "sunPitchDiameter", "toothRatio",
+            "ringTipRadius", "ringTipDiameter", "ringBaseDiameter", "toothRatio",
             "referenceDiameter", "workingCentreDistance", "referenceCentreDistance", "diameter", "tipDiameter",
             "rootDiameter", "mateRootDiameter",
         ]),
@@ -52,22 +52,22 @@ internal static class Meanings
             "play", "interference", "leastClearance",
         ]),
         ("zero negative", "a speed or a place: zero at rest or at the origin, the sign is the way", [
-            "speed", "carrierSpeed", "cageSpeed", "planetSpeed", "pinionSpeed", "ringSpeed", "loadSpeed", "relativeSpeed", "inner", "outer",
+            "speed", "carrierSpeed", "cageSpeed", "pinionSpeed", "ringSpeed", "loadSpeed", "relativeSpeed", "inner", "outer",
             "pitchLineSpeedInMillimetresPerSecond", "surfaceSpeedInMillimetresPerSecond", "speedInMillimetresPerSecond",
             "start", "x", "y", "along", "aside", "position", "pairAngle", "midPlane", "lower",
         ]),
         ("zero negative", "a force or a torque: zero without load, the sign is the way", [
-            "axial", "axialForce", "external", "forceX", "forceY", "Min", "least", "clamp", "moment", "tangential", "ringTangential", "sunTangential",
-            "tiltCouple", "torque", "thermal",
+            "axial", "axialForce", "external", "forceX", "forceY", "Min", "least", "clamp", "moment", "tangential", 
+            "torque", "thermal",
         ]),
         ("zero", "an amount that may be absent", [
-            "across", "allowance", "assembly", "axialRatio", "boltForce", "bore", "centrifugal", "chamfers", "corner", "crossHole", "depth",
-            "deviation", "embedding", "embeddingLoss", "equivalentLoad", "fatigueRatio", "first", "second", "firstMass",
-            "secondMass", "force", "freeThread", "grooveTolerance", "guided", "hole", "hubRoughness",
+            "across", "allowance", "assembly", "axialRatio", "boltForce", "bore", "chamfers", "corner", "crossHole", "depth",
+            "deviation", "embedding", "embeddingLoss", "fatigueRatio", "first", "second", "firstMass",
+            "secondMass", "force", "freeThread", "guided", "hole", "hubRoughness",
             "shaftRoughness", "land", "life", "lineLoad", "load", "loadFactor", "loss", "lossFactor", "mass", "misalignment", "oil",
             "overlapRatio", "pack", "planetMass", "positionOfHoles", "positionOfPins", "preload", "pressure", "prevailing", "radial", "radius",
-            "ringAxial", "ringRadial", "roughnessInMillimetres", "runOut", "shaftHole", "shear", "smoothing", "spread",
-            "stock", "strength", "stress", "sunAxial", "sunRadial", "swell", "tangent", "tangentialForce", "tappedHole", "threadFriction",
+            "roughnessInMillimetres", "runOut", "shaftHole", "shear", "smoothing", 
+            "stock", "strength", "stress", "swell", "tangent", "tangentialForce", "tappedHole", "threadFriction",
             "threadTorque", "unbalance", "velocity1", "velocity2", "wrenchError", "friction", "nominal", "needed", "dowels",
             "faceWidth", "length", "gap", "contamination", "poisson", "tipDiameter",
         ]),
@@ -75,7 +75,7 @@ internal static class Meanings
         ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio"]),
         ("zero negative", "a temperature in °C or a change of it", [
             "ambient", "cold", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
-            "holeTemperature", "shaftTemperature", "rise", "partsRise", "boltRise", "shaftRise", "stackRise",
+            "holeTemperature", "shaftTemperature", "rise", "partsRise", "boltRise", 
             "temperatureRiseOfCarrier", "temperatureRiseOfGears", "warmth",
         ]),
         ("zero negative", "some materials do not grow with warmth, and some shrink", [
@@ -99,7 +99,6 @@ internal static class Meanings
         ("InvoluteSpline.ExternalForm", "allowance", "negative", "the deviation of a tooth that is thinner than the space: never above zero"),
         ("PlanetBearing.Acceleration", "centreDistance", "negative", "of the mesh with a ring"),
         ("PlanetBearing.Centrifugal", "centreDistance", "negative", "of the mesh with a ring"),
-        ("CentralNut.FacePressure", "inner", "zero", "a face without a hole"),
         ("CentralNut.FaceTorque", "inner", "zero", "a face without a hole"),
     ];
 

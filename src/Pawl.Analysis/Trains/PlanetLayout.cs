@@ -113,6 +113,8 @@ internal sealed class PlanetLayout
 
     public double InsertionTrials() => StepTiming.FewestInsertionTrials(_group!);
 
+    public ImmutableArray<PlanetMark> Marks() => StepTiming.Marks(_group!, Positions);
+
     public bool SameMarkOutward() => StepTiming.SameMarkOutward(_group!, Positions);
 
     /// <summary>The tightest clearance of planets that do not mesh, mm; null where no two can meet.</summary>

@@ -161,6 +161,11 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         .When(static (s, subject) => HasMarks(s, subject))
         .Solved([Teeth, Count], Known, static (_, subject) => PlanetLayout.Of(subject).SameMarkOutward());
 
+    public static readonly RowDefinition<PlanetGroupSpec, string> MarkAngles = Text("mark_angles", "Angles of the marks when the planets go in")
+        .By("A·u = c·θ + n: from the radius that points outward to the mark of each body, those of the first planet outward", Closed)
+        .When(static (s, subject) => HasMarks(s, subject) && s.Steps is { Value: "marked" })
+        .Solved([Teeth, Count], Known, static (s, subject) => Marks(s, PlanetLayout.Of(subject)), static text => text);
+
     public static readonly NumberDefinition<PlanetGroupSpec> Mass = Number("mass", "m", "Mass of a planet", Units.Kilogram)
         .Stated(static s => s.Sets[0].Mass, "mass").Optional();
 
@@ -271,6 +276,9 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         var phases = MeshPhase.Of(teeth, layout.Positions).Select(static phase => Formatting.Significant(phase, 3));
         return $"{central.Name} {Word(MeshPhase.Classify(teeth, layout.Positions))} ({string.Join(", ", phases)})";
     }));
+
+    private static string Marks(PlanetGroupSpec spec, PlanetLayout layout) => string.Join("; ", layout.Marks().Select(mark =>
+        $"{mark.Planet + 1}: {string.Join(", ", mark.MarkAngles.Select((angle, k) => $"{spec.Sets[k].Name.Value} {Formatting.Significant(angle * 180 / Math.PI, 7)}°"))}"));
 
     private static string Word(Mechanics.Assembly.Phasing phasing) => phasing switch
     {

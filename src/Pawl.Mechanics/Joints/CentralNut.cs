@@ -33,24 +33,6 @@ public static class CentralNut
         Guard.Positive(piece.Length, "the length of the shaft")
         / (Guard.Positive(modulus, "the modulus of the shaft") * new BearingFace(piece.Diameter, bore).Area));
 
-    /// <summary>Change of the clamp by heat, N; above zero it rises.</summary>
-    /// <param name="stack">The rings, each with its expansion.</param>
-    /// <param name="stackRise">Temperature of the stack less that of assembly, K.</param>
-    /// <param name="shaftExpansion">Expansion of the shaft, 1/K.</param>
-    /// <param name="shaftRise">Temperature of the shaft less that of assembly, K.</param>
-    /// <param name="shaftCompliance">Compliance of the shaft, mm/N.</param>
-    /// <remarks><code>ΔF = Σ l·(α·ΔT − α_S·ΔT_S)/(δ_S + δ_P)</code> Source: <see cref="ClampForce.ThermalChange"/>.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double ThermalChange(
-        ImmutableArray<StackedRing> stack, double stackRise, double shaftExpansion, double shaftRise, double shaftCompliance) =>
-        ClampForce.ThermalChange(
-            [.. stack.Select(ring => new ClampedLayer(ring.Length, ring.Modulus, ring.Expansion))],
-            stackRise,
-            shaftExpansion,
-            shaftRise,
-            shaftCompliance,
-            StackCompliance(stack));
-
     /// <summary>Diameter of the round that has the area left of a thread with a hole across, mm.</summary>
     /// <param name="thread">The thread of the shaft.</param>
     /// <param name="crossHole">Diameter d_q of the hole for a cotter pin, mm.</param>
@@ -69,14 +51,6 @@ public static class CentralNut
             : throw Guard.Because($"the holes leave nothing of the thread {thread.Designation}");
     }
 
-    /// <summary>Pressure between two rings that touch, MPa.</summary>
-    /// <param name="force">Clamp force F, N.</param>
-    /// <param name="outer">Least outside diameter of the two, chamfers off, mm.</param>
-    /// <param name="inner">Greatest inside diameter of the two, chamfers off, mm.</param>
-    /// <remarks><code>p = F/(π/4·(D² − d²))</code> Source: definition.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double FacePressure(double force, double outer, double inner) => HeadPressure.Pressure(force, new BearingFace(outer, inner));
-
     /// <summary>Torque that the clamped faces carry by friction, N·mm.</summary>
     /// <param name="clamp">Clamp force F that is left, N.</param>
     /// <param name="friction">Coefficient µ of the faces, the least.</param>
@@ -93,22 +67,6 @@ public static class CentralNut
         return DynamicLoad.NotNegative(clamp, "the clamp force") * Guard.Positive(friction, "the friction of the faces")
             * (Math.Pow(outer, 3) - Math.Pow(inner, 3)) / (3 * (outer * outer - inner * inner));
     }
-
-    /// <summary>Clamp force that is left in the stack, N; above zero the path nut, stack, shoulder stays closed.</summary>
-    /// <param name="assembly">Least preload, N.</param>
-    /// <param name="embedding">Embedding of all faces, mm: k shims have k + 1.</param>
-    /// <param name="shaft">Compliance of the shaft, mm/N.</param>
-    /// <param name="stack">Compliance of the stack, mm/N.</param>
-    /// <param name="thermal">Change by heat, N.</param>
-    /// <param name="axial">Load along the shaft that lifts a ring off, N.</param>
-    /// <remarks>
-    /// <code>F_KR = F_M − f_Z/(δ_S + δ_P) + ΔF − (1 − Φ)·F_A;  Φ = δ_P/(δ_S + δ_P)</code>
-    /// Source: VDI 2230 Part 1 with the load at the face of the nut, n = 1. A load that enters nearer to the shoulder takes more off
-    /// the faces beyond it; hence the whole load counts, Φ = 0.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Residual(double assembly, double embedding, double shaft, double stack, double thermal, double axial) =>
-        Left(assembly, embedding, shaft, stack, thermal, axial, ClampForce.LoadFactor(1, shaft, stack));
 
     private static double Left(
         double assembly, double embedding, double shaft, double stack, double thermal, double axial, double loadFactor) =>

@@ -1,16 +1,8 @@
 namespace Pawl.Mechanics.Joints;
 
-/// <summary>A round of tightening.</summary>
-/// <param name="Torque">Torque of this round, N·mm.</param>
-/// <param name="Order">Bolts in the order they are tightened, numbered from 1 round the circle.</param>
-public sealed record TighteningRound(double Torque, ImmutableArray<int> Order);
-
 /// <summary>In which order bolts on a circle are tightened.</summary>
 public static class TighteningSequence
 {
-    /// <summary>Shares of the torque of the crosswise rounds.</summary>
-    public static ImmutableArray<double> Shares { get; } = [0.3, 0.6, 1];
-
     /// <summary>Crosswise order of bolts on a circle, numbered from 1 round it.</summary>
     /// <remarks>
     /// Each bolt is followed by the one opposite; the next pair is that which lies farthest from all that are tight, then farthest from

@@ -34,37 +34,6 @@ public static class Viscosity
         return Covered(Math.Pow(10, Math.Pow(10, first + (second - first) * share)) - 0.7);
     }
 
-    /// <summary>Temperature at which an oil has a kinematic viscosity, °C: the coldest start, for one.</summary>
-    /// <remarks>
-    /// <code>lg T = lg T₁ + (W(ν) − W(ν₁)) / (W(ν₂) − W(ν₁)) · (lg T₂ − lg T₁), W(ν) = lg lg (ν + 0.7)</code>
-    /// Symbols: as <see cref="Kinematic"/>.<br/>
-    /// Source: ASTM D341, solved for the temperature.<br/>
-    /// Valid for: as there; below its cloud point a mineral oil is thicker than the line says.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Temperature(
-        double viscosity, double temperature1, double viscosity1, double temperature2, double viscosity2)
-    {
-        // Two points that no oil has are refused there.
-        Kinematic(temperature1, temperature1, viscosity1, temperature2, viscosity2);
-        var first = Ordinate(viscosity1);
-        var share = (Ordinate(viscosity) - first) / (Ordinate(viscosity2) - first);
-        var start = LogAbsolute(temperature1);
-        return Math.Pow(10, start + share * (LogAbsolute(temperature2) - start)) - Kelvin;
-    }
-
-    /// <summary>Density of an oil at a temperature, t/mm³.</summary>
-    /// <remarks>
-    /// <code>ρ = ρ₁₅ · (1 − β · (θ − 15))</code>
-    /// Symbols: ρ₁₅ density at 15 °C, t/mm³; β expansion by volume, 1/K; θ temperature, °C.<br/>
-    /// Source: expansion by volume; β about 6.5·10⁻⁴ to 7·10⁻⁴ for mineral oils is common practice, no source.<br/>
-    /// Valid for: some tens of kelvins about 15 °C.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Density(double density15, double expansion, double temperature) =>
-        Guard.Positive(density15, "the density at 15 °C")
-        * Guard.Positive(1 - Guard.NotNegative(expansion, "the expansion of the oil", "1/K") * (Guard.Celsius(temperature, "the temperature") - 15), "the share of the density that is left");
-
     /// <summary>Dynamic viscosity η, MPa·s (1 MPa·s = 10⁹ mPa·s).</summary>
     /// <remarks>
     /// <code>η = ν · ρ</code>

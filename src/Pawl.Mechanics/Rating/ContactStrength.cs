@@ -124,17 +124,6 @@ public static class ContactStrength
         * Guard.Positive(lifeFactor, "the life factor")
         * Guard.Positive(otherFactors, "the product of the strength factors");
 
-    /// <summary>Safety against pitting, S_H. Its square is the reserve in load.</summary>
-    /// <remarks>
-    /// <code>S_H = σ_HG / σ_H</code>
-    /// Symbols: σ_HG stress that the gear stands, σ_H contact stress, MPa.<br/>
-    /// Source: ISO 6336-2, safety factor for surface durability.<br/>
-    /// Valid for: one gear.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Safety(double limit, double stress) =>
-        Guard.Positive(limit, "the stress that the gear stands") / Guard.Positive(stress, "the contact stress");
-
     private static double Between(double contactLimit, double soft, double hard)
     {
         var share = (Guard.Positive(contactLimit, "the contact stress limit of the material") - Soft) / (Hard - Soft);

@@ -3,27 +3,6 @@ namespace Pawl.Mechanics.Rating;
 /// <summary>Forces in a mesh and how often a flank feels them. All are magnitudes.</summary>
 public static class MeshForce
 {
-    /// <summary>Nominal tangential force F_t at the reference circle, in one mesh, N.</summary>
-    /// <remarks>
-    /// <code>F_t = 2·|T| / (|d| · N)</code>
-    /// Symbols: T torque of the gear, N·mm; d its reference diameter, mm; N equal meshes that share the torque: the planets for
-    /// a sun or ring, 1 for the torque of one planet.<br/>
-    /// Source: ISO 6336-1, nominal tangential load.<br/>
-    /// Valid for: equal shares; what is unequal belongs into the mesh load factor K_γ.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Tangential(double torque, double referenceDiameter, int meshes)
-    {
-        if (meshes < 1)
-        {
-            throw Guard.Because($"no tooth force: at least one mesh must carry the torque; there are {meshes}");
-        }
-
-        return Guard.Finite(
-            2 * Math.Abs(torque) / (Math.Abs(Guard.NotZero(referenceDiameter, "the reference diameter")) * meshes),
-            "the tooth force");
-    }
-
     /// <summary>Radial force F_r, N, at the working circle; it pushes the axes of an external pair apart.</summary>
     /// <remarks>
     /// <code>F_r = F_t · (d/d_w) · tan α_wt = F_t · sin α_wt / cos α_t</code>

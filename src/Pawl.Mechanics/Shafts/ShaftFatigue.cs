@@ -17,9 +17,6 @@ public enum ShaftOverload
 /// </remarks>
 public static class ShaftFatigue
 {
-    /// <summary>Safety that the standard asks for. Source: DIN 743-1, from memory.</summary>
-    public const double MinSafety = 1.2;
-
     /// <summary>Technological size factor K_1 of the tensile strength: how much less a thick part gets of a heat treatment.</summary>
     /// <param name="steel">How the steel is made strong.</param>
     /// <param name="diameter">Diameter at the heat treatment d, mm.</param>

@@ -161,15 +161,6 @@ public sealed record ShaftNotch(double Axial, double Bending, double Torsion, do
         return OfTest(1 + 0.49 * (serration - 1), 1 + 0.75 * (serration - 1), root);
     }
 
-    /// <summary>Two notches that fall together, factor by factor.</summary>
-    /// <remarks>
-    /// <code>β = 1 + (β_1 − 1) + (β_2 − 1)</code>
-    /// Source: DIN 743-2:2012, from memory: for notches that overlap.
-    /// </remarks>
-    public static ShaftNotch Together(ShaftNotch first, ShaftNotch second) => new(
-        first.Axial + second.Axial - 1, first.Bending + second.Bending - 1, first.Torsion + second.Torsion - 1,
-        Math.Min(first.Rise, second.Rise), first.CoversRoughness && second.CoversRoughness);
-
     private static ShaftNotch Supported(NotchForm form, double axialFall, double bendingFall, double torsionFall, ShaftStrength strength)
     {
         var power = strength.Steel == ShaftSteel.CaseHardened ? 0.7 : 0.33 + Guard.Positive(strength.Yield, "the yield strength") / 712;

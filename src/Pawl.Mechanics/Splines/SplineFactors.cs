@@ -2,22 +2,6 @@ using Pawl.Mechanics.Tables;
 
 namespace Pawl.Mechanics.Splines;
 
-/// <summary>How rough a machine is to a spline.</summary>
-public enum SplineShock
-{
-    /// <summary>Turbine, electric motor; generator, fan.</summary>
-    Uniform,
-
-    /// <summary>Hydraulic motor; oscillating pump.</summary>
-    Light,
-
-    /// <summary>As a driver, a combustion engine; as a load, intermittent shocks.</summary>
-    Medium,
-
-    /// <summary>As a load, punches and shears.</summary>
-    Heavy,
-}
-
 /// <summary>Allowable stresses of a spline, MPa, for an application, distribution and life factor of 1.</summary>
 /// <param name="Shear">Shear of teeth and shaft.</param>
 /// <param name="StraightPressure">Pressure on straight flanks that rock.</param>
@@ -35,9 +19,6 @@ public static class SplineFactors
 {
     /// <summary>The id of the table of allowable stresses.</summary>
     public const string AllowablesTableId = "spline-allowable-stresses";
-
-    /// <summary>The id of the table of application factors.</summary>
-    public const string ApplicationTableId = "spline-application";
 
     /// <summary>The id of the table of life factors.</summary>
     public const string LifeTableId = "spline-life";
@@ -60,7 +41,6 @@ public static class SplineFactors
     private static ImmutableArray<ImmutableArray<double>> _wear;
     private static ImmutableArray<ImmutableArray<double>> _misalignment;
     private static ImmutableArray<(bool Hard, double From, double To, SplineAllowables Stresses)> _allowables;
-    private static ImmutableArray<double> _application;
 
     /// <summary>Allowable stresses of a tempered steel by its Brinell hardness.</summary>
     /// <remarks>
@@ -77,19 +57,6 @@ public static class SplineFactors
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static SplineAllowables OfHard(double rockwell) => Find(true, rockwell, "HRC");
-
-    /// <summary>Application factor K_a.</summary>
-    /// <param name="driver">The driving machine: uniform, light or medium shock.</param>
-    /// <param name="load">The driven load.</param>
-    /// <remarks>Source: as the class; table <c>spline-application</c>.</remarks>
-    public static double Application(SplineShock driver, SplineShock load)
-    {
-        if (driver == SplineShock.Heavy)
-            throw Guard.Because($"the source has no driver with heavy shocks");
-
-        var all = _application.IsDefault ? _application = ReadApplication() : _application;
-        return all[4 * (int)driver + (int)load];
-    }
 
     /// <summary>Life factor of fatigue.</summary>
     /// <param name="cycles">Starts and stops of the torque.</param>
@@ -163,20 +130,6 @@ public static class SplineFactors
             var (from, to) = (rows.NextNumber(), rows.NextNumber());
             read.Add((hard, from, to, new(
                 rows.NextNumber() * Ksi, rows.NextNumber() * Ksi, rows.NextNumber() * Ksi, rows.NextNumber() * Ksi)));
-        }
-
-        return read.ToImmutable();
-    }
-
-    private static ImmutableArray<double> ReadApplication()
-    {
-        var read = ImmutableArray.CreateBuilder<double>();
-        var rows = StandardTable.Read(ApplicationTableId).Rows();
-        while (rows.NextRow())
-        {
-            rows.NextField();
-            for (var column = 0; column < 4; column++)
-                read.Add(rows.NextNumber());
         }
 
         return read.ToImmutable();

@@ -25,15 +25,5 @@ public static class MeshRates
     public static double PitchLineSpeed(double diameter, double speed, double carrierSpeed) =>
         Math.Abs(Guard.NotZero(diameter, "the diameter", "mm")) / 2 * Relative(speed, carrierSpeed);
 
-    /// <summary>Power P, N·mm/s (1 mW): what a torque on a turning body brings in.</summary>
-    /// <remarks>
-    /// <code>P = T·ω</code>
-    /// Symbols: T torque, N·mm; ω speed, rad/s, same sense positive.<br/>
-    /// Source: definition.<br/>
-    /// Valid for: any body.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double Power(double torque, double speed) => Guard.Number(torque, "the torque", "N·mm") * Guard.Number(speed, "the speed", "rad/s");
-
     private static double Relative(double speed, double carrierSpeed) => Guard.Finite(Math.Abs(speed - carrierSpeed), "the speed");
 }

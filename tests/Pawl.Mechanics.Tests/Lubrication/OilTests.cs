@@ -128,25 +128,4 @@ public class OilTests
         Assert.False(OilGrade.TryFind(90, out _, out var reason));
         Assert.Contains("ISO 3448 has no grade 90", reason, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void The_coldest_start_is_where_the_oil_has_the_viscosity() =>
-        Gen.Select(Gen.Double[30, 700], Gen.Double[60, 200], Gen.Double[-30, 120]).Sample((viscosity40, index, at) =>
-        {
-            var viscosity100 = ViscosityIndex.KinematicAt100(viscosity40, index);
-            var viscosity = Viscosity.Kinematic(at, 40, viscosity40, 100, viscosity100);
-            return Math.Abs(Viscosity.Temperature(viscosity, 40, viscosity40, 100, viscosity100) - at) < 1e-6;
-        });
-
-    // The ASTM D341 example of a public page turned round: 404 mm²/s at 40 °C, 28 at 100 °C: 132.126 is at 60 °C.
-    [Fact]
-    public void The_temperature_of_a_viscosity_follows_ASTM_D341()
-    {
-        Assert.Equal(60, Viscosity.Temperature(132.126, 40, 404, 100, 28), 1e-3);
-        Refusal.Says("an oil thins as it warms", () => Viscosity.Temperature(100, 40, 28, 100, 404));
-    }
-
-    // 880 kg/m³ at 15 °C: 880·(1 − 7·10⁻⁴·65) = 839.96 at 80 °C.
-    [Fact]
-    public void An_oil_grows_lighter_as_it_warms() => Assert.Equal(839.96e-12, Viscosity.Density(880e-12, 7e-4, 80), 1e-18);
 }

@@ -108,14 +108,12 @@ public class ContactStrengthTests
 
     // 1500·1.1·1.02 = 1683; the square of the safety is the reserve in load.
     [Fact]
-    public void Limit_and_safety_are_products_and_quotients()
+    public void The_limit_is_a_product_and_the_stress_goes_by_the_root_of_the_load()
     {
         Assert.Equal(1683, ContactStrength.Limit(1500, 1.1, 1.02), 1e-9);
-        Assert.Equal(1.5, ContactStrength.Safety(1500, 1000), 1e-12);
-        Assert.Equal(1, ContactStrength.Safety(1500, ContactStress.OfGear(1000, 1, 1.5 * 1.5)), 1e-12);
+        Assert.Equal(1500, ContactStress.OfGear(1000, 1, 1.5 * 1.5), 1e-9);
         Assert.Equal(1, ContactStrength.Size(10));
         Refusal.Says("up to a normal module of 10 mm", () => ContactStrength.Size(10.1));
-        Refusal.Says("the contact stress must be above zero", () => ContactStrength.Safety(1500, 0));
         Refusal.Says("viscosity at 40 °C", () => ContactStrength.Lubricant(0, 1500));
     }
 }

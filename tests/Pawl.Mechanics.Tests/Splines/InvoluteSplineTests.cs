@@ -1,5 +1,4 @@
 using CsCheck;
-using Pawl.Mechanics.Gears;
 using Pawl.Mechanics.Splines;
 using Pawl.Mechanics.Tests.Rating;
 
@@ -74,12 +73,6 @@ public class InvoluteSplineTests
         });
 
     [Fact]
-    public void Thicker_teeth_read_more_and_wider_spaces_less_pin() =>
-        Gen.Select(Any, Gen.Double[0.9, 0.99]).Sample((spline, width) =>
-            SplinePins.Over(spline, spline.BasicSpaceWidth, 1.92 * spline.Module) > SplinePins.Over(spline, spline.BasicSpaceWidth * width, 1.92 * spline.Module)
-            && SplinePins.Between(spline, spline.BasicSpaceWidth / width, 1.7 * spline.Module) > SplinePins.Between(spline, spline.BasicSpaceWidth, 1.7 * spline.Module));
-
-    [Fact]
     public void Splines_of_no_standard_are_refused()
     {
         Refusal.Says("30°, 37.5° and 45°; this one has 20°", () => Metric(20, 2, 20).Module);
@@ -87,8 +80,6 @@ public class InvoluteSplineTests
         Refusal.Says("fillet roots only", () => new InvoluteSpline(SplineSystem.Iso4156, 20, 2, Math.PI / 4, SplineRoot.Flat).Module);
         Refusal.Says("ANSI B92.1 at 30° only", () =>
             new InvoluteSpline(SplineSystem.AnsiB921, 20, 2, Math.PI / 4, SplineRoot.Fillet).ExternalMajor);
-        Refusal.Says("drop to the bottom", () => SplinePins.Over(MetricSpline, 1, 0.5));
-        Refusal.Says("too large for the space", () => SplinePins.Between(MetricSpline, 3.1416, 8));
     }
 
     private static InvoluteSpline Metric(int teeth, double module, double degrees) => new(
@@ -100,26 +91,4 @@ public class InvoluteSplineTests
         Any.Where(spline => spline.Teeth > 12).Sample(spline =>
             spline.ExternalMinor < spline.ExternalForm(0) && spline.ExternalForm(0) < spline.InternalMinor && spline.InternalMinor < spline.PitchDiameter
             && spline.PitchDiameter < spline.ExternalMajor && spline.ExternalMajor < spline.InternalMajor);
-
-    // Both flanks of the space drawn point by point, a circle of the pin's size on its middle line: its distance to the flank must be
-    // the pin's radius.
-    [Fact]
-    public void Pins_touch_the_flanks_drawn_point_by_point() =>
-        Gen.Select(Any, Gen.Double[0.9, 1], Gen.Double[1.7, 2.0], Gen.Bool).Sample((spline, width, pin, external) =>
-        {
-            var (thickness, size) = (spline.BasicSpaceWidth * (external ? width : 2 - width), spline.Module * (external ? pin : pin - 0.25));
-            var over = external ? SplinePins.Over(spline, thickness, size) - size : SplinePins.Between(spline, thickness, size) + size;
-            var centre = over / 2 / (spline.Teeth % 2 == 0 ? 1 : Math.Cos(Math.PI / 2 / spline.Teeth));
-            var nearest = double.PositiveInfinity;
-            for (var step = 0; step < 40_000; step++)
-            {
-                var angle = step * 1.2 / 40_000;
-                var radius = spline.BaseDiameter / 2 / Math.Cos(angle);
-                var lean = Involute.Of(spline.PressureAngle) - Involute.Of(angle);
-                var half = external ? Math.PI / spline.Teeth - thickness / spline.PitchDiameter - lean : thickness / spline.PitchDiameter + lean;
-                nearest = Math.Min(nearest, double.Hypot(radius * Math.Cos(half) - centre, radius * Math.Sin(half)));
-            }
-
-            return Math.Abs(nearest - size / 2) < 1e-5;
-        }, iter: 100);
 }

@@ -51,13 +51,10 @@ public class SplineStressTests
         Gen.Select(Gen.Double[1e4, 1e7], Gen.Double[10, 100], Gen.Int[10, 60], Gen.Double[0.5, 4]).Sample((torque, diameter, teeth, height) =>
             Math.Abs(new SplineStress(torque, diameter, teeth, 20).FlankPressure(height) * height * 20 * teeth * diameter / 2 / torque - 1) < 1e-9);
 
-    // Dudley's tables, reprinted on a public page: application factors, life factors, shear stresses. The rest from memory.
+    // Dudley's tables, reprinted on a public page: life factors, shear stresses. The rest from memory.
     [Fact]
     public void Factors_match_a_reprint_of_the_tables()
     {
-        Assert.Equal(1.0, SplineFactors.Application(SplineShock.Uniform, SplineShock.Uniform));
-        Assert.Equal(1.8, SplineFactors.Application(SplineShock.Light, SplineShock.Medium));
-        Assert.Equal(2.8, SplineFactors.Application(SplineShock.Medium, SplineShock.Heavy));
         Assert.Equal(1.8, SplineFactors.Life(500, false), 1e-9);
         Assert.Equal(0.5, SplineFactors.Life(1e5, false), 1e-9);
         Assert.Equal(0.2, SplineFactors.Life(1e7, true), 1e-9);
@@ -89,37 +86,11 @@ public class SplineStressTests
             && SplineFactors.Misalignment(slope * share, length) <= SplineFactors.Misalignment(slope, length) + 1e-12
             && SplineFactors.Misalignment(slope, length * Math.Max(share, 0.01)) <= SplineFactors.Misalignment(slope, length) + 1e-12);
 
-    // Twenty thousand springs, one after the other, pressed together until they carry the force.
-    [Fact]
-    public void Teeth_share_as_springs_in_a_row_do() =>
-        Gen.Select(Gen.Double[1, 1e6], Gen.Double[0.001, 0.1]).Sample((force, spread) =>
-        {
-            const int teeth = 20_000;
-            const double stiffness = 1000;
-            var sharing = SplineSharing.Of(force, teeth, stiffness, spread);
-            var (carried, touching) = (0.0, 0);
-            for (var tooth = 0; tooth < teeth; tooth++)
-            {
-                var press = sharing.Closing - spread * (tooth + 0.5) / teeth;
-                carried += stiffness * Math.Max(0, press);
-                touching += press > 0 ? 1 : 0;
-            }
-
-            return Math.Abs(carried / force - 1) < 1e-3 + 2.0 / Math.Max(touching, 1)
-                && Math.Abs(sharing.InContact - (double)touching / teeth) < 1e-4
-                && Math.Abs(sharing.HeaviestOverMean - stiffness * sharing.Closing * teeth / force) < 1e-9 * sharing.HeaviestOverMean;
-        });
-
-    // No spread: all carry alike.
-    [Fact]
-    public void Even_teeth_share_evenly() => Assert.Equal(new SplineSharing(1, 1, 0.005), SplineSharing.Of(100, 20, 1000, 0));
-
     [Fact]
     public void What_the_source_does_not_cover_is_refused()
     {
         Refusal.Says("160 HB to 351 HB; this is 400 HB", () => SplineFactors.OfTempered(400).Shear);
         Refusal.Says("48 HRC to 63 HRC", () => SplineFactors.OfHard(40).Shear);
-        Refusal.Says("no driver with heavy shocks", () => SplineFactors.Application(SplineShock.Heavy, SplineShock.Uniform));
         Refusal.Says("covers up to 1E+7 starts and stops", () => SplineFactors.Life(2e7, false));
         Refusal.Says("up to 101.6 mm long", () => SplineFactors.Misalignment(0.001, 102));
         Refusal.Says("a wall about its spline", () => new SplineStress(1, 40, 20, 30).BurstingHoop(0.5, 43, 43));

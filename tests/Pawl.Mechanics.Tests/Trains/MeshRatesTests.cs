@@ -29,9 +29,4 @@ public sealed class MeshRatesTests
         Assert.Equal(324.074074, MeshRates.MeshFrequency(20, 1450 * PerMinute, 4300 / 9.0 * PerMinute), tolerance: 5e-7);
         Assert.Equal(324.074074, MeshRates.MeshFrequency(-70, 200 * PerMinute, 4300 / 9.0 * PerMinute), tolerance: 5e-7);
     }
-
-    // 30 N·m at 1500 1/min is 4.712 kW; 1 kW is 10⁶ N·mm/s.
-    [Fact]
-    public void Power_is_torque_times_speed() =>
-        Assert.Equal(4.71238898e6, MeshRates.Power(30_000, 1500 * PerMinute), tolerance: 0.01);
 }
