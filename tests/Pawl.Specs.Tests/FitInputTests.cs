@@ -36,7 +36,7 @@ public sealed class FitInputTests
         var found = load.Spec!.Fits.Find("flange")!;
 
         Assert.Equal(("40 mm H7/u6", "press", "flange", "carrier", "wrought-6082", "EN-42CrMo4", "carrier", "warm"), (found.Size!.Text, found.Function.Value, found.HolePart!.Value, found.ShaftPart!.Value, found.HoleMaterial!.Value, found.ShaftMaterial!.Value, found.Carries!.Value, found.Joined!.Value));
-        Assert.Equal((70, 80, -0.09, 0, 50, 8, 70), (found.HoleRunning!.Value.Coherent, found.ShaftRunning!.Value.Coherent, Math.Round(found.MinClearance!.Value.Coherent, 12), found.MaxClearance!.Value.Coherent, found.Length!.Value.Coherent, found.ShaftBore!.Value.Coherent, found.HubOutside!.Value.Coherent));
+        Assert.Equal((70, 80, -0.09, 0, 50, 8, 70), (found.HoleRunning!.Value.Coherent, found.ShaftRunning!.Value.Coherent, Math.Round(found.MinClearance!.Value.Coherent, 12), found.MaxClearance!.Value.Coherent, found.Length!.Value.Nominal.Coherent, found.ShaftBore!.Value.Nominal.Coherent, found.HubOutside!.Value.Nominal.Coherent));
         Assert.Equal((0.006, 0.004, 0.1, 0.16, 300, 2), (Math.Round(found.HoleRz!.Value.Coherent, 12), Math.Round(found.ShaftRz!.Value.Coherent, 12), found.MinFriction!.Value, found.MaxFriction!.Value, found.AxialForce!.Value.Coherent, found.SlipSafety!.Value));
         Assert.Equal((250, 650, 150, 60_000), (found.HubYield!.Value.Coherent, found.ShaftYield!.Value.Coherent, found.MaxJoining!.Value.Coherent, found.MaxPressForce!.Value.Coherent));
         Assert.Equal(30 * Math.PI, found.Speed!.Value.Coherent, 9);

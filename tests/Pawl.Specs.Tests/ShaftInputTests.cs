@@ -59,10 +59,10 @@ public sealed class ShaftInputTests
         var spline = load.Spec!.Splines.Find("x")!;
 
         Assert.Equal(("ansi-b92.1", 16, "37.5°", "fillet", "dry"), (spline.System.Value, spline.DiametralPitch!.Value, spline.PressureAngle.Text, spline.Root.Value, spline.Lubrication!.Value));
-        Assert.Equal((20, 0.2, true, true, 0.001, 5000), (spline.Length!.Value.Coherent, spline.Chamfers!.Value.Coherent, spline.Floating!.Value, spline.Crowned!.Value, Math.Round(spline.Misalignment!.Value.Coherent, 12), spline.Starts!.Value));
+        Assert.Equal((20, 0.2, true, true, 0.001, 5000), (spline.Length!.Value.Nominal.Coherent, spline.Chamfers!.Value.Coherent, spline.Floating!.Value, spline.Crowned!.Value, Math.Round(spline.Misalignment!.Value.Coherent, 12), spline.Starts!.Value));
         Assert.Equal((20, 5, "f", "2.4 mm -0.02/-0.05", 28), (spline.Shaft.Teeth.Value, spline.Shaft.Class!.Value, spline.Shaft.Fit!.Value, spline.Shaft.Thickness!.Text, spline.Shaft.Minor!.Value.Coherent));
-        Assert.Equal((8, "60 HRC", 800), (spline.Shaft.Bore!.Value.Coherent, spline.Shaft.Hardness!.Text, spline.Shaft.Yield!.Value.Coherent));
-        Assert.Equal((20, 7, "2.5 mm +0.05/0", 44, "EN-42CrMo4", "50 HRC", 600), (spline.Hub.Teeth.Value, spline.Hub.Class!.Value, spline.Hub.Space!.Text, spline.Hub.Outside!.Value.Coherent, spline.Hub.Material!.Value, spline.Hub.Hardness!.Text, spline.Hub.Yield!.Value.Coherent));
+        Assert.Equal((8, "60 HRC", 800), (spline.Shaft.Bore!.Value.Nominal.Coherent, spline.Shaft.Hardness!.Text, spline.Shaft.Yield!.Value.Coherent));
+        Assert.Equal((20, 7, "2.5 mm +0.05/0", 44, "EN-42CrMo4", "50 HRC", 600), (spline.Hub.Teeth.Value, spline.Hub.Class!.Value, spline.Hub.Space!.Text, spline.Hub.Outside!.Value.Nominal.Coherent, spline.Hub.Material!.Value, spline.Hub.Hardness!.Text, spline.Hub.Yield!.Value.Coherent));
     }
 
     [Fact]

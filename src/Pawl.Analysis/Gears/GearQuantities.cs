@@ -98,12 +98,13 @@ public sealed class GearQuantities : Section<GearSpec>
         Number("tip_deviation", "Δ_a", "Deviation of the tip diameter", Units.Millimetre)
         .When(static s => s.TipDiameter is null)
         .Custom(static subject => Stated(subject, TipDeviation!, ((GearSpec)subject.Model).TipDeviations))
-        .Custom(static subject => General(subject, TipDeviation!, static (d, m, x, gear) => ToothGeometry.TipDiameter(d, m, x, gear[Addendum!].Value.Nominal, 0)));
+        .Custom(static subject => General(subject, TipDeviation!, static (d, m, x, gear) => ToothGeometry.TipDiameter(d, m, x, gear[Addendum!].Value.Nominal, 0)))
+        .Assumed(0, "0: the tip diameter is exact, for neither its deviations nor a general tolerance are stated");
 
     public static readonly NumberDefinition<GearSpec> TipDiameter = Number("tip_diameter", "d_a", "Tip diameter", Units.Millimetre)
         .By("d_a = |d + 2·m_n·(x + h_aP*)| + Δ_a, or as declared", Iso)
         .Stated(static s => s.TipDiameter)
-        .From(Kind, ReferenceDiameter, Module, ProfileShift, Addendum, TipDeviation.Or(0),
+        .From(Kind, ReferenceDiameter, Module, ProfileShift, Addendum, TipDeviation,
             static (kind, d, m, x, addendum, deviation) => Sign(kind) * ToothGeometry.TipDiameter(Sign(kind) * d, m, x, addendum, 0) + deviation);
 
     public static readonly NumberDefinition<GearSpec> ActiveTipDiameter =
@@ -115,13 +116,14 @@ public sealed class GearQuantities : Section<GearSpec>
         Number("root_deviation", "Δ_f", "Deviation of the root diameter", Units.Millimetre)
         .When(static s => s.RootDiameter is null && s.Cutter is null)
         .Custom(static subject => Stated(subject, RootDeviation!, ((GearSpec)subject.Model).RootDeviations))
-        .Custom(static subject => General(subject, RootDeviation!, static (d, m, x, gear) => ToothGeometry.RootDiameter(d, m, x, gear[Dedendum!].Value.Nominal)));
+        .Custom(static subject => General(subject, RootDeviation!, static (d, m, x, gear) => ToothGeometry.RootDiameter(d, m, x, gear[Dedendum!].Value.Nominal)))
+        .Assumed(0, "0: the root diameter is exact, for neither its deviations nor a general tolerance are stated");
 
     public static readonly NumberDefinition<GearSpec> RootDiameter = Number("root_diameter", "d_f", "Root diameter", Units.Millimetre)
         .By("d_f = |d + 2·m_n·(x − h_fP*)| + Δ_f; a ring whose cutter is stated: d_f0; or as declared", Iso)
         .Stated(static s => s.RootDiameter)
         .From(Own(static () => ToothQuantities.CutterRootDiameter, "d_f0"), static made => made)
-        .From(Kind, ReferenceDiameter, Module, ProfileShift, Dedendum, RootDeviation.Or(0),
+        .From(Kind, ReferenceDiameter, Module, ProfileShift, Dedendum, RootDeviation,
             static (kind, d, m, x, dedendum, deviation) => Sign(kind) * ToothGeometry.RootDiameter(Sign(kind) * d, m, x, dedendum) + deviation);
 
     public static readonly NumberDefinition<GearSpec> ToothDepth = Number("tooth_depth", "h", "Tooth depth", Units.Millimetre)

@@ -60,15 +60,15 @@ public sealed record FitSpec
 
     [Display(Name = "Length", Description = "Length over which the parts touch.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "20 mm")]
-    public Stated<Amount>? Length { get; init; }
+    public Stated<Toleranced>? Length { get; init; }
 
     [Display(Name = "Shaft bore", Description = "Bore of a hollow shaft; absent: solid.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 mm")]
-    public Stated<Amount>? ShaftBore { get; init; }
+    public Stated<Toleranced>? ShaftBore { get; init; }
 
     [Display(Name = "Hub outside", Description = "Outside diameter of the part with the hole.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 mm")]
-    public Stated<Amount>? HubOutside { get; init; }
+    public Stated<Toleranced>? HubOutside { get; init; }
 
     [Display(Name = "Roughness of the hole", Description = "Rz; absent: 6.3 µm.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "6.3 µm")]

@@ -199,7 +199,7 @@ public sealed record TappedHoleSpec
 
     [Display(Name = "Depth", Description = "Depth of full thread from the face of the tapped part.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "20 mm")]
-    public Stated<Amount>? Depth { get; init; }
+    public Stated<Toleranced>? Depth { get; init; }
 
     [Display(Name = "Relief", Description = "Depth of countersink or counterbore at its mouth, without thread; absent: 0.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "1 mm")]

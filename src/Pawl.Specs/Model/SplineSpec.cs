@@ -36,7 +36,7 @@ public sealed record SplineSpec
 
     [Display(Name = "Length", Description = "In engagement, less chamfers and runout.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "22 mm")]
-    public Stated<Amount>? Length { get; init; }
+    public Stated<Toleranced>? Length { get; init; }
 
     [Display(Name = "Chamfers", Description = "What chamfers take of the height of the flanks; absent: nothing.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.2 mm")]
@@ -92,7 +92,7 @@ public sealed record SplineShaftSpec
 
     [Display(Name = "Bore", Description = "Bore under the spline; absent: solid.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 mm")]
-    public Stated<Amount>? Bore { get; init; }
+    public Stated<Toleranced>? Bore { get; init; }
 
     [Display(Name = "Hardness", Description = "Of the flanks, as a window in HRC, HV or HBW.")]
     [Example("58..62 HRC")]
@@ -120,7 +120,7 @@ public sealed record SplineHubSpec
 
     [Display(Name = "Outside diameter", Description = "Of the wall about the spline.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "44 mm")]
-    public Stated<Amount>? Outside { get; init; }
+    public Stated<Toleranced>? Outside { get; init; }
 
     [Display(Name = "Material", Description = "Id of a material in the catalogue; absent: steel of 7850 kg/m³.")]
     [Refers(Declared.Material)]

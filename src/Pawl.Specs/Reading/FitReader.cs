@@ -17,9 +17,9 @@ internal static partial class FitReader
         reader.NotBelow("max_clearance", read.MaxClearance.Size(), read.MinClearance.Size(), "no less than the least clearance of", "Exchange the two.");
         reader.NotBelow("max_friction", read.MaxFriction.Size(), read.MinFriction.Size(), "no less than the least friction of");
         var diameter = (read.Size ?? read.Hole ?? read.Shaft)?.Value.Nominal.Coherent;
-        if (read.ShaftBore is { } bore && bore.Value.Coherent >= diameter)
+        if (read.ShaftBore is { } bore && bore.Value.Nominal.Coherent >= diameter)
             reader.Outside("shaft_bore", bore, "less than the diameter of the fit");
-        if (read.HubOutside is { } outside && outside.Value.Coherent <= diameter)
+        if (read.HubOutside is { } outside && outside.Value.Nominal.Coherent <= diameter)
             reader.Outside("hub_outside", outside, "more than the diameter of the fit");
     }
 

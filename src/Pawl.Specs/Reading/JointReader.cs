@@ -59,7 +59,7 @@ internal static partial class JointReader
         {
             reader.Outside("length", length, string.Create(CultureInfo.InvariantCulture, $"more than the clamped {thickness:0.###} mm"), "The bolt does not reach its thread.");
         }
-        else if (read.Tapped is { Depth: { } depth } && length.Value.Coherent > thickness + depth.Value.Coherent + 1e-9)
+        else if (read.Tapped is { Depth: { } depth } && length.Value.Coherent > thickness + depth.Value.Nominal.Coherent + 1e-9)
         {
             reader.Outside(
                 "length", length, string.Create(CultureInfo.InvariantCulture, $"no more than the clamped {thickness:0.###} mm and the tapped depth of {depth.Text}"),

@@ -16,7 +16,7 @@ static partial class SplineHubReader
             Teeth = reader.Whole("teeth", 1, 2000, required: true)!,
             Class = reader.Whole("class", 4, 7),
             Space = reader.Toleranced("space", Dimension.OfLength, AmountRange.Positive),
-            Outside = reader.Amount("outside", Dimension.OfLength, AmountRange.Positive),
+            Outside = reader.Toleranced("outside", Dimension.OfLength, AmountRange.Positive),
             Material = reader.Name("material"),
             Hardness = reader.Hardness("hardness"),
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),

@@ -26,7 +26,7 @@ static partial class SplineReader
             DiametralPitch = reader.Number("diametral_pitch", 0.508, 507.99999999999994),
             PressureAngle = reader.Amount("pressure_angle", Dimension.OfAngle, AmountRange.Positive, required: true)!,
             Root = reader.Word("root", RootWords, required: true)!,
-            Length = reader.Amount("length", Dimension.OfLength, AmountRange.Positive),
+            Length = reader.Toleranced("length", Dimension.OfLength, AmountRange.Positive),
             Chamfers = reader.Amount("chamfers", Dimension.OfLength, AmountRange.NotNegative),
             Floating = reader.Truth("floating"),
             Crowned = reader.Truth("crowned"),

@@ -20,7 +20,7 @@ static partial class SplineShaftReader
             Fit = reader.Word("fit", FitWords),
             Thickness = reader.Toleranced("thickness", Dimension.OfLength, AmountRange.Positive),
             Minor = reader.Amount("minor", Dimension.OfLength, AmountRange.Positive),
-            Bore = reader.Amount("bore", Dimension.OfLength, AmountRange.NotNegative),
+            Bore = reader.Toleranced("bore", Dimension.OfLength, AmountRange.NotNegative),
             Hardness = reader.Hardness("hardness"),
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
         };

@@ -15,7 +15,7 @@ static partial class TappedHoleReader
         {
             Material = reader.Name("material", required: true)!,
             Tensile = reader.Amount("tensile", Dimension.OfStress, AmountRange.Positive),
-            Depth = reader.Amount("depth", Dimension.OfLength, AmountRange.Positive),
+            Depth = reader.Toleranced("depth", Dimension.OfLength, AmountRange.Positive),
             Relief = reader.Amount("relief", Dimension.OfLength, AmountRange.NotNegative),
             Boss = reader.Amount("boss", Dimension.OfLength, AmountRange.Positive),
             Insert = reader.Map("insert", ThreadInsertReader.Read, scope),
