@@ -57,7 +57,7 @@ internal static class Meanings
             "start", "x", "y", "along", "aside", "position", "pairAngle", "midPlane", "lower",
         ]),
         ("zero negative", "a force or a torque: zero without load, the sign is the way", [
-            "axial", "axialForce", "external", "forceX", "forceY", "Min", "least", "clamp", "moment", "tangential", 
+            "axial", "axialForce", "external", "forceX", "forceY", "Min", "least", "clamp", "moment", "tangential",
             "torque", "thermal",
         ]),
         ("zero", "an amount that may be absent", [
@@ -66,7 +66,7 @@ internal static class Meanings
             "secondMass", "force", "freeThread", "guided", "hole", "hubRoughness",
             "shaftRoughness", "land", "life", "lineLoad", "load", "loadFactor", "loss", "lossFactor", "mass", "misalignment", "oil",
             "overlapRatio", "pack", "planetMass", "positionOfHoles", "positionOfPins", "preload", "pressure", "prevailing", "radial", "radius",
-            "roughnessInMillimetres", "runOut", "shaftHole", "shear", "smoothing", 
+            "roughnessInMillimetres", "runOut", "shaftHole", "shear", "smoothing",
             "stock", "strength", "stress", "swell", "tangent", "tangentialForce", "tappedHole", "threadFriction",
             "threadTorque", "unbalance", "velocity1", "velocity2", "wrenchError", "friction", "nominal", "needed", "dowels",
             "faceWidth", "length", "gap", "contamination", "poisson", "tipDiameter",
@@ -75,7 +75,7 @@ internal static class Meanings
         ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio"]),
         ("zero negative", "a temperature in °C or a change of it", [
             "ambient", "cold", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
-            "holeTemperature", "shaftTemperature", "rise", "partsRise", "boltRise", 
+            "holeTemperature", "shaftTemperature", "rise", "partsRise", "boltRise",
             "temperatureRiseOfCarrier", "temperatureRiseOfGears", "warmth",
         ]),
         ("zero negative", "some materials do not grow with warmth, and some shrink", [
