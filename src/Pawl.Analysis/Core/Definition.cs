@@ -76,7 +76,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     {
         _conditions.Add(subject =>
         {
-            var list = new InputList();
+            var list = new InputList(1);
             if (!input.Gather(subject, list))
                 return false;
             var quantities = list.Quantities;
@@ -216,7 +216,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     private protected Quantity? SolvedOf(
         Subject subject, ImmutableArray<IInput> inputs, Func<Subject, ImmutableArray<string>> reasons, Func<ImmutableArray<Quantity>, Quantity?> solve)
     {
-        var list = new InputList();
+        var list = new InputList(inputs.Length);
         if (!Gathered(subject, inputs, list))
             return null;
         return reasons(subject) is { IsEmpty: false } why

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Pawl.Quantities;
 
 namespace Pawl.Analysis.Core;
@@ -19,38 +20,53 @@ public interface IInput<out T> : IInput
 }
 
 /// <summary>The quantities that one formula is given, with their symbols, in order.</summary>
-public sealed class InputList
+/// <param name="inputs">How many inputs the formula has; most stand for one quantity each.</param>
+public sealed class InputList(int inputs)
 {
-    private readonly ImmutableArray<Quantity>.Builder _quantities = ImmutableArray.CreateBuilder<Quantity>();
-    private readonly ImmutableArray<string>.Builder _symbols = ImmutableArray.CreateBuilder<string>();
-    private readonly ImmutableArray<int>.Builder _counts = ImmutableArray.CreateBuilder<int>();
-    private readonly List<object> _layouts = [];
+    private Quantity[] _quantities = inputs == 0 ? [] : new Quantity[inputs];
+    private string[] _symbols = inputs == 0 ? [] : new string[inputs];
+    private int _length;
+    private List<int>? _counts;
+    private List<object>? _layouts;
 
-    internal ImmutableArray<Quantity> Quantities => field.IsDefault ? field = _quantities.DrainToImmutable() : field;
+    internal ImmutableArray<Quantity> Quantities => field.IsDefault ? field = Cut(_quantities) : field;
 
-    internal ImmutableArray<string> Symbols => field.IsDefault ? field = _symbols.DrainToImmutable() : field;
+    internal ImmutableArray<string> Symbols => field.IsDefault ? field = Cut(_symbols) : field;
 
-    /// <summary>How many quantities each input stands for: one, or of many as many as there are.</summary>
-    internal ImmutableArray<int> Counts => field.IsDefault ? field = _counts.DrainToImmutable() : field;
+    /// <summary>How many quantities an input stands for: one, or of many as many as there are.</summary>
+    internal int Count(int input) => _counts is null ? 1 : _counts[input];
 
-    internal object Layout(int index) => _layouts[index];
+    internal object Layout(int index) => _layouts![index];
 
-    internal void Add(object layout) => _layouts.Add(layout);
+    internal void Add(object layout) => (_layouts ??= []).Add(layout);
 
     internal void Add(Quantity quantity, string symbol)
     {
-        _quantities.Add(quantity);
-        _symbols.Add(symbol);
-        _counts.Add(1);
+        Put(quantity, symbol);
+        _counts?.Add(1);
     }
 
     internal void Add(IReadOnlyCollection<Quantity> quantities, string symbol)
     {
-        _quantities.AddRange(quantities);
-        foreach (var _ in quantities)
-            _symbols.Add(symbol);
+        _counts ??= [.. Enumerable.Repeat(1, _length)];
         _counts.Add(quantities.Count);
+        foreach (var quantity in quantities)
+            Put(quantity, symbol);
     }
+
+    private void Put(Quantity quantity, string symbol)
+    {
+        if (_length == _quantities.Length)
+        {
+            Array.Resize(ref _quantities, Math.Max(4, 2 * _length));
+            Array.Resize(ref _symbols, _quantities.Length);
+        }
+
+        (_quantities[_length], _symbols[_length]) = (quantity, symbol);
+        _length++;
+    }
+
+    private ImmutableArray<T> Cut<T>(T[] items) => ImmutableCollectionsMarshal.AsImmutableArray(items.Length == _length ? items : items[.._length]);
 }
 
 /// <summary>Hands the values of one evaluation to the inputs, in the order in which they were gathered.</summary>
@@ -59,7 +75,6 @@ public ref struct InputReader
     private readonly ReadOnlySpan<double> _values;
     private readonly InputList _list;
     private readonly ImmutableArray<Quantity> _quantities;
-    private readonly ImmutableArray<int> _counts;
     private int _quantity;
     private int _input;
     private int _layout;
@@ -69,7 +84,6 @@ public ref struct InputReader
         _values = values;
         _list = list;
         _quantities = list.Quantities;
-        _counts = list.Counts;
     }
 
     internal object Layout() => _list.Layout(_layout++);
@@ -88,7 +102,7 @@ public ref struct InputReader
 
     internal bool IsAbsent()
     {
-        if (_counts[_input] > 0)
+        if (_list.Count(_input) > 0)
             return false;
         _input++;
         return true;
@@ -96,7 +110,7 @@ public ref struct InputReader
 
     internal ImmutableArray<Quantity> Many()
     {
-        var count = _counts[_input++];
+        var count = _list.Count(_input++);
         var many = _quantities.Slice(_quantity, count);
         _quantity += count;
         return many;
@@ -104,7 +118,7 @@ public ref struct InputReader
 
     internal double[] Numbers()
     {
-        var count = _counts[_input++];
+        var count = _list.Count(_input++);
         var numbers = _values.Slice(_quantity, count).ToArray();
         _quantity += count;
         return numbers;

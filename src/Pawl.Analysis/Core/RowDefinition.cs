@@ -81,7 +81,7 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
         CheckDeclared(inputs);
         return Way(subject =>
         {
-            var list = new InputList();
+            var list = new InputList(inputs.Length);
             return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
             {
                 T? row = null;

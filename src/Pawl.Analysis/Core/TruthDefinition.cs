@@ -63,7 +63,7 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
         CheckDeclared(inputs);
         return Way(subject =>
         {
-            var list = new InputList();
+            var list = new InputList(inputs.Length);
             return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
             {
                 bool? truth = null;
