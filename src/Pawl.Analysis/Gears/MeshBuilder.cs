@@ -9,13 +9,12 @@ internal sealed class MeshBuilder
     private readonly Subject _first;
     private readonly Subject _second;
 
-    private MeshBuilder(AnalysisContext context, MeshSpec spec, GearBuilder first, GearBuilder second)
+    private MeshBuilder(AnalysisContext context, MeshSpec spec, int index, GearBuilder first, GearBuilder second)
     {
         (Spec, First, Second) = (spec, first, second);
-        Subject = context.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec, $"train.meshes[{context.Spec.Train!.Meshes.IndexOf(spec)}]")
+        Subject = context.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec, $"train.meshes[{index}]")
             .Relate("first", first.Subject).Relate("second", second.Subject).Relate("train", () => context.Find(SubjectKinds.Train, "train"));
         var (pinion, wheel) = IsInternal || first.Spec.Teeth.Value <= second.Spec.Teeth.Value ? (first, second) : (second, first);
-        Subject.RelateAll("meshes", () => context.Train!.Meshes.Select(static mesh => mesh.Subject));
         Subject.RelateOptional("pinion", () => pinion.Subject).RelateOptional("wheel", () => wheel.Subject);
         _first = OneGear(context, first, second);
         _second = OneGear(context, second, first);
@@ -38,8 +37,8 @@ internal sealed class MeshBuilder
 
     public GearBuilder? MateOf(GearBuilder gear) => gear == First ? Second : gear == Second ? First : null;
 
-    public static MeshBuilder Build(AnalysisContext context, MeshSpec spec, GearBuilder first, GearBuilder second) =>
-        first.IsInternal ? new(context, spec, second, first) : new(context, spec, first, second);
+    public static MeshBuilder Build(AnalysisContext context, MeshSpec spec, int index, GearBuilder first, GearBuilder second) =>
+        first.IsInternal ? new(context, spec, index, second, first) : new(context, spec, index, first, second);
 
     /// <summary>What is known of one gear of this mesh.</summary>
     public Subject Gear(GearBuilder gear) => gear == First ? _first : _second;

@@ -17,7 +17,8 @@ public sealed class MeshQuantities : Section<MeshSpec>
     private const string Willis = "Willis relation of every mesh, solved as one linear system";
     private const string PowerBalance = "torque and power balance, losses by the power in the carrier frame";
 
-    private static readonly IInput<double[]> Efficiencies = Each("meshes", static () => Efficiency!);
+    /// <summary>The losses of every mesh stand behind it.</summary>
+    private static readonly IInput TrainEfficiency = Of("train", static () => TrainQuantities.Efficiency);
 
     // Drawing dimensions hold at 20 °C (ISO 1).
     private const double ReferenceTemperature = 20;
@@ -150,13 +151,13 @@ public sealed class MeshQuantities : Section<MeshSpec>
         Number("rolling_power_ratio", "P_m/P_in", "Rolling power per input power, one planet set together")
         .By("P_m/P_in = |T · (ω − ω_carrier)| / (T_in · ω_in), with losses", PowerBalance)
         .Noted("at nominal efficiency of every mesh")
-        .Solved([Efficiencies], TorqueReasons, static (_, subject) => TorquesOf(subject)!.RollingPower);
+        .Solved([TrainEfficiency], TorqueReasons, static (_, subject) => TorquesOf(subject)!.RollingPower);
 
     public static readonly NumberDefinition<MeshSpec> TorqueRatio =
         Number("torque_ratio", "T/T_in", "Torque on the first gear per input torque, one planet of the set, magnitude")
         .By("from the system of torque balances, with losses", PowerBalance)
         .Noted("at nominal efficiency of every mesh")
-        .Solved([Efficiencies], TorqueReasons, static (_, subject) => TorquesOf(subject) is { } load ? Math.Abs(load.FirstTorque) / load.Paths : null);
+        .Solved([TrainEfficiency], TorqueReasons, static (_, subject) => TorquesOf(subject) is { } load ? Math.Abs(load.FirstTorque) / load.Paths : null);
 
     public static readonly NumberDefinition<MeshSpec> OutputTorqueShare =
         Number("output_torque_share", "T/T_out", "Torque on the first gear per output torque, the whole planet set, without losses, magnitude")
@@ -303,22 +304,20 @@ public sealed class MeshQuantities : Section<MeshSpec>
         .Custom(static subject => AnalysisContext.Text(Insertion!, PlanetSetOf(subject)?.Insertion, "axial", "axial insertion"));
 
     /// <summary>The torques of a mesh per input torque; null where they are not known.</summary>
-    internal static MeshLoad? TorquesOf(Subject mesh) => TorquesOf(mesh, mesh.Context.Train!.Solution?.Torques);
+    internal static MeshLoad? TorquesOf(Subject mesh) => mesh.Context.Train!.LoadOf(NameOf(mesh));
 
     internal static ImmutableArray<string> TorqueReasons(Subject mesh) =>
         TorquesOf(mesh) is not null ? [] : TrainQuantities.TorqueReasons(mesh) is { IsEmpty: false } reasons ? reasons : ["the torques are not determined"];
 
-    private static MeshLoad? TorquesOf(Subject mesh, TrainTorques? torques) => torques?.Meshes.FirstOrDefault(each => each.Mesh == NameOf(mesh));
-
-    private static MeshSpeed? Speeds(Subject mesh) => mesh.Context.Train!.Solution?.Speeds?.Meshes.FirstOrDefault(each => each.Mesh == NameOf(mesh));
+    private static MeshSpeed? Speeds(Subject mesh) => mesh.Context.Train!.SpeedOf(NameOf(mesh));
 
     private static ImmutableArray<string> SpeedReasons(Subject mesh) =>
         Speeds(mesh) is not null ? [] : TrainQuantities.SpeedReasons(mesh) is { IsEmpty: false } reasons ? reasons : ["the speeds are not determined"];
 
     internal static double? LosslessShare(Subject mesh)
     {
-        var lossless = mesh.Context.Train!.Solution?.Lossless;
-        return TorquesOf(mesh, lossless) is { } load && lossless!.Of(mesh.Context.Spec.Train!.Output.Value) is { External: not 0 } output
+        var train = mesh.Context.Train!;
+        return train.LosslessLoadOf(NameOf(mesh)) is { } load && train.Solution!.Lossless!.Of(mesh.Context.Spec.Train!.Output.Value) is { External: not 0 } output
             ? Math.Abs(load.FirstTorque / output.External)
             : null;
     }

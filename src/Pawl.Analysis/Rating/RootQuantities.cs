@@ -131,7 +131,7 @@ public sealed class RootQuantities : Section<MeshGear>
     public static readonly NumberDefinition<MeshGear> OtherFlankShare =
         Number("other_flank_share", "q_F", "Load of the less loaded flank over that of the other, in the first direction")
         .By("from the torques of all meshes of the gear by their sign", "statics of the train")
-        .Solved([], static subject => Q.TorqueReasons(subject.Reach("mesh")!), static (s, subject) => OtherFlank(s, subject.Context.Train!));
+        .Solved([], static subject => Q.TorqueReasons(subject.Reach("mesh")!), static (s, subject) => subject.Context.Train!.OtherFlankShare(s.Gear));
 
     public static readonly NumberDefinition<MeshGear> LoadReversal = Number("load_reversal", "R", "Stress ratio of the root")
         .By("R = 0 for load on one flank; −1.2 · lesser/greater load of the two flanks", Bending, Certainty.Memory)
@@ -237,21 +237,6 @@ public sealed class RootQuantities : Section<MeshGear>
 
     private static string NoCutter(MeshGear s) =>
         $"train.gears.{s.Gear.Name.Value}.cutter is not stated, and the root of an internal gear depends on its cutter";
-
-    /// <summary>A torque from a mesh presses on the flank of its own sign; of each flank the heaviest mesh counts.</summary>
-    private static double OtherFlank(MeshGear s, TrainBuilder train)
-    {
-        double plus = 0, minus = 0;
-        foreach (var mesh in train.Meshes)
-        {
-            if ((mesh.First.Spec != s.Gear && mesh.Second.Spec != s.Gear) || Q.TorquesOf(mesh.Subject) is not { } load)
-                continue;
-            var torque = (mesh.First.Spec == s.Gear ? load.FirstTorque : load.SecondTorque) / load.Paths;
-            (plus, minus) = (Math.Max(plus, torque), Math.Max(minus, -torque));
-        }
-
-        return plus + minus == 0 ? 0 : Math.Min(plus, minus) / Math.Max(plus, minus);
-    }
 
     /// <summary>R. What presses forward on one flank presses on the other in reverse.</summary>
     private static double Reversal(double other, double torque, double reverse)

@@ -48,7 +48,7 @@ public sealed class BodyQuantities : Section<BodyInTrain>
         .By("from the system of torque balances, with losses", PowerBalance).Noted("at nominal efficiency of every mesh")
         .When(static s => s.Set is null)
         .Solved(
-            [Each("meshes", static () => MeshQuantities.Efficiency)],
+            [Of("train", static () => TrainQuantities.Efficiency)],
             static subject => SpeedOf(subject) is null ? Unknown(subject) : TrainQuantities.TorqueReasons(subject),
             static (s, subject) => subject.Context.Train!.Solution!.Torques!.Of(s.Name)?.External);
 
@@ -75,7 +75,7 @@ public sealed class BodyQuantities : Section<BodyInTrain>
             context.Begin(
                 SubjectKinds.Body, $"bodies.{name}", set?.Name.Span ?? body?.Name.Span ?? Mention(spec, name),
                 new BodyInTrain(name, RoleOf(spec, name, set), set, body), $"train.bodies.{name}")
-                .Relate("train", train.Subject).RelateAll("meshes", () => train.Meshes.Select(static mesh => mesh.Subject));
+                .Relate("train", train.Subject);
         }
     }
 

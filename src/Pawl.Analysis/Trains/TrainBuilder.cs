@@ -91,7 +91,7 @@ internal sealed class TrainBuilder
 
     private void BuildMeshes()
     {
-        Meshes = [.. _spec.Meshes.Select(spec => MeshBuilder.Build(_context, spec, Gear(spec.Gears[0].Value), Gear(spec.Gears[1].Value)))];
+        Meshes = [.. _spec.Meshes.Select((spec, index) => MeshBuilder.Build(_context, spec, index, Gear(spec.Gears[0].Value), Gear(spec.Gears[1].Value)))];
         foreach (var mesh in Meshes)
         {
             if (mesh.Spec.CentreDistance is null && SharedCentre(mesh) is { } shared)
@@ -151,6 +151,52 @@ internal sealed class TrainBuilder
         Graph = graph;
         Solution = TrainSolver.Solve(graph);
         Topology = Mechanics.Trains.Topology.Describe(graph);
+    }
+
+    private Dictionary<string, MeshLoad>? _loads;
+    private Dictionary<string, MeshLoad>? _lossless;
+    private Dictionary<string, MeshSpeed>? _speeds;
+    private Dictionary<GearSpec, (double Plus, double Minus)>? _flanks;
+
+    /// <summary>Torques of a mesh; null where they are not known.</summary>
+    public MeshLoad? LoadOf(string mesh) => (_loads ??= ByMesh(Solution?.Torques)).GetValueOrDefault(mesh);
+
+    /// <summary>Torques of a mesh without losses; null where they are not known.</summary>
+    public MeshLoad? LosslessLoadOf(string mesh) => (_lossless ??= ByMesh(Solution?.Lossless)).GetValueOrDefault(mesh);
+
+    /// <summary>Speeds of a mesh; null where they are not known.</summary>
+    public MeshSpeed? SpeedOf(string mesh) =>
+        (_speeds ??= (Solution?.Speeds?.Meshes ?? []).ToDictionary(static each => each.Mesh, StringComparer.Ordinal)).GetValueOrDefault(mesh);
+
+    /// <summary>Load of the less loaded flank of a gear over that of the other; 0 where neither is loaded.</summary>
+    /// <remarks>A torque from a mesh presses on the flank of its own sign; of each flank the heaviest mesh counts.</remarks>
+    public double OtherFlankShare(GearSpec gear)
+    {
+        var (plus, minus) = (_flanks ??= Flanks()).GetValueOrDefault(gear);
+        return plus + minus == 0 ? 0 : Math.Min(plus, minus) / Math.Max(plus, minus);
+    }
+
+    private static Dictionary<string, MeshLoad> ByMesh(TrainTorques? torques) =>
+        (torques?.Meshes ?? []).ToDictionary(static load => load.Mesh, StringComparer.Ordinal);
+
+    private Dictionary<GearSpec, (double Plus, double Minus)> Flanks()
+    {
+        var flanks = new Dictionary<GearSpec, (double Plus, double Minus)>(ReferenceEqualityComparer.Instance);
+        foreach (var mesh in Meshes)
+        {
+            if (LoadOf(mesh.Name) is not { } load)
+                continue;
+            Press(mesh.First.Spec, load.FirstTorque / load.Paths);
+            Press(mesh.Second.Spec, load.SecondTorque / load.Paths);
+        }
+
+        return flanks;
+
+        void Press(GearSpec gear, double torque)
+        {
+            var (plus, minus) = flanks.GetValueOrDefault(gear);
+            flanks[gear] = (Math.Max(plus, torque), Math.Max(minus, -torque));
+        }
     }
 
     public string Topology { get; private set; } = "";
