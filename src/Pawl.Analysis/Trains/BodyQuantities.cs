@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Gears;
 using Pawl.Mechanics.Trains;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
