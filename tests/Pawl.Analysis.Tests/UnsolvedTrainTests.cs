@@ -1,6 +1,6 @@
 namespace Pawl.Analysis.Tests;
 
-/// <summary>A complete product whose train has no solution: everything that does not need it is computed, the rest says why not.</summary>
+/// <summary>A complete product whose train has no solution, or that does not say what it must bear: everything that does not need it is computed, the rest says why not.</summary>
 public sealed class UnsolvedTrainTests
 {
     private const string Tarn120 = "specs/tarn-120/r525.yaml";
@@ -24,6 +24,18 @@ public sealed class UnsolvedTrainTests
     [InlineData(Beck90, "train: {fixed: []}")]
     [InlineData(Beck90, "train: {fixed: [carrier]}")]
     [InlineData(Beck90, "train: {gears: {ring: {teeth: 7}}}")]
+    [InlineData(Tarn120, "duty: {application_factor: null}")]
+    [InlineData(Tarn120, "duty: {input: {torque: null}}")]
+    [InlineData(Tarn120, "duty: {input: {speed: null}}")]
+    [InlineData(Tarn120, "duty: {oil: null}")]
+    [InlineData(Tarn180, "duty: {application_factor: null}")]
+    [InlineData(Tarn180, "duty: {input: {torque: null}}")]
+    [InlineData(Tarn180, "duty: {input: {speed: null}}")]
+    [InlineData(Tarn180, "duty: {input: {peak_torque: null}}")]
+    [InlineData(Tarn180, "duty: {oil: null}")]
+    [InlineData(Tarn180, "duty: {spectrum: [{share: 100 %, torque: 20 N·m, speed: 0 1/min}]}")]
+    [InlineData(Beck90, "duty: {application_factor: null}")]
+    [InlineData(Beck90, "duty: {input: null}")]
     public void Every_section_of_an_unsolvable_product_is_computed_or_gives_its_reason(string spec, string changes)
     {
         var analysis = SpecText.AnalyseChanged(spec, changes);

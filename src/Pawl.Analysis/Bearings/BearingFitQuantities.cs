@@ -93,7 +93,9 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
     public static readonly NumberDefinition<BearingSpec> Acceleration =
         Number("acceleration", "a_c", "Acceleration of the planet bearing", Units.MetrePerSecondSquared)
         .By("a·ω_carrier²", "closed form").Scaled(9810)
-        .Solved([B.InputSpeed], static (_, subject) => BearingWork.Of(subject).Acceleration());
+        .Solved(
+            [B.InputSpeed], static subject => BearingWork.Of(subject).Planet is null ? [] : BearingWork.Of(subject).DutyReasons,
+            static (_, subject) => BearingWork.Of(subject).Acceleration());
 
     public static readonly NumberDefinition<BearingSpec> MaxAcceleration =
         Number("max_acceleration", "", "Acceleration that the maker permits", Units.MetrePerSecondSquared)

@@ -53,7 +53,9 @@ public sealed class BearingLifeQuantities : Section<BearingSpec>
 
     public static readonly NumberDefinition<BearingSpec> ViscosityRatio = Number("viscosity_ratio", "κ", "Viscosity ratio in the slowest share")
         .By("κ = ν_b/ν_1; ν_1 = 45 000·n^−0.83·D_pw^−0.5 below 1000 1/min, else 4500·(n·D_pw)^−0.5", Iso281)
-        .Solved([WorkingViscosity, B.PitchDiameter, B.RelativeSpeed], static (_, subject) => BearingWork.Of(subject).ViscosityRatio());
+        .Solved(
+            [WorkingViscosity, B.PitchDiameter, B.RelativeSpeed], static subject => BearingWork.Of(subject).TurningReasons,
+            static (_, subject) => BearingWork.Of(subject).ViscosityRatio());
 
     public static readonly TruthDefinition<BearingSpec> ExtremePressure = Truth("extreme_pressure", "Proven additives of extreme pressure")
         .Custom(static subject => AnalysisContext.Truth(

@@ -43,6 +43,13 @@ internal sealed class BearingWork
         }
     }
 
+    /// <summary>Why the shares of the service life are not known; empty when they are.</summary>
+    public ImmutableArray<string> DutyReasons => _duty.Reasons;
+
+    /// <summary>Why nothing can be said of its film; empty when something can.</summary>
+    public ImmutableArray<string> TurningReasons =>
+        !_duty.Reasons.IsEmpty ? _duty.Reasons : Turning.IsEmpty ? ["the gearbox turns in no share of the service life"] : [];
+
     /// <summary>The planet that it carries; null where it carries none.</summary>
     public string? Planet => _train.PlanetSet(Spec.Housing.Value)?.Name.Value ?? _train.PlanetSet(Spec.Shaft.Value)?.Name.Value;
 
