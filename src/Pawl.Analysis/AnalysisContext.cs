@@ -81,10 +81,6 @@ internal sealed class AnalysisContext
 
     public Quantity Number(QuantityKind kind, Stated<int> stated) => Leaf(kind, Declared(stated), Extent.Exactly(stated.Value));
 
-    /// <summary>A stated number, or a default that the report lists.</summary>
-    public Quantity Number(QuantityKind kind, Stated<double>? stated, double otherwise, string basis) =>
-        stated is null ? Assumed(kind, otherwise, basis) : Number(kind, stated, "");
-
     /// <summary>A stated amount, or a default in coherent units that the report lists.</summary>
     public Quantity Amount(QuantityKind kind, Stated<Amount>? stated, double otherwise, string basis) =>
         stated is null ? Assumed(kind, otherwise, basis) : Amount(kind, stated, "");

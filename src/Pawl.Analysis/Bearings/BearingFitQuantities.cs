@@ -19,11 +19,11 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
 
     public static readonly RowDefinition<BearingSpec, string> InnerLoad = Text("inner_load", "How the load lies to the inner ring")
         .By("rotating where ring and direction of the load turn at different speeds", "kinematics")
-        .Solved([], Turning, static (_, subject) => BearingWork.Of(subject).LoadOnInner(), static word => word);
+        .Solved([], Turning, static (_, subject) => BearingWork.Of(subject).LoadOnInner());
 
     public static readonly RowDefinition<BearingSpec, string> OuterLoad = Text("outer_load", "How the load lies to the outer ring")
         .By("rotating where ring and direction of the load turn at different speeds", "kinematics")
-        .Solved([], Turning, static (_, subject) => BearingWork.Of(subject).LoadOnOuter(), static word => word);
+        .Solved([], Turning, static (_, subject) => BearingWork.Of(subject).LoadOnOuter());
 
     public static readonly NumberDefinition<BearingSpec> ShaftSeat = Number("shaft_seat", "d_s", "Seat on the shaft", Units.Millimetre)
         .Stated(static s => s.ShaftSeat);

@@ -32,11 +32,11 @@ public sealed class BearingQuantities : Section<BearingSpec>
     public static readonly TruthDefinition<BearingSpec> HasPartner = Truth("has_partner", "One row at a contact angle has its partner")
         .By("one bearing of the body takes thrust in the positive direction, another in the negative", "the spec")
         .When(static (_, subject) => PlaceOf(subject).Type is { ThrustsUnderRadialLoad: true })
-        .Solved([Seat], None, static (_, subject) => PlaceOf(subject).Partner is not null);
+        .Solved([Seat], static (_, subject) => PlaceOf(subject).Partner is not null);
 
     public static readonly TruthDefinition<BearingSpec> Greased = Truth("greased", "Runs on grease of its own")
         .By("lubricated_by: grease; where that is silent: contact seals, or a gearbox that is greased", "the spec")
-        .Solved([], None, static (_, subject) => BearingWork.Of(subject).IsGreased);
+        .Solved([], static (_, subject) => BearingWork.Of(subject).IsGreased);
 
     public static readonly RowDefinition<BearingSpec, string> Shaft = Text("on_shaft", "Inner ring sits on")
         .Stated(static s => s.Shaft);
@@ -46,7 +46,7 @@ public sealed class BearingQuantities : Section<BearingSpec>
 
     public static readonly TruthDefinition<BearingSpec> InPlanet = Truth("in_planet", "Carries a planet")
         .By("one of its bodies is a planet set", "the spec")
-        .Solved([], None, static (_, subject) => BearingWork.Of(subject).Planet is not null);
+        .Solved([], static (_, subject) => BearingWork.Of(subject).Planet is not null);
 
     public static readonly NumberDefinition<BearingSpec> Bore = Number("bore", "d", "Bore", Units.Millimetre)
         .Found(static (_, subject) => EntryOf(subject).Bore);
@@ -66,7 +66,7 @@ public sealed class BearingQuantities : Section<BearingSpec>
         .By("bore, outside diameter and width against the designation; none: they agree", "ISO 15", Certainty.Memory)
         .Tables(BoundaryDimensions.TableId)
         .When(static (_, subject) => EntryOf(subject).Designation is not null)
-        .Solved([Bore, Outside, Width], None, static (_, subject) => BearingWork.Of(subject).Misfit(), static text => text);
+        .Solved([Bore, Outside, Width], static (_, subject) => BearingWork.Of(subject).Misfit());
 
     public static readonly NumberDefinition<BearingSpec> DynamicRating = Number("dynamic_rating", "C", "Basic dynamic load rating", Units.Newton)
         .Found(static (_, subject) => EntryOf(subject).DynamicRating, static s => OfEntry(s, "dynamic_rating"));
@@ -221,8 +221,6 @@ public sealed class BearingQuantities : Section<BearingSpec>
     internal static BearingTypeSpec EntryOf(Subject bearing) => PlaceOf(bearing).Entry!;
 
     internal static string OfEntry(BearingSpec spec, string key) => $"{key} of bearing {spec.Bearing.Value} in the catalogue";
-
-    internal static ImmutableArray<string> None(Subject subject) => [];
 
     /// <summary>Why its kind is not one that can be rated; empty when it is.</summary>
     internal static ImmutableArray<string> Refused(Subject bearing) => PlaceOf(bearing).Refusal is { } refusal ? [refusal] : [];

@@ -35,11 +35,11 @@ public sealed class SupportQuantities : Section<BodyInTrain>
 
     public static readonly RowDefinition<BodyInTrain, string> Supports = Text("supports", "How it is held")
         .By("two bearings, or one and its meshes where it floats: held; else the reason", "statics of rigid shafts")
-        .When(IsJudged).Solved([Seats], None, static (s, subject) => Held(subject).Account(s.Name), static text => text);
+        .When(IsJudged).Solved([Seats], static (s, subject) => Held(subject).Account(s.Name));
 
     public static readonly RowDefinition<BodyInTrain, string> Unsupported = Text("unsupported", "What is left without a bearing")
         .By("planets, bodies that do not float, and floating ones that bear the coupled machine or their weight need bearings; none: they have them", "statics of rigid shafts")
-        .When(IsJudged).Solved([Seats], None, static (s, subject) => Held(subject).Unsupported(s.Name), static text => text);
+        .When(IsJudged).Solved([Seats], static (s, subject) => Held(subject).Unsupported(s.Name));
 
     public static readonly NumberDefinition<BodyInTrain> AxialForce =
         Number("axial_force", "", "Axial force of the teeth on it at the rated torque", Units.Newton)
@@ -64,8 +64,6 @@ public sealed class SupportQuantities : Section<BodyInTrain>
 
     private static Stated<Amount>? End(Subject body, Func<InputDutySpec?, Stated<Amount>?> input, Func<OutputDutySpec?, Stated<Amount>?> output) =>
         ((BodyInTrain)body.Model).Role == "input" ? input(body.Context.Spec.Duty?.Input) : output(body.Context.Spec.Duty?.Output);
-
-    private static ImmutableArray<string> None(Subject body) => [];
 
     private static ImmutableArray<string> ForceReasons(Subject body) => [.. Held(body).Forces.Of(NameOf(body)).Reasons];
 

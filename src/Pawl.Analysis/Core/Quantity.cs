@@ -160,26 +160,8 @@ public sealed class Quantity
         }
     }
 
-    /// <summary>The hull of a value over its corners and of the same value at a turn between them.</summary>
-    public static Quantity Hull(Quantity corners, Quantity turn)
-    {
-        if (!corners.IsEvaluated || !turn.IsEvaluated)
-            return corners.IsEvaluated ? NotEvaluated(corners.Kind, corners.Inputs, turn.Reasons) : corners;
-
-        var (least, greatest) = (Math.Min(corners.Value.Min, turn.Value.Min), Math.Max(corners.Value.Max, turn.Value.Max));
-        return least < corners.Value.Min || greatest > corners.Value.Max
-            ? Widened(corners.Kind, corners.Inputs, new(corners.Value.Nominal, least, greatest), formula: corners.Formula)
-            : corners;
-    }
-
-    /// <summary>A value that counts as one tolerance from here on, whatever it depends on: wide, never narrow.</summary>
-    /// <remarks>For a value whose parts enter nothing else, such as a face width in common: that is exact and saves corners.</remarks>
-    public static Quantity InCommon(QuantityKind kind, Quantity value) =>
-        !value.IsEvaluated ? NotEvaluated(kind, [value], value.Reasons)
-        : value.Value.IsExact ? Computed(kind, value.Value.Nominal, [value])
-        : Widened(kind, [value], value.Value, formula: x => x[0]);
-
-    /// <summary>The same value, that counts as one tolerance from here on: as <see cref="InCommon"/>, with its own derivation.</summary>
+    /// <summary>The same value, that counts as one tolerance from here on, whatever it depends on: wide, never narrow.</summary>
+    /// <remarks>For a value whose parts enter nothing else, such as a loss: that is exact and saves corners.</remarks>
     internal static Quantity AsOne(Quantity value) => !value.IsEvaluated || value.Value.IsExact
         ? value
         : Widened(value.Kind, value.Inputs, value.Value, value.IsBounded, value.Formula).With(value.Symbols);
@@ -210,19 +192,6 @@ public sealed class Quantity
         MissingReasons(inputs) is { IsEmpty: false } reasons ? NotEvaluated(kind, inputs, reasons)
         : Shows(kind, Extent.Exactly(value)) ? new(kind, Origin.Computed.Instance, inputs) { Value = Extent.Exactly(value) }
         : NotFinite(kind, inputs);
-
-    /// <summary>What a part of the mechanics computes in its own way; where it has no answer, that is the reason.</summary>
-    internal static Quantity Guarded(QuantityKind kind, ImmutableArray<Quantity> inputs, Func<Quantity> compute)
-    {
-        try
-        {
-            return compute();
-        }
-        catch (OutsideValidityException outside)
-        {
-            return NotEvaluated(kind, inputs, outside.Message);
-        }
-    }
 
     // Also in the unit of a report, where a number near the end of its range may go beyond it.
     private static bool Shows(QuantityKind kind, Extent value) =>

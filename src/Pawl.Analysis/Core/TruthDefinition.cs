@@ -46,6 +46,9 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
 
     bool IInput<bool>.Read(ref InputReader reader) => reader.Quantity().Truth;
 
+    /// <inheritdoc cref="Solved(ImmutableArray{IInput}, Func{Subject, ImmutableArray{string}}, Func{TSpec, Subject, bool?})"/>
+    internal TruthDefinition<TSpec> Solved(ImmutableArray<IInput> inputs, Func<TSpec, Subject, bool?> solve) => Solved(inputs, static _ => [], solve);
+
     /// <summary>A truth that a solver finds at nominal from what the spec says: of the declared inputs, which the report lists.</summary>
     /// <param name="inputs">What it depends on; one without a value leaves it open.</param>
     /// <param name="reasons">Why the solver has no answer; none when it has one.</param>

@@ -58,11 +58,11 @@ public sealed class PartFits : Section<FitSpec>
 
     public static readonly RowDefinition<FitSpec, string> KindOfFit = Text("fit_kind", "Kind of fit at 20 °C")
         .By("C_min ≥ 0 clearance, C_max ≤ 0 interference, else transition", "ISO 286-1:2010, definitions")
-        .From(ClearanceAtRoom.Limits(), static clearance => KindOf(clearance), static word => word);
+        .From(ClearanceAtRoom.Limits(), static clearance => KindOf(clearance));
 
     public static readonly RowDefinition<FitSpec, string> Contradiction = Text("contradiction", "Conflict between limits and function")
         .By("slide: C_min ≥ 0; press: C_max < 0; locate and register: not C_max < 0, at 20 °C", Closed)
-        .From(Function, ClearanceAtRoom.Limits(), static (function, clearance) => Conflict(function, LimitsOf(clearance).Kind), static word => word);
+        .From(Function, ClearanceAtRoom.Limits(), static (function, clearance) => Conflict(function, LimitsOf(clearance).Kind));
 
     public static readonly NumberDefinition<FitSpec> CompetingRegisters =
         Number("competing_registers", "", "Other registers between the same two parts")

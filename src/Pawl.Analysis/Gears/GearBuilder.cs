@@ -28,9 +28,6 @@ internal sealed class GearBuilder
 
     public bool IsInternal => Sign < 0;
 
-    /// <summary>Number of teeth with the sign of ISO 21771.</summary>
-    public int SignedTeeth => Sign * Spec.Teeth.Value;
-
     public Quantity this[QuantityKind kind] => Subject[kind];
 
     public static GearBuilder Build(AnalysisContext context, GearSpec spec) => new(

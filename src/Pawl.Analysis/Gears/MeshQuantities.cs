@@ -27,7 +27,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
         .By("internal where one gear is a ring", "the spec", Certainty.Declared)
         .From(
             OfRow("first", static () => G.Kind), OfRow("second", static () => G.Kind),
-            static (first, second) => first == G.Internal || second == G.Internal ? G.Internal : G.External, static word => word);
+            static (first, second) => first == G.Internal || second == G.Internal ? G.Internal : G.External);
 
     public static readonly TruthDefinition<MeshSpec> SameRack = Truth("same_rack", "Module, pressure angle and helix angle agree")
         .By("m_n, α_n and β equal on both gears", Iso)

@@ -35,7 +35,7 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly RowDefinition<LubricationSpec, string> Grade = Text("grade", "Viscosity grade")
         .By("the grade whose middle lies within 10 % of ν_40, or none", "ISO 3448", Certainty.Published)
         .Tables(OilGrade.TableId)
-        .From(OfLimits("train", static () => DutyQuantities.Viscosity40, "ν_40"), static at40 => GradeOf(at40.Nominal), static word => word);
+        .From(OfLimits("train", static () => DutyQuantities.Viscosity40, "ν_40"), static at40 => GradeOf(at40.Nominal));
 
     public static readonly NumberDefinition<LubricationSpec> Index =
         Number("viscosity_index", "VI", "Viscosity index")
@@ -99,7 +99,7 @@ public sealed class OilSystem : Section<LubricationSpec>
 
     public static readonly RowDefinition<LubricationSpec, string> RequiredSupply = Text("required_supply", "Supply required by the maximum speed")
         .By("splash to 12 m/s, splash with care to 15 m/s, jet above", Practice, Certainty.CommonPractice)
-        .From(Fastest.Limits(), static speed => Word(OilSupplyChoice.For(speed.Max)), static word => word);
+        .From(Fastest.Limits(), static speed => Word(OilSupplyChoice.For(speed.Max)));
 
     public static readonly TruthDefinition<LubricationSpec> LowestWetted =
         Truth("lowest_wetted", "The level at rest wets the lowest planet over its whole face width")
@@ -225,7 +225,7 @@ public sealed class OilSystem : Section<LubricationSpec>
         .By(
             "same, compatible (mineral, PAO, ATF), doubtful (ester with another), incompatible (PAG with another)",
             Practice, Certainty.CommonPractice)
-        .From(BaseBefore, Base, OilBase.Mixture, static word => word);
+        .From(BaseBefore, Base, OilBase.Mixture);
 
     public static readonly TruthDefinition<LubricationSpec> Flushed = Truth("flushed", "The unit is flushed before the oil is changed")
         .When(static s => s.OilBefore is not null)

@@ -40,7 +40,7 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
 
     public static readonly RowDefinition<MeshSpec, string> DrivingGear = Text("driving_gear", "Gear that drives the mesh, seen from the carrier")
         .By("the gear that gives power to the mesh in the carrier's frame", "power balance in the carrier frame")
-        .Solved([], Q.TorqueReasons, static (_, subject) => Q.TorquesOf(subject)!.Driver ?? "none: the mesh carries no power", static word => word);
+        .Solved([], Q.TorqueReasons, static (_, subject) => Q.TorquesOf(subject)!.Driver ?? "none: the mesh carries no power");
 
     public static readonly NumberDefinition<MeshSpec> PlanetCount = Number("planet_count", "N", "Planets that share the load")
         .By("count of the planet set; 1 between central gears", "the spec", Certainty.Declared)

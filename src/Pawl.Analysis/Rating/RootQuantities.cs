@@ -141,7 +141,7 @@ public sealed class RootQuantities : Section<MeshGear>
 
     public static readonly RowDefinition<MeshGear, string> LoadedFlanks = Text("loaded_flanks", "Flanks of a tooth that carry load")
         .By("both where R < 0, else one", "statics of the train")
-        .From(LoadReversal, static ratio => ratio < 0 ? "both" : "one", static word => word);
+        .From(LoadReversal, static ratio => ratio < 0 ? "both" : "one");
 
     public static readonly NumberDefinition<MeshGear> MeanStressFactor = Number("mean_stress_factor", "Y_M", "Mean stress factor of reversed bending")
         .By("Y_M = 1/(1 − R·(1 − M)/(1 + M)), M by class", "ISO 6336-3, annex B", Certainty.Memory)

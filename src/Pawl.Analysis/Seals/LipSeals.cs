@@ -30,7 +30,7 @@ public sealed class LipSeals : Section<LipSealSpec>
     public static readonly RowDefinition<LipSealSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility")
         .By("table elastomers, by elastomer and base: suitable, limited, unsuitable", Practice, Certainty.CommonPractice)
         .Tables(Mechanics.Seals.Elastomer.TableId)
-        .From(Elastomer, OilBase, Lubrication.OilBase.Suitability, static word => word);
+        .From(Elastomer, OilBase, Lubrication.OilBase.Suitability);
 
     public static readonly RowDefinition<LipSealSpec, string> LipFaces = Text("lip_faces", "Side that the spring of the lip faces")
         .Stated(static s => s.LipFaces);

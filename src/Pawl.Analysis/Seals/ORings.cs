@@ -33,7 +33,7 @@ public sealed class ORings : Section<ORingSpec>
     public static readonly RowDefinition<ORingSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility")
         .By("table elastomers, by elastomer and base: suitable, limited, unsuitable", Practice, Certainty.CommonPractice)
         .Tables(Mechanics.Seals.Elastomer.TableId)
-        .From(Elastomer, OilBase, Lubrication.OilBase.Suitability, static word => word);
+        .From(Elastomer, OilBase, Lubrication.OilBase.Suitability);
 
     public static readonly NumberDefinition<ORingSpec> Hardness =
         Number("hardness", "", "Hardness of the elastomer, IRHD").Stated(static s => s.Hardness).Assumed(70, $"70 IRHD, {Practice}");
@@ -42,7 +42,7 @@ public sealed class ORings : Section<ORingSpec>
 
     public static readonly RowDefinition<ORingSpec, string> Direction = Text("direction", "Direction of the squeeze")
         .By("radial of a plug or bore, axial of a face", Closed)
-        .From(Gland, static gland => gland is "plug" or "bore" ? "radial" : "axial", static word => word);
+        .From(Gland, static gland => gland is "plug" or "bore" ? "radial" : "axial");
 
     public static readonly RowDefinition<ORingSpec, string> Motion = Text("motion", "Static, reciprocating or rotating")
         .Stated(static s => s.Motion)

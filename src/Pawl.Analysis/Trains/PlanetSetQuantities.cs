@@ -40,7 +40,7 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
 
     public static readonly TruthDefinition<PlanetGroupSpec> Stepped = Truth("stepped", "A planet has steps of different tooth counts in its meshes")
         .By("a body of the set meshes with more than one tooth count", "the spec")
-        .Solved([], Known, static (_, subject) => PlanetLayout.Of(subject).IsStepped);
+        .Solved([], static (_, subject) => PlanetLayout.Of(subject).IsStepped);
 
     public static readonly NumberDefinition<PlanetGroupSpec> SpacingDivisor =
         Number("spacing_divisor", "D", "Places around the axis where a planet goes in")
@@ -59,7 +59,7 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
     public static readonly RowDefinition<PlanetGroupSpec, string> PermittedPositions =
         Text("permitted_positions", "Permitted positions nearest to equal spacing")
         .By("θ_k = round(k·D/N) · 360°/D", Closed)
-        .From(SpacingDivisor, Count, static (divisor, count) => Angles(new MinMeshAngle((long)divisor).NearestToEqual((int)count)), static text => text);
+        .From(SpacingDivisor, Count, static (divisor, count) => Angles(new MinMeshAngle((long)divisor).NearestToEqual((int)count)));
 
     public static readonly NumberDefinition<PlanetGroupSpec> MisfitAngle =
         Number("misfit_angle", "Δθ", "Maximum angle of a planet beside a place where it goes in", Units.Degree)
@@ -69,7 +69,7 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
     public static readonly NumberDefinition<PlanetGroupSpec> PositionMisfit =
         Number("position_misfit", "Δs", "Maximum misfit of a planet position, on the circle of centres", Units.Millimetre)
         .By("Δs = a_w · (distance of θ_k from the nearest multiple of θ₀)", Closed)
-        .For(static (_, subject) => PlanetLayout.Of(subject).Central.IsEmpty).Solved([], Placed, static (_, _) => null)
+        .For(static (_, subject) => PlanetLayout.Of(subject).Central.IsEmpty).Unless(Placed)
         .From(Of("central", static () => MeshQuantities.CentreDistance), MisfitAngle, static (a, angle) => a * angle);
 
     public static readonly NumberDefinition<PlanetGroupSpec> MinBacklash =
@@ -115,7 +115,7 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
     public static readonly NumberDefinition<PlanetGroupSpec> NeighbourClearance =
         Number("neighbour_clearance", "c_n", "Minimum clearance of planets that do not mesh, tip to tip", Units.Millimetre)
         .By("distance of the centres − both tip radii, smallest over all neighbours in the same plane", "closed form")
-        .For(static (_, subject) => !PlanetLayout.Of(subject).ArePlacesKnown).Solved([], Arranged, static (_, _) => null)
+        .For(static (_, subject) => !PlanetLayout.Of(subject).ArePlacesKnown).Unless(Arranged)
         .When(static (s, subject) => s.Count > 1 || PlanetLayout.Of(subject).IsPair || !PlanetLayout.Of(subject).ArePlacesKnown)
         .From(Arrangement, Centres, Tips, Spans, static (layout, centres, tips, spans) =>
             layout.Clearance(centres, tips, spans) ?? throw Guard.Because($"no two planets can meet"));
@@ -129,12 +129,12 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         Number("most_planets", "N_max", "Most planets that fit, equally spaced, and go together")
         .By("greatest N with D mod N = 0 and neighbour clearance above zero", "closed form")
         .Noted("at nominal sizes; the neighbour clearance of the planets that are fitted is judged at its worst")
-        .For(static (_, subject) => !PlanetLayout.Of(subject).ArePlacesKnown).Solved([], Arranged, static (_, _) => null)
+        .For(static (_, subject) => !PlanetLayout.Of(subject).ArePlacesKnown).Unless(Arranged)
         .From(Arrangement, Centres, Tips, Spans, SpacingDivisor, static (layout, centres, tips, spans, _) => layout.MaxPlanets(centres, tips, spans));
 
     public static readonly RowDefinition<PlanetGroupSpec, string> Phasing = Text("phasing", "Phase of the meshes around the axis")
         .By("in phase when z·θ_k/360° is whole for every planet, sequential when the phases spread evenly", "closed form")
-        .Solved([Teeth], Placed, static (s, subject) => Phases(s, PlanetLayout.Of(subject)), static text => text);
+        .Solved([Teeth], Placed, static (s, subject) => Phases(s, PlanetLayout.Of(subject)));
 
     public static readonly NumberDefinition<PlanetGroupSpec> FactoringMeshes =
         Number("factoring_meshes", "", "Central meshes whose planets are all in phase")
@@ -159,12 +159,12 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         Truth("marks_outward_work", "The same mark outward seats every planet rightly")
         .By("z·θ_k/360° is whole for every central gear and planet", "closed form")
         .When(static (s, subject) => HasMarks(s, subject))
-        .Solved([Teeth, Count], Known, static (_, subject) => PlanetLayout.Of(subject).SameMarkOutward());
+        .Solved([Teeth, Count], static (_, subject) => PlanetLayout.Of(subject).SameMarkOutward());
 
     public static readonly RowDefinition<PlanetGroupSpec, string> MarkAngles = Text("mark_angles", "Angles of the marks when the planets go in")
         .By("A·u = c·θ + n: from the radius that points outward to the mark of each body, those of the first planet outward", Closed)
         .When(static (s, subject) => HasMarks(s, subject) && s.Steps is { Value: "marked" })
-        .Solved([Teeth, Count], Known, static (s, subject) => Marks(s, PlanetLayout.Of(subject)), static text => text);
+        .Solved([Teeth, Count], static (s, subject) => Marks(s, PlanetLayout.Of(subject)));
 
     public static readonly NumberDefinition<PlanetGroupSpec> Mass = Number("mass", "m", "Mass of a planet", Units.Kilogram)
         .Stated(static s => s.Sets[0].Mass, "mass").Optional();
@@ -247,8 +247,6 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         PlanetLayout.Of(subject) is { HasPlaces: true, IsStepped: true } && !spec.IsIndividual;
 
     private static bool IsMeshedPair(Subject subject) => PlanetLayout.Of(subject) is { IsPair: true, Pairs.Length: 1 };
-
-    private static ImmutableArray<string> Known(Subject subject) => [];
 
     private static ImmutableArray<string> Placed(Subject subject) =>
         PlanetLayout.Of(subject) is { HasPlaces: true, Central.IsEmpty: false } ? [] : [$"a planet of {GroupOf(subject).Name} meshes with no central gear"];

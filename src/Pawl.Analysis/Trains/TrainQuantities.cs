@@ -21,16 +21,16 @@ public sealed class TrainQuantities : Section<GearboxSpec>
 
     public static readonly RowDefinition<GearboxSpec, string> Topology = Text("topology", "Topology")
         .By("recognised from the graph of bodies and meshes", "closed form")
-        .Solved([], Unstated, static (_, subject) => subject.Context.Train!.Topology, Self);
+        .Solved([], Unstated, static (_, subject) => subject.Context.Train!.Topology);
 
     public static readonly RowDefinition<GearboxSpec, string> GraphFaults = Text("graph_faults", "Faults of the graph of bodies and meshes")
         .By("none, or what cannot be: a planet that meshes with its own carrier, two rings in mesh", "closed form")
         .Solved([], Unstated, static (_, subject) => Sentences(
-            subject, static problem => problem.Blocks == TrainStep.Speeds && problem is not (TrainProblem.Undetermined or TrainProblem.Locked)), Self);
+            subject, static problem => problem.Blocks == TrainStep.Speeds && problem is not (TrainProblem.Undetermined or TrainProblem.Locked)));
 
     public static readonly RowDefinition<GearboxSpec, string> FreeBodies = Text("free_bodies", "Bodies whose speed nothing determines")
         .By("none, or the null space of the system of Willis relations", Willis)
-        .Solved([], Faults, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.Undetermined), Self);
+        .Solved([], Faults, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.Undetermined));
 
     public static readonly NumberDefinition<GearboxSpec> Mobility = Number("mobility", "F", "Free speeds beyond the input")
         .By("F = bodies − independent meshes − fixed bodies − 1", Willis).Scaled(1)
@@ -39,7 +39,7 @@ public sealed class TrainQuantities : Section<GearboxSpec>
 
     public static readonly RowDefinition<GearboxSpec, string> Contradiction = Text("contradiction", "Meshes that contradict each other")
         .By("none, or the least set of meshes and held bodies that stop the input", Willis)
-        .Solved([], Faults, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.Locked), Self);
+        .Solved([], Faults, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.Locked));
 
     public static readonly TruthDefinition<GearboxSpec> StandingOutput = Truth("standing_output", "Output stands still while the input turns")
         .By("ω_out = 0", Willis)
@@ -47,12 +47,12 @@ public sealed class TrainQuantities : Section<GearboxSpec>
 
     public static readonly RowDefinition<GearboxSpec, string> IdleBodies = Text("idle_bodies", "Bodies that nothing touches")
         .By("none, or the bodies without a mesh or a meshing planet", "closed form")
-        .Solved([], Unstated, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.IdleBody), Self);
+        .Solved([], Unstated, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.IdleBody));
 
     public static readonly RowDefinition<GearboxSpec, string> ClosedLoops =
         Text("closed_loops", "Closed loops of meshes that share the load by stiffness")
         .By("none, or meshes that agree with the rest but are not needed", Willis)
-        .Solved([], Unstated, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.LoadShareIndeterminate), Self);
+        .Solved([], Unstated, static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.LoadShareIndeterminate));
 
     public static readonly NumberDefinition<GearboxSpec> TargetRatio = Number("target_ratio", "i_t", "Target ratio")
         .Stated(static s => s.Ratio?.Target, "/ratio.target");
@@ -73,11 +73,11 @@ public sealed class TrainQuantities : Section<GearboxSpec>
 
     public static readonly RowDefinition<GearboxSpec, string> ExactRatio = Text("exact_ratio", "Ratio as a fraction of whole numbers")
         .By("i = ω_in / ω_out in exact arithmetic", Willis)
-        .Solved([], RatioReasons, static (_, subject) => $"{Exact(subject).Numerator}/{Exact(subject).Denominator}", Self);
+        .Solved([], RatioReasons, static (_, subject) => $"{Exact(subject).Numerator}/{Exact(subject).Denominator}");
 
     public static readonly RowDefinition<GearboxSpec, string> Sense = Text("sense", "Sense of rotation of the output")
         .By("same when i > 0, reversed when i < 0", "closed form")
-        .From(Ratio, static ratio => ratio < 0 ? "reversed" : "same", Self);
+        .From(Ratio, static ratio => ratio < 0 ? "reversed" : "same");
 
     public static readonly RowDefinition<GearboxSpec, string> TargetSense = Text("target_sense", "Sense of rotation required")
         .Stated(static s => s.Ratio?.Sense, "/ratio.sense").Optional();
@@ -90,7 +90,7 @@ public sealed class TrainQuantities : Section<GearboxSpec>
 
     public static readonly RowDefinition<GearboxSpec, string> SelfLocking = Text("self_locking", "The losses stop the drive")
         .By("none, or why no direction of mesh losses gives a positive efficiency", PowerBalance)
-        .Solved([Efficiencies], static subject => IsLocked(subject) ? [] : TorqueReasons(subject), static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.SelfLocking), Self);
+        .Solved([Efficiencies], static subject => IsLocked(subject) ? [] : TorqueReasons(subject), static (_, subject) => Sentences(subject, static problem => problem is TrainProblem.SelfLocking));
 
     public static readonly NumberDefinition<GearboxSpec> TorqueBalance = Number("torque_balance", "|ΣT|/|T|", "Residue of the torques on the whole")
         .By("|T_in + T_out + Σ T_fixed| / max |T|", "statics: the torques on a body at rest sum to zero")
@@ -206,8 +206,6 @@ public sealed class TrainQuantities : Section<GearboxSpec>
         var said = string.Join("; ", Problems(subject).Where(which).Select(static problem => problem.Sentence.TrimEnd('.')));
         return said.Length == 0 ? None : said;
     }
-
-    private static string Self(string text) => text;
 
     private static TrainTorques WithLosses(TrainBuilder train, double[] efficiencies) =>
         TrainSolver.TorquesAt(train.Graph!, train.Solution!.Speeds!, efficiencies) ?? throw Guard.Because($"within its tolerances the train locks");
