@@ -1,4 +1,5 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using static Pawl.Analysis.Core.Inputs;
@@ -28,15 +29,23 @@ internal static class BodyInputs
 
     public static readonly IInput<double[]> CaseShares = Each("load_cases", static () => LoadCaseQuantities.Share, "q");
 
-    public static readonly IInput<double[]> CaseTorques = Each("load_cases", static () => LoadCaseQuantities.Torque, "T_i");
+    public static readonly IInput<double[]> CaseSpeeds = Each("load_cases", static () => LoadCaseQuantities.Speed, "n_in,i");
 
-    public static readonly IInput<double[]> CaseSpeeds = Each("load_cases", static () => LoadCaseQuantities.Speed, "n_i");
+    /// <summary>The fastest that the input turns in duty and spectrum, without sign, rad/s.</summary>
+    public static readonly IInput<double> FastestSpeed = Join(InputSpeed, CaseSpeeds, static (rated, cases) => FastestInput.Of([rated, .. cases]));
+
+    /// <summary>The fastest that the input turns over its rated speed.</summary>
+    public static readonly IInput<double> FastestOverRated = Join(
+        InputSpeed, CaseSpeeds, static (rated, cases) => FastestInput.Of([rated, .. cases]) / Math.Abs(rated));
 
     /// <summary>Train, body and load cases, by which the inputs above are reached.</summary>
     public static Subject On(this Subject part, AnalysisContext context, string body) => part
+        .InDuty(context).Relate("body", () => context.Find(SubjectKinds.Body, $"bodies.{body}"));
+
+    /// <summary>Train and load cases.</summary>
+    public static Subject InDuty(this Subject part, AnalysisContext context) => part
         .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
-        .Relate("body", () => context.Find(SubjectKinds.Body, $"bodies.{body}"))
-        .RelateAll("load_cases", () => context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase));
+        .RelateAll("load_cases", () => context.Subjects.Where(static subject => subject.Kind == SubjectKinds.LoadCase));
 
     /// <summary>Why a body has no torque.</summary>
     public static string NoTorque(string body) => $"the torque inside {body} is not computed: neither input, output nor held";

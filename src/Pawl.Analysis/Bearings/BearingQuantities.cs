@@ -137,9 +137,8 @@ public sealed class BearingQuantities : Section<BearingSpec>
         Number("relative_speed", "n", "Maximum speed of one ring against the other", Units.RevolutionPerMinute)
         .By("|n_inner − n_outer|, at the input's greatest speed or the fastest share", "kinematics").Scaled(1)
         .From(
-            Of("shaft", static () => BodyQuantities.SpeedRatio, "ω_i/ω_in"), Of("housing", static () => BodyQuantities.SpeedRatio, "ω_o/ω_in"), InputSpeed,
-            Each("load_cases", static () => LoadCaseQuantities.Speed, "n_in,i"), static (inner, outer, rated, shares) =>
-                rated * Math.Abs(inner - outer) * (FastestInput.Of([rated, .. shares]) / Math.Abs(rated)));
+            Of("shaft", static () => BodyQuantities.SpeedRatio, "ω_i/ω_in"), Of("housing", static () => BodyQuantities.SpeedRatio, "ω_o/ω_in"),
+            BodyInputs.FastestSpeed, static (inner, outer, fastest) => fastest * Math.Abs(inner - outer));
 
     internal static readonly ImmutableArray<IInput> LoadInputs = [Entry, Of("train", static () => TrainQuantities.InputTorque), InputSpeed, Of("train", static () => D.ApplicationFactor)];
 
@@ -207,9 +206,8 @@ public sealed class BearingQuantities : Section<BearingSpec>
         foreach (var spec in context.Spec.Bearings.Entries)
         {
             all.Add(context.Begin(SubjectKinds.Bearing, $"bearings.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", train.Subject).Relate("shaft", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
-                .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
-                .RelateAll("load_cases", () => context.Subjects.Where(static subject => subject.Kind == SubjectKinds.LoadCase)));
+                .InDuty(context).Relate("shaft", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
+                .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}")));
         }
 
         train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)));

@@ -184,9 +184,7 @@ public sealed class PartFits : Section<FitSpec>
         .Stated(static s => s.Speed)
         .From(
             Of("body", static () => BodyQuantities.Speed, "n_body"),
-            Of("train", static () => TrainQuantities.InputSpeed, "n_in"),
-            Each("load_cases", static () => LoadCaseQuantities.Speed, "n_in"),
-            static (body, rated, cases) => Math.Abs(body) * (FastestInput.Of([rated, .. cases]) / Math.Abs(rated)));
+            BodyInputs.FastestOverRated, static (body, fastest) => Math.Abs(body) * fastest);
 
     public static readonly NumberDefinition<FitSpec> SpeedLoss =
         Number("speed_loss", "ΔU", "Interference lost at speed", Units.Micrometre)
@@ -335,10 +333,9 @@ public sealed class PartFits : Section<FitSpec>
         foreach (var spec in context.Spec.Fits.Entries)
         {
             context.Begin(SubjectKinds.Fit, $"fits.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .InDuty(context)
                 .RelateOptional("body", () => Bodies(context, spec.ShaftPart, spec.HolePart, spec.Carries).FirstOrDefault())
-                .RelateOptional("carried", () => Bodies(context, spec.Carries).FirstOrDefault())
-                .RelateAll("load_cases", () => context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase));
+                .RelateOptional("carried", () => Bodies(context, spec.Carries).FirstOrDefault());
         }
     }
 

@@ -182,7 +182,7 @@ public sealed class Interfaces : Section<InterfacePairing>
     public static readonly NumberDefinition<InterfacePairing> Speed = Number("speed", "n", "Maximum speed", Units.RevolutionPerMinute)
         .By("n = max n_in·|ω/ω_in|, over duty and load cases", "speeds of the train").Scaled(Math.PI / 30)
         .When(HasSpeed)
-        .From(InputSpeed, CaseSpeeds, SpeedRatio, static (rated, cases, ratio) => FastestInput.Of([rated, .. cases]) * Math.Abs(ratio));
+        .From(FastestSpeed, SpeedRatio, static (fastest, ratio) => fastest * Math.Abs(ratio));
 
     public static readonly NumberDefinition<InterfacePairing> OwnSpeed = Number("own_speed", "n_1", "Permitted speed of the gearbox's side", Units.RevolutionPerMinute)
         .Scaled(Math.PI / 30).Stated(static s => s.Own.Speed, "speed").Optional();

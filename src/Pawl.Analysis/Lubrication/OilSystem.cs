@@ -75,22 +75,19 @@ public sealed class OilSystem : Section<LubricationSpec>
         Number("pitch_line_speed", "v", "Maximum pitch line velocity of all meshes", Units.MetrePerSecond)
         .By("maximum v of the meshes, at the fastest input of duty and spectrum", Closed).Scaled(1000)
         .From(
-            Of("train", static () => TrainQuantities.InputSpeed, "n_in"),
-            Each("load_cases", static () => LoadCaseQuantities.Speed, "n_in"),
-            Each("meshes", static () => MeshQuantities.PitchLineSpeed, "v"),
-            static (rated, cases, speeds) => FastestInput.Of(speeds) * FastestInput.Of([rated, .. cases]) / Math.Abs(rated));
+            BodyInputs.FastestOverRated, Each("meshes", static () => MeshQuantities.PitchLineSpeed, "v"),
+            static (fastest, speeds) => FastestInput.Of(speeds) * fastest);
 
     public static readonly NumberDefinition<LubricationSpec> RimSpeed =
         Number("rim_speed", "v_rim", "Maximum circumferential speed of the planets around the axis", Units.MetrePerSecond)
         .By("v_rim = |ω_carrier|·(a_w + d_a/2) of the planets, at the fastest input", Closed).Scaled(1000)
         .Noted("the web of the carrier, where it reaches farther out, is not included")
         .From(
-            Of("train", static () => TrainQuantities.InputSpeed, "n_in"),
-            Each("load_cases", static () => LoadCaseQuantities.Speed, "n_in"),
+            BodyInputs.FastestSpeed,
             Each("rim_carriers", static () => BodyQuantities.SpeedRatio, "ω_carrier/ω_in"),
             Each("rim_meshes", static () => MeshQuantities.CentreDistance, "a_w"),
             Each("rim_gears", static () => GearQuantities.TipDiameter, "d_a"),
-            static (rated, cases, carriers, centres, tips) => Rim(carriers, centres, tips) * FastestInput.Of([rated, .. cases]));
+            static (fastest, carriers, centres, tips) => Rim(carriers, centres, tips) * fastest);
 
     public static readonly NumberDefinition<LubricationSpec> Fastest =
         Number("fastest_speed", "v_max", "Maximum of pitch line velocities and circumferential speeds", Units.MetrePerSecond)
@@ -238,8 +235,7 @@ public sealed class OilSystem : Section<LubricationSpec>
         if (context.Spec.Lubrication is not { } spec)
             return;
         context.Begin(SubjectKinds.Lubrication, "lubrication", Place(context.Spec), spec)
-            .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
-            .RelateAll("load_cases", () => All(context, SubjectKinds.LoadCase))
+            .InDuty(context)
             .RelateAll("meshes", () => All(context, SubjectKinds.Mesh))
             .RelateAll("bearings", () => All(context, SubjectKinds.Bearing))
             .RelateAll("lip_seals", () => All(context, SubjectKinds.LipSeal))

@@ -56,11 +56,10 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("relative_speed", "n", "Fastest speed of the shaft against the housing", Units.RevolutionPerMinute)
         .By("n = max n_in · |ω_shaft/ω_in − ω_housing/ω_in|, over duty and spectrum", Closed).Scaled(Math.PI / 30)
         .From(
-            Of("train", static () => TrainQuantities.InputSpeed, "n_in"),
-            Each("load_cases", static () => LoadCaseQuantities.Speed, "n_in"),
+            BodyInputs.FastestSpeed,
             Of("shaft", static () => BodyQuantities.SpeedRatio, "ω_shaft/ω_in"),
             Of("housing", static () => BodyQuantities.SpeedRatio, "ω_housing/ω_in"),
-            static (rated, cases, shaft, housing) => FastestInput.Of([rated, .. cases]) * Math.Abs(shaft - housing));
+            static (fastest, shaft, housing) => fastest * Math.Abs(shaft - housing));
 
     public static readonly NumberDefinition<LipSealSpec> SurfaceSpeed =
         Number("surface_speed", "v", "Surface speed under the lip", Units.MetrePerSecond)
@@ -161,8 +160,7 @@ public sealed class LipSeals : Section<LipSealSpec>
         foreach (var spec in context.Spec.LipSeals.Entries)
         {
             context.Begin(SubjectKinds.LipSeal, $"lip_seals.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
-                .RelateAll("load_cases", () => context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase))
+                .InDuty(context)
                 .Relate("shaft", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
                 .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
                 .RelateOptional("lubrication", () => context.Find(SubjectKinds.Lubrication, "lubrication"));

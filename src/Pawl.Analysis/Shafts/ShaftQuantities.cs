@@ -128,8 +128,7 @@ public sealed class ShaftQuantities : Section<ShaftSpec>
 
     public static readonly NumberDefinition<ShaftSpec> Speed = Number("speed", "n", "Maximum speed", Units.RevolutionPerMinute)
         .By("|n| of the body in the fastest share of the duty", "speeds of the train").Scaled(Math.PI / 30)
-        .From(Of("body", static () => B.Speed), InputSpeed, Each("load_cases", static () => LoadCaseQuantities.Speed, "n_in,i"), static (body, rated, shares) =>
-            Math.Abs(body) * (FastestInput.Of([rated, .. shares]) / Math.Abs(rated)));
+        .From(Of("body", static () => B.Speed), BodyInputs.FastestOverRated, static (body, fastest) => Math.Abs(body) * fastest);
 
     public static readonly NumberDefinition<ShaftSpec> CriticalSpeed =
         Number("critical_speed", "n_cr", "Lowest critical speed in bending", Units.RevolutionPerMinute)
@@ -148,9 +147,7 @@ public sealed class ShaftQuantities : Section<ShaftSpec>
         {
             var sections = ImmutableArray.CreateBuilder<Subject>();
             var shaft = context.Begin(SubjectKinds.Shaft, $"shafts.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", context.Train.Subject).Relate("body", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Body.Value}"))
-                .RelateAll("sections", () => sections)
-                .RelateAll("load_cases", () => context.Subjects.Where(static subject => subject.Kind == SubjectKinds.LoadCase));
+                .On(context, spec.Body.Value).RelateAll("sections", () => sections);
             foreach (var section in spec.Sections.Entries)
             {
                 var name = section.Name.Value;

@@ -134,7 +134,7 @@ public sealed class Splines : Section<SplineSpec>
         .From(Starts, ReverseTorque, static (starts, reverse) => SplineFactors.Life(starts, reverse > 0));
 
     public static readonly NumberDefinition<SplineSpec> Turns = Number("turns", "N_t", "Turns in the service life")
-        .By("N_t = |ω/ω_in|·n·L_h; n is n_in, or Σ q·n_i over the load cases", "closed form")
+        .By("N_t = |ω/ω_in|·n·L_h; n is n_in, or Σ q·n_in,i over the load cases", "closed form")
         .From(SpeedRatio, InputSpeed, CaseShares, CaseSpeeds, ServiceLife, static (ratio, rated, shares, speeds, life) =>
             Math.Abs(ratio) * (shares.Length == 0 ? rated : shares.Zip(speeds, static (share, speed) => share * speed).Sum()) * life / Math.Tau);
 
@@ -173,7 +173,7 @@ public sealed class Splines : Section<SplineSpec>
 
     public static readonly NumberDefinition<SplineSpec> Speed = Number("speed", "n", "Maximum speed", Units.RevolutionPerMinute)
         .By("n = max n_in·|ω/ω_in|, over duty and load cases", "speeds of the train").Scaled(Math.PI / 30)
-        .From(InputSpeed, CaseSpeeds, SpeedRatio, static (rated, cases, ratio) => FastestInput.Of([rated, .. cases]) * Math.Abs(ratio));
+        .From(FastestSpeed, SpeedRatio, static (fastest, ratio) => fastest * Math.Abs(ratio));
 
     public static readonly NumberDefinition<SplineSpec> Pressure = Stress("flank_pressure", "p", "Flank pressure", "p = 2·T/(D·z·L·h)·K_A·K_m")
         .From(Length, Torque, PitchDiameter, Teeth, ContactHeight, ApplicationFactor, Distribution, static (length, torque, diameter, teeth, height, application, distribution) =>
