@@ -1,6 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Lubrication;
-using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Quantities;

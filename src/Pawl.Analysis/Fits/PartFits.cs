@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Fits;

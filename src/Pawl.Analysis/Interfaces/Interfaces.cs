@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Lubrication;
 using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Joints;
 using Pawl.Mechanics.Splines;

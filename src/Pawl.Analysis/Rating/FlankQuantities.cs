@@ -105,24 +105,20 @@ public sealed class FlankQuantities : Section<MeshGear>
         .By("S_H = σ_HG·Z_NT/σ_H; under a load spectrum the factor on all stresses at which the damage sum is 1", "ISO 6336-2, ISO 6336-6")
         .Noted("1 % probability of damage; on stress, so its square is on load; each share of a spectrum with load factors of its own")
         .For(Spectrum.IsAbsent).From(ContactStrength, LifeFactor, ContactStress, static (strength, life, stress) => strength * life / stress)
-        .From(ContactStrength, Curve, Bins, static (strength, curve, bins) => Damage.Safety(bins, curve, strength));
+        .From(ContactStrength, Curve, Bins, Spectrum.Safety);
 
     public static readonly NumberDefinition<MeshGear> ContactDamage =
         Number("contact_damage", "D_H", "Damage sum of the flank with the safety required")
         .By("D_H = Σ n_i/N_i, N_i the life at S_Hmin·σ_Hi", "ISO 6336-6, linear damage")
         .Noted("load factors of each share from the same formulas at its load and speed")
         .When(Spectrum.IsPresent)
-        .From(
-            ContactStrength, Curve, Bins, Of("train", static () => D.RequiredContactSafety),
-            static (strength, curve, bins, required) => Damage.Sum(bins, curve, strength / required));
+        .From(ContactStrength, Curve, Bins, Of("train", static () => D.RequiredContactSafety), Spectrum.DamageSum);
 
     public static readonly NumberDefinition<MeshGear> ContactLife =
         Number("contact_life", "L_H", "Life of the flank with the safety required", Units.Hour)
         .By("L_H = L_h/D_H, D_H = Σ n_i/N_i at S_Hmin·σ_Hi", "ISO 6336-6, linear damage")
         .Noted("counted up to 10⁶ h")
-        .From(
-            ContactStrength, Curve, Bins, Of("train", static () => D.RequiredContactSafety), Of("train", static () => D.ServiceLife),
-            static (strength, curve, bins, required, life) => Spectrum.Life(Damage.Sum(bins, curve, strength / required), life));
+        .From(ContactStrength, Curve, Bins, Of("train", static () => D.RequiredContactSafety), Of("train", static () => D.ServiceLife), Spectrum.Life);
 
     public static readonly NumberDefinition<MeshGear> PeakContactSafety =
         Number("peak_contact_safety", "S_H,peak", "Safety of the flank at the peak torque")

@@ -197,24 +197,20 @@ public sealed class RootQuantities : Section<MeshGear>
         .By("S_F = σ_FG·Y_NT/σ_F; under a load spectrum the factor on all stresses at which the damage sum is 1", "ISO 6336-3, ISO 6336-6")
         .Noted("1 % probability of damage; each share of a spectrum with load factors of its own")
         .For(Spectrum.IsAbsent).From(BendingStrength, LifeFactor, RootStress, static (strength, life, stress) => strength * life / stress)
-        .From(BendingStrength, Curve, Bins, static (strength, curve, bins) => Damage.Safety(bins, curve, strength));
+        .From(BendingStrength, Curve, Bins, Spectrum.Safety);
 
     public static readonly NumberDefinition<MeshGear> BendingDamage =
         Number("bending_damage", "D_F", "Damage sum of the root with the safety required")
         .By("D_F = Σ n_i/N_i, N_i the life at S_Fmin·σ_Fi", "ISO 6336-6, linear damage")
         .Noted("load factors of each share from the same formulas at its load and speed")
         .When(Spectrum.IsPresent)
-        .From(
-            BendingStrength, Curve, Bins, Of("train", static () => D.RequiredBendingSafety),
-            static (strength, curve, bins, required) => Damage.Sum(bins, curve, strength / required));
+        .From(BendingStrength, Curve, Bins, Of("train", static () => D.RequiredBendingSafety), Spectrum.DamageSum);
 
     public static readonly NumberDefinition<MeshGear> BendingLife =
         Number("bending_life", "L_F", "Life of the root with the safety required", Units.Hour)
         .By("L_F = L_h/D_F, D_F = Σ n_i/N_i at S_Fmin·σ_Fi", "ISO 6336-6, linear damage")
         .Noted("counted up to 10⁶ h")
-        .From(
-            BendingStrength, Curve, Bins, Of("train", static () => D.RequiredBendingSafety), Of("train", static () => D.ServiceLife),
-            static (strength, curve, bins, required, life) => Spectrum.Life(Damage.Sum(bins, curve, strength / required), life));
+        .From(BendingStrength, Curve, Bins, Of("train", static () => D.RequiredBendingSafety), Of("train", static () => D.ServiceLife), Spectrum.Life);
 
     public static readonly NumberDefinition<MeshGear> PeakBendingSafety =
         Number("peak_bending_safety", "S_F,peak", "Safety of the root at the peak torque")

@@ -31,6 +31,18 @@ internal static class Spectrum
         return bins;
     }
 
-    /// <summary>Life until the damage sum is 1, s; 0 when a share is above the static strength.</summary>
-    public static double Life(double damage, double life) => Math.Min(life / damage, Longest);
+    /// <summary>The factor on all stresses at which the damage sum is 1.</summary>
+    /// <param name="strength">At the reference life, MPa.</param>
+    /// <param name="curve">Life factor over cycles.</param>
+    /// <param name="bins">Stress and cycles of each share.</param>
+    public static double Safety(double strength, LifeCurve curve, DamageBin[] bins) => Damage.Safety(bins, curve, strength);
+
+    /// <summary>Damage sum of the service life with the safety required.</summary>
+    /// <inheritdoc cref="Safety"/>
+    public static double DamageSum(double strength, LifeCurve curve, DamageBin[] bins, double required) => Damage.Sum(bins, curve, strength / required);
+
+    /// <summary>Life until the damage sum with the safety required is 1, s, up to 10⁶ h; 0 when a share is above the static strength.</summary>
+    /// <inheritdoc cref="Safety"/>
+    public static double Life(double strength, LifeCurve curve, DamageBin[] bins, double required, double life) =>
+        Math.Min(life / DamageSum(strength, curve, bins, required), Longest);
 }

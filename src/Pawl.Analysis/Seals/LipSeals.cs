@@ -1,7 +1,6 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Gears;
 using Pawl.Analysis.Lubrication;
-using Pawl.Analysis.Rating;
+using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Materials;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
-using Pawl.Analysis.Lubrication;
 using Pawl.Mechanics.Materials;
 using Pawl.Mechanics.Splines;
 using Pawl.Quantities;
