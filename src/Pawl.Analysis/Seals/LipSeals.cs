@@ -1,6 +1,6 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Lubrication;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Materials;
