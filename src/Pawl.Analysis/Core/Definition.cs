@@ -25,6 +25,9 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     private bool _isOptional;
     private Func<Subject, bool>? _next;
 
+    // What the formula was given last; of no account but for the room that it saves.
+    private ImmutableArray<string> _symbols = [];
+
     private protected Definition() => Evaluate = Run;
 
     private TSelf Self => (TSelf)this;
@@ -76,7 +79,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     {
         _conditions.Add(subject =>
         {
-            var list = new InputList(1);
+            var list = new InputList([]);
             if (!input.Gather(subject, list))
                 return false;
             var quantities = list.Quantities;
@@ -185,14 +188,16 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     }
 
     /// <summary>Gathers all inputs; false when the subject lacks one, then it does not have what rests on it either.</summary>
-    private protected static bool Gathered(Subject subject, ImmutableArray<IInput> inputs, InputList list)
+    private protected bool Gathered(Subject subject, ImmutableArray<IInput> inputs, out InputList list)
     {
+        list = new(_symbols);
         foreach (var input in inputs)
         {
             if (!input.Gather(subject, list))
                 return false;
         }
 
+        _symbols = list.Symbols;
         return true;
     }
 
@@ -216,8 +221,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     private protected Quantity? SolvedOf(
         Subject subject, ImmutableArray<IInput> inputs, Func<Subject, ImmutableArray<string>> reasons, Func<ImmutableArray<Quantity>, Quantity?> solve)
     {
-        var list = new InputList(inputs.Length);
-        if (!Gathered(subject, inputs, list))
+        if (!Gathered(subject, inputs, out var list))
             return null;
         return reasons(subject) is { IsEmpty: false } why
             ? Quantity.NotEvaluated(this, list.Quantities, why)

@@ -20,18 +20,18 @@ public interface IInput<out T> : IInput
 }
 
 /// <summary>The quantities that one formula is given, with their symbols, in order.</summary>
-/// <param name="inputs">How many inputs the formula has; most stand for one quantity each.</param>
-public sealed class InputList(int inputs)
+/// <param name="usual">The symbols that the formula was given last; mostly the same again, and then they are kept once.</param>
+public sealed class InputList(ImmutableArray<string> usual)
 {
-    private Quantity[] _quantities = inputs == 0 ? [] : new Quantity[inputs];
-    private string[] _symbols = inputs == 0 ? [] : new string[inputs];
+    private Quantity[] _quantities = usual.IsEmpty ? [] : new Quantity[usual.Length];
+    private string[]? _symbols;
     private int _length;
     private List<int>? _counts;
     private List<object>? _layouts;
 
     internal ImmutableArray<Quantity> Quantities => field.IsDefault ? field = Cut(_quantities) : field;
 
-    internal ImmutableArray<string> Symbols => field.IsDefault ? field = Cut(_symbols) : field;
+    internal ImmutableArray<string> Symbols => field.IsDefault ? field = _symbols is null ? usual[.._length] : Cut(_symbols) : field;
 
     /// <summary>How many quantities an input stands for: one, or of many as many as there are.</summary>
     internal int Count(int input) => _counts is null ? 1 : _counts[input];
@@ -57,12 +57,21 @@ public sealed class InputList(int inputs)
     private void Put(Quantity quantity, string symbol)
     {
         if (_length == _quantities.Length)
-        {
             Array.Resize(ref _quantities, Math.Max(4, 2 * _length));
-            Array.Resize(ref _symbols, _quantities.Length);
+        _quantities[_length] = quantity;
+        if (_symbols is null && (_length == usual.Length || usual[_length] != symbol))
+        {
+            _symbols = new string[_quantities.Length];
+            usual.AsSpan(0, _length).CopyTo(_symbols);
         }
 
-        (_quantities[_length], _symbols[_length]) = (quantity, symbol);
+        if (_symbols is not null)
+        {
+            if (_length == _symbols.Length)
+                Array.Resize(ref _symbols, _quantities.Length);
+            _symbols[_length] = symbol;
+        }
+
         _length++;
     }
 

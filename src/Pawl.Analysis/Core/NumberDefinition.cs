@@ -218,8 +218,7 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
 
     private NumberDefinition<TSpec> WithLimits(ImmutableArray<IInput> inputs, Take<Extent> formula) => Way(subject =>
     {
-        var list = new InputList(inputs.Length);
-        return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
+        return !Gathered(subject, inputs, out var list) ? null : Evaluated(list, quantities =>
         {
             var reader = new InputReader(Nominal(quantities), list);
             return Quantity.WithLimits(this, formula(ref reader), quantities).With(list.Symbols);
@@ -234,8 +233,7 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
 
     private Quantity? Compute(Subject subject, ImmutableArray<IInput> inputs, Take<double> take)
     {
-        var list = new InputList(inputs.Length);
-        if (!Gathered(subject, inputs, list))
+        if (!Gathered(subject, inputs, out var list))
             return null;
         var value = Quantity.Compute(this, list.Quantities, Read, _turns).With(list.Symbols);
         return _isOne ? Quantity.AsOne(value) : value;

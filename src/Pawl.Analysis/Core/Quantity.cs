@@ -42,6 +42,10 @@ public sealed class Quantity
     private const int MaxReasons = 8;
     private const string FurtherReasons = "further reasons, not listed";
 
+    // The quantity itself stands for none.
+    private Quantity? _nearest;
+    private int _steps;
+
     private Quantity(QuantityKind kind, Origin origin, ImmutableArray<Quantity> inputs)
     {
         Kind = kind;
@@ -97,6 +101,38 @@ public sealed class Quantity
 
     /// <summary>Values at the corners of <see cref="Leaves"/>: bit k of the index set means leaf k at its greatest.</summary>
     internal ImmutableArray<double> Corners { get; private init; } = [];
+
+    /// <summary>The declared value that the fewest steps lead to, itself included; of several the first in the order of the inputs; null when there is none.</summary>
+    public Quantity? NearestDeclared
+    {
+        get
+        {
+            if (_nearest is null)
+                FindNearest();
+            return ReferenceEquals(_nearest, this) && Origin is not Origin.Declared ? null : _nearest;
+        }
+    }
+
+    private void FindNearest()
+    {
+        (_nearest, _steps) = (this, 0);
+        if (Origin is Origin.Declared)
+            return;
+        foreach (var input in Inputs)
+        {
+            if (input.Origin is Origin.Declared)
+            {
+                (_nearest, _steps) = (input, 1);
+                return;
+            }
+        }
+
+        foreach (var input in Inputs)
+        {
+            if (input.NearestDeclared is { } declared && (ReferenceEquals(_nearest, this) || input._steps + 1 < _steps))
+                (_nearest, _steps) = (declared, input._steps + 1);
+        }
+    }
 
     /// <summary>Tells leaves apart and orders them.</summary>
     internal long Serial { get; private init; }

@@ -90,8 +90,7 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
         CheckDeclared(inputs);
         return Way(subject =>
         {
-            var list = new InputList(inputs.Length);
-            return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
+            return !Gathered(subject, inputs, out var list) ? null : Evaluated(list, quantities =>
             {
                 T? row = null;
                 foreach (var corner in CornerAlgebra.Points(quantities))

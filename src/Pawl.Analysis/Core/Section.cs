@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Pawl.Quantities;
 
 namespace Pawl.Analysis.Core;
@@ -15,15 +14,19 @@ public abstract class Section<TSpec>
     }
 
     /// <summary>The kind of subject whose quantities the given classes declare.</summary>
-    internal static SubjectKind KindOf(string name, string title, string domain, params ReadOnlySpan<Type> declarations) =>
+    /// <param name="name">In rules and records.</param>
+    /// <param name="title">For people.</param>
+    /// <param name="domain">The part of a report that it belongs to.</param>
+    /// <param name="declarations">Each runs the initialiser of one class; by name, so that a native build knows it too.</param>
+    internal static SubjectKind KindOf(string name, string title, string domain, params ReadOnlySpan<Action> declarations) =>
         KindOf(name, title, domain, [], declarations);
 
     /// <summary>The kind of subject whose quantities the given classes declare, and others that a solver adds.</summary>
     internal static SubjectKind KindOf(
-        string name, string title, string domain, ImmutableArray<QuantityKind> added, params ReadOnlySpan<Type> declarations)
+        string name, string title, string domain, ImmutableArray<QuantityKind> added, params ReadOnlySpan<Action> declarations)
     {
-        foreach (var type in declarations)
-            RuntimeHelpers.RunClassConstructor(type.TypeHandle);
+        foreach (var declare in declarations)
+            declare();
         return new(name, title, domain, [.. Declared, .. added]);
     }
 

@@ -66,8 +66,7 @@ public sealed class TruthDefinition<TSpec> : Definition<TSpec, TruthDefinition<T
         CheckDeclared(inputs);
         return Way(subject =>
         {
-            var list = new InputList(inputs.Length);
-            return !Gathered(subject, inputs, list) ? null : Evaluated(list, quantities =>
+            return !Gathered(subject, inputs, out var list) ? null : Evaluated(list, quantities =>
             {
                 bool? truth = null;
                 foreach (var corner in CornerAlgebra.Points(quantities))

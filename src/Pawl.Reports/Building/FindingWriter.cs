@@ -11,7 +11,7 @@ internal static class FindingWriter
     {
         var records = ImmutableArray.CreateBuilder<FindingRecord>(findings.Length);
         foreach (var finding in findings)
-            records.Add(Write(finding, quantities, whole || finding.Outcome is not (Outcome.Conforms or Outcome.NotApplicable)));
+            records.Add(Write(finding, quantities, whole));
         return records.MoveToImmutable();
     }
 

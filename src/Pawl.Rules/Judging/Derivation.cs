@@ -12,26 +12,8 @@ internal static class Derivation
     private const int MostVisited = 512;
 
     /// <summary>The declared value nearest to the quantity, or the fallback.</summary>
-    public static SourceSpan NearestDeclared(Quantity? quantity, SourceSpan fallback)
-    {
-        if (quantity is null)
-            return fallback;
-        if (quantity.Origin is Origin.Declared itself)
-            return itself.Span;
-
-        // Most quantities have a declared value one step down.
-        foreach (var input in quantity.Inputs)
-        {
-            if (input.Origin is Origin.Declared declared)
-                return declared.Span;
-        }
-
-        if (quantity.Inputs.IsEmpty)
-            return fallback;
-        foreach (var found in Beneath(quantity, most: 1))
-            return ((Origin.Declared)found.Origin).Span;
-        return fallback;
-    }
+    public static SourceSpan NearestDeclared(Quantity? quantity, SourceSpan fallback) =>
+        quantity?.NearestDeclared?.Origin is Origin.Declared declared ? declared.Span : fallback;
 
     /// <summary>
     /// The place that an engineer would change first: the nearest declared value in the variant's own file, beneath the measured
@@ -59,15 +41,15 @@ internal static class Derivation
     }
 
     /// <summary>Declared values beneath a quantity, nearest first, each once.</summary>
-    public static ImmutableArray<Quantity> DeclaredBeneath(Quantity? quantity) => quantity is null ? [] : Beneath(quantity, MostDeclared);
-
-    private static ImmutableArray<Quantity> Beneath(Quantity root, int most)
+    public static ImmutableArray<Quantity> DeclaredBeneath(Quantity? root)
     {
+        if (root is null)
+            return [];
         var found = ImmutableArray.CreateBuilder<Quantity>();
         var seen = new HashSet<Quantity>(ReferenceEqualityComparer.Instance) { root };
         var queue = new Queue<Quantity>();
         queue.Enqueue(root);
-        while (queue.TryDequeue(out var next) && found.Count < most)
+        while (queue.TryDequeue(out var next) && found.Count < MostDeclared)
         {
             if (next.Origin is Origin.Declared)
                 found.Add(next);

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using NJsonSchema;
@@ -54,6 +55,7 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
         return _root;
     }
 
+    [UnconditionalSuppressMessage("Trimming", "IL2070", Justification = "A native build keeps the models whole: Pawl.Cli.csproj.")]
     private void Fill(JsonSchema schema, Type type)
     {
         schema.Type = JsonObjectType.Object;
