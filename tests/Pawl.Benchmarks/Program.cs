@@ -22,8 +22,7 @@ if (args.Contains("warm"))
 }
 
 var tools = new Tools(repository, work);
-var pawl = tools.Pawl();
-var empty = tools.Empty();
+var pawl = tools.Pawl(native: true);
 Contender Check(string project, params string[] more) => new("pawl check", pawl, ["check", "--quiet", "--fail-on", "never", .. more], project);
 string Corpus(int specs, int rules = 0)
 {
@@ -43,13 +42,19 @@ Say($"Whole processes, wall time; medians of runs taken in turn. {Environment.Pr
 
 Say($"\nOne spec of {SpecCorpus.Text(0).Split('\n').Length - 1} lines, from a cold start");
 var one = Corpus(1);
-var cold = Measured.InTurn(quick ? 9 : 25, new Contender("empty program", empty, [], work), Check(one));
+var cold = Measured.InTurn(
+    quick ? 9 : 25,
+    new("empty program, managed", tools.Empty(native: false), [], work),
+    new("empty program, native", tools.Empty(native: true), [], work),
+    Check(one) with { Name = "pawl check, managed", Program = tools.Pawl(native: false) },
+    Check(one) with { Name = "pawl check, native" });
 foreach (var measured in cold)
-    Say($"  {measured.Contender.Name,-28} {measured.Median * 1000,8:0} ms   least {measured.Min * 1000,6:0} ms   {measured.PeakMegabytes,6:0} MB");
-Say($"  ratio to the empty program   {cold[1].Median / cold[0].Median,8:0.00}");
+{
+    Say($"  {measured.Contender.Name,-28} {measured.Median * 1000,8:0} ms   least {measured.Min * 1000,6:0} ms   {measured.PeakMegabytes,6:0} MB   {measured.Median / cold[0].Median,6:0.00} times the empty managed program");
+}
 
 var many = quick ? 200 : 1000;
-Say($"\n{many} specs in one process");
+Say($"\n{many} specs in one native process");
 var corpus = Corpus(many);
 List<Contender> contenders = [Check(corpus)];
 if (Tools.YamlLint() is { } yamllint)

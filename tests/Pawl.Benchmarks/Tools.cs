@@ -6,10 +6,11 @@ namespace Pawl.Benchmarks;
 internal sealed class Tools(string repository, string work)
 {
     /// <summary>Pawl, precompiled; the path of its program.</summary>
-    public string Pawl() => Publish(Path.Combine(repository, "src", "Pawl.Cli", "Pawl.Cli.csproj"), "pawl");
+    /// <param name="native">A native program, which needs no .NET; else one that a .NET runs.</param>
+    public string Pawl(bool native) => Publish(Path.Combine(repository, "src", "Pawl.Cli", "Pawl.Cli.csproj"), "pawl", native);
 
-    /// <summary>A program that does nothing, published in the same way: the price of starting .NET.</summary>
-    public string Empty()
+    /// <summary>A program that does nothing, published in the same way: the price of starting.</summary>
+    public string Empty(bool native)
     {
         var folder = Path.Combine(work, "empty");
         Directory.CreateDirectory(folder);
@@ -18,7 +19,7 @@ internal sealed class Tools(string repository, string work)
             "<Project Sdk=\"Microsoft.NET.Sdk\"><PropertyGroup><OutputType>Exe</OutputType><TieredPGO>false</TieredPGO>"
             + "<ConcurrentGarbageCollection>false</ConcurrentGarbageCollection></PropertyGroup></Project>\n");
         File.WriteAllText(Path.Combine(folder, "Program.cs"), "System.Console.Out.Write(\"\");\n");
-        return Publish(Path.Combine(folder, "empty.csproj"), "empty");
+        return Publish(Path.Combine(folder, "empty.csproj"), "empty", native);
     }
 
     /// <summary>yamllint of Debian, or null.</summary>
@@ -66,11 +67,13 @@ internal sealed class Tools(string repository, string work)
         return script;
     }
 
-    private string Publish(string project, string program)
+    private string Publish(string project, string program, bool native)
     {
-        var output = Path.Combine(work, "publish", program);
-        var arguments = $"publish \"{project}\" -c Release --use-current-runtime --self-contained false -p:PublishReadyToRun=true -p:PackAsTool=false "
-            + $"--artifacts-path \"{Path.Combine(work, "build")}\" -p:NuGetLockFilePath=obj/publish.lock.json -o \"{output}\" -v q --nologo";
+        var kind = native ? "native" : "managed";
+        var output = Path.Combine(work, "publish", kind, program);
+        var arguments = $"publish \"{project}\" -c Release --use-current-runtime -p:PackAsTool=false "
+            + (native ? "-p:PublishAot=true -p:InvariantGlobalization=true " : "--self-contained false -p:PublishReadyToRun=true ")
+            + $"--artifacts-path \"{Path.Combine(work, "build", kind)}\" -p:NuGetLockFilePath=obj/{kind}.lock.json -o \"{output}\" -v q --nologo";
         return Run("dotnet", arguments) ? Path.Combine(output, program) : throw new InvalidOperationException($"{project} cannot be published.");
     }
 
