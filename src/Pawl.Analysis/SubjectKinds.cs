@@ -1,4 +1,5 @@
 using Pawl.Analysis.Bearings;
+using Pawl.Analysis.Completeness;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Fits;
 using Pawl.Analysis.Gears;
@@ -24,7 +25,8 @@ public static class SubjectKinds
         Section<GearboxSpec>.KindOf(
             "train", "Train", "Train",
             static () => RunClassConstructor(typeof(TrainQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(DutyQuantities).TypeHandle));
+            static () => RunClassConstructor(typeof(DutyQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(ProductQuantities).TypeHandle));
 
     public static readonly SubjectKind LoadCase =
         Section<SpectrumBinSpec>.KindOf(
@@ -37,7 +39,8 @@ public static class SubjectKinds
         Section<BodyInTrain>.KindOf(
             "body", "Body", "Train",
             static () => RunClassConstructor(typeof(BodyQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(SupportQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(SupportQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(ExitQuantities).TypeHandle))
             .With("train", () => Train)
             .AddedBy(BodyQuantities.AddAll);
 
@@ -242,9 +245,16 @@ public static class SubjectKinds
             .With("housing", () => Body)
             .AddedBy(LipSeals.AddAll);
 
+    public static readonly SubjectKind SpecSection =
+        Section<SectionInSpec>.KindOf(
+            "section", "Section of the spec", "Completeness",
+            static () => RunClassConstructor(typeof(SpecSections).TypeHandle))
+            .With("train", () => Train)
+            .AddedBy(SpecSections.AddAll);
+
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, MeshCase, Bearing, Shaft, ShaftSection, Spline, ParallelKey, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, MeshCase, Bearing, Shaft, ShaftSection, Spline, ParallelKey, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal, SpecSection];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

@@ -94,6 +94,7 @@ public static class IndexReport
             ["evaluated"] = entry.Summary is { Coverage.Overall: { } counts }
                 ? $"{Phrase.Whole(counts.Evaluated)} of {Phrase.Whole(counts.Applicable)}"
                 : "–",
+            ["not_stated"] = MarkdownText.Escape(string.Join(", ", entry.Summary?.Verdict.NotStated ?? [])),
             ["cells"] = cells,
         };
     }

@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
+using Pawl.Analysis;
+using Pawl.Analysis.Completeness;
 using Pawl.Reports.Building;
 using Pawl.Reports.Records;
 using Pawl.Rules;
@@ -55,7 +57,7 @@ public static class RecordBuilder
                 File = spec.File,
             },
             AsOf = judgement.AsOf,
-            Verdict = Verdicts.Of(findings, coverage.Overall),
+            Verdict = Verdicts.Of(findings, coverage.Overall, NotStated(analysis)),
             Coverage = coverage,
             Topology = analysis.Topology,
             Files = Map(spec.FilesRead, f => new FileRecord { Path = f.Path, Sha256 = f.Sha256 }),
@@ -72,6 +74,9 @@ public static class RecordBuilder
         };
     }
 
+    private static ImmutableArray<string> NotStated(GearboxAnalysis analysis) =>
+        [.. from section in SectionInSpec.Of(analysis.Spec) where section.Statement == SectionInSpec.Absent select section.Name];
+
     private static ImmutableArray<TTo> Map<TFrom, TTo>(ImmutableArray<TFrom> from, Func<TFrom, TTo> write)
     {
         var to = ImmutableArray.CreateBuilder<TTo>(from.Length);
@@ -87,6 +92,8 @@ public static class RecordBuilder
         text.Append(tool.Name).Append('\n').Append(tool.Version).Append('\n');
         text.Append(judgement.AsOf.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)).Append('\n');
         text.Append(judgement.Analysis.Spec.File).Append('\n');
+        foreach (var demand in judgement.Analysis.Spec.RequiredSections)
+            text.Append(demand.Value).Append('\n');
         foreach (var file in judgement.Analysis.Spec.FilesRead)
             text.Append(file.Path).Append('\t').Append(file.Sha256).Append('\n');
         foreach (var pack in judgement.Rules.Packs)

@@ -7,7 +7,7 @@ namespace Pawl.Reports;
 public sealed class Totals
 {
     private readonly HashSet<string> _rules = new(StringComparer.Ordinal);
-    private readonly int[] _verdicts = new int[4];
+    private readonly int[] _verdicts = new int[Enum.GetValues<VerdictWord>().Length];
     private CountsRecord _counts = new() { Conforms = 0, Fails = 0, UnderConcession = 0, NotEvaluated = 0, NotApplicable = 0 };
 
     /// <summary>Specs seen, those that could not be read included.</summary>
@@ -57,7 +57,8 @@ public sealed class Totals
     {
         ArgumentNullException.ThrowIfNull(to);
         List<string> specs = [];
-        Say(specs, _verdicts[(int)VerdictWord.Fails], "fails", "fail");
+        Say(specs, _verdicts[(int)VerdictWord.DoesNotConform], "does not conform", "do not conform");
+        Say(specs, _verdicts[(int)VerdictWord.Incomplete], "is incomplete", "are incomplete");
         Say(specs, _verdicts[(int)VerdictWord.ConformsUnderConcession], "conforms under concession", "conform under concession");
         Say(specs, _verdicts[(int)VerdictWord.Conforms], "conforms", "conform");
         Say(specs, _verdicts[(int)VerdictWord.NotJudged] + Unreadable, "is not judged", "are not judged");

@@ -129,9 +129,9 @@ public class CornerTests
     [InlineData(double.PositiveInfinity)]
     public void A_number_without_end_is_not_evaluated(double value)
     {
-        Assert.False(Quantity.Computed(TrainQuantities.BearingsStated, value, []).IsEvaluated);
-        Assert.False(Quantity.WithLimits(TrainQuantities.BearingsStated, new(1, 1, value), []).IsEvaluated);
-        Assert.False(Quantity.Compute(TrainQuantities.BearingsStated, [], _ => value).IsEvaluated);
+        Assert.False(Quantity.Computed(TrainQuantities.Mobility, value, []).IsEvaluated);
+        Assert.False(Quantity.WithLimits(TrainQuantities.Mobility, new(1, 1, value), []).IsEvaluated);
+        Assert.False(Quantity.Compute(TrainQuantities.Mobility, [], _ => value).IsEvaluated);
     }
 
     // 1e307 mm is 1e310 µm, which is no double.

@@ -126,7 +126,8 @@ public class TrainOfSpecsTests
         var analysis = SpecText.Analyse("pawl: 1\ngearbox: {family: Test, variant: Empty}\n");
 
         Assert.All(
-            Assert.Single(analysis.Subjects).Quantities.Where(quantity => quantity.IsEvaluated && quantity.Kind.Name != "peak_over_rated"),
+            Assert.Single(analysis.Subjects, subject => subject.Kind != SubjectKinds.SpecSection)
+                .Quantities.Where(quantity => quantity.IsEvaluated && quantity.Kind.Name is not ("peak_over_rated" or "is_product")),
             quantity => Assert.IsType<Origin.Assumed>(quantity.Origin));
         Assert.Equal(["train is not stated"], analysis.Quantity("train", "ratio").Reasons);
     }

@@ -76,7 +76,7 @@ public sealed class ExitCodeTests
         var ran = place.Run(["check", .. specs]);
 
         Assert.Equal(expected, ran.Code);
-        Assert.Contains("failing.yaml: fails error fails.", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("failing.yaml: fails error does not conform.", ran.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -99,7 +99,7 @@ public sealed class ExitCodeTests
         using var place = Place();
 
         Assert.Equal(
-            "1 spec (1 fails), 3 rules, 2 evaluations: 1 conform, 1 fail, 0 under concession, 0 not evaluated, 0 not applicable",
+            "1 spec (1 does not conform), 3 rules, 2 evaluations: 1 conform, 1 fail, 0 under concession, 0 not evaluated, 0 not applicable",
             place.Run("check", "failing.yaml").OutLines[^1]);
     }
 
@@ -141,7 +141,7 @@ public sealed class ExitCodeTests
 
         Assert.Equal(70, ran.Code);
         Assert.Contains("good.yaml: conforms conforms.", ran.Out, StringComparison.Ordinal);
-        Assert.Contains("failing.yaml: fails error fails.", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("failing.yaml: fails error does not conform.", ran.Out, StringComparison.Ordinal);
         foreach (var spec in specs)
         {
             var name = Path.GetFileNameWithoutExtension(spec);

@@ -73,6 +73,6 @@ public sealed class HtmlTests
     public void A_verdict_is_a_word_and_a_symbol_beside_its_colour()
     {
         Assert.All(Page.QuerySelectorAll("td.fails"), cell => Assert.Equal("✗ fails", cell.TextContent));
-        Assert.StartsWith("✗ Fails.", Page.QuerySelector("main.fails > blockquote")!.TextContent.Trim(), StringComparison.Ordinal);
+        Assert.StartsWith("✗ Does not conform.", Page.QuerySelector("main.fails > blockquote")!.TextContent.Trim(), StringComparison.Ordinal);
     }
 }

@@ -152,10 +152,6 @@ public sealed class TrainQuantities : Section<GearboxSpec>
         Number("max_lash", "", "Maximum angular play at the output that the load bears", Units.Arcminute)
         .Stated(static s => s.Duty?.Output?.MaxLash, "/duty.output.max_lash").Optional();
 
-    public static readonly NumberDefinition<GearboxSpec> BearingsStated = Number("bearings_stated", "", "Rolling bearings that are stated")
-        .By("bearings of the spec", "the spec")
-        .Unless(Unstated).Counted(static s => s.Bearings.Entries.Length);
-
     public static readonly NumberDefinition<GearboxSpec> BearingSetLife =
         Number("bearing_set_life", "L_set", "Life that all bearings reach together, at the reliability of the basic life", Units.Hour)
         .By("L_set = (Σ N_i·L_10h,i^−w)^(−1/w), N_i bearings of a place; w = 10/9 balls, 9/8 rollers, 1.1 both", "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w, the 1.1 common practice")

@@ -13,6 +13,8 @@ internal sealed record CheckRequest
 
     public bool RequireComplete { get; init; }
 
+    public bool AllowIncomplete { get; init; }
+
     public string? AsOf { get; init; }
 
     public ImmutableArray<string> Rules { get; init; } = [];

@@ -95,7 +95,9 @@ internal sealed class CheckRun : IDisposable
         ComputedSpec Compute(SpecInput input)
         {
             var loaded = load(input);
-            return new(input, loaded, loaded is { IsBase: false, Spec: { } spec } ? engine.Analyse(spec) : null);
+            return new(input, loaded, loaded is { IsBase: false, Spec: { } spec }
+                ? engine.Analyse(spec with { RequiredSections = spec.RequiredSections.AddRange(_settings.RequiredSections) })
+                : null);
         }
 
         // A task, because what it throws is said when its turn comes.

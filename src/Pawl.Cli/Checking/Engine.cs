@@ -39,6 +39,11 @@ internal sealed record ProjectView
 
     public Setting<bool>? RequireComplete { get; init; }
 
+    public Setting<bool>? AllowIncomplete { get; init; }
+
+    /// <summary>Sections that every product of the project must have.</summary>
+    public ImmutableArray<Stated<string>> RequiredSections { get; init; } = [];
+
     public ImmutableArray<Diagnostic> Diagnostics { get; init; } = [];
 }
 

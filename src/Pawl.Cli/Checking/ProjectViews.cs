@@ -29,6 +29,8 @@ internal static class ProjectViews
         ReportFormats = project.Reports is { } reports ? List(reports.Formats) : null,
         FailOn = One(project.FailOn),
         RequireComplete = One(project.RequireComplete),
+        AllowIncomplete = One(project.AllowIncomplete),
+        RequiredSections = project.RequiredSections,
         Diagnostics = [.. view.Diagnostics, .. Idle(view.Root, project.Catalogues, "catalogue"), .. Idle(view.Root, project.Adapters, "adapter"), .. UnknownFormats(project), .. OutsideReports(view.Root, project)],
     };
 

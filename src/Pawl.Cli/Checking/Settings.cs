@@ -43,6 +43,11 @@ internal sealed record Settings
 
     public required Setting<bool> RequireComplete { get; init; }
 
+    public required Setting<bool> AllowIncomplete { get; init; }
+
+    /// <summary>Sections that pawl.yaml requires, with their places there.</summary>
+    public required ImmutableArray<Stated<string>> RequiredSections { get; init; }
+
     public required Setting<DateOnly> AsOf { get; init; }
 
     /// <summary>What standard output carries.</summary>

@@ -51,6 +51,8 @@ internal static class SettingsResolver
             Rules = HouseRules(request, project, context),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
+            AllowIncomplete = request.AllowIncomplete ? new(true, Origins.CommandLine) : project.AllowIncomplete ?? new(false, Origins.Default),
+            RequiredSections = project.RequiredSections,
             AsOf = asOf,
             Out = standardOutput,
             ReportPlace = place,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pawl.Cli.Output;
+using Pawl.Specs.Model;
 
 namespace Pawl.Cli.Checking;
 
@@ -17,6 +18,8 @@ internal static class SettingsWriter
         Line(to, "rules", List(settings.Rules.Value), settings.Rules.Origin);
         Line(to, "fail_on", settings.FailOn.Value is { } severity ? DiagnosticWriter.Word(severity) : "never", settings.FailOn.Origin);
         Line(to, "require_complete", settings.RequireComplete.Value ? "true" : "false", settings.RequireComplete.Origin);
+        Line(to, "allow_incomplete", settings.AllowIncomplete.Value ? "true" : "false", settings.AllowIncomplete.Origin);
+        Line(to, "required_sections", List(settings.RequiredSections.Select(section => section.Value)), settings.RequiredSections.IsEmpty ? Origins.Default : ProjectFile.FileName);
         Line(to, "as_of", settings.AsOf.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), settings.AsOf.Origin);
         Line(to, "format", Formats.NameOf(settings.Out.Value), settings.Out.Origin);
         Line(to, "reports", settings.ReportPlace.Value ?? "null", settings.ReportPlace.Origin);

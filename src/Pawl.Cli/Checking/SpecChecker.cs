@@ -50,7 +50,7 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
             Record = record,
             Rendered = Render(record, settings.Out.Value, settings.Color.Value),
             ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Render(record, settings.ReportFormats.Value[0], color: false) : null,
-            Fails = Fails(judgement),
+            Fails = Fails(judgement, record.Verdict.Word),
         };
         return judgement.Coverage.Evaluated > 0
             ? result
@@ -63,12 +63,14 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
         Diagnostics = result.Diagnostics.Add(new(code, Severity.Error, SourceSpan.Whole(result.Input.Display), message, hint)),
     };
 
-    private bool Fails(Judgement judgement)
+    private bool Fails(Judgement judgement, VerdictWord verdict)
     {
         if (settings.RequireComplete.Value && judgement.Coverage.NotEvaluated > 0)
             return true;
         if (settings.FailOn.Value is not { } least)
             return false;
+        if (verdict == VerdictWord.Incomplete && !settings.AllowIncomplete.Value)
+            return true;
 
         foreach (var finding in judgement.Findings)
         {

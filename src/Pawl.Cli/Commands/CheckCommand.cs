@@ -24,7 +24,8 @@ internal static class CheckCommand
         var output = Text("--output", "DIR|FILE", "Write reports in the given formats there; a name with an extension is a file. Standard output then carries text.", "-o");
         var failOn = Text("--fail-on", "SEVERITY", "Minimum severity of a finding that makes the exit code 1: error, warning, note or never. Default: error.");
         failOn.AcceptOnlyFromAmong("error", "warning", "note", "never");
-        var requireComplete = Flag("--require-complete", "A rule that could not be evaluated fails too.");
+        var requireComplete = Flag("--require-complete", "A rule of any severity that could not be evaluated makes the exit code 1.");
+        var allowIncomplete = Flag("--allow-incomplete", "A spec that is incomplete does not make the exit code 1.");
         var asOf = Text("--as-of", "YYYY-MM-DD", "The day on which concessions are judged. Default: SOURCE_DATE_EPOCH, else today.");
         var rules = new Option<string[]>("--rules")
         {
@@ -44,7 +45,7 @@ internal static class CheckCommand
 
         var command = new Command("check", "Judge specs: print findings, write records and reports.")
         {
-            paths, format, output, failOn, requireComplete, asOf, rules, root, stdinPath, quiet, verbose, noReports, color, strictSchema, showConfig,
+            paths, format, output, failOn, requireComplete, allowIncomplete, asOf, rules, root, stdinPath, quiet, verbose, noReports, color, strictSchema, showConfig,
         };
         if (context is null)
             return command;
@@ -56,6 +57,7 @@ internal static class CheckCommand
             Output = parsed.GetValue(output),
             FailOn = parsed.GetValue(failOn),
             RequireComplete = parsed.GetValue(requireComplete),
+            AllowIncomplete = parsed.GetValue(allowIncomplete),
             AsOf = parsed.GetValue(asOf),
             Rules = [.. parsed.GetValue(rules) ?? []],
             Root = parsed.GetValue(root),

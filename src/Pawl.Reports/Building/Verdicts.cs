@@ -5,28 +5,32 @@ namespace Pawl.Reports.Building;
 /// <summary>The verdict on a variant, worded once.</summary>
 internal static class Verdicts
 {
-    public static VerdictRecord Of(ImmutableArray<FindingRecord> findings, CountsRecord counts)
+    public static VerdictRecord Of(ImmutableArray<FindingRecord> findings, CountsRecord counts, ImmutableArray<string> notStated)
     {
-        var errors = 0;
+        var (errors, open) = (0, 0);
         foreach (var finding in findings)
         {
-            if (finding is { Outcome: OutcomeWord.Fails, Severity: SeverityWord.Error })
-                errors++;
+            if (finding.Severity != SeverityWord.Error)
+                continue;
+            errors += finding.Outcome == OutcomeWord.Fails ? 1 : 0;
+            open += finding.Outcome == OutcomeWord.NotEvaluated ? 1 : 0;
         }
 
         var word = counts.Evaluated == 0 ? VerdictWord.NotJudged
-            : errors > 0 ? VerdictWord.Fails
+            : errors > 0 ? VerdictWord.DoesNotConform
+            : open > 0 ? VerdictWord.Incomplete
             : counts.UnderConcession > 0 ? VerdictWord.ConformsUnderConcession
             : VerdictWord.Conforms;
         return new()
         {
             Word = word,
             Complete = word != VerdictWord.NotJudged && counts.NotEvaluated == 0,
-            Statement = Statement(word, errors, counts),
+            Statement = Statement(word, errors, open, counts, notStated),
+            NotStated = notStated,
         };
     }
 
-    private static string Statement(VerdictWord word, int errors, CountsRecord counts)
+    private static string Statement(VerdictWord word, int errors, int open, CountsRecord counts, ImmutableArray<string> notStated)
     {
         List<string> sentences = [];
         if (word == VerdictWord.NotJudged)
@@ -42,7 +46,13 @@ internal static class Verdicts
         if (counts.UnderConcession > 0)
             sentences.Add($"{Phrase.Count(counts.UnderConcession, "check")} {Phrase.Verb(counts.UnderConcession, "stands", "stand")} under concession.");
         if (counts.NotEvaluated > 0)
-            sentences.Add($"{Phrase.Count(counts.NotEvaluated, "check")} that {Phrase.Verb(counts.NotEvaluated, "applies is", "apply are")} not evaluated.");
+        {
+            sentences.Add($"{Phrase.Count(counts.NotEvaluated, "check")} that {Phrase.Verb(counts.NotEvaluated, "applies is", "apply are")} not evaluated"
+                + (open == 0 ? "." : $", {Phrase.Whole(open)} of them at severity error."));
+        }
+
+        if (!notStated.IsEmpty)
+            sentences.Add($"Not stated, so not judged: {string.Join(", ", notStated)}.");
         return string.Join(' ', sentences);
     }
 }

@@ -116,6 +116,9 @@ public sealed record VerdictRecord
 
     [Display(Name = "Statement", Description = "The verdict in a sentence or two.")]
     public required string Statement { get; init; }
+
+    [Display(Name = "Not stated", Description = "Sections that the spec does not state, so that nothing of them is judged.")]
+    public ImmutableArray<string> NotStated { get; init => field = value.IsDefault ? [] : value; } = [];
 }
 
 /// <summary>A file of the spec that was read.</summary>

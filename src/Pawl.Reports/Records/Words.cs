@@ -6,17 +6,21 @@ namespace Pawl.Reports.Records;
 [JsonConverter(typeof(JsonStringEnumConverter<VerdictWord>))]
 public enum VerdictWord
 {
-    /// <summary>No rule at error severity fails.</summary>
+    /// <summary>Every rule at error severity that applies is evaluated, and none fails.</summary>
     [JsonStringEnumMemberName("conforms")]
     Conforms,
 
-    /// <summary>No rule at error severity fails, and at least one would without its concession.</summary>
+    /// <summary>As <see cref="Conforms"/>, and at least one rule would fail without its concession.</summary>
     [JsonStringEnumMemberName("conforms_under_concession")]
     ConformsUnderConcession,
 
+    /// <summary>No rule at error severity fails, and at least one that applies could not be evaluated.</summary>
+    [JsonStringEnumMemberName("incomplete")]
+    Incomplete,
+
     /// <summary>At least one rule at error severity fails.</summary>
-    [JsonStringEnumMemberName("fails")]
-    Fails,
+    [JsonStringEnumMemberName("does_not_conform")]
+    DoesNotConform,
 
     /// <summary>No rule was evaluated.</summary>
     [JsonStringEnumMemberName("not_judged")]

@@ -39,20 +39,14 @@ internal static class Labels
         _ => "declared",
     };
 
-    public static string Of(VerdictRecord verdict)
+    public static string Of(VerdictRecord verdict) => verdict.Word switch
     {
-        var word = verdict.Word switch
-        {
-            VerdictWord.Conforms => "conforms",
-            VerdictWord.ConformsUnderConcession => "conforms under concession",
-            VerdictWord.Fails => "fails",
-            _ => "not judged",
-        };
-
-        return verdict is { Complete: false, Word: VerdictWord.Conforms or VerdictWord.ConformsUnderConcession }
-            ? word + " as far as evaluated"
-            : word;
-    }
+        VerdictWord.Conforms => "conforms",
+        VerdictWord.ConformsUnderConcession => "conforms under concession",
+        VerdictWord.Incomplete => "incomplete",
+        VerdictWord.DoesNotConform => "does not conform",
+        _ => "not judged",
+    };
 
     public static string Symbol(VerdictRecord verdict) => Symbol(Alike(verdict));
 
@@ -61,7 +55,7 @@ internal static class Labels
     {
         VerdictWord.Conforms => OutcomeWord.Conforms,
         VerdictWord.ConformsUnderConcession => OutcomeWord.UnderConcession,
-        VerdictWord.Fails => OutcomeWord.Fails,
+        VerdictWord.DoesNotConform => OutcomeWord.Fails,
         _ => OutcomeWord.NotEvaluated,
     };
 }

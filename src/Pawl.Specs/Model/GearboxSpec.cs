@@ -34,6 +34,12 @@ public sealed record GearboxSpec
     [Display(Name = "Gearbox", Description = "What the variant is called.")]
     public required IdentitySpec Gearbox { get; init; }
 
+    [Display(Name = "Required sections", Description = "Sections that the product must have; one that is not stated leaves it incomplete. An empty section, `parallel_keys: {}`, states that there are none.")]
+    [OneOf(
+        "ratio", "duty", "tolerances", "train", "bearings", "shafts", "splines", "parallel_keys", "interfaces", "joints",
+        "dowels", "retaining_rings", "planet_pins", "o_rings", "lip_seals", "fits", "centring", "shims", "stacks", "lubrication")]
+    public ImmutableArray<Stated<string>> RequiredSections { get; init; } = [];
+
     [Display(Name = "Ratio", Description = "The ratio that the train must have: input speed over output speed.")]
     public RatioSpec? Ratio { get; init; }
 

@@ -28,6 +28,12 @@ public sealed record ProjectFile
     [Display(Name = "Rules", Description = "Folders with rule packs of the house.")]
     public ImmutableArray<Stated<string>> Rules { get; init; } = [];
 
+    [Display(Name = "Required sections", Description = "Sections that every product of the project must have; one that is not stated leaves it incomplete.")]
+    [OneOf(
+        "ratio", "duty", "tolerances", "train", "bearings", "shafts", "splines", "parallel_keys", "interfaces", "joints",
+        "dowels", "retaining_rings", "planet_pins", "o_rings", "lip_seals", "fits", "centring", "shims", "stacks", "lubrication")]
+    public ImmutableArray<Stated<string>> RequiredSections { get; init; } = [];
+
     [Display(Name = "Reports", Description = "Where reports go and in which formats.")]
     public ReportsSpec? Reports { get; init; }
 
@@ -37,6 +43,9 @@ public sealed record ProjectFile
 
     [Display(Name = "Require complete", Description = "Whether a rule that could not be evaluated fails a check. Absent: false.")]
     public Stated<bool>? RequireComplete { get; init; }
+
+    [Display(Name = "Allow incomplete", Description = "Whether an incomplete product passes a check. Absent: false.")]
+    public Stated<bool>? AllowIncomplete { get; init; }
 }
 
 /// <summary>Where reports go and in which formats.</summary>

@@ -53,6 +53,9 @@ public sealed record BodySpec
     [Display(Name = "Floating", Description = "Whether the body may settle radially between its meshes, so that they share the load.")]
     public Stated<bool>? Floating { get; init; }
 
+    [Display(Name = "Exit sealed by", Description = "What seals the body where it leaves the housing, when it is no lip seal of this spec: a sealed bearing, a labyrinth, the flange of the motor. none: it is open.")]
+    public Stated<string>? ExitSealedBy { get; init; }
+
     [Display(Name = "Mass", Description = "Mass of the body with its gears; absent: its weight is not counted.")]
     [Measures(nameof(Dimension.OfMass), AmountRange.Positive, Example = "2.4 kg")]
     public Stated<Amount>? Mass { get; init; }

@@ -16,6 +16,7 @@ static partial class BodyReader
             Name = name,
             Material = reader.Name("material"),
             Floating = reader.Truth("floating"),
+            ExitSealedBy = reader.Text("exit_sealed_by"),
             Mass = reader.Amount("mass", Dimension.OfMass, AmountRange.Positive),
             MassAt = reader.Amount("mass_at", Dimension.OfLength),
             Running = reader.Amount("running", Dimension.OfTemperature),

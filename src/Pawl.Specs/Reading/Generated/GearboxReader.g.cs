@@ -9,6 +9,8 @@ namespace Pawl.Specs.Reading;
 
 static partial class GearboxReader
 {
+    private static readonly string[] RequiredSectionsWords = ["ratio", "duty", "tolerances", "train", "bearings", "shafts", "splines", "parallel_keys", "interfaces", "joints", "dowels", "retaining_rings", "planet_pins", "o_rings", "lip_seals", "fits", "centring", "shims", "stacks", "lubrication"];
+
     internal static GearboxSpec? Read(MapReader reader, Scope scope)
     {
         var read = new GearboxSpec
@@ -20,6 +22,7 @@ static partial class GearboxReader
             Pawl = reader.Whole("pawl", 1, 1, required: true)!,
             Extends = reader.Texts("extends", orOne: true),
             Gearbox = reader.Map("gearbox", IdentityReader.Read, scope, required: true)!,
+            RequiredSections = reader.Words("required_sections", RequiredSectionsWords),
             Ratio = reader.Map("ratio", RatioReader.Read, scope),
             Duty = reader.Map("duty", DutyReader.Read, scope),
             Tolerances = reader.Map("tolerances", TolerancesReader.Read, scope),

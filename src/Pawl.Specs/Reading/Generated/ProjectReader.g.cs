@@ -9,6 +9,7 @@ namespace Pawl.Specs.Reading;
 
 static partial class ProjectReader
 {
+    private static readonly string[] RequiredSectionsWords = ["ratio", "duty", "tolerances", "train", "bearings", "shafts", "splines", "parallel_keys", "interfaces", "joints", "dowels", "retaining_rings", "planet_pins", "o_rings", "lip_seals", "fits", "centring", "shims", "stacks", "lubrication"];
     private static readonly string[] FailOnWords = ["error", "warning", "note"];
 
     internal static ProjectFile? Read(MapReader reader, Scope scope)
@@ -21,9 +22,11 @@ static partial class ProjectReader
             Catalogues = reader.Texts("catalogues"),
             Adapters = reader.Texts("adapters"),
             Rules = reader.Texts("rules"),
+            RequiredSections = reader.Words("required_sections", RequiredSectionsWords),
             Reports = reader.Map("reports", ReportsReader.Read, scope),
             FailOn = reader.Word("fail_on", FailOnWords),
             RequireComplete = reader.Truth("require_complete"),
+            AllowIncomplete = reader.Truth("allow_incomplete"),
         };
         reader.Finish();
         Check(read, reader, scope);
