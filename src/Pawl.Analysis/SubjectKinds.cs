@@ -1,3 +1,4 @@
+using Pawl.Analysis.Agreement;
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Completeness;
 using Pawl.Analysis.Core;
@@ -245,6 +246,13 @@ public static class SubjectKinds
             .With("housing", () => Body)
             .AddedBy(LipSeals.AddAll);
 
+    public static readonly SubjectKind SharedSize =
+        Section<SharedSize>.KindOf(
+            "shared_size", "Size that two sections state", "Completeness",
+            static () => RunClassConstructor(typeof(SharedSizes).TypeHandle))
+            .With("train", () => Train)
+            .AddedBy(SharedSizes.AddAll);
+
     public static readonly SubjectKind SpecSection =
         Section<SectionInSpec>.KindOf(
             "section", "Section of the spec", "Completeness",
@@ -254,7 +262,7 @@ public static class SubjectKinds
 
     /// <summary>All kinds, in the order of a report.</summary>
     public static readonly ImmutableArray<SubjectKind> All =
-        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, MeshCase, Bearing, Shaft, ShaftSection, Spline, ParallelKey, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal, SpecSection];
+        [Train, LoadCase, Body, PlanetSet, Passing, Gear, PartFeature, Mesh, MeshGear, MeshCase, Bearing, Shaft, ShaftSection, Spline, ParallelKey, Interface, Fit, Centring, CentringLink, Stack, Contributor, Joint, JointLayer, Dowel, DowelledPart, RetainingRing, PlanetPin, Lubrication, ORing, LipSeal, SharedSize, SpecSection];
 
     /// <summary>The kind of that name, or null.</summary>
     public static SubjectKind? Find(string name)

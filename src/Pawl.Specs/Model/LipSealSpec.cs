@@ -18,6 +18,10 @@ public sealed record LipSealSpec
     [Refers(Declared.Body)]
     public required Stated<string> Housing { get; init; }
 
+    [Display(Name = "At", Description = "Section of a shaft that the lip runs on: shafts.output.seal_seat. Absent: that of the nearest size.")]
+    [Example("shafts.output.seal_seat")]
+    public Stated<string>? At { get; init; }
+
     [Display(Name = "Diameter", Description = "Of the shaft under the lip, with its tolerance.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 mm h11")]
     public Stated<Toleranced>? Diameter { get; init; }

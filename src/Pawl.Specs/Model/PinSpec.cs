@@ -96,6 +96,10 @@ public sealed record RetainingRingSpec
     [OneOf("shaft", "bore")]
     public required Stated<string> Sits { get; init; }
 
+    [Display(Name = "At", Description = "Section of a shaft that has the groove: shafts.output.groove. Absent: that of the nearest size.")]
+    [Example("shafts.output.groove")]
+    public Stated<string>? At { get; init; }
+
     [Display(Name = "Diameter", Description = "Diameter of shaft or bore, d_1.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm")]
     public required Stated<Amount> Diameter { get; init; }

@@ -19,6 +19,7 @@ static partial class LipSealReader
             Name = name,
             Shaft = reader.Name("shaft", required: true)!,
             Housing = reader.Name("housing", required: true)!,
+            At = reader.Text("at"),
             Diameter = reader.Toleranced("diameter", Dimension.OfLength, AmountRange.Positive),
             Bore = reader.Toleranced("bore", Dimension.OfLength, AmountRange.Positive),
             Elastomer = reader.Word("elastomer", ElastomerWords),

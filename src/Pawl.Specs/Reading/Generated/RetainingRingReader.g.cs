@@ -18,6 +18,7 @@ static partial class RetainingRingReader
             Name = name,
             On = reader.Name("on", required: true)!,
             Sits = reader.Word("sits", SitsWords, required: true)!,
+            At = reader.Text("at"),
             Diameter = reader.Amount("diameter", Dimension.OfLength, AmountRange.Positive, required: true)!,
             Groove = reader.Toleranced("groove", Dimension.OfLength, AmountRange.Positive),
             Land = reader.Toleranced("land", Dimension.OfLength, AmountRange.NotNegative),
