@@ -72,14 +72,19 @@ public sealed record SharedSize(string FirstKey, Stated<Toleranced> First, strin
                 continue;
             yield return new($"{key}.cheek_hole", hole, $"{key}.diameter", pin.Diameter) { HasLimits = false };
             var carrier = spec.Train?.Planets.Find(pin.Planets.Value)?.Carrier.Value;
-            foreach (var fit in spec.Fits.Entries.Where(fit => carrier is not null && fit.HolePart?.Value == carrier))
+            foreach (var fit in spec.Fits.Entries)
             {
                 var (fitHole, fitShaft) = BothOf(fit);
-                if (fitHole is null || fitShaft is null || fitHole.Value.Nominal.Coherent != hole.Value.Nominal.Coherent)
+                if (fitHole is null || fitShaft is null || !IsOf(fit, fitHole))
                     continue;
                 yield return new($"{key}.cheek_hole", hole, $"fits.{fit.Name.Value}.hole", fitHole);
                 yield return new($"{key}.diameter", pin.Diameter, $"fits.{fit.Name.Value}.shaft", fitShaft);
             }
+
+            // By name, or a hole of this size in the carrier for a part that is no other pin.
+            bool IsOf(FitSpec fit, Stated<Toleranced> fitHole) => fit.Pin?.Value == pin.Name.Value
+                || (carrier is not null && fit.HolePart?.Value == carrier && fit.Pin is null
+                    && Math.Abs(fitHole.Value.Nominal.Coherent - hole.Value.Nominal.Coherent) < SharedSizes.Same);
         }
     }
 

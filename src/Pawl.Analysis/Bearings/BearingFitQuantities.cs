@@ -1,3 +1,4 @@
+using Pawl.Analysis.Agreement;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
@@ -27,6 +28,13 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
 
     public static readonly NumberDefinition<BearingSpec> ShaftSeat = Number("shaft_seat", "d_s", "Seat on the shaft", Units.Millimetre)
         .Stated(static s => s.ShaftSeat);
+
+    public static readonly NumberDefinition<BearingSpec> BeyondShaft =
+        Number("beyond_shaft", "", "How far the bearing stands out beyond its shaft", Units.Millimetre)
+        .By("the greater of z_0 − (z − B/2) and z + B/2 − z_1, not below zero, with the ends z_0 and z_1 of the shaft", "geometry").Scaled(1)
+        .When(static (s, subject) => s.AxialPosition is not null && subject.Context.Spec.Train?.Planets.Find(s.Housing.Value) is null && HasEnds(s, subject))
+        .Solved([B.Width], static (s, subject) => Beyond(
+            s.AxialPosition!.Value.Coherent, subject[B.Width].Value.Nominal / 2, ShaftPlaces.On(subject.Context.Spec, s.Shaft.Value).Ends));
 
     public static readonly NumberDefinition<BearingSpec> HousingSeat = Number("housing_seat", "D_h", "Seat in the housing", Units.Millimetre)
         .Stated(static s => s.HousingSeat);
@@ -124,6 +132,11 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
         .By("p_H at the radial load of the peak torque", "Hertz; Stribeck", Certainty.Memory)
         .When(static (_, subject) => IsNeedleCage(subject))
         .Solved([PeakTorque, B.Bore], B.LoadReasons, static (_, subject) => BearingPlay.Of(subject).RacewayPressure(BearingWork.Of(subject).PeakRadial()));
+
+    private static bool HasEnds(BearingSpec spec, Subject bearing) =>
+        ShaftPlaces.On(bearing.Context.Spec, spec.Shaft.Value) is { IsEmpty: false, Ends: { From: var from, To: var to } } && double.IsFinite(from) && double.IsFinite(to);
+
+    private static double Beyond(double place, double half, (double From, double To) ends) => Math.Max(0, Math.Max(ends.From - (place - half), place + half - ends.To));
 
     private static bool IsNeedleCage(Subject bearing) => B.EntryOf(bearing).Kind.Value == "needle-cage";
 

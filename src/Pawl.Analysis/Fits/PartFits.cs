@@ -38,7 +38,8 @@ public sealed class PartFits : Section<FitSpec>
 
     public static readonly RowDefinition<FitSpec, PartMaterial> ShaftMaterial = Row<PartMaterial>("shaft_material", "Material of the part with the shaft")
         .Custom(static subject => PartMaterial.Of(
-            subject.Context, ShaftMaterial!, ((FitSpec)subject.Model).ShaftPart, ((FitSpec)subject.Model).ShaftMaterial));
+            subject.Context, ShaftMaterial!, ((FitSpec)subject.Model).ShaftPart, ((FitSpec)subject.Model).ShaftMaterial
+                ?? (((FitSpec)subject.Model).Pin is { } pin ? subject.Context.Spec.PlanetPins.Find(pin.Value)?.Material : null)));
 
     public static readonly NumberDefinition<FitSpec> HoleExpansion =
         Number("hole_expansion", "α_h", "Thermal expansion of the part with the hole", Units.PerKelvin)

@@ -27,6 +27,8 @@ public sealed record PartMaterial(string Name, Elastic Elastic, double Density, 
     internal static Quantity Of(AnalysisContext context, QuantityKind kind, Stated<string>? part, Stated<string>? material)
     {
         var stated = material ?? (part is null ? null : OfBody(context.Spec.Train, part.Value));
+        if (stated is null && part is not null && !IsBody(context.Spec.Train, part.Value))
+            return Quantity.NotEvaluated(kind, [], $"{part.Span} names `{part.Value}`, which is no body of the train: state its material beside it");
         if (stated is null || context.Spec.Catalogue.Materials.Find(stated.Value) is not { } entry)
         {
             return Quantity.OfText(
@@ -46,6 +48,11 @@ public sealed record PartMaterial(string Name, Elastic Elastic, double Density, 
         material.Row is PartMaterial { Expansion: { } own }
             ? Quantity.Compute(kind, [material], _ => own).With([material.Kind.Name])
             : context.Assumed(kind, SteelExpansion, "11.5·10⁻⁶ 1/K of steel, for the material states none");
+
+    private static bool IsBody(TrainSpec? train, string part) =>
+        train is not null && (train.Bodies.Find(part) is not null || train.Planets.Find(part) is not null
+            || train.Input?.Value == part || train.Output?.Value == part || train.Fixed.Any(held => held.Value == part)
+            || train.Gears.Entries.Any(gear => gear.On.Value == part));
 
     private static Stated<string>? OfBody(TrainSpec? train, string part) =>
         train?.Bodies.Find(part)?.Material ?? train?.Gears.Entries.FirstOrDefault(gear => gear.On.Value == part)?.Material;

@@ -41,6 +41,26 @@ public sealed class JointStrengths : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> BoltCircle = Number("bolt_circle", "D", "Bolt circle diameter", Units.Millimetre)
         .When(static s => !J.IsCentral(s) && (J.IsCarrying(s) || s.BoltCircle is not null)).Stated(static s => s.BoltCircle);
 
+    public static readonly NumberDefinition<JointSpec> HeadsApart =
+        Number("heads_apart", "", "Room between the faces under neighbouring heads", Units.Millimetre)
+        .By("D·sin(π/z) − d_W", "geometry").Scaled(1)
+        .When(static s => s.Bolts is { Value: > 1 })
+        .From(BoltCircle, J.Bolts, J.FaceOutside, static (circle, bolts, face) => circle * Math.Sin(Math.PI / bolts) - face);
+
+    public static readonly NumberDefinition<JointSpec> FacesOutside =
+        Number("outside", "D_o", "Outside diameter of the clamped faces", Units.Millimetre).Stated(static s => s.Outside).Optional();
+
+    public static readonly NumberDefinition<JointSpec> FacesInside =
+        Number("inside", "D_i", "Inside diameter of the clamped faces", Units.Millimetre).Stated(static s => s.Inside).Optional();
+
+    public static readonly NumberDefinition<JointSpec> OuterEdge = Number("outer_edge", "", "From the face under the head to the outer edge", Units.Millimetre)
+        .By("(D_o − D − d_W)/2", "geometry").Scaled(1)
+        .From(FacesOutside, BoltCircle, J.FaceOutside, static (outside, circle, face) => (outside - circle - face) / 2);
+
+    public static readonly NumberDefinition<JointSpec> InnerEdge = Number("inner_edge", "", "From the face under the head to the inner edge", Units.Millimetre)
+        .By("(D − d_W − D_i)/2", "geometry").Scaled(1)
+        .From(FacesInside, BoltCircle, J.FaceOutside, static (inside, circle, face) => (circle - face - inside) / 2);
+
     public static readonly NumberDefinition<JointSpec> ForceAcross =
         Number("force_across", "F_Q", "Transverse force through the middle of the joint", Units.Newton).Stated(static s => s.ForceAcross).Optional();
 

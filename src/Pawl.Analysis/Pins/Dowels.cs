@@ -95,6 +95,20 @@ public sealed class Dowels : Section<DowelSpec>
         .By("S − t_1 − t_2", "fixed fasteners: ISO 5458, ASME Y14.5").Scaled(0.01)
         .From(Play, PinPosition, HolePosition, DowelPins.Room);
 
+    public static readonly NumberDefinition<DowelSpec> Apart = Number("apart", "", "Room between neighbouring dowels, spread evenly", Units.Millimetre)
+        .By("D·sin(π/z) − d", Closed).Scaled(1)
+        .When(static s => s.Count is { Value: > 1 })
+        .From(Circle, Count, Diameter, static (circle, count, d) => circle * Math.Sin(Math.PI / count) - d);
+
+    public static readonly NumberDefinition<DowelSpec> BeyondEdge =
+        Number("beyond_edge", "", "How far the dowels stand out beyond the clamped faces", Units.Millimetre)
+        .By("the greater of (D + d − D_o)/2 and (D_i − D + d)/2, not below zero", Closed).Scaled(1)
+        .When(static s => s.Joint is not null)
+        .From(
+            Circle, Diameter, OfOr("joint", static () => Joints.JointStrengths.FacesOutside, double.PositiveInfinity, "D_o"),
+            OfOr("joint", static () => Joints.JointStrengths.FacesInside, 0, "D_i"),
+            static (circle, d, outside, inside) => Math.Max(0, Math.Max(circle + d - outside, inside - circle + d) / 2));
+
     public static readonly NumberDefinition<DowelSpec> Turn = Number("turn", "ψ", "How far the parts may turn on their dowels", Units.Arcminute)
         .By("ψ = 2·S/D, not below zero", Closed).Scaled(1e-4)
         .From(Play, Circle, static (play, circle) => DowelPins.Turn(Math.Max(0, play), circle / 2));

@@ -1,3 +1,4 @@
+using Pawl.Analysis.Agreement;
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
@@ -28,6 +29,13 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
     public static readonly NumberDefinition<RetainingRingSpec> Groove = Number("groove", "d_2", "Diameter of the groove", Units.Millimetre)
         .By("as stated, else by the standard", Standard, Certainty.Published)
         .Stated(static s => s.Groove).From(Ring, static ring => ring.Groove);
+
+    public static readonly TruthDefinition<RetainingRingSpec> GrooveInShaft = Truth("groove_in_shaft", "A section of the shaft carries its groove")
+        .By("a section of its diameter has a groove as its notch", "the spec")
+        .When(static (s, subject) => IsOnShaft(s) && !ShaftPlaces.On(subject.Context.Spec, s.On.Value).IsEmpty)
+        .Solved([Diameter], static (s, subject) => s.At is { } at
+            ? ShaftPlaces.On(subject.Context.Spec, s.On.Value).Named(at, null!) is { } section && IsGroove(section.Spec)
+            : ShaftPlaces.On(subject.Context.Spec, s.On.Value).OfSize(s.Diameter.Value.Coherent).Any(static section => IsGroove(section.Spec)));
 
     public static readonly NumberDefinition<RetainingRingSpec> AxialForce = Number("axial_force", "F_A", "Maximum force on the ring", Units.Newton)
         .By("as stated; else of the bearing F_A = F_a·f_p", "the spec; statics").Scaled(1)
@@ -96,6 +104,8 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
                 .RelateOptional("bearing", () => spec.Bearing is { } bearing ? context.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}") : null);
         }
     }
+
+    private static bool IsGroove(ShaftSectionSpec section) => section.Notch?.Kind.Value is "square-groove" or "round-groove";
 
     private static bool IsOnShaft(RetainingRingSpec spec) => spec.Sits.Value == "shaft";
 

@@ -193,6 +193,11 @@ public sealed class ORings : Section<ORingSpec>
         .From(Bore, Plug, Eccentricity.Or(double.PositiveInfinity), static (bore, plug, guided) =>
             Mechanics.Seals.Gland.ExtrusionGap(bore, plug, Guide(guided)));
 
+    public static readonly NumberDefinition<ORingSpec> Clearance =
+        Number("plug_clearance", "C", "Clearance of the plug in its bore", Units.Millimetre)
+        .By("C = D_B − D_P, by their limits", Closed).Scaled(0.1)
+        .Range(Bore.Limits(), Plug.Limits(), static (bore, plug) => bore.Less(plug));
+
     public static readonly NumberDefinition<ORingSpec> Pressure =
         Number("pressure", "p", "Maximum gauge pressure", Units.Megapascal).Scaled(0.01)
         .Stated(static s => s.Pressure)

@@ -30,6 +30,10 @@ public sealed record FitSpec
     [Refers]
     public Stated<string>? HolePart { get; init; }
 
+    [Display(Name = "Planet pin", Description = "Name of the planet pin that is the shaft of the fit.")]
+    [Refers(Declared.Anything)]
+    public Stated<string>? Pin { get; init; }
+
     [Display(Name = "Part with the shaft", Description = "Its name; that of a body of the train stands for it.")]
     [Refers]
     public Stated<string>? ShaftPart { get; init; }

@@ -66,6 +66,14 @@ public sealed record JointSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "130 mm")]
     public Stated<Amount>? BoltCircle { get; init; }
 
+    [Display(Name = "Outside", Description = "Outside diameter of the clamped faces, such as that of the flange.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "160 mm")]
+    public Stated<Amount>? Outside { get; init; }
+
+    [Display(Name = "Inside", Description = "Inside diameter of the clamped faces.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "100 mm")]
+    public Stated<Amount>? Inside { get; init; }
+
     [Display(Name = "Head", Description = "hexagon, socket: socket cap; absent: hexagon.")]
     [OneOf("hexagon", "socket")]
     public Stated<string>? Head { get; init; }

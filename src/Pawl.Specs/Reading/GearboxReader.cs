@@ -1,3 +1,4 @@
+using Pawl.Quantities;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 using Pawl.Specs.Yaml;
@@ -13,5 +14,33 @@ internal static partial class GearboxReader
     {
         var reader = new MapReader(tree, "", diagnostics);
         return Read(reader, new(reader) { File = file, FilesRead = filesRead, Tree = tree, Lookup = catalogue });
+    }
+
+    static partial void Check(GearboxSpec read, MapReader reader, Scope scope)
+    {
+        foreach (var seal in read.LipSeals.Entries)
+            OnSection(seal.At, seal.Shaft?.Value, $"lip_seals.{seal.Name.Value}.at");
+        foreach (var ring in read.RetainingRings.Entries)
+            OnSection(ring.At, ring.On?.Value, $"retaining_rings.{ring.Name.Value}.at");
+
+        foreach (var fit in read.Fits.Entries)
+        {
+            if (fit.Pin is { } pin && read.PlanetPins.Find(pin.Value) is null)
+            {
+                string[] pins = [.. read.PlanetPins.Entries.Select(each => each.Name.Value)];
+                reader.Report(SpecDiagnostics.UnknownName(pin.Span, $"fits.{fit.Name.Value}.pin", "planet pin", pin.Value, Nearest.To(pin.Value, pins), pins));
+            }
+        }
+
+        // What sits on a shaft names a section of a shaft of its own body.
+        void OnSection(Stated<string>? at, string? body, string key)
+        {
+            if (at is null || body is null)
+                return;
+            string[] known = [.. from shaft in read.Shafts.Entries where shaft.Body?.Value == body
+                                 from section in shaft.Sections.Entries select $"shafts.{shaft.Name.Value}.{section.Name.Value}"];
+            if (!known.Contains(at.Value))
+                reader.Report(SpecDiagnostics.UnknownName(at.Span, key, $"section of a shaft of {body}", at.Value, null, known));
+        }
     }
 }

@@ -10,5 +10,6 @@ internal static partial class LipSealReader
     {
         if (read.Shaft is { } shaft && read.Housing is { } housing && shaft.Value == housing.Value)
             reader.Report(SpecDiagnostics.SelfSealed(housing.Span, reader.PathOf("housing"), housing.Value));
+        reader.Above("bore", read.Bore.Size(), read.Diameter.Size(), "more than the diameter of");
     }
 }

@@ -22,6 +22,7 @@ static partial class FitReader
             Shaft = reader.Toleranced("shaft", Dimension.OfLength, AmountRange.Positive),
             Function = reader.Word("function", FunctionWords, required: true)!,
             HolePart = reader.Name("hole_part"),
+            Pin = reader.Name("pin"),
             ShaftPart = reader.Name("shaft_part"),
             HoleMaterial = reader.Name("hole_material"),
             ShaftMaterial = reader.Name("shaft_material"),

@@ -35,6 +35,8 @@ static partial class JointReader
             Bearing = reader.Name("bearing"),
             Bolts = reader.Whole("bolts", 1, 200),
             BoltCircle = reader.Amount("bolt_circle", Dimension.OfLength, AmountRange.Positive),
+            Outside = reader.Amount("outside", Dimension.OfLength, AmountRange.Positive),
+            Inside = reader.Amount("inside", Dimension.OfLength, AmountRange.Positive),
             Head = reader.Word("head", HeadWords),
             Face = reader.Amount("face", Dimension.OfLength, AmountRange.Positive),
             Hole = reader.Amount("hole", Dimension.OfLength, AmountRange.Positive),
