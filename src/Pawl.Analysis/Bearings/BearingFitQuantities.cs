@@ -29,12 +29,15 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
     public static readonly NumberDefinition<BearingSpec> ShaftSeat = Number("shaft_seat", "d_s", "Seat on the shaft", Units.Millimetre)
         .Stated(static s => s.ShaftSeat);
 
+    public static readonly NumberDefinition<BearingSpec> Place = Number("axial_position", "z", "Middle of the bearing along the axis", Units.Millimetre)
+        .Scaled(1).Stated(static s => s.AxialPosition).Optional();
+
     public static readonly NumberDefinition<BearingSpec> BeyondShaft =
         Number("beyond_shaft", "", "How far the bearing stands out beyond its shaft", Units.Millimetre)
         .By("the greater of z_0 − (z − B/2) and z + B/2 − z_1, not below zero, with the ends z_0 and z_1 of the shaft", "geometry").Scaled(1)
-        .When(static (s, subject) => s.AxialPosition is not null && subject.Context.Spec.Train?.Planets.Find(s.Housing.Value) is null && HasEnds(s, subject))
-        .Solved([B.Width], static (s, subject) => Beyond(
-            s.AxialPosition!.Value.Coherent, subject[B.Width].Value.Nominal / 2, ShaftPlaces.On(subject.Context.Spec, s.Shaft.Value).Ends));
+        .When(static (s, subject) => subject.Context.Spec.Train?.Planets.Find(s.Housing.Value) is null && HasEnds(s, subject))
+        .Solved([Place, B.Width], static (s, subject) => Beyond(
+            subject[Place].Value.Nominal, subject[B.Width].Value.Nominal / 2, ShaftPlaces.On(subject.Context.Spec, s.Shaft.Value).Ends));
 
     public static readonly NumberDefinition<BearingSpec> HousingSeat = Number("housing_seat", "D_h", "Seat in the housing", Units.Millimetre)
         .Stated(static s => s.HousingSeat);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Joints;
+using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Joints;
 using Pawl.Mechanics.Pins;
 using Pawl.Quantities;
@@ -108,6 +109,17 @@ public sealed class Dowels : Section<DowelSpec>
             Circle, Diameter, OfOr("joint", static () => Joints.JointStrengths.FacesOutside, double.PositiveInfinity, "D_o"),
             OfOr("joint", static () => Joints.JointStrengths.FacesInside, 0, "D_i"),
             static (circle, d, outside, inside) => Math.Max(0, Math.Max(circle + d - outside, inside - circle + d) / 2));
+
+    public static readonly NumberDefinition<DowelSpec> PlayHeld =
+        Number("play_held", "S_1", "Greatest play in the part that holds the dowels tightest", Units.Micrometre)
+        .By("least over the parts of d_hole,max − d_min; below 0: overlap", "ISO 286-1").Scaled(0.01)
+        .Range(EachLimits("parts", static () => DowelledParts.Hole, "d_hole"), Diameter.Limits(), static (holes, pin) =>
+            Extent.Exactly(holes.Min(hole => hole.Less(pin).Max)));
+
+    public static readonly NumberDefinition<DowelSpec> PermittedPlay =
+        Number("permitted_play", "", "Permitted play in the part that holds the dowels", Units.Micrometre)
+        .By("IT8 of the diameter", Habit, Certainty.CommonPractice).Scaled(0.01).Tables([.. Iso286.Tables])
+        .From(Diameter, static d => Iso286.TryLimits("H", 8, d, out var limits, out var reason) ? limits.Upper : throw new OutsideValidityException(reason));
 
     public static readonly NumberDefinition<DowelSpec> Turn = Number("turn", "ψ", "How far the parts may turn on their dowels", Units.Arcminute)
         .By("ψ = 2·S/D, not below zero", Closed).Scaled(1e-4)
