@@ -69,7 +69,7 @@ public static class DynamicFactorB
         double resonanceRatio, double lowerLimit, double pitchForce, double profileForce, double stiffnessForce, double totalContactRatio)
     {
         var ratio = Guard.NotNegative(resonanceRatio, "the resonance ratio");
-        var lower = Guard.Between(lowerLimit, 0, MeshResonance.UpperLimit, "the lower limit of the main resonance range");
+        var lower = Guard.Between(lowerLimit, MeshResonance.LeastLowerLimit, MeshResonance.UpperLimit, "the lower limit of the main resonance range");
         var pitch = Guard.NotNegative(pitchForce, "the force of the pitch deviation");
         var profile = Guard.NotNegative(profileForce, "the force of the profile deviation");
         var periodic = Guard.NotNegative(stiffnessForce, "the force of the change of stiffness");

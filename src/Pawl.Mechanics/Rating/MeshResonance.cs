@@ -4,6 +4,9 @@ namespace Pawl.Mechanics.Rating;
 /// <remarks>Masses stand for a unit of face width and act on the line of action at the base circles, t/mm.</remarks>
 public static class MeshResonance
 {
+    /// <summary>Where the main resonance range begins under no load, as a resonance ratio.</summary>
+    public const double LeastLowerLimit = 0.5;
+
     /// <summary>Where the main resonance range ends, as a resonance ratio.</summary>
     public const double UpperLimit = 1.15;
 
@@ -102,7 +105,7 @@ public static class MeshResonance
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double LowerLimit(double lineLoad) =>
-        0.5 + 0.35 * Math.Sqrt(Math.Min(Guard.Positive(lineLoad, "the line load") / FullLineLoad, 1));
+        LeastLowerLimit + 0.35 * Math.Sqrt(Math.Min(Guard.Positive(lineLoad, "the line load") / FullLineLoad, 1));
 
     /// <summary>How far a resonance ratio keeps out of the main resonance range; below zero inside of it.</summary>
     /// <remarks>
