@@ -1,5 +1,3 @@
-using Pawl.Analysis.Core;
-
 namespace Pawl.Analysis.Tests;
 
 /// <summary>The dynamic factor of specs: which method counts, and that fast drives have one.</summary>
@@ -83,6 +81,32 @@ public class DynamicFactorOfSpecsTests
 
         Near(expected, B("dynamic_factor_b"), 1e-6);
         Assert.Equal(ratio is 1, B("resonance_distance") < 0);
+    }
+
+    // At the rated torque with K_A, 150 N·m, the peak is the rated load. A share at half the speed and the rated torque has half the ratio
+    // and half of what K_vB adds; at 30 N·m the line load is 75 N/mm, c′ = 14·0.75^0.25 = 13.028 and N_S = 0.5 + 0.35·√0.75.
+    [Fact]
+    public void Each_load_case_has_a_factor_of_its_own()
+    {
+        var analysis = SpecText.Analyse(Pair("12000 rpm")
+            .Replace("peak_torque: 200 N·m}", "peak_torque: 150 N·m}\n  spectrum: [{share: 50 %, torque: 120 N·m, speed: 6000 rpm}, {share: 50 %, torque: 30 N·m, speed: 12000 rpm}]", StringComparison.Ordinal));
+        double Of(string part, string quantity) => analysis.Value(Mesh + part, quantity);
+        var added = Of("", "dynamic_factor_b") - 1;
+
+        Near(1 + added, Of(".peak", "dynamic_factor_b"));
+        Near(Of("", "resonance_distance"), Of(".peak", "resonance_distance"));
+        Near(1 + added / 2, Of(".spectrum[0]", "dynamic_factor_b"));
+        Near(Of("", "resonance_ratio") / 2, Of(".spectrum[0]", "resonance_ratio"));
+
+        var softer = Math.Pow(0.75, 0.25);
+        Near(0.5 + 0.35 * Math.Sqrt(0.75), Of(".spectrum[1]", "resonance_limit"));
+        Near(Of("", "resonance_ratio") / Math.Sqrt(softer), Of(".spectrum[1]", "resonance_ratio"));
+        var force = 4 * softer;
+        Near(
+            1 + Of(".spectrum[1]", "resonance_ratio")
+                * (0.32 * force * Of("", "pitch_force") + 0.34 * force * Of("", "profile_force") + 0.23 * (1 - 14 * softer * 1.9953716 / 75)),
+            Of(".spectrum[1]", "dynamic_factor_b"));
+        Near(Of(".spectrum[1]", "dynamic_factor_b"), Of(".spectrum[1]", "dynamic_factor"));
     }
 
     // Slow: both can be evaluated and C, the more cautious below resonance, is the larger. In a grade that C lacks B
