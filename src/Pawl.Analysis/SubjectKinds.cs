@@ -59,7 +59,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(GearQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MaterialQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(TreatmentQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(ToothQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(ToothQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(GearInertiaQuantities).TypeHandle))
             .With("train", () => Train)
             .With("body", () => Body);
 
@@ -76,7 +77,8 @@ public static class SubjectKinds
             "mesh", "Mesh", "Meshes",
             static () => RunClassConstructor(typeof(MeshQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MaterialPairQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(MeshLoadQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(MeshLoadQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(MeshDynamicsQuantities).TypeHandle))
             .With("train", () => Train)
             .With("first", () => Gear)
             .With("second", () => Gear);

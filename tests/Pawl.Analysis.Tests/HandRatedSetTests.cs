@@ -11,6 +11,8 @@ namespace Pawl.Analysis.Tests;
 /// 8000 h: sun 3·1166.67·60·8000 = 1.68e9, planet 1166.67·20/25·60·8000 = 4.48e8, ring 3·333.33·60·8000 = 4.8e8 contacts
 /// w_t = 1000·1.08·1.25/20 = 67.5 N/mm, so c′ = 14·0.675^0.25 = 12.6898 N/(mm·µm), and K_v reckons with 100 N/mm
 /// s = v·20/100·√(1.25²/(1 + 1.25²)) = 0.381604 m/s: K_v = 1 + (0.149 + 0.0193)·s·(2.071 − 0.357·s) = 1.124259, grade 6
+/// method B: m*_sun 5.530, m*_planet 8.115 g/mm; 1/m_red = 3/m*_sun + 1/m*_planet, against the held ring m*_planet; n_E1 of z_1
+/// B_p = c′·f_pb·(1 − 0.075)/w_t with f_pT 5.85 or 11.88 µm; C_ay 2.00 µm, of the soft ring 7.68 µm; the ring of grade 7: B_k = 1
 /// F_βx 7 µm, both case-hardened: y_β = 0.15·7; F_βy = 5.95 µm, c_γβ = 0.85·c′·(0.75·ε_α + 0.25): q = 0.6065, K_Hβ = 1.606507
 /// sun R = −1.2·25/60 = −0.5: Y_M = 1/(1 + 0.5·(1 − M)/(1 + M)), M = 0.8 − 0.15·Y_S; planet R = −1.2
 /// ring 300 HV: σ_Hlim = 1.313·300 + 373, σ_Flim = 0.425·300 + 187; Z_W = 1.2 − 170/1700 = 1.1, R_zH = 2.42 µm counts as 3 µm
@@ -70,6 +72,16 @@ public class HandRatedSetTests
     [InlineData("line_load", 67.5, 66.825)]
     [InlineData("dynamic_parameter", 0.38160449, 0.57527740)]
     [InlineData("dynamic_factor", 1.1242586, 1.3083454)]
+    [InlineData("reduced_mass", 0.0015021502, 0.0081154090)]
+    [InlineData("resonance_speed", 52557.479, 18813.956)]
+    [InlineData("resonance_ratio", 0.022197920, 0.049608564)]
+    [InlineData("resonance_limit", 0.78755434, 0.78611296)]
+    [InlineData("run_in_relief", 1.9953716, 4.8357975)]
+    [InlineData("pitch_force", 1.3519126, 1.8147067)]
+    [InlineData("profile_force", 1.5001572, 1.9831886)]
+    [InlineData("stiffness_force", 0.62487674, 1)]
+    [InlineData("dynamic_factor_b", 1.0241155, 1.0736682)]
+    [InlineData("dynamic_factor_c", 1.1242586, 1.3083454)]
     [InlineData("face_load_factor", 1.6065066, 1.6170410)]
     [InlineData("transverse_load_factor", 1.0496561, 1.2476806)]
     [InlineData("transverse_load_factor_bending", 1.0496561, 1.2476806)]

@@ -69,10 +69,11 @@ internal static class Meanings
             "roughnessInMillimetres", "runOut", "shaftHole", "shear", "smoothing",
             "stock", "strength", "stress", "swell", "tangent", "tangentialForce", "tappedHole", "threadFriction",
             "threadTorque", "unbalance", "velocity1", "velocity2", "wrenchError", "friction", "nominal", "needed", "dowels",
-            "faceWidth", "length", "gap", "contamination", "poisson", "tipDiameter",
+            "faceWidth", "length", "gap", "contamination", "poisson", "tipDiameter", "innerDiameter", "tipRelief", "pitchForce", "profileForce",
+            "stiffnessForce",
         ]),
         ("zero", "none so far: no turns, no cycles, no speed", ["cycles", "turns", "parameterInMillimetresPerSecond"]),
-        ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio"]),
+        ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio", "resonanceRatio"]),
         ("zero negative", "a temperature in °C or a change of it", [
             "ambient", "cold", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
             "holeTemperature", "shaftTemperature", "rise", "partsRise", "boltRise",

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Text;
 using Pawl.Analysis;
 using Pawl.Specs;
 using Pawl.Specs.Text;
@@ -116,6 +117,20 @@ public class ShippedSpecsTests
         Assert.Equal(pairs, judgement.Findings.Length);
         Assert.Equal(
             pairs, counted.Conforms + counted.Fails + counted.UnderConcession + counted.NotEvaluated + counted.NotApplicable);
+    }
+
+    // Method C of the dynamic factor ends at a speed parameter of 3 m/s, which five of the six pass at this speed; method B goes on.
+    [Theory]
+    [MemberData(nameof(Good))]
+    public void At_12_000_revolutions_a_minute_every_rule_of_the_rating_is_evaluated(string path)
+    {
+        var yaml = $"pawl: 1\nextends: {Path.GetFileName(path)}\ngearbox: {{variant: Fast}}\nduty: {{input: {{speed: 12000 rpm}}}}\n";
+        var load = Loader.Load($"{Path.GetDirectoryName(path)}/fast.yaml", Encoding.UTF8.GetBytes(yaml));
+        Assert.True(load.Spec is not null, string.Join('\n', load.Diagnostics));
+        var findings = Judge.Of(GearboxAnalyser.Analyse(load.Spec), Shipped, new(2026, 1, 15)).Findings;
+
+        Assert.Contains(findings, finding => finding is { Rule.Id: "rating/contact-safety", Outcome: Outcome.Conforms or Outcome.Fails });
+        Assert.Empty(findings.Where(finding => finding.Outcome == Outcome.NotEvaluated).Select(finding => $"{finding.Rule.Id} {finding.Subject}: {finding.Reasons[0]}"));
     }
 
     private static ImmutableArray<Rule> Failing(string path)

@@ -33,5 +33,7 @@ internal sealed class GearBuilder
     public static GearBuilder Build(AnalysisContext context, GearSpec spec) => new(
         spec, context.Begin(SubjectKinds.Gear, $"gears.{spec.Name.Value}", spec.Name.Span, spec, $"train.gears.{spec.Name.Value}")
             .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
-            .Relate("body", () => context.Find(SubjectKinds.Body, $"bodies.{spec.On.Value}")));
+            .Relate("body", () => context.Find(SubjectKinds.Body, $"bodies.{spec.On.Value}"))
+            .RelateAll("body_gears", () => context.Spec.Train!.Gears.Entries.Where(each => each.On.Value == spec.On.Value)
+                .Select(each => context.Find(SubjectKinds.Gear, $"gears.{each.Name.Value}")!)));
 }

@@ -27,6 +27,11 @@ internal static class LoadFactors
     public static readonly IInput<double> Depth = Join(
         Of("pinion", static () => G.ToothDepth, "h_1"), Of("wheel", static () => G.ToothDepth, "h_2"), static (first, second) => Math.Max(first, second));
 
+    /// <summary>Tip reliefs as drawn; 0 where none is.</summary>
+    public static readonly IInput<(double Pinion, double Wheel)> Reliefs = Join(
+        OfOr("pinion", static () => G.TipRelief, 0, "C_a1"), OfOr("wheel", static () => G.TipRelief, 0, "C_a2"),
+        static (pinion, wheel) => (pinion, wheel));
+
     private static IInput<FlankSteel> Steel(string role, string index) => Join(
         OfRow(role, static () => M.Class), Of(role, static () => M.ContactLimit, $"σ_Hlim,{index}"),
         static (name, limit) => new FlankSteel(ClassOf(name), limit));
@@ -45,6 +50,14 @@ internal static class LoadFactors
     public static double Dynamic(double parameter, double lineLoad, double grade, double overlap) =>
         DynamicFactor.MethodC(parameter, lineLoad, (int)grade, overlap);
 
+    /// <summary>B_k of the tip whose relief leaves more; running-in makes one where none is drawn.</summary>
+    public static double Relief(double stiffness, (double Pinion, double Wheel) drawn, double runIn, double lineLoad, double grade)
+    {
+        return Math.Max(Of(drawn.Pinion), Of(drawn.Wheel));
+
+        double Of(double relief) => DynamicFactorB.Relief(stiffness, relief > 0 ? relief : runIn, lineLoad, (int)grade);
+    }
+
     public static double Stiffness(double contactRatio, double lineLoad) =>
         MeshStiffness.Transverse(MeshStiffness.SinglePair(lineLoad), contactRatio);
 
@@ -54,7 +67,7 @@ internal static class LoadFactors
             RunningIn.AlongFace(pinion.Class, pinion.Limit, speed, misalignment),
             RunningIn.AlongFace(wheel.Class, wheel.Limit, speed, misalignment));
 
-    /// <summary>f_pb − y_α, mm.</summary>
+    /// <summary>f_pb − y_α or f_fα − y_f, mm.</summary>
     public static double PitchRunIn(double deviation, FlankSteel pinion, FlankSteel wheel, double speed) =>
         deviation - RunningIn.OfPair(
             RunningIn.AlongProfile(pinion.Class, pinion.Limit, speed, deviation),

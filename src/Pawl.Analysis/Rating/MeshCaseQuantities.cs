@@ -1,10 +1,13 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
+using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using static Pawl.Analysis.Core.Inputs;
+using B = Pawl.Analysis.Rating.MeshDynamicsQuantities;
 using C = Pawl.Analysis.Rating.LoadCaseQuantities;
 using D = Pawl.Analysis.Rating.DutyQuantities;
+using G = Pawl.Analysis.Gears.GearQuantities;
 using L = Pawl.Analysis.Rating.MeshLoadQuantities;
 using Q = Pawl.Analysis.Gears.MeshQuantities;
 
@@ -47,17 +50,67 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
         .By("v·r_n", "closed form")
         .From(Of("mesh", static () => Q.PitchLineSpeed), SpeedRatio, static (speed, ratio) => speed * ratio);
 
-    public static readonly NumberDefinition<MeshCase> DynamicFactor = Loaded("dynamic_factor", "K_v", "Dynamic factor")
-        .By("as at the rated load, or as declared", Loads)
-        .For(static s => s.Mesh.DynamicFactor is not null).From(Of("mesh", static () => L.DynamicFactor), static factor => factor)
-        .From(
-            PitchLineSpeed, LoadFactors.Teeth, LineLoad, Of("mesh", static () => L.AccuracyGrade), Of("mesh", static () => Q.OverlapRatio),
-            static (speed, teeth, load, grade, overlap) => LoadFactors.Dynamic(LoadFactors.Parameter(speed, teeth), load, grade, overlap));
-
     public static readonly NumberDefinition<MeshCase> MeshStiffness =
         Loaded("mesh_stiffness", "c_γα", "Mesh stiffness per unit of face width", Units.Megapascal)
         .By("as at the rated load", Loads, Certainty.Memory)
         .From(Of("mesh", static () => Q.TransverseContactRatio), LineLoad, LoadFactors.Stiffness);
+
+    public static readonly NumberDefinition<MeshCase> ResonanceRatio =
+        Loaded("resonance_ratio", "N", "Speed of the pinion against the carrier over its resonance speed")
+        .By("N = v/(π·d_1)/n_E1, n_E1 as at the rated load", Loads, Certainty.Memory)
+        .From(
+            PitchLineSpeed, Of("pinion", static () => G.ReferenceDiameter, "d_1"), MeshStiffness, Of("mesh", static () => B.ReducedMass),
+            Of("pinion", static () => G.Teeth, "z_1"), static (speed, d, stiffness, mass, teeth) =>
+                MeshResonance.Ratio(2 * speed / d, MeshResonance.Speed(stiffness, mass, (int)teeth)));
+
+    public static readonly NumberDefinition<MeshCase> ResonanceLimit = Loaded("resonance_limit", "N_S", "Where the main resonance range begins")
+        .By("as at the rated load", Loads, Certainty.Memory)
+        .From(LineLoad, MeshResonance.LowerLimit);
+
+    public static readonly NumberDefinition<MeshCase> ResonanceDistance =
+        Loaded("resonance_distance", "", "Distance of the resonance ratio from the main resonance range")
+        .By("max(N_S − N, N − 1.15)", Loads).Turns()
+        .From(ResonanceRatio, ResonanceLimit, MeshResonance.Distance);
+
+    public static readonly NumberDefinition<MeshCase> RunInPitchDeviation =
+        Loaded("run_in_pitch_deviation", "f_pb − y_α", "Base pitch deviation after running-in", Units.Micrometre)
+        .By("as at the rated load", Loads, Certainty.Memory)
+        .From(Of("mesh", static () => L.BasePitchDeviation), LoadFactors.Pinion, LoadFactors.Wheel, PitchLineSpeed, LoadFactors.PitchRunIn);
+
+    public static readonly NumberDefinition<MeshCase> RunInProfileDeviation =
+        Loaded("run_in_profile_deviation", "f_fα − y_f", "Profile form deviation after running-in", Units.Micrometre)
+        .By("as at the rated load", Loads, Certainty.Memory)
+        .When(static s => s.Mesh.DynamicFactor is null)
+        .From(Of("mesh", static () => B.ProfileDeviation), LoadFactors.Pinion, LoadFactors.Wheel, PitchLineSpeed, LoadFactors.PitchRunIn);
+
+    public static readonly NumberDefinition<MeshCase> DynamicFactorOfB = Loaded("dynamic_factor_b", "K_vB", "Dynamic factor by method B")
+        .By("as at the rated load", B.MethodB, Certainty.Memory).Turns()
+        .When(static s => s.Mesh.DynamicFactor is null)
+        .From(
+            ResonanceRatio, ResonanceLimit, RunInPitchDeviation, RunInProfileDeviation,
+            Join(LoadFactors.Reliefs, Of("mesh", static () => B.RunInRelief), static (drawn, runIn) => (drawn, runIn)), LineLoad,
+            Of("mesh", static () => L.AccuracyGrade), Of("mesh", static () => Q.TotalContactRatio),
+            static (ratio, limit, pitch, profile, relief, load, grade, total) =>
+            {
+                var stiffness = Mechanics.Rating.MeshStiffness.SinglePair(load);
+                return DynamicFactorB.Factor(
+                    ratio, limit, DynamicFactorB.Deviation(stiffness, pitch, load), DynamicFactorB.Deviation(stiffness, profile, load),
+                    LoadFactors.Relief(stiffness, relief.drawn, relief.runIn, load, grade), total);
+            });
+
+    public static readonly NumberDefinition<MeshCase> DynamicFactorOfC = Loaded("dynamic_factor_c", "K_vC", "Dynamic factor by method C")
+        .By("as at the rated load", B.MethodC, Certainty.Published)
+        .When(static s => s.Mesh.DynamicFactor is null)
+        .From(
+            PitchLineSpeed, LoadFactors.Teeth, LineLoad, Of("mesh", static () => L.AccuracyGrade), Of("mesh", static () => Q.OverlapRatio),
+            static (speed, teeth, load, grade, overlap) => LoadFactors.Dynamic(LoadFactors.Parameter(speed, teeth), load, grade, overlap));
+
+    public static readonly NumberDefinition<MeshCase> DynamicFactor = Loaded("dynamic_factor", "K_v", "Dynamic factor")
+        .By("as at the rated load: the larger of K_vB and K_vC, or the one that can be evaluated, or as declared", Loads, Certainty.Memory).Turns()
+        .For(static s => s.Mesh.DynamicFactor is not null).From(Of("mesh", static () => L.DynamicFactor), static factor => factor)
+        .For(static (_, subject) => B.Has(subject, DynamicFactorOfC) && !B.Has(subject, DynamicFactorOfB)).From(DynamicFactorOfC, static factor => factor)
+        .For(static (_, subject) => B.Has(subject, DynamicFactorOfB) && !B.Has(subject, DynamicFactorOfC)).From(DynamicFactorOfB, static factor => factor)
+        .From(DynamicFactorOfB, DynamicFactorOfC, Math.Max);
 
     public static readonly NumberDefinition<MeshCase> RunInMisalignment =
         Loaded("run_in_misalignment", "F_βy", "Misalignment after running-in", Units.Micrometre)
@@ -74,11 +127,6 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
     public static readonly NumberDefinition<MeshCase> FaceLoadFactorBending = Loaded("face_load_factor_bending", "K_Fβ", "Face load factor of the root")
         .By("as at the rated load", Loads)
         .From(FaceLoadFactor, Of("mesh", static () => L.RatedFaceWidth), LoadFactors.Depth, Mechanics.Rating.FaceLoadFactor.Root);
-
-    public static readonly NumberDefinition<MeshCase> RunInPitchDeviation =
-        Loaded("run_in_pitch_deviation", "f_pb − y_α", "Base pitch deviation after running-in", Units.Micrometre)
-        .By("as at the rated load", Loads, Certainty.Memory)
-        .From(Of("mesh", static () => L.BasePitchDeviation), LoadFactors.Pinion, LoadFactors.Wheel, PitchLineSpeed, LoadFactors.PitchRunIn);
 
     public static readonly NumberDefinition<MeshCase> TransverseLoadFactor =
         Loaded("transverse_load_factor", "K_Hα", "Transverse load factor of the contact")

@@ -101,9 +101,14 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
         .From(Of("pinion", static () => ToothQuantities.AccuracyGrade, "A_1"), Of("wheel", static () => ToothQuantities.AccuracyGrade, "A_2"), Math.Max);
 
     public static readonly NumberDefinition<MeshSpec> DynamicFactor = Number("dynamic_factor", "K_v", "Dynamic factor")
-        .By("K_v = 1 + (K_1/max(w_t, 100 N/mm) + K_2)·s·K_3, or as declared", "UR M56.1.6.3, after ISO 6336-1, method C", Certainty.Published)
-        .Noted("K_1 of grades 9 and 10 from memory")
-        .Stated(static s => s.DynamicFactor).From(DynamicParameter, LineLoad, AccuracyGrade, Q.OverlapRatio, LoadFactors.Dynamic);
+        .By("K_v = max(K_vB, K_vC), or the one that can be evaluated, or as declared", "ISO 6336-1, methods B and C", Certainty.Memory)
+        .Noted("B sees resonance and holds at any speed; C is the simpler and better known, up to s = 3 m/s; where both can be evaluated the larger counts").Turns()
+        .Stated(static s => s.DynamicFactor)
+        .For(static (_, subject) => IsAlone(subject, static () => MeshDynamicsQuantities.DynamicFactorOfC, static () => MeshDynamicsQuantities.DynamicFactorOfB))
+        .From(Own(static () => MeshDynamicsQuantities.DynamicFactorOfC), static factor => factor)
+        .For(static (_, subject) => IsAlone(subject, static () => MeshDynamicsQuantities.DynamicFactorOfB, static () => MeshDynamicsQuantities.DynamicFactorOfC))
+        .From(Own(static () => MeshDynamicsQuantities.DynamicFactorOfB), static factor => factor)
+        .From(Own(static () => MeshDynamicsQuantities.DynamicFactorOfB), Own(static () => MeshDynamicsQuantities.DynamicFactorOfC), Math.Max);
 
     public static readonly NumberDefinition<MeshSpec> MeshStiffness =
         Number("mesh_stiffness", "c_γα", "Mesh stiffness per unit of face width", Units.Megapascal)
@@ -245,6 +250,10 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
         .By("θ_B = T + Δθ", "Blok 1937")
         .Noted("bulk temperature taken as that of the oil")
         .From(Of("train", static () => TrainQuantities.OilTemperature, "T"), FlashTemperature, static (oil, rise) => oil + rise);
+
+    /// <summary>Whether one quantity has a value and another has none.</summary>
+    private static bool IsAlone(Subject subject, Func<QuantityKind> one, Func<QuantityKind> other) =>
+        MeshDynamicsQuantities.Has(subject, one()) && !MeshDynamicsQuantities.Has(subject, other());
 
     private static IInput<Elastic> ElasticOf(string role, string index) => Join(
         Of(role, static () => M.ElasticModulus, $"E_{index}"), Of(role, static () => M.PoissonRatio, $"ν_{index}"),

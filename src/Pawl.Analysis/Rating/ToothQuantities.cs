@@ -20,6 +20,10 @@ public sealed class ToothQuantities : Section<GearSpec>
         .Stated(static s => s.PitchDeviation)
         .From(G.ReferenceDiameter, G.Module, AccuracyGrade, static (d, module, grade) => FlankTolerance.SinglePitch(d, module, (int)grade));
 
+    public static readonly NumberDefinition<GearSpec> ProfileDeviation = Number("profile_deviation", "f_fα", "Profile form deviation", Units.Micrometre)
+        .By("f_fαT = (0.55·m_n + 5)·(√2)^(A − 5) µm, m_n in mm", "ISO 1328-1:2013", Certainty.Memory)
+        .From(G.ReferenceDiameter, G.Module, AccuracyGrade, static (d, module, grade) => FlankTolerance.ProfileForm(d, module, (int)grade));
+
     public static readonly NumberDefinition<GearSpec> CutterTeeth =
         Number("cutter_teeth", "z_0", "Number of teeth of the cutter").When(IsShaped).Stated(static s => s.Cutter!.Teeth);
 

@@ -16,27 +16,22 @@ public static class FlankTolerance
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double SinglePitch(double referenceDiameter, double normalModule, int toleranceClass)
     {
-        var diameter = Math.Abs(referenceDiameter);
-        if (toleranceClass is < 1 or > 11)
-        {
-            throw Guard.Because(
-                $"no pitch tolerance: ISO 1328-1 has the flank tolerance classes 1 to 11; this one is {toleranceClass}");
-        }
+        var step = Step("pitch", referenceDiameter, normalModule, toleranceClass);
+        return (0.001 * Math.Abs(referenceDiameter) + 0.4 * normalModule + 5) * step * MillimetresPerMicrometre;
+    }
 
-        if (!(normalModule is >= 0.5 and <= 70))
-        {
-            throw Guard.Because(
-                $"no pitch tolerance: ISO 1328-1 covers normal modules of 0.5 to 70 mm; this one is {normalModule:0.####} mm");
-        }
-
-        if (!(diameter is >= 5 and <= 15_000))
-        {
-            throw Guard.Because(
-                $"no pitch tolerance: ISO 1328-1 covers reference diameters of 5 to 15000 mm; this one is {diameter:0.####} mm");
-        }
-
-        return (0.001 * diameter + 0.4 * normalModule + 5) * Math.Pow(2, (toleranceClass - 5) / 2.0)
-            * MillimetresPerMicrometre;
+    /// <summary>Profile form tolerance f_fαT, mm.</summary>
+    /// <remarks>
+    /// <code>f_fαT = (0.55·m_n + 5) · (√2)^(A − 5) µm, here divided by 1000</code>
+    /// Symbols: m_n normal module, mm; A flank tolerance class; d reference diameter, mm, for the scope only. Not homogeneous.<br/>
+    /// Source: ISO 1328-1:2013, profile form tolerance; from memory. The value is not rounded.<br/>
+    /// Valid for: as the single pitch tolerance.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double ProfileForm(double referenceDiameter, double normalModule, int toleranceClass)
+    {
+        var step = Step("profile", referenceDiameter, normalModule, toleranceClass);
+        return (0.55 * normalModule + 5) * step * MillimetresPerMicrometre;
     }
 
     /// <summary>Base pitch deviation f_pb, mm.</summary>
@@ -50,4 +45,29 @@ public static class FlankTolerance
     public static double BasePitch(double singlePitch, double transversePressureAngle) =>
         Guard.Positive(singlePitch, "the single pitch tolerance")
         * Math.Cos(Guard.Acute(transversePressureAngle, "the transverse pressure angle"));
+
+    /// <summary>What a class allows over what class 5 does, within the scope of the standard.</summary>
+    private static double Step(string tolerance, double referenceDiameter, double normalModule, int toleranceClass)
+    {
+        if (toleranceClass is < 1 or > 11)
+        {
+            throw Guard.Because(
+                $"no {tolerance} tolerance: ISO 1328-1 has the flank tolerance classes 1 to 11; this one is {toleranceClass}");
+        }
+
+        if (!(normalModule is >= 0.5 and <= 70))
+        {
+            throw Guard.Because(
+                $"no {tolerance} tolerance: ISO 1328-1 covers normal modules of 0.5 to 70 mm; this one is {normalModule:0.####} mm");
+        }
+
+        var diameter = Math.Abs(referenceDiameter);
+        if (!(diameter is >= 5 and <= 15_000))
+        {
+            throw Guard.Because(
+                $"no {tolerance} tolerance: ISO 1328-1 covers reference diameters of 5 to 15000 mm; this one is {diameter:0.####} mm");
+        }
+
+        return Math.Pow(2, (toleranceClass - 5) / 2.0);
+    }
 }

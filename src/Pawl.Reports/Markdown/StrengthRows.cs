@@ -5,7 +5,7 @@ internal static class StrengthRows
 {
     public static readonly ImmutableArray<string> Mesh =
     [
-        "tangential_force_heaviest", "line_load", "load_sharing", "dynamic_factor", "face_load_factor", "transverse_load_factor",
+        "tangential_force_heaviest", "line_load", "load_sharing", "dynamic_factor", "resonance_ratio", "face_load_factor", "transverse_load_factor",
         "nominal_contact_stress", "film_ratio", "flash_temperature",
     ];
 

@@ -196,7 +196,7 @@ public sealed record GearSpec
     [Display(Name = "Root deviations", Description = "Limit deviations of the root diameter from its computed size; absent: the general tolerance.")]
     public DeviationsSpec? RootDeviations { get; init; }
 
-    [Display(Name = "Tip relief", Description = "C_a, material taken off the flank at the tip; absent: none is drawn.")]
+    [Display(Name = "Tip relief", Description = "C_a, material taken off the flank at the tip; absent: none is drawn, and running-in makes a little.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "20 µm")]
     public Stated<Toleranced>? TipRelief { get; init; }
 
@@ -293,7 +293,7 @@ public sealed record MeshSpec
     [Range(Limits.MinLoadFactor, Limits.MaxLoadFactor)]
     public Stated<double>? FaceLoadFactor { get; init; }
 
-    [Display(Name = "Dynamic factor", Description = "K_v where known by analysis or test; absent: after ISO 6336-1, method C.")]
+    [Display(Name = "Dynamic factor", Description = "K_v where known by analysis or test; absent: after ISO 6336-1, methods B and C.")]
     [Range(Limits.MinLoadFactor, Limits.MaxLoadFactor)]
     public Stated<double>? DynamicFactor { get; init; }
 
