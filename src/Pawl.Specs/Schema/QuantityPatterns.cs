@@ -49,8 +49,7 @@ internal static class QuantityPatterns
         var unit = Unit(dimension);
 
         // Only inches, feet and yards are parted into fractions.
-        var amount = dimension == Dimension.Ratio ? $@"{Number}\s*(?:{unit})?"
-            : dimension == Dimension.OfLength ? $@"{Sign}(?:{Decimal}\s*{unit}|{Fraction}\s*{InchUnit()})"
+        var amount = dimension == Dimension.OfLength ? $@"{Sign}(?:{Decimal}\s*{unit}|{Fraction}\s*{InchUnit()})"
             : $@"{Number}\s*{unit}";
         if (toleranced)
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Pawl.Quantities;
 using Pawl.Specs.Yaml;
@@ -84,6 +85,11 @@ internal static partial class SpecDiagnostics
         Error(
             DiagnosticCodes.MissingUnit, span, $"{path} is {dimension.NameWithArticle}, but `{Short(found)}` has no unit.",
             $"Which fit: {Examples(found.Trim(), dimension)}.");
+
+    public static Diagnostic ShareWithoutUnit(SourceSpan span, string path, string found, Amount amount) =>
+        Error(
+            DiagnosticCodes.MissingUnit, span, $"{path} is a share, but `{Short(found)}` has no unit.",
+            string.Create(CultureInfo.InvariantCulture, $"Write `{amount.Value:0.######} %` or `{100 * amount.Value:0.######} %`, whichever is meant."));
 
     public static Diagnostic UnitMismatch(SourceSpan span, string path, string found, Dimension expected, Dimension measured) =>
         Error(

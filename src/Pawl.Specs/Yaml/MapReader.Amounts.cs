@@ -24,10 +24,7 @@ public sealed partial class MapReader
         if (stated.Value.Coherent >= least.Coherent - slack && stated.Value.Coherent <= most.Coherent + slack)
             return stated;
 
-        var share = dimension == Dimension.Ratio && stated.Value.Unit.Symbol.Length == 0 && stated.Value.Value / 100 >= least.Coherent - slack
-            && stated.Value.Value / 100 <= most.Coherent + slack;
-        Report(SpecDiagnostics.OutOfRange(
-            stated.Span, PathOf(key), stated.Text, $"from {least} to {most}", share ? $"Did you mean {stated.Text} %?" : null));
+        Report(SpecDiagnostics.OutOfRange(stated.Span, PathOf(key), stated.Text, $"from {least} to {most}", null));
         return null;
     }
 
@@ -119,6 +116,13 @@ public sealed partial class MapReader
         if (!double.IsFinite(amount.Coherent))
         {
             Report(SpecDiagnostics.NotFinite(scalar.Span, path, scalar.Value));
+            return false;
+        }
+
+        // 0.5 may be half of it or half a per cent.
+        if (dimension == Dimension.Ratio && amount.Unit.Symbol.Length == 0)
+        {
+            Report(SpecDiagnostics.ShareWithoutUnit(scalar.Span, path, scalar.Value, amount));
             return false;
         }
 
