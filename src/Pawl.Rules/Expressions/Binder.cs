@@ -37,6 +37,9 @@ internal sealed class Binder(SubjectKind subject, ExpressionSource source, Actio
         Syntax.Unary { Operator: Operator.Not } not => Truth(not.Operand) is { } operand
             ? new Bound.Truth(syntax, new Condition.Not(operand.Condition))
             : null,
+        // −20 °C is a temperature, not twenty degrees that are turned round.
+        Syntax.Unary { Operand: Syntax.Number { Amount: { Dimension.IsPoint: true } warm } literal } =>
+            Bind(literal with { Amount = warm with { Value = -warm.Value } }, scope),
         Syntax.Unary negate => Number(negate.Operand, scope) is { } operand ? Negate(syntax, operand) : null,
         Syntax.Binary { Operator: Operator.And or Operator.Or } both => Connect(both),
         Syntax.Binary { Operator: var op } comparison when op.IsComparison() => Compare(comparison),

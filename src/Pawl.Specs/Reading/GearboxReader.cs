@@ -18,6 +18,7 @@ internal static partial class GearboxReader
 
     static partial void Check(GearboxSpec read, MapReader reader, Scope scope)
     {
+        ClassLetters.Check(read, reader);
         foreach (var seal in read.LipSeals.Entries)
             OnSection(seal.At, seal.Shaft?.Value, $"lip_seals.{seal.Name.Value}.at");
         foreach (var ring in read.RetainingRings.Entries)

@@ -23,6 +23,7 @@ public static class DiagnosticCodes
     public const string MalformedAmount = "spec/malformed-amount";
     public const string MalformedTolerance = "spec/malformed-tolerance";
     public const string MissingKey = "spec/missing-key";
+    public const string OtherFeature = "spec/other-feature";
     public const string MissingUnit = "spec/missing-unit";
     public const string NotADate = "spec/not-a-date";
     public const string NotAList = "spec/not-a-list";

@@ -86,6 +86,14 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.MissingUnit, span, $"{path} is {dimension.NameWithArticle}, but `{Short(found)}` has no unit.",
             $"Which fit: {Examples(found.Trim(), dimension)}.");
 
+    public static Diagnostic OtherFeature(SourceSpan span, string path, Tolerance.ToleranceClass found, bool isHole)
+    {
+        var meant = found with { Letters = isHole ? found.Letters.ToUpperInvariant() : found.Letters.ToLowerInvariant() };
+        return Error(
+            DiagnosticCodes.OtherFeature, span, $"{path} is a {(isHole ? "hole" : "shaft")}, but {found} is a class of {(isHole ? "shafts" : "holes")}.",
+            $"Did you mean `{meant}`?");
+    }
+
     public static Diagnostic ShareWithoutUnit(SourceSpan span, string path, string found, Amount amount) =>
         Error(
             DiagnosticCodes.MissingUnit, span, $"{path} is a share, but `{Short(found)}` has no unit.",
