@@ -11,7 +11,7 @@ public class ConcessionTests
     private const string Subject = "meshes.a~b";
 
     // (1.14 − 1.2)/1.2 = −0.05.
-    private static Judgement Judged(DateOnly expires, string? worst = null, string rule = Rule, string subject = Subject, double ratio = 1.14) =>
+    private static Judgement Judged(DateOnly expires, string worst = "-100 %", string rule = Rule, string subject = Subject, double ratio = 1.14) =>
         Judge.Of(
             Try.Analysis([Try.ContactRatio(ratio)], Try.Concession(rule, subject, expires, worst)), RulePacks.Shipped.Rules!, Try.Today);
 

@@ -5,7 +5,7 @@ namespace Pawl.Reports.Building;
 /// <summary>The verdict on a variant, worded once.</summary>
 internal static class Verdicts
 {
-    public static VerdictRecord Of(ImmutableArray<FindingRecord> findings, CountsRecord counts)
+    public static VerdictRecord Of(ImmutableArray<FindingRecord> findings, CountsRecord counts, int weakened)
     {
         var errors = 0;
         foreach (var finding in findings)
@@ -22,11 +22,12 @@ internal static class Verdicts
         {
             Word = word,
             Complete = word != VerdictWord.NotJudged && counts.NotEvaluated == 0,
-            Statement = Statement(word, errors, counts),
+            WeakenedRules = weakened,
+            Statement = Statement(word, errors, counts, weakened),
         };
     }
 
-    private static string Statement(VerdictWord word, int errors, CountsRecord counts)
+    private static string Statement(VerdictWord word, int errors, CountsRecord counts, int weakened)
     {
         List<string> sentences = [];
         if (word == VerdictWord.NotJudged)
@@ -43,6 +44,8 @@ internal static class Verdicts
             sentences.Add($"{Phrase.Count(counts.UnderConcession, "check")} {Phrase.Verb(counts.UnderConcession, "stands", "stand")} under concession.");
         if (counts.NotEvaluated > 0)
             sentences.Add($"{Phrase.Count(counts.NotEvaluated, "check")} that {Phrase.Verb(counts.NotEvaluated, "applies is", "apply are")} not evaluated.");
+        if (weakened > 0)
+            sentences.Add($"{Phrase.Count(weakened, "shipped rule")} {Phrase.Verb(weakened, "is", "are")} weakened by house rules.");
         return string.Join(' ', sentences);
     }
 }
