@@ -65,8 +65,7 @@ public class OverrideTests
         Assert.Equal(["mesh/contact-ratio"], load.Rules!.Weakened.Select(r => r.Id));
     }
 
-    // The shipped rules: mesh/contact-ratio at least 1.2, a warning on every mesh; seal/gland-fill at most 90 %; seal/stretch a window;
-    // mesh/hunting equals 1; interface/kind equals none. What is wider is read off the number line.
+    // mesh/contact-ratio is shipped as `at least 1.2`, a warning. What is wider is read off the number line.
     [Theory]
     [InlineData("at_least: 1.3", DeviationEffect.Tightened)]
     [InlineData("at_least: 1.1", DeviationEffect.Weakened)]
@@ -97,10 +96,10 @@ public class OverrideTests
     public void What_weakens_one_side_of_a_window_weakens_it_whatever_the_other_does()
     {
         var shipped = RulePacks.Shipped.Rules!.Find("seal/stretch")!;
-        Assert.Equal("at least 0 %, at most 5 %", shipped.LimitText);
+        Assert.Equal("at least -5 %, at most 8 %", shipped.LimitText);
 
-        Assert.Equal(DeviationEffect.Weakened, Assert.Single(Of("at_least: 1 %\nat_most: 6 %", "seal/stretch").Changes).Effect);
-        Assert.Equal(DeviationEffect.Weakened, Assert.Single(Of("at_least: -1 %", "seal/stretch").Changes).Effect);
+        Assert.Equal(DeviationEffect.Weakened, Assert.Single(Of("at_least: 1 %\nat_most: 9 %", "seal/stretch").Changes).Effect);
+        Assert.Equal(DeviationEffect.Weakened, Assert.Single(Of("at_least: -6 %", "seal/stretch").Changes).Effect);
         Assert.Equal(DeviationEffect.Tightened, Assert.Single(Of("at_least: 1 %\nat_most: 4 %", "seal/stretch").Changes).Effect);
     }
 
@@ -135,7 +134,7 @@ public class OverrideTests
     {
         // mesh/contact-ratio has none: any is narrower.
         { "mesh/contact-ratio", "kind == 'internal'", DeviationEffect.Weakened },
-        // seal/gland-fill-like rules with motion and direction; dropped, joined by `and`, joined by `or`, other words.
+        // seal/squeeze-static has motion == 'static' and direction == 'radial': dropped, joined by `and`, joined by `or`, another.
         { "seal/squeeze-static", "true", DeviationEffect.Tightened },
         { "seal/squeeze-static", "motion == 'static'", DeviationEffect.Tightened },
         { "seal/squeeze-static", "direction == 'radial' and motion == 'static' and gland == 'bore'", DeviationEffect.Weakened },
@@ -202,7 +201,6 @@ public class OverrideTests
         Assert.StartsWith(hint, wrong.Hint, StringComparison.Ordinal);
     }
 
-    // The rule is titled "Total contact ratio sufficient" or the like: its own words do not count.
     [Theory]
     [InlineData("n/a", "says too little")]
     [InlineData("tbd", "says too little")]
@@ -225,9 +223,7 @@ public class OverrideTests
     [Fact]
     public void The_title_of_the_rule_is_no_reason()
     {
-        const string Id = "mesh/neighbour-gap";
         var rule = RulePacks.Shipped.Rules!.Rules.First(r => r.Concedable && r.Title.Split(' ').Length >= 5 && r.AppliesTo.Name == "mesh");
-        Assert.NotEqual(Id, rule.Id);
 
         var load = Override($"reason: '{rule.Title} {rule.Id}'\napproved_by: A. Designer\nseverity: error", rule.Id);
 

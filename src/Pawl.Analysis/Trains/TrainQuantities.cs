@@ -139,7 +139,7 @@ public sealed class TrainQuantities : Section<GearboxSpec>
         .Stated(static s => s.Duty?.Oil?.Coldest, "/duty.oil.coldest").Optional();
 
     public static readonly NumberDefinition<GearboxSpec> OutputLash =
-        Number("output_lash", "φ", "Angular play at the output, input held", Units.Arcminute).NeverNegative()
+        Number("output_lash", "φ", "Angular play at the output, input held", Units.Arcminute)
         .By("φ = Σ over meshes of j_wt · 2·T_k/(d_w·T_out), T_k the torque of the mesh on the gear of d_w", "virtual work on the lossless train")
         .Noted("play of the meshes alone, at running temperature, least and greatest from coldest to hottest; bearings and splines are not in it")
         .Unless(LosslessReasons)
