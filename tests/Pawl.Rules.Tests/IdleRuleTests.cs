@@ -1,5 +1,3 @@
-using Pawl.Analysis;
-using Pawl.Analysis.Gears;
 using Pawl.Rules.Packs;
 using Pawl.Specs.Text;
 

@@ -1,7 +1,6 @@
 using Pawl.Rules.Expressions;
 using Pawl.Rules.Limits;
 using Pawl.Specs.Text;
-using Pawl.Specs.Yaml;
 
 namespace Pawl.Rules.Packs;
 
