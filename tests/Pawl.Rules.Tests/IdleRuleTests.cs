@@ -67,6 +67,7 @@ public class IdleRuleTests
     [InlineData("mesh", "measure: kind == 'internal' or same_rack\nequals: true")]
     [InlineData("gear", "measure: teeth\nat_least: 12\nwhen: kind == 'external' and teeth < 100")]
     [InlineData("gear", "measure: teeth\nat_least: 12\nwhen: teeth >= 17 and teeth <= 17")]
+    [InlineData("gear", "measure: teeth\nat_least: 12\nwhen: teeth > 17 and teeth < 19")]
     [InlineData("gear", "measure: teeth\nat_least: 12\nwhen: kind not in ('internal') or tip_diameter > root_diameter")]
     public void A_limit_that_some_design_breaks_is_left_alone(string kind, string body) => Assert.Empty(Load(body, kind).Diagnostics);
 
