@@ -26,13 +26,20 @@ public sealed record IndexEntry
         {
             SpecFile = record.Identity.File,
             Name = name,
-            Summary = new(record.Identity, record.AsOf, record.Verdict, record.Coverage),
+            Summary = new(record.Identity, record.AsOf, record.Verdict, record.Coverage)
+            {
+                Weakened = [.. record.Deviations.Where(d => d.IsWeakening).Select(d => d.Rule).Distinct()],
+            },
         };
     }
 }
 
 /// <summary>The part of a record that the page about all specs shows, so that records need not be kept until the end.</summary>
-public sealed record IndexSummary(IdentityRecord Identity, DateOnly AsOf, VerdictRecord Verdict, CoverageRecord Coverage);
+public sealed record IndexSummary(IdentityRecord Identity, DateOnly AsOf, VerdictRecord Verdict, CoverageRecord Coverage)
+{
+    /// <summary>Ids of the shipped rules that house rules weaken.</summary>
+    public ImmutableArray<string> Weakened { get; init; } = [];
+}
 
 /// <summary>The page about all specs: verdict and worst margin of each domain.</summary>
 public static class IndexReport
@@ -67,6 +74,7 @@ public static class IndexReport
             ["heads"] = heads,
             ["rows"] = rows,
             ["totals"] = MarkdownText.Escape(totals.ToString()),
+            ["weakened"] = string.Join(", ", entries.SelectMany(e => e.Summary?.Weakened ?? []).Distinct().Select(MarkdownText.Code)),
             ["days"] = string.Join(", ", entries.Select(e => e.Summary?.AsOf).Where(d => d is not null).Distinct().Order()
                 .Select(d => d!.Value.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))),
         });
@@ -89,7 +97,7 @@ public static class IndexReport
             ["variant"] = entry.Name.Length == 0 ? title : $"[{title}]({Address(entry.Name + ending)})",
             ["revision"] = MarkdownText.Escape(entry.Summary?.Identity.Revision ?? ""),
             ["verdict"] = entry.Summary is { Verdict: { } verdict }
-                ? $"{Labels.Symbol(verdict)} {Labels.Of(verdict)}"
+                ? $"{Labels.Symbol(verdict)} {Labels.Of(verdict)}{Besides(verdict.WeakenedRules, verdict.WeakenedRules == 1 ? "rule weakened" : "rules weakened")}"
                 : "? could not be judged",
             ["evaluated"] = entry.Summary is { Coverage.Overall: { } counts }
                 ? $"{Phrase.Whole(counts.Evaluated)} of {Phrase.Whole(counts.Applicable)}"

@@ -44,6 +44,13 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         {
             foreach (var finding in FindingOrder.WorstFirst(record.Findings, OutcomeWord.Conforms))
                 lines.Write($"{Place(finding)} {_paint.Green("conforms")} {Head(finding)}: {Measured(finding)}");
+            foreach (var deviation in record.Deviations)
+            {
+                lines.Write($"{Safe(deviation.Place.ToString())}: {_paint.Yellow("deviation")} {Safe(deviation.Rule)}: {Safe(deviation.What)} "
+                    + $"{Safe(deviation.House)}, shipped {Safe(deviation.Shipped)}: {Labels.Of(deviation.Effect)}");
+                lines.Write($"  approved by {Safe(deviation.ApprovedBy)}: {Safe(deviation.Reason)}");
+            }
+
             foreach (var assumption in record.Assumptions)
             {
                 lines.Write($"{Safe(record.Identity.File)}: {_paint.Dim("assumed")} {Safe(assumption.Quantity)}: "
@@ -79,8 +86,7 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             lines.Write($"{Place(finding)} {_paint.Yellow("concession")} {Head(finding)}: {Measured(finding)}");
             if (finding.Concession is not { } concession)
                 continue;
-            var accepted = concession.WorstMargin is { } worst ? $", down to {Figures.Margin(worst)}" : "";
-            lines.Write($"  until {Day(concession.Expires)}{accepted}, approved by {Safe(concession.ApprovedBy)}: {Safe(concession.Reason)}");
+            lines.Write($"  until {Day(concession.Expires)}, down to {Figures.Margin(concession.WorstMargin)}, approved by {Safe(concession.ApprovedBy)}: {Safe(concession.Reason)}");
         }
     }
 

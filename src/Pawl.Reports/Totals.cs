@@ -7,6 +7,7 @@ namespace Pawl.Reports;
 public sealed class Totals
 {
     private readonly HashSet<string> _rules = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _weakened = new(StringComparer.Ordinal);
     private readonly int[] _verdicts = new int[Enum.GetValues<VerdictWord>().Length];
     private CountsRecord _counts = new() { Conforms = 0, Fails = 0, UnderConcession = 0, NotEvaluated = 0, NotApplicable = 0 };
 
@@ -27,6 +28,12 @@ public sealed class Totals
         ArgumentNullException.ThrowIfNull(record);
         foreach (var rule in record.Rules)
             _rules.Add(rule.Id);
+        foreach (var deviation in record.Deviations)
+        {
+            if (deviation.IsWeakening)
+                _weakened.Add(deviation.Rule);
+        }
+
         Add(record.Verdict, record.Coverage.Overall);
     }
 
@@ -63,7 +70,8 @@ public sealed class Totals
         Say(specs, _verdicts[(int)VerdictWord.Conforms], "conforms", "conform");
         Say(specs, _verdicts[(int)VerdictWord.NotJudged] + Unreadable, "is not judged", "are not judged");
         var by = specs.Count == 0 ? "" : $" ({string.Join(", ", specs)})";
-        var rules = Rules == 0 ? "" : $"{Phrase.Count(Rules, "rule")}, ";
+        var weakened = _weakened.Count == 0 ? "" : $" ({Phrase.Whole(_weakened.Count)} weakened by house rules)";
+        var rules = Rules == 0 ? "" : $"{Phrase.Count(Rules, "rule")}{weakened}, ";
         new Lines(to).Write($"{Phrase.Count(Specs, "spec")}{by}, {rules}"
             + $"{Phrase.Count(_counts.All, "evaluation")}: {Phrase.Whole(_counts.Conforms)} conform, {Phrase.Whole(_counts.Fails)} fail, "
             + $"{Phrase.Whole(_counts.UnderConcession)} under concession, {Phrase.Whole(_counts.NotEvaluated)} not evaluated, "

@@ -104,6 +104,7 @@ public static class ConcessionQuantities
         Formula = "margin of the finding − worst margin accepted",
         Symbols = ["worst_margin"],
         Source = Findings,
+        Note = "a rule of words or truth values has no margin; broken, it counts as −100 %",
     };
 
     public static readonly ImmutableArray<QuantityKind> All =

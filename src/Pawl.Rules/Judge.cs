@@ -12,11 +12,14 @@ public static class Judge
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(rules);
 
-        var plan = new EvaluationPlan(rules.Rules, analysis.Subjects, analysis.Spec.Concessions.Length);
+        // One that a family file grants to other variants says nothing of this one.
+        var granted = analysis.Spec.Concessions;
+        if (!granted.IsEmpty)
+            granted = granted.RemoveAll(concession => !concession.Covers(analysis.Spec.Gearbox.Variant.Value));
+
+        var plan = new EvaluationPlan(rules.Rules, analysis.Subjects, granted.Length);
         plan.JudgeDesign();
-        var concessions = analysis.Spec.Concessions.IsEmpty
-            ? []
-            : new ConcessionMatcher(plan, asOf).Apply(analysis.Spec.Concessions);
+        var concessions = granted.IsEmpty ? [] : new ConcessionMatcher(plan, asOf).Apply(granted);
         plan.JudgeConcessions(concessions);
         plan.Place(analysis.Spec.File);
 

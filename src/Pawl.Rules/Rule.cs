@@ -45,14 +45,14 @@ public sealed record Rule
     /// <summary>Where it is declared; for an overridden rule, where the override stands.</summary>
     public required SourceSpan Span { get; init; }
 
+    /// <summary>Whether a house pack declares it, rather than one inside the tool; also where that overrides a shipped one.</summary>
+    public bool IsOfHouse => !Span.File.StartsWith("shipped:", StringComparison.Ordinal);
+
     /// <summary>What the shipped pack says, when a house pack overrides it; null otherwise.</summary>
     public Rule? Shipped { get; init; }
 
-    /// <summary>The house pack that overrides it.</summary>
-    public string? OverriddenBy { get; init; }
-
-    /// <summary>Why the house pack overrides it.</summary>
-    public string? OverrideReason { get; init; }
+    /// <summary>How a house pack changes it, why, and who agreed; null when it is in force as its pack says.</summary>
+    public Deviation? Deviation { get; init; }
 
     /// <summary>Its expressions, ready to be put to a subject.</summary>
     internal RuleProgram? Program { get; init; }

@@ -14,21 +14,32 @@ public static class RuleCodes
     // The rule.
     public const string DuplicateId = "rule/duplicate-id";
     public const string MalformedId = "rule/malformed-id";
+    public const string CannotWeaken = "rule/cannot-weaken";
+    public const string IdleOverride = "rule/idle-override";
+    public const string MissingApprover = "rule/missing-approver";
     public const string MissingMend = "rule/missing-mend";
     public const string MissingReason = "rule/missing-reason";
     public const string MissingSource = "rule/missing-source";
     public const string MissingWhy = "rule/missing-why";
     public const string OverrideKey = "rule/override-key";
+    public const string ThinReason = "rule/thin-reason";
     public const string UnknownRule = "rule/unknown-rule";
     public const string UnknownSubject = "rule/unknown-subject";
     public const string UnsureError = "rule/unsure-error";
+    public const string Weakened = "rule/weakened";
 
     // The limits.
     public const string ConflictingLimits = "rule/conflicting-limits";
     public const string EmptyWindow = "rule/empty-window";
     public const string MalformedTable = "rule/malformed-table";
     public const string MissingLimit = "rule/missing-limit";
+    public const string NeverApplies = "rule/never-applies";
+    public const string NeverFails = "rule/never-fails";
     public const string TableTooDeep = "rule/table-too-deep";
+    public const string UnknownWord = "rule/unknown-word";
+
+    // The run.
+    public const string AppliedToNothing = "rule/applied-to-nothing";
 
     // The expressions.
     public const string DimensionMismatch = "rule/dimension-mismatch";

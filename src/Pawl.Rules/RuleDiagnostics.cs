@@ -62,6 +62,40 @@ internal static class RuleDiagnostics
     public static Diagnostic Missing(string code, SourceSpan span, string id, string key, string what) =>
         Error(code, span, $"The rule `{Short(id)}` lacks `{key}`.", what);
 
+    public static Diagnostic ThinReason(Stated<string> reason, string id, string lack) =>
+        Error(
+            RuleCodes.ThinReason, reason.Span, $"The reason to override `{id}` {lack}: `{Short(reason.Value)}`.",
+            $"Say in a sentence, {Packs.Substance.FewestWords} words at least, what is different here: the use, the material, a test, an agreement.");
+
+    public static Diagnostic IdleOverride(SourceSpan span, string id) =>
+        new(
+            RuleCodes.IdleOverride, Severity.Warning, span, $"The override of `{id}` changes nothing: limit, severity and condition are as shipped.",
+            "Remove it, or correct what it should change.");
+
+    public static Diagnostic Weakened(Deviation deviation, string id) =>
+        new(
+            RuleCodes.Weakened, Severity.Note, deviation.Span,
+            $"The shipped rule `{id}` is weakened: {Weakenings(deviation)}; approved by {Short(deviation.ApprovedBy)}.", $"Reason given: {Short(deviation.Reason)}");
+
+    public static Diagnostic CannotWeaken(Deviation deviation, Rule shipped) =>
+        Error(
+            RuleCodes.CannotWeaken, deviation.Span,
+            $"The rule `{shipped.Id}` cannot be weakened: {Weakenings(deviation)}. {shipped.Why}",
+            "A rule that no concession may cover can be tightened only. Keep what is shipped, or change the design.");
+
+    private static string Weakenings(Deviation deviation) => string.Join("; ", deviation.Changes
+        .Where(change => change.Effect != DeviationEffect.Tightened)
+        .Select(change => $"{change.What} `{Short(change.House)}` in place of `{Short(change.Shipped)}`{(change.Effect == DeviationEffect.NotComparable ? ", which cannot be compared" : "")}"));
+
+    public static Diagnostic UnknownWord(SourceSpan span, string path, string found, ImmutableArray<string> words) =>
+        new(RuleCodes.UnknownWord, Severity.Warning, span, $"`{path}` is never `{Short(found)}`.", Hint(found, words));
+
+    public static Diagnostic AppliedToNothing(Rule rule) =>
+        new(
+            RuleCodes.AppliedToNothing, Severity.Warning, rule.Span,
+            $"The house rule `{rule.Id}` applied to nothing in the specs judged: no {rule.AppliesTo.Name} {(rule.When is null ? "" : $"met `{Short(rule.When)}` and ")}had what it measures.",
+            "Check `applies_to`, `when` and `measure`, or judge a spec that it is for.");
+
     public static string Short(string text) =>
         text.Length <= 60 && text.AsSpan().IndexOfAny('\n', '\r', '`') < 0
             ? text

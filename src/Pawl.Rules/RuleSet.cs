@@ -8,6 +8,9 @@ public sealed record RuleSet
     /// <summary>Packs by name with the hash of the file each came from.</summary>
     public required ImmutableArray<PackRead> Packs { get; init; }
 
+    /// <summary>The shipped rules that house rules weaken, in their order.</summary>
+    public IEnumerable<Rule> Weakened => Rules.Where(rule => rule.Deviation is { IsWeakening: true });
+
     /// <summary>The rule of that id, or null.</summary>
     public Rule? Find(string id)
     {

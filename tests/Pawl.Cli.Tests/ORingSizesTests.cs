@@ -271,7 +271,7 @@ public sealed class ORingSizesTests
             version: 1.0.0
             title: House
             rules:
-              - {id: seal/stretch, override: true, at_least: -5 %, at_most: 4 %, reason: rings lie in store for long}
+              - {id: seal/stretch, override: true, at_least: -5 %, at_most: 4 %, reason: rings lie in store for long, approved_by: A. Designer}
             """);
         return "house";
     }

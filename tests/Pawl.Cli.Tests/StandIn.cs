@@ -39,7 +39,7 @@ internal static class StandIn
         Source = new("closed form", "common practice, no source", Certainty.CommonPractice),
         Why = "It fails.",
         Mend = "Mend it.",
-        Span = SourceSpan.Whole("rules/train.yaml"),
+        Span = SourceSpan.Whole("shipped:rules/train.yaml"),
     };
 
     private static ProjectView Upwards(string folder)

@@ -104,7 +104,8 @@ public sealed class Fuzzing : IDisposable
     }
 
     private const string Override =
-        "{pack: house, version: 1.0.0, title: House, rules: [{id: mesh/tip-clearance, override: true, at_least: 0.2, source: {limit: closed form}, why: w}]}";
+        "{pack: house, version: 1.0.0, title: House, rules: [{id: mesh/tip-clearance, override: true, at_least: 0.2, reason: The customer tested ten of them, approved_by: A. Designer},"
+        + " {id: seal/gland-fill, override: true, when: motion == 'static' and gland == 'bore', at_most: {by: motion, static: 80 %, default: 70 %}, reason: The customer tested ten of them, approved_by: A. Designer}]}";
 
     private const string Project =
         "{pawl: 1, specs: [specs/seed.yaml], catalogues: [specs/catalogue/*.yaml], adapters: [specs/adapters/*.yaml], rules: [rules], exclude: [specs/faulty/**],"
@@ -112,7 +113,7 @@ public sealed class Fuzzing : IDisposable
 
     private const string Concessions =
         "concessions: [{rule: mesh/tip-clearance, subject: meshes.sun~planet_gear, reason: r, approved_by: a, expires: 2027-03-31, worst_margin: -5 %},"
-        + " {rule: fit/interference, subject: fits.a, reason: r, approved_by: a, expires: 2020-01-01}]";
+        + " {rule: fit/interference, subject: fits.a, reason: r, approved_by: a, expires: 2020-01-01, worst_margin: -5 %, variants: [R1]}]";
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 

@@ -227,8 +227,14 @@ internal sealed class Sample
         "mesh/centre-distance", "The centre distance suits the housing", SubjectKinds.Mesh, "centre_distance", "at most 60 mm") with
     {
         Shipped = NewRule("mesh/centre-distance", "The centre distance suits the housing", SubjectKinds.Mesh, "centre_distance", "at most 55 mm"),
-        OverriddenBy = "house",
-        OverrideReason = Text("The new housing is larger."),
+        Deviation = new()
+        {
+            Pack = "house",
+            Reason = Text("The new housing is larger than those of the range."),
+            ApprovedBy = Text("Chief designer"),
+            Changes = [new("limit", DeviationEffect.Weakened, "at most 55 mm", "at most 60 mm")],
+            Span = new("house/train.yaml", new(5, 9), new(5, 29)),
+        },
     };
 
     private Rule Unspaced => NewRule(

@@ -11,7 +11,7 @@ public class ConcessionTests
     private const string Subject = "meshes.a~b";
 
     // (1.14 − 1.2)/1.2 = −0.05.
-    private static Judgement Judged(DateOnly expires, string? worst = null, string rule = Rule, string subject = Subject, double ratio = 1.14) =>
+    private static Judgement Judged(DateOnly expires, string worst = "-100 %", string rule = Rule, string subject = Subject, double ratio = 1.14) =>
         Judge.Of(
             Try.Analysis([Try.ContactRatio(ratio)], Try.Concession(rule, subject, expires, worst)), RulePacks.Shipped.Rules!, Try.Today);
 
@@ -139,16 +139,39 @@ public class ConcessionTests
         Assert.Equal(["module is not stated"], unused.Reasons);
     }
 
-    [Fact]
-    public void A_rule_without_a_margin_has_none_to_accept()
+    // A word is right or wrong as a whole: broken, it counts as −100 %, and −100 % − (−100 %) = 0.
+    [Theory]
+    [InlineData("-100 %", Outcome.UnderConcession, Outcome.Conforms, null)]
+    [InlineData("-150 %", Outcome.UnderConcession, Outcome.Conforms, null)]
+    [InlineData("-99 %", Outcome.Fails, Outcome.Fails, "house/tried has no margin: it is kept or broken as a whole, which a worst margin of -100 % accepts")]
+    public void A_rule_without_a_margin_is_conceded_as_a_whole(string worst, Outcome outcome, Outcome exceeded, string? reason)
     {
         var mesh = Try.Mesh(Subject, Try.Text(Analysis.Gears.MeshQuantities.Kind, "internal"));
         var rules = Try.Load(Try.Pack("measure: kind\nequals: external")).Rules!;
 
-        var judgement = Judge.Of(Try.Analysis([mesh], Try.Concession("house/tried", Subject, Try.Today, "-5 %")), rules, Try.Today);
+        var judgement = Judge.Of(Try.Analysis([mesh], Try.Concession("house/tried", Subject, Try.Today, worst)), rules, Try.Today);
 
-        Assert.Equal(Outcome.Fails, Of(judgement, "house/tried").Outcome);
-        Assert.Equal(Outcome.NotEvaluated, Of(judgement, "concession/exceeded").Outcome);
+        Assert.Equal(outcome, Of(judgement, "house/tried").Outcome);
+        Assert.Equal(exceeded, Of(judgement, "concession/exceeded").Outcome);
+        Assert.Equal(reason is null ? [] : [reason], Of(judgement, "concession/exceeded").Reasons);
+    }
+
+    // The variant of the spec is T1.
+    [Theory]
+    [InlineData(new string[0], Outcome.UnderConcession, 1)]
+    [InlineData(new[] { "T1" }, Outcome.UnderConcession, 1)]
+    [InlineData(new[] { "T0", "T1" }, Outcome.UnderConcession, 1)]
+    [InlineData(new[] { "T0" }, Outcome.Fails, 0)]
+    [InlineData(new[] { "t1" }, Outcome.Fails, 0)]
+    public void It_covers_the_variants_that_it_names_and_is_not_stale_elsewhere(string[] variants, Outcome outcome, int concessions)
+    {
+        var concession = Try.Concession(Rule, Subject, Try.Today.AddDays(-1000 * (1 - concessions)), "-5 %", [.. variants]);
+
+        var judgement = Judge.Of(Try.Analysis([Try.ContactRatio(1.14)], concession), RulePacks.Shipped.Rules!, Try.Today);
+
+        Assert.Equal(outcome, Of(judgement, Rule).Outcome);
+        Assert.Equal(concessions, judgement.Concessions.Length);
+        Assert.DoesNotContain(judgement.Findings, f => f.Rule.Pack == "concession" && f.Outcome == Outcome.Fails);
     }
 
     // ISO 8601 calendar dates; 2027 is no leap year.

@@ -111,14 +111,14 @@ public class JudgingTests
     [Fact]
     public void A_text_is_compared_with_words_and_has_no_margin()
     {
-        var mesh = Try.Mesh("meshes.a~b", Try.Text(MeshQuantities.Kind, "internal"));
+        var ring = Try.Subject(Analysis.SubjectKinds.ORing, "o_rings.a", Try.Text(Analysis.Seals.ORings.Motion, "rotating"));
 
-        var passes = Try.Put(Try.Rule("measure: kind\none_of: [external, internal]"), mesh);
-        var fails = Try.Put(Try.Rule("measure: kind\nequals: external"), mesh);
+        var passes = Try.Put(Try.Rule("measure: motion\none_of: [static, rotating]", "o_ring"), ring);
+        var fails = Try.Put(Try.Rule("measure: motion\nequals: static", "o_ring"), ring);
 
         Assert.Equal((Outcome.Conforms, null), (passes.Outcome, passes.Margin));
         Assert.Equal((Outcome.Fails, null), (fails.Outcome, fails.Margin));
-        Assert.Equal(["external"], fails.OneOf);
+        Assert.Equal(["static"], fails.OneOf);
     }
 
     [Fact]

@@ -53,7 +53,7 @@ public class SchemaTests
     [Fact]
     public void The_schema_accepts_an_override_and_nested_tables() =>
         Assert.Empty(Schema.Validate(Json(
-            "pack: house\nversion: 1.0.0\ntitle: x\nrules: [{id: mesh/a, override: true, reason: x, at_least: {by: kind, a: {by: kind, b: 1 mm}, default: 2}}]")));
+            "pack: house\nversion: 1.0.0\ntitle: x\nrules: [{id: mesh/a, override: true, reason: x, approved_by: y, at_least: {by: kind, a: {by: kind, b: 1 mm}, default: 2}}]")));
 
     [Theory]
     [InlineData("at_lest: 1")]

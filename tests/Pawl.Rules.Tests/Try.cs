@@ -62,15 +62,9 @@ internal static class Try
         Subjects = subjects,
     };
 
-    public static ConcessionSpec Concession(string rule, string subject, DateOnly expires, string? worstMargin = null)
+    public static ConcessionSpec Concession(string rule, string subject, DateOnly expires, string worstMargin = "-100 %", params ImmutableArray<string> variants)
     {
-        Stated<Amount>? worst = null;
-        if (worstMargin is not null)
-        {
-            Assert.True(Amount.TryParse(worstMargin, out var amount, out _));
-            worst = new(amount, At(7), worstMargin);
-        }
-
+        Assert.True(Amount.TryParse(worstMargin, out var worst, out _));
         return new()
         {
             Span = At(5),
@@ -79,7 +73,8 @@ internal static class Try
             Reason = Stated("Old stock"),
             ApprovedBy = Stated("The owner"),
             Expires = new(expires, At(6), expires.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)),
-            WorstMargin = worst,
+            WorstMargin = new(worst, At(7), worstMargin),
+            Variants = variants.IsDefault ? [] : [.. variants.Select(Stated)],
         };
     }
 

@@ -118,20 +118,20 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
         .From(Acceleration, MaxAcceleration, static (acceleration, limit) => acceleration / limit);
 
     public static readonly NumberDefinition<BearingSpec> RacewayHardness =
-        Number("raceway_hardness", "", "Minimum hardness of shaft and bore as raceways", Units.Vickers)
+        Number("raceway_hardness", "", "Minimum hardness of shaft and bore as raceways", Units.Vickers).NeverNegative()
         .Noted("converted to HV after ISO 18265, table A.1, where written in HRC or HBW")
         .When(static (_, subject) => IsNeedleCage(subject))
         .Custom(static subject => MaterialBuilder.Hardness(
             subject.Context, RacewayHardness!, ((BearingSpec)subject.Model).RacewayHardness, $"{subject.Keys}.raceway_hardness"));
 
     public static readonly NumberDefinition<BearingSpec> RacewayPressure =
-        Number("raceway_pressure", "p_H", "Maximum pressure of the heaviest roller on the shaft, rated or in a share", Units.Megapascal)
+        Number("raceway_pressure", "p_H", "Maximum pressure of the heaviest roller on the shaft, rated or in a share", Units.Megapascal).NeverNegative()
         .By("p_H = √(Q·E*/(π·R·L_we)), Q = 5·F_r/Z of one row, at the greatest F_r of all shares", "Hertz; Stribeck", Certainty.Memory)
         .When(static (_, subject) => IsNeedleCage(subject))
         .Solved([B.RadialLoad, B.Bore], B.LoadReasons, static (_, subject) => BearingPlay.Of(subject).RacewayPressure(BearingWork.Of(subject).MaxRadial()));
 
     public static readonly NumberDefinition<BearingSpec> PeakRacewayPressure =
-        Number("peak_raceway_pressure", "p_Hp", "The same at the peak torque", Units.Megapascal)
+        Number("peak_raceway_pressure", "p_Hp", "The same at the peak torque", Units.Megapascal).NeverNegative()
         .By("p_H at the radial load of the peak torque", "Hertz; Stribeck", Certainty.Memory)
         .When(static (_, subject) => IsNeedleCage(subject))
         .Solved([PeakTorque, B.Bore], B.LoadReasons, static (_, subject) => BearingPlay.Of(subject).RacewayPressure(BearingWork.Of(subject).PeakRadial()));

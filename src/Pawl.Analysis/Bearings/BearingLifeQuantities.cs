@@ -21,7 +21,7 @@ public sealed class BearingLifeQuantities : Section<BearingSpec>
         .By("P_m = (Σ P_i^p·q_i·n_i / Σ q_i·n_i)^(1/p)", "ISO/TR 1281-2")
         .Solved([B.EquivalentLoad, B.RelativeSpeed], B.LoadReasons, static (_, subject) => BearingWork.Of(subject).MeanLoad());
 
-    public static readonly NumberDefinition<BearingSpec> BasicLife = Number("basic_life", "L_10h", "Basic rating life", Units.Hour)
+    public static readonly NumberDefinition<BearingSpec> BasicLife = Number("basic_life", "L_10h", "Basic rating life", Units.Hour).NeverNegative()
         .By("L_10h = (C_s/P_m)^p·10⁶/(60·n_m), p = 3 balls, 10/3 rollers", Iso281)
         .Noted("a life that 90 % of many such bearings reach; no promise for one of them; 10⁶ h at most are told")
         .Solved([B.SetRating, MeanLoad, B.EquivalentLoad, B.RelativeSpeed], B.LoadReasons, static (_, subject) => BearingWork.Of(subject).BasicLife());
@@ -51,7 +51,7 @@ public sealed class BearingLifeQuantities : Section<BearingSpec>
             Of("train", static () => D.Viscosity40), Of("train", static () => D.Viscosity100), Temperature,
             static (v40, v100, temperature) => Viscosity.Kinematic(temperature, 40, v40, 100, v100));
 
-    public static readonly NumberDefinition<BearingSpec> ViscosityRatio = Number("viscosity_ratio", "κ", "Viscosity ratio in the slowest share")
+    public static readonly NumberDefinition<BearingSpec> ViscosityRatio = Number("viscosity_ratio", "κ", "Viscosity ratio in the slowest share").NeverNegative()
         .By("κ = ν_b/ν_1; ν_1 = 45 000·n^−0.83·D_pw^−0.5 below 1000 1/min, else 4500·(n·D_pw)^−0.5", Iso281)
         .Solved(
             [WorkingViscosity, B.PitchDiameter, B.RelativeSpeed], static subject => BearingWork.Of(subject).TurningReasons,
@@ -83,7 +83,7 @@ public sealed class BearingLifeQuantities : Section<BearingSpec>
         .By("L_nm/(a_1·L_10)", Iso281, Certainty.Memory)
         .Solved(Modified, B.LoadReasons, static (_, subject) => BearingWork.Of(subject).LifeFactor());
 
-    public static readonly NumberDefinition<BearingSpec> ModifiedLife = Number("modified_life", "L_nmh", "Modified rating life", Units.Hour)
+    public static readonly NumberDefinition<BearingSpec> ModifiedLife = Number("modified_life", "L_nmh", "Modified rating life", Units.Hour).NeverNegative()
         .By("1/L_nmh = Σ q_i/(a_1·a_ISO,i·L_10h,i), a_ISO from κ_i and e_C·C_u/P_i", Iso281, Certainty.Memory)
         .Noted("10⁶ h at most are told")
         .Solved(Modified, B.LoadReasons, static (_, subject) => BearingWork.Of(subject).ModifiedLife());
@@ -93,7 +93,7 @@ public sealed class BearingLifeQuantities : Section<BearingSpec>
         .By("P_0 = max(X_0·F_r + Y_0·F_a, F_r) at the peak torque", "ISO 76:2006")
         .Solved([PeakTorque, .. B.LoadInputs], B.LoadReasons, static (_, subject) => BearingWork.Of(subject).PeakLoad());
 
-    public static readonly NumberDefinition<BearingSpec> StaticSafety = Number("static_safety", "s_0", "Static safety at the peak torque")
+    public static readonly NumberDefinition<BearingSpec> StaticSafety = Number("static_safety", "s_0", "Static safety at the peak torque").NeverNegative()
         .By("s_0 = C_0s/P_0", "ISO 76:2006")
         .From(B.SetStaticRating, PeakLoad, StaticLoad.Safety);
 

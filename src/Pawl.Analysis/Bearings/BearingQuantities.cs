@@ -24,7 +24,7 @@ public sealed class BearingQuantities : Section<BearingSpec>
     public static readonly RowDefinition<BearingSpec, string> Kind = Text("bearing_kind", "Kind")
         .Custom(static subject => AnalysisContext.Text(Kind!, EntryOf(subject).Kind, ""));
 
-    public static readonly RowDefinition<BearingSpec, string> Seat = Text("axial_duty", "Axial duty")
+    public static readonly RowDefinition<BearingSpec, string> Seat = Text("axial_duty", "Axial duty").OneOf("locating", "floating", "plus", "minus")
         .Stated(static s => s.Axial).Assumed("floating", "floating, for nothing else is stated");
 
     public static readonly TruthDefinition<BearingSpec> HasPartner = Truth("has_partner", "One row at a contact angle has its partner")
@@ -46,13 +46,13 @@ public sealed class BearingQuantities : Section<BearingSpec>
         .By("one of its bodies is a planet set", "the spec")
         .Solved([], static (_, subject) => BearingWork.Of(subject).Planet is not null);
 
-    public static readonly NumberDefinition<BearingSpec> Bore = Number("bore", "d", "Bore", Units.Millimetre)
+    public static readonly NumberDefinition<BearingSpec> Bore = Number("bore", "d", "Bore", Units.Millimetre).NeverNegative()
         .Found(static (_, subject) => EntryOf(subject).Bore);
 
-    public static readonly NumberDefinition<BearingSpec> Outside = Number("outside", "D", "Outside diameter", Units.Millimetre)
+    public static readonly NumberDefinition<BearingSpec> Outside = Number("outside", "D", "Outside diameter", Units.Millimetre).NeverNegative()
         .Found(static (_, subject) => EntryOf(subject).Outside);
 
-    public static readonly NumberDefinition<BearingSpec> Width = Number("width", "B", "Width", Units.Millimetre)
+    public static readonly NumberDefinition<BearingSpec> Width = Number("width", "B", "Width", Units.Millimetre).NeverNegative()
         .Found(static (_, subject) => EntryOf(subject).Width);
 
     public static readonly NumberDefinition<BearingSpec> PitchDiameter =

@@ -67,6 +67,13 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
     public NumberDefinition<TSpec> Assumed(Extent value, string basis) => Way(subject => subject.Context.Between(
         this, new Origin.Assumed(basis), value.Nominal, value.Min, value.Max));
 
+    /// <summary>By what it is, no value is below zero, so that a limit of zero or less is found to be none.</summary>
+    public NumberDefinition<TSpec> NeverNegative()
+    {
+        DescribeNeverNegative();
+        return this;
+    }
+
     /// <summary>Not monotonic in its inputs: the worst case is searched for inside the tolerances too.</summary>
     public NumberDefinition<TSpec> Turns()
     {

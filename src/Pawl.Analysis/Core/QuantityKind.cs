@@ -38,6 +38,8 @@ public class QuantityKind
     private string _source = "";
     private Certainty _certainty;
     private string _note = "";
+    private bool _isNeverNegative;
+    private ImmutableArray<string> _words = [];
 
     /// <summary>How it comes about on demand; null for what a solver adds.</summary>
     internal Func<Subject, Quantity?>? Evaluate { get; private protected init; }
@@ -84,6 +86,20 @@ public class QuantityKind
         init => _source = value;
     }
 
+    /// <summary>By what it is, no value is below zero: a count, a size, a stress, a safety factor.</summary>
+    public bool IsNeverNegative
+    {
+        get => _isNeverNegative;
+        init => _isNeverNegative = value;
+    }
+
+    /// <summary>Every word that a text can be; empty when they are not listed.</summary>
+    public ImmutableArray<string> Words
+    {
+        get => _words;
+        init => _words = value;
+    }
+
     public Certainty Certainty
     {
         get => _certainty;
@@ -103,6 +119,10 @@ public class QuantityKind
     private protected void Describe(string note) => _note = note;
 
     private protected void Describe(double scale) => _scale = scale;
+
+    private protected void Describe(ImmutableArray<string> words) => _words = words;
+
+    private protected void DescribeNeverNegative() => _isNeverNegative = true;
 
     private protected void Describe(ValueKind valueKind) => _valueKind = valueKind;
 

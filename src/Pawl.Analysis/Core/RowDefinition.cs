@@ -18,6 +18,13 @@ public sealed class RowDefinition<TSpec, T> : Definition<TSpec, RowDefinition<TS
         Describe(ValueKind.Text);
     }
 
+    /// <summary>Every word that it can be, so that rules that ask for another are found.</summary>
+    public RowDefinition<TSpec, T> OneOf(params ImmutableArray<string> words)
+    {
+        Describe(words);
+        return this;
+    }
+
     /// <summary>The text as the spec states it.</summary>
     public RowDefinition<TSpec, T> Stated(
         Func<TSpec, Stated<string>?> select, string? key = null, [CallerArgumentExpression(nameof(select))] string selector = "") =>

@@ -19,9 +19,10 @@ public sealed class PartFits : Section<FitSpec>
     private const string Warm = "C_θ = C + d·(α_h·(θ_h − 20 °C) − α_s·(θ_s − 20 °C))";
     private const string Thermal = "thermal expansion; ISO 1 for the 20 °C";
 
-    public static readonly RowDefinition<FitSpec, string> Function = Text("function", "Function of the fit").Stated(static s => s.Function);
+    public static readonly RowDefinition<FitSpec, string> Function = Text("function", "Function of the fit")
+        .OneOf("slide", "locate", "press", "register").Stated(static s => s.Function);
 
-    public static readonly NumberDefinition<FitSpec> Diameter = Number("diameter", "d", "Nominal diameter", Units.Millimetre)
+    public static readonly NumberDefinition<FitSpec> Diameter = Number("diameter", "d", "Nominal diameter", Units.Millimetre).NeverNegative()
         .Custom(static subject => Nominal(subject, (FitSpec)subject.Model));
 
     public static readonly NumberDefinition<FitSpec> Hole =
@@ -56,7 +57,7 @@ public sealed class PartFits : Section<FitSpec>
         .By("C = d_h − d_s", "ISO 286-1:2010").Scaled(0.01)
         .From(Hole, Shaft, static (hole, shaft) => hole - shaft);
 
-    public static readonly RowDefinition<FitSpec, string> KindOfFit = Text("fit_kind", "Kind of fit at 20 °C")
+    public static readonly RowDefinition<FitSpec, string> KindOfFit = Text("fit_kind", "Kind of fit at 20 °C").OneOf("clearance", "transition", "interference")
         .By("C_min ≥ 0 clearance, C_max ≤ 0 interference, else transition", "ISO 286-1:2010, definitions")
         .From(ClearanceAtRoom.Limits(), static clearance => KindOf(clearance));
 
@@ -277,7 +278,7 @@ public sealed class PartFits : Section<FitSpec>
         .Assumed(1.5, "1.5, common practice, no source");
 
     public static readonly NumberDefinition<FitSpec> HubStress =
-        Number("hub_stress", "σ_h", "Von Mises stress at the bore of the hub", Units.Megapascal)
+        Number("hub_stress", "σ_h", "Von Mises stress at the bore of the hub", Units.Megapascal).NeverNegative()
         .By("σ_h = p·√(3 + Q_h⁴)/(1 − Q_h²), Q_h = d/D_o", Lame)
         .Noted("a plain ring; the ends of a hub on a longer shaft see more")
         .From(Pressure, HubOutside, Diameter, HoleMaterial, static (pressure, outside, d, hub) =>
@@ -287,7 +288,7 @@ public sealed class PartFits : Section<FitSpec>
         Number("hub_yield", "R_h", "Yield strength of the hub", Units.Megapascal).When(IsPress).Stated(static s => s.HubYield);
 
     public static readonly NumberDefinition<FitSpec> ShaftStress =
-        Number("shaft_stress", "σ_s", "Von Mises stress of the shaft", Units.Megapascal)
+        Number("shaft_stress", "σ_s", "Von Mises stress of the shaft", Units.Megapascal).NeverNegative()
         .By("σ_s = 2·p/(1 − Q_s²) at a bore, p of a solid shaft, Q_s = d_i/d", Lame)
         .From(Pressure, ShaftBore, Diameter, ShaftMaterial, static (pressure, bore, d, shaft) =>
             new PressFit(d, bore, 2 * d, 1, shaft.Elastic, shaft.Elastic).ShaftStress(pressure));

@@ -14,9 +14,9 @@ public sealed class GearQuantities : Section<GearSpec>
     internal const string Internal = "internal";
     private const string Iso = "ISO 21771";
 
-    public static readonly NumberDefinition<GearSpec> Teeth = Number("teeth", "z", "Number of teeth").Stated(static s => s.Teeth);
+    public static readonly NumberDefinition<GearSpec> Teeth = Number("teeth", "z", "Number of teeth").NeverNegative().Stated(static s => s.Teeth);
 
-    public static readonly RowDefinition<GearSpec, string> Kind = Text("kind", "External or internal")
+    public static readonly RowDefinition<GearSpec, string> Kind = Text("kind", "External or internal").OneOf(External, Internal)
         .By("internal where the spec says `internal: true`", "the spec", Certainty.Declared)
         .Named(static s => IsInternal(s) ? Internal : External);
 
@@ -27,7 +27,7 @@ public sealed class GearQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> DiametralPitch =
         Number("diametral_pitch", "P_nd", "Normal diametral pitch, teeth per inch").Stated(static s => s.DiametralPitch).Optional();
 
-    public static readonly NumberDefinition<GearSpec> Module = Number("module", "m_n", "Normal module", Units.Millimetre)
+    public static readonly NumberDefinition<GearSpec> Module = Number("module", "m_n", "Normal module", Units.Millimetre).NeverNegative()
         .By("as declared, or 25.4 mm / P_nd", "definition", Certainty.Declared)
         .Stated(static s => s.Module).From(DiametralPitch, static pitch => 25.4 / pitch);
 
@@ -38,7 +38,7 @@ public sealed class GearQuantities : Section<GearSpec>
     public static readonly NumberDefinition<GearSpec> HelixAngle = Number("helix_angle", "β", "Helix angle", Units.Degree)
         .Scaled(Math.PI / 180).Stated(static s => s.HelixAngle).Assumed(0, "0°: spur gear");
 
-    public static readonly RowDefinition<GearSpec, string> Hand = Text("hand", "Hand of the helix")
+    public static readonly RowDefinition<GearSpec, string> Hand = Text("hand", "Hand of the helix").OneOf("left", "right")
         .When(HelixAngle, static beta => beta != 0).Stated(static s => s.Hand);
 
     public static readonly NumberDefinition<GearSpec> ProfileShift = Number("profile_shift", "x", "Profile shift coefficient")
@@ -55,7 +55,7 @@ public sealed class GearQuantities : Section<GearSpec>
         .Stated(static s => s.RootFillet).Assumed(0.38, "0.38, basic rack A of ISO 53");
 
     public static readonly NumberDefinition<GearSpec> FaceWidth =
-        Number("face_width", "b", "Face width", Units.Millimetre).Stated(static s => s.FaceWidth);
+        Number("face_width", "b", "Face width", Units.Millimetre).NeverNegative().Stated(static s => s.FaceWidth);
 
     public static readonly NumberDefinition<GearSpec> AxialPosition =
         Number("axial_position", "", "Axial position of the middle of the face", Units.Millimetre).Stated(static s => s.AxialPosition);
@@ -86,7 +86,7 @@ public sealed class GearQuantities : Section<GearSpec>
         .By("β_b = asin(sin β · cos α_n)", Iso).Scaled(Math.PI / 180)
         .From(HelixAngle, PressureAngle, static (beta, alpha) => ToothGeometry.BaseHelixAngle(alpha, beta));
 
-    public static readonly NumberDefinition<GearSpec> ReferenceDiameter = Number("reference_diameter", "d", "Reference diameter", Units.Millimetre)
+    public static readonly NumberDefinition<GearSpec> ReferenceDiameter = Number("reference_diameter", "d", "Reference diameter", Units.Millimetre).NeverNegative()
         .By("d = |z| · m_n / cos β", Iso)
         .From(Teeth, Module, HelixAngle, static (z, m, beta) => ToothGeometry.ReferenceDiameter((int)z, ToothGeometry.TransverseModule(m, beta)));
 
@@ -101,7 +101,7 @@ public sealed class GearQuantities : Section<GearSpec>
         .Custom(static subject => General(subject, TipDeviation!, static (d, m, x, gear) => ToothGeometry.TipDiameter(d, m, x, gear[Addendum!].Value.Nominal, 0)))
         .Assumed(0, "0: the tip diameter is exact, for neither its deviations nor a general tolerance are stated");
 
-    public static readonly NumberDefinition<GearSpec> TipDiameter = Number("tip_diameter", "d_a", "Tip diameter", Units.Millimetre)
+    public static readonly NumberDefinition<GearSpec> TipDiameter = Number("tip_diameter", "d_a", "Tip diameter", Units.Millimetre).NeverNegative()
         .By("d_a = |d + 2·m_n·(x + h_aP*)| + Δ_a, or as declared", Iso)
         .Stated(static s => s.TipDiameter)
         .From(Kind, ReferenceDiameter, Module, ProfileShift, Addendum, TipDeviation,

@@ -42,13 +42,13 @@ public sealed class MaterialQuantities : Section<GearSpec>
             : Quantity.OfText(Quality!, new Origin.Assumed("ML of ISO 6336-5, which asks least proof"), "ML", []));
 
     public static readonly NumberDefinition<GearSpec> SurfaceHardness =
-        Number("surface_hardness", "", "Hardness of the flanks", Units.Vickers).Noted(Converted).Asking("heat_treatment")
+        Number("surface_hardness", "", "Hardness of the flanks", Units.Vickers).NeverNegative().Noted(Converted).Asking("heat_treatment")
         .Custom(static subject => HeatOf(subject) is { } heat
             ? MaterialBuilder.Hardness(subject.Context, SurfaceHardness!, heat.SurfaceHardness, Of(subject).Key("surface_hardness"))
             : null);
 
     public static readonly NumberDefinition<GearSpec> CoreHardness =
-        Number("core_hardness", "", "Hardness of the core", Units.Vickers).Noted(Converted)
+        Number("core_hardness", "", "Hardness of the core", Units.Vickers).NeverNegative().Noted(Converted)
         .When(static s => HasCase(s))
         .Custom(static subject =>
             MaterialBuilder.Hardness(subject.Context, CoreHardness!, HeatOf(subject)!.CoreHardness, Of(subject).Key("core_hardness")));
@@ -117,14 +117,14 @@ public sealed class MaterialQuantities : Section<GearSpec>
             Of(subject).Gear.Material is { } id ? $"materials.{id.Value}.poisson_ratio" : $"{subject.Keys}.material"));
 
     public static readonly NumberDefinition<GearSpec> FlankRz =
-        Number("flank_rz", "Rz_H", "Roughness of the flanks, Rz", Units.Micrometre).Stated(static s => s.Roughness?.FlankRz);
+        Number("flank_rz", "Rz_H", "Roughness of the flanks, Rz", Units.Micrometre).NeverNegative().Stated(static s => s.Roughness?.FlankRz);
 
     public static readonly NumberDefinition<GearSpec> FlankRa = Number("flank_ra", "Ra_H", "Roughness of the flanks, Ra", Units.Micrometre)
         .By("Ra = Rz/6, or as declared", "ISO 6336-2, roughness factor", Certainty.Memory)
         .Stated(static s => s.Roughness?.FlankRa).From(FlankRz, static depth => depth / 6);
 
     public static readonly NumberDefinition<GearSpec> RootRz =
-        Number("root_rz", "Rz_F", "Roughness of the root, Rz", Units.Micrometre).Stated(static s => s.Roughness?.RootRz);
+        Number("root_rz", "Rz_F", "Roughness of the root, Rz", Units.Micrometre).NeverNegative().Stated(static s => s.Roughness?.RootRz);
 
     public static readonly NumberDefinition<GearSpec> MinClassHardness =
         Number("min_class_hardness", "", "Minimum hardness of the flanks in the class", Units.Vickers)

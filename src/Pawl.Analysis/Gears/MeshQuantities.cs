@@ -23,7 +23,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
     // Drawing dimensions hold at 20 °C (ISO 1).
     private const double ReferenceTemperature = 20;
 
-    public static readonly RowDefinition<MeshSpec, string> Kind = Text("kind", "External or internal pair")
+    public static readonly RowDefinition<MeshSpec, string> Kind = Text("kind", "External or internal pair").OneOf(G.External, G.Internal)
         .By("internal where one gear is a ring", "the spec", Certainty.Declared)
         .From(
             OfRow("first", static () => G.Kind), OfRow("second", static () => G.Kind),
@@ -43,7 +43,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
         .From(OfRow("first", static () => G.Hand), OfRow("second", static () => G.Hand), Kind, static (first, second, kind) =>
             Helix.HandsAgree(HandOf(first), HandOf(second), kind == G.Internal));
 
-    public static readonly NumberDefinition<MeshSpec> Module = Number("module", "m_n", "Normal module", Units.Millimetre)
+    public static readonly NumberDefinition<MeshSpec> Module = Number("module", "m_n", "Normal module", Units.Millimetre).NeverNegative()
         .By("that of both gears", "the spec", Certainty.Declared)
         .From(SameRack, Of("first", static () => G.Module), static (same, module) =>
             same ? module : throw Guard.Because($"the gears differ in module, pressure angle or helix angle"));
@@ -299,7 +299,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
             static (z1, z2, tip1, base1, tip2, base2, aw, angle) =>
                 Slack(InternalInterference.Trimming((int)z1, -(int)z2, tip1, base1, -tip2, -base2, -aw, angle)));
 
-    public static readonly RowDefinition<MeshSpec, string> Insertion = Text("insertion", "How the planet enters the ring")
+    public static readonly RowDefinition<MeshSpec, string> Insertion = Text("insertion", "How the planet enters the ring").OneOf("axial", "radial")
         .When(Kind, static kind => kind == G.Internal)
         .Custom(static subject => AnalysisContext.Text(Insertion!, PlanetSetOf(subject)?.Insertion, "axial", "axial insertion"));
 

@@ -14,7 +14,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
     private const string Bakes = "ASTM B850";
 
     public static readonly NumberDefinition<GearSpec> CaseDepth =
-        Number("case_depth", "Eht", "Effective depth of the finished case", Units.Millimetre)
+        Number("case_depth", "Eht", "Effective depth of the finished case", Units.Millimetre).NeverNegative()
         .When(static s => HasCase(s)).Stated(static s => s.HeatTreatment?.CaseDepth);
 
     public static readonly NumberDefinition<GearSpec> GrindingStock =
@@ -99,7 +99,7 @@ public sealed class TreatmentQuantities : Section<GearSpec>
         .Custom(static subject => MaterialBuilder.End(
             subject.Context, MaxCore!, MaterialOf(subject).Taken?.CoreHardness, static window => window.Max));
 
-    public static readonly NumberDefinition<GearSpec> Carbon = Number("carbon", "", "Carbon of the steel", Units.Percent)
+    public static readonly NumberDefinition<GearSpec> Carbon = Number("carbon", "", "Carbon of the steel", Units.Percent).NeverNegative()
         .Custom(static subject => CarbonOf(subject));
 
     public static readonly NumberDefinition<GearSpec> TensileStrength =

@@ -19,7 +19,7 @@ public sealed class JointLayers : Section<ClampedLayerSpec>
         .Custom(static subject => OfMaterial(
             subject, Expansion!, ((ClampedLayerSpec)subject.Model).Material, "thermal_expansion", static material => material.ThermalExpansion));
 
-    public static readonly NumberDefinition<ClampedLayerSpec> Outside = Number("outside", "D", "Outside diameter", Units.Millimetre)
+    public static readonly NumberDefinition<ClampedLayerSpec> Outside = Number("outside", "D", "Outside diameter", Units.Millimetre).NeverNegative()
         .When(IsRing).Stated(static s => s.Outside);
 
     public static readonly NumberDefinition<ClampedLayerSpec> Inside = Number("inside", "d", "Inside diameter", Units.Millimetre)

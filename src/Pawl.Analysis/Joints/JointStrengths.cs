@@ -120,7 +120,7 @@ public sealed class JointStrengths : Section<JointSpec>
                 ? BoltFatigue.RolledAfterTreatment(thread, (preload + phi * (force + least / bolts) / 2) / (yield * J.Area(d)))
                 : BoltFatigue.RolledBeforeTreatment(thread));
 
-    public static readonly NumberDefinition<JointSpec> FatigueSafety = Number("fatigue_safety", "S_D", "Safety against fatigue")
+    public static readonly NumberDefinition<JointSpec> FatigueSafety = Number("fatigue_safety", "S_D", "Safety against fatigue").NeverNegative()
         .By("S_D = σ_A/σ_a", J.Vdi)
         .From(PermittedAmplitude, Amplitude, static (permitted, present) => permitted / present);
 
@@ -237,7 +237,7 @@ public sealed class JointStrengths : Section<JointSpec>
                     bolt * tensile, ratio * internalTensile, boss / thread.Diameter)
                 : 0);
 
-    public static readonly NumberDefinition<JointSpec> StrippingSafety = Number("stripping_safety", "S_m", "Safety against thread stripping")
+    public static readonly NumberDefinition<JointSpec> StrippingSafety = Number("stripping_safety", "S_m", "Safety against thread stripping").NeverNegative()
         .By("S_m = F_m/F_S", J.Closed)
         .From(StrippingLoad, J.BoltForce, static (load, force) => load / force);
 

@@ -177,7 +177,7 @@ public sealed class Joints : Section<JointSpec>
         Number("shank", "l_1", "Length of the plain shank", Units.Millimetre).Stated(static s => s.Shank).Optional();
 
     public static readonly NumberDefinition<JointSpec> Width =
-        Number("width", "D_A", "Diameter of the parts around a bolt", Units.Millimetre).When(static s => !IsCentral(s)).Stated(static s => s.Width);
+        Number("width", "D_A", "Diameter of the parts around a bolt", Units.Millimetre).NeverNegative().When(static s => !IsCentral(s)).Stated(static s => s.Width);
 
     public static readonly NumberDefinition<JointSpec> TappedModulus = Number("tapped_modulus", "E_M", "Modulus of elasticity of the tapped part", Units.Megapascal)
         .When(static s => s.Tapped is not null)

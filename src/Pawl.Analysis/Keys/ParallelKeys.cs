@@ -16,7 +16,7 @@ public sealed class ParallelKeys : Section<ParallelKeySpec>
     private const string Method = "DIN 6892, method C";
 
     public static readonly NumberDefinition<ParallelKeySpec> Diameter =
-        Number("diameter", "d", "Diameter of the shaft", Units.Millimetre).Stated(static s => s.Diameter);
+        Number("diameter", "d", "Diameter of the shaft", Units.Millimetre).NeverNegative().Stated(static s => s.Diameter);
 
     public static readonly RowDefinition<ParallelKeySpec, ParallelKey> Section = Row<ParallelKey>("section", "Section of the standard")
         .By("by the diameter of the shaft", Sizes, Certainty.Published).Tables(ParallelKey.TableId)
@@ -28,14 +28,14 @@ public sealed class ParallelKeys : Section<ParallelKeySpec>
 
     public static readonly RowDefinition<ParallelKeySpec, string> HubFit = Text("hub_fit", "Class of the keyway in the hub").Stated(static s => s.HubFit);
 
-    public static readonly NumberDefinition<ParallelKeySpec> Count = Number("count", "n", "Number of keys")
+    public static readonly NumberDefinition<ParallelKeySpec> Count = Number("count", "n", "Number of keys").NeverNegative()
         .Stated(static s => s.Count).Assumed(1, "one key, for nothing else is stated");
 
     public static readonly NumberDefinition<ParallelKeySpec> Effective = Number("effective_keys", "n_e", "Keys that may be counted on")
         .By("1, of two 1.5", Method, Certainty.Memory)
         .From(Count, static count => ParallelKey.Effective((int)count));
 
-    public static readonly NumberDefinition<ParallelKeySpec> Width = Number("width", "b", "Width of the key", Units.Millimetre)
+    public static readonly NumberDefinition<ParallelKeySpec> Width = Number("width", "b", "Width of the key", Units.Millimetre).NeverNegative()
         .By("as stated, else by the diameter, class h9", Sizes, Certainty.Published)
         .Stated(static s => s.Width)
         .Range(Section, static key => OfClass(key.Width, 9));

@@ -24,10 +24,11 @@ public sealed class OilSystem : Section<LubricationSpec>
     // 1/K, of mineral oils; common practice, no source. PAG grows by about as much.
     private const double OilExpansion = 7e-4;
 
-    public static readonly RowDefinition<LubricationSpec, string> Supply = Text("supply", "Oil supply to the meshes").Stated(static s => s.Supply);
+    public static readonly RowDefinition<LubricationSpec, string> Supply = Text("supply", "Oil supply to the meshes").OneOf("splash", "jet", "grease")
+        .Stated(static s => s.Supply);
 
     public static readonly RowDefinition<LubricationSpec, string> MountingPosition =
-        Text("mounting_position", "Direction of the common axis").Stated(static s => s.MountingPosition);
+        Text("mounting_position", "Direction of the common axis").OneOf("horizontal", "vertical").Stated(static s => s.MountingPosition);
 
     public static readonly RowDefinition<LubricationSpec, string> Base = Text("base", "Base of the oil")
         .Custom(static subject => OilBase.Of(subject.Context, Base!));
@@ -48,7 +49,7 @@ public sealed class OilSystem : Section<LubricationSpec>
             ViscosityIndex.Of);
 
     public static readonly NumberDefinition<LubricationSpec> StartViscosity =
-        Number("start_viscosity", "ν", "Kinematic viscosity at the coldest start", Units.SquareMillimetrePerSecond)
+        Number("start_viscosity", "ν", "Kinematic viscosity at the coldest start", Units.SquareMillimetrePerSecond).NeverNegative()
         .By(Walther, "ASTM D341", Certainty.Published)
         .From(
             Of("train", static () => DutyQuantities.Viscosity40, "ν_40"), Of("train", static () => DutyQuantities.Viscosity100, "ν_100"),

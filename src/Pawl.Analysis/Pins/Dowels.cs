@@ -20,9 +20,9 @@ public sealed class Dowels : Section<DowelSpec>
     private static readonly IInput<double[]> PartLengths = Each("parts", static () => DowelledParts.Length, "l");
     private static readonly IInput<double[]> PartYields = Each("parts", static () => DowelledParts.Yield, "R_e,part");
 
-    public static readonly RowDefinition<DowelSpec, string> Purpose = Text("purpose", "What the dowels are for").Stated(static s => s.Purpose);
+    public static readonly RowDefinition<DowelSpec, string> Purpose = Text("purpose", "What the dowels are for").OneOf("locate", "carry").Stated(static s => s.Purpose);
 
-    public static readonly NumberDefinition<DowelSpec> Count = Number("count", "z", "Number of dowels").Stated(static s => s.Count);
+    public static readonly NumberDefinition<DowelSpec> Count = Number("count", "z", "Number of dowels").NeverNegative().Stated(static s => s.Count);
 
     public static readonly TruthDefinition<DowelSpec> ReamedTogether = Truth("reamed_together", "The holes of both parts are reamed in one, assembled")
         .By("as stated, else not", "the spec", Certainty.Declared)
@@ -34,10 +34,10 @@ public sealed class Dowels : Section<DowelSpec>
 
     public static readonly NumberDefinition<DowelSpec> Circle = Number("circle", "D", "Diameter of the circle of the dowels", Units.Millimetre).Stated(static s => s.Circle);
 
-    public static readonly NumberDefinition<DowelSpec> Diameter = Number("diameter", "d", "Diameter of a dowel", Units.Millimetre).Stated(static s => s.Diameter);
+    public static readonly NumberDefinition<DowelSpec> Diameter = Number("diameter", "d", "Diameter of a dowel", Units.Millimetre).NeverNegative().Stated(static s => s.Diameter);
 
     public static readonly NumberDefinition<DowelSpec> Bore =
-        Number("bore", "d_i", "Hole along a dowel", Units.Millimetre).Stated(static s => s.Bore).Optional();
+        Number("bore", "d_i", "Hole along a dowel", Units.Millimetre).NeverNegative().Stated(static s => s.Bore).Optional();
 
     public static readonly NumberDefinition<DowelSpec> CarriedTorque = Number("carried_torque", "T", "Maximum torque between the parts", Units.NewtonMetre)
         .By("that of the joint; else as stated; else T = |T_body|·K_A·f_p", "torque balance").Scaled(1000)
@@ -144,7 +144,7 @@ public sealed class Dowels : Section<DowelSpec>
             static (torque, safety) => torque / safety)
         .Otherwise(static s => $"joints.{s.Joint!.Value}.carries is not stated");
 
-    public static readonly RowDefinition<DowelSpec, string> Path = Text("torque_path", "Who carries the torque")
+    public static readonly RowDefinition<DowelSpec, string> Path = Text("torque_path", "Who carries the torque").OneOf("friction", "dowels", "neither")
         .By(
             "friction where it can alone, else dowels where they can alone, else neither; never both, at the worst of each", Habit,
             Certainty.CommonPractice)

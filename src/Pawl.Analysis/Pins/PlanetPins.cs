@@ -21,14 +21,14 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
 
     public static readonly RowDefinition<PlanetPinSpec, string> Planets = Text("planets", "Planets").Stated(static s => s.Planets);
 
-    public static readonly RowDefinition<PlanetPinSpec, string> Held = Text("held", "Held").Stated(static s => s.Held);
+    public static readonly RowDefinition<PlanetPinSpec, string> Held = Text("held", "Held").OneOf("straddled", "overhung").Stated(static s => s.Held);
 
-    public static readonly RowDefinition<PlanetPinSpec, string> Secured = Text("secured", "Secured by").Stated(static s => s.Secured);
+    public static readonly RowDefinition<PlanetPinSpec, string> Secured = Text("secured", "Secured by").OneOf("press", "press and pin", "flat", "ring", "none").Stated(static s => s.Secured);
 
-    public static readonly NumberDefinition<PlanetPinSpec> Diameter = Number("diameter", "d", "Diameter of the pin", Units.Millimetre).Stated(static s => s.Diameter);
+    public static readonly NumberDefinition<PlanetPinSpec> Diameter = Number("diameter", "d", "Diameter of the pin", Units.Millimetre).NeverNegative().Stated(static s => s.Diameter);
 
     public static readonly NumberDefinition<PlanetPinSpec> Bore =
-        Number("bore", "d_i", "Hole along the pin", Units.Millimetre).Stated(static s => s.Bore).Optional();
+        Number("bore", "d_i", "Hole along the pin", Units.Millimetre).NeverNegative().Stated(static s => s.Bore).Optional();
 
     public static readonly NumberDefinition<PlanetPinSpec> LoadWidth =
         Number("load_width", "b", "Width of what presses on the pin", Units.Millimetre).Stated(static s => s.LoadWidth);

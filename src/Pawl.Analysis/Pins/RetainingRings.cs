@@ -16,10 +16,10 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
     private const string Closed = "closed form";
     private const string Standard = "DIN 471, DIN 472";
 
-    public static readonly RowDefinition<RetainingRingSpec, string> Sits = Text("sits", "On a shaft or in a bore").Stated(static s => s.Sits);
+    public static readonly RowDefinition<RetainingRingSpec, string> Sits = Text("sits", "On a shaft or in a bore").OneOf("shaft", "bore").Stated(static s => s.Sits);
 
     public static readonly NumberDefinition<RetainingRingSpec> Diameter =
-        Number("diameter", "d_1", "Diameter of shaft or bore", Units.Millimetre).Stated(static s => s.Diameter);
+        Number("diameter", "d_1", "Diameter of shaft or bore", Units.Millimetre).NeverNegative().Stated(static s => s.Diameter);
 
     public static readonly RowDefinition<RetainingRingSpec, RetainingRing> Ring = Row<RetainingRing>("ring", "Ring of the standard")
         .By("DIN 471 for a shaft, DIN 472 for a bore, by diameter", Standard, Certainty.Published)

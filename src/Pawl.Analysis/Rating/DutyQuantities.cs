@@ -18,7 +18,7 @@ public sealed class DutyQuantities : Section<GearboxSpec>
         Number("application_factor", "K_A", "Application factor").Stated(static s => s.Duty?.ApplicationFactor, "/duty.application_factor");
 
     public static readonly NumberDefinition<GearboxSpec> ServiceLife =
-        Number("service_life", "L_h", "Service life under load", Units.Hour).Stated(static s => s.Duty?.ServiceLife, "/duty.service_life");
+        Number("service_life", "L_h", "Service life under load", Units.Hour).NeverNegative().Stated(static s => s.Duty?.ServiceLife, "/duty.service_life");
 
     public static readonly NumberDefinition<GearboxSpec> PeakTorque =
         Number("peak_torque", "T_peak", "Peak torque at the input", Units.NewtonMetre).Stated(static s => s.Duty?.Input?.PeakTorque, "/duty.input.peak_torque");
@@ -48,7 +48,7 @@ public sealed class DutyQuantities : Section<GearboxSpec>
         Number("required_peak_bending_safety", "S_Fmin,peak", "Required safety of the root at the peak torque")
         .Stated(static s => s.Duty?.Safety?.PeakBending, "/duty.safety.peak_bending").Assumed(1.2, $"1.2, {NoSource}");
 
-    public static readonly RowDefinition<GearboxSpec, string> LubricantKind = Text("lubricant_kind", "Oil or grease")
+    public static readonly RowDefinition<GearboxSpec, string> LubricantKind = Text("lubricant_kind", "Oil or grease").OneOf("oil", "grease")
         .Custom(static subject => AnalysisContext.Text(LubricantKind!, Oil(subject)?.Kind, Key(subject, "kind")));
 
     public static readonly NumberDefinition<GearboxSpec> Viscosity40 =

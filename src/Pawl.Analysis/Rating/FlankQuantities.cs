@@ -101,7 +101,7 @@ public sealed class FlankQuantities : Section<MeshGear>
         LoadCycles, Each("shares", static () => MeshCaseQuantities.ContactLoadFactor), Each("shares", static () => MeshCaseQuantities.CycleShare),
         static (stress, cycles, loads, shares) => Spectrum.Bins(stress.rated, stress.nominal, cycles, loads, shares, Math.Sqrt));
 
-    public static readonly NumberDefinition<MeshGear> ContactSafety = Number("contact_safety", "S_H", "Safety against pitting")
+    public static readonly NumberDefinition<MeshGear> ContactSafety = Number("contact_safety", "S_H", "Safety against pitting").NeverNegative()
         .By("S_H = σ_HG·Z_NT/σ_H; under a load spectrum the factor on all stresses at which the damage sum is 1", "ISO 6336-2, ISO 6336-6")
         .Noted("1 % probability of damage; on stress, so its square is on load; each share of a spectrum with load factors of its own")
         .For(Spectrum.IsAbsent).From(ContactStrength, LifeFactor, ContactStress, static (strength, life, stress) => strength * life / stress)
@@ -121,7 +121,7 @@ public sealed class FlankQuantities : Section<MeshGear>
         .From(ContactStrength, Curve, Bins, Of("train", static () => D.RequiredContactSafety), Of("train", static () => D.ServiceLife), Spectrum.Life);
 
     public static readonly NumberDefinition<MeshGear> PeakContactSafety =
-        Number("peak_contact_safety", "S_H,peak", "Safety of the flank at the peak torque")
+        Number("peak_contact_safety", "S_H,peak", "Safety of the flank at the peak torque").NeverNegative()
         .By("S_H,peak = σ_Hlim·Z_NT,static·Z_W/(Z_B,D·σ_H0·√K_H,peak)", Contact)
         .From(
             Of("gear", static () => M.ContactLimit), Endurance, WorkHardeningFactor, SingleContactFactor, Of("mesh", static () => L.NominalContactStress),

@@ -96,7 +96,7 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
         .Noted("method C holds up to 3 m/s, below resonance")
         .From(Q.PitchLineSpeed, LoadFactors.Teeth, LoadFactors.Parameter);
 
-    public static readonly NumberDefinition<MeshSpec> AccuracyGrade = Number("accuracy_grade", "A", "Accuracy grade of the coarser gear")
+    public static readonly NumberDefinition<MeshSpec> AccuracyGrade = Number("accuracy_grade", "A", "Accuracy grade of the coarser gear").NeverNegative()
         .By("the greater of A_1 and A_2", "ISO 1328-1")
         .From(Of("pinion", static () => ToothQuantities.AccuracyGrade, "A_1"), Of("wheel", static () => ToothQuantities.AccuracyGrade, "A_2"), Math.Max);
 
@@ -126,7 +126,7 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
         .When(static s => s.FaceLoadFactor is null)
         .From(Misalignment, LoadFactors.Pinion, LoadFactors.Wheel, Q.PitchLineSpeed, LoadFactors.MisalignmentRunIn);
 
-    public static readonly NumberDefinition<MeshSpec> FaceLoadFactor = Number("face_load_factor", "K_Hβ", "Face load factor of the contact")
+    public static readonly NumberDefinition<MeshSpec> FaceLoadFactor = Number("face_load_factor", "K_Hβ", "Face load factor of the contact").NeverNegative()
         .By("q = F_βy·0.85·c_γα/(2·w_t·K_v): K_Hβ = 1 + q up to q = 1, else 2·√q; or as declared", "ISO 6336-1, method C")
         .Stated(static s => s.FaceLoadFactor).From(RunInMisalignment, MeshStiffness, LineLoad, DynamicFactor, LoadFactors.Face);
 
@@ -154,7 +154,7 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
         .From(Q.TransverseContactRatio, Q.OverlapRatio, ContactFactors.ContactRatio);
 
     public static readonly NumberDefinition<MeshSpec> TransverseLoadFactor =
-        Number("transverse_load_factor", "K_Hα", "Transverse load factor of the contact")
+        Number("transverse_load_factor", "K_Hα", "Transverse load factor of the contact").NeverNegative()
         .By("K_Hα = ε_γ/2·(0.9 + 0.4·q) up to ε_γ = 2, else 0.9 + 0.4·q·√(2·(ε_γ − 1)/ε_γ), q = c_γα·(f_pb − y_α)/(w_t·K_v·K_Hβ); from 1 to ε_γ/(ε_α·Z_ε²)", "ISO 6336-1, method B", Certainty.Memory)
         .From(
             Q.TotalContactRatio, Q.TransverseContactRatio, ContactRatioFactor, MeshStiffness, RunInPitchDeviation, LineLoad, DynamicFactor,

@@ -193,7 +193,7 @@ public sealed class RootQuantities : Section<MeshGear>
             Of("gear", static () => M.BendingLimit), NotchSensitivity, SurfaceFactor, SizeFactor, MeanStressFactor,
             static (limit, notch, surface, size, mean) => Mechanics.Rating.RootStress.Permissible(limit, 1, notch, surface, size, mean));
 
-    public static readonly NumberDefinition<MeshGear> BendingSafety = Number("bending_safety", "S_F", "Safety against breakage at the root")
+    public static readonly NumberDefinition<MeshGear> BendingSafety = Number("bending_safety", "S_F", "Safety against breakage at the root").NeverNegative()
         .By("S_F = σ_FG·Y_NT/σ_F; under a load spectrum the factor on all stresses at which the damage sum is 1", "ISO 6336-3, ISO 6336-6")
         .Noted("1 % probability of damage; each share of a spectrum with load factors of its own")
         .For(Spectrum.IsAbsent).From(BendingStrength, LifeFactor, RootStress, static (strength, life, stress) => strength * life / stress)
@@ -213,7 +213,7 @@ public sealed class RootQuantities : Section<MeshGear>
         .From(BendingStrength, Curve, Bins, Of("train", static () => D.RequiredBendingSafety), Of("train", static () => D.ServiceLife), Spectrum.Life);
 
     public static readonly NumberDefinition<MeshGear> PeakBendingSafety =
-        Number("peak_bending_safety", "S_F,peak", "Safety of the root at the peak torque")
+        Number("peak_bending_safety", "S_F,peak", "Safety of the root at the peak torque").NeverNegative()
         .By("S_F,peak = σ_Flim·Y_ST·Y_NT,static·Y_δrelT,static·Y_M/(σ_F0·K_F,peak), Y_M with the static M of the class; yield strength unknown: Y_δrelT,static = Y_S/2, at most 1, on the safe side", Bending, Certainty.Memory)
         .From(
             Of("gear", static () => M.BendingLimit), Class, Peened, Yield, StressCorrection, LoadReversal, NominalRootStress,

@@ -13,7 +13,7 @@ public sealed class ToothQuantities : Section<GearSpec>
     private const string Generation = "ISO 21771, generation by a pinion-type cutter";
 
     public static readonly NumberDefinition<GearSpec> AccuracyGrade =
-        Number("accuracy_grade", "A", "Flank tolerance class").Noted("ISO 1328-1").Stated(static s => s.AccuracyGrade);
+        Number("accuracy_grade", "A", "Flank tolerance class").NeverNegative().Noted("ISO 1328-1").Stated(static s => s.AccuracyGrade);
 
     public static readonly NumberDefinition<GearSpec> PitchDeviation = Number("pitch_deviation", "f_pt", "Single pitch deviation", Units.Micrometre)
         .By("f_pT = (0.001·d + 0.4·m_n + 5)·(√2)^(A − 5) µm, d and m_n in mm, or as declared", "ISO 1328-1:2013", Certainty.Memory)

@@ -26,18 +26,18 @@ public sealed class LipSeals : Section<LipSealSpec>
     public static readonly RowDefinition<LipSealSpec, string> OilBase = Text("oil_base", "Base of the oil")
         .Custom(static subject => Lubrication.OilBase.Of(subject.Context, OilBase!));
 
-    public static readonly RowDefinition<LipSealSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility")
+    public static readonly RowDefinition<LipSealSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility").OneOf("suitable", "limited", "unsuitable")
         .By("table elastomers, by elastomer and base: suitable, limited, unsuitable", Practice, Certainty.CommonPractice)
         .Tables(Mechanics.Seals.Elastomer.TableId)
         .From(Elastomer, OilBase, Lubrication.OilBase.Suitability);
 
-    public static readonly RowDefinition<LipSealSpec, string> LipFaces = Text("lip_faces", "Side that the spring of the lip faces")
+    public static readonly RowDefinition<LipSealSpec, string> LipFaces = Text("lip_faces", "Side that the spring of the lip faces").OneOf("oil", "outside")
         .Stated(static s => s.LipFaces);
 
     public static readonly NumberDefinition<LipSealSpec> Diameter =
-        Number("diameter", "d", "Diameter of the shaft under the lip", Units.Millimetre).Stated(static s => s.Diameter);
+        Number("diameter", "d", "Diameter of the shaft under the lip", Units.Millimetre).NeverNegative().Stated(static s => s.Diameter);
 
-    public static readonly NumberDefinition<LipSealSpec> Bore = Number("bore", "D", "Bore of the housing", Units.Millimetre).Stated(static s => s.Bore);
+    public static readonly NumberDefinition<LipSealSpec> Bore = Number("bore", "D", "Bore of the housing", Units.Millimetre).NeverNegative().Stated(static s => s.Bore);
 
     public static readonly NumberDefinition<LipSealSpec> ShaftBeyondClass =
         Number("shaft_beyond_h11", "", "Shaft diameter beyond the limits of h11", Units.Millimetre)
@@ -78,7 +78,7 @@ public sealed class LipSeals : Section<LipSealSpec>
         .From(SurfaceSpeed, PermittedSpeed, static (v, limit) => v / limit);
 
     public static readonly NumberDefinition<LipSealSpec> Hardness =
-        Number("hardness", "", "Hardness of the shaft under the lip", Units.Vickers)
+        Number("hardness", "", "Hardness of the shaft under the lip", Units.Vickers).NeverNegative()
         .Noted("converted to HV after ISO 18265, table A.1, where written in HRC or HBW").Tables(HardnessConversion.TableId)
         .Custom(static subject => MaterialBuilder.Hardness(
             subject.Context, Hardness!, ((LipSealSpec)subject.Model).Hardness, $"{subject.Path}.hardness"));
@@ -90,7 +90,7 @@ public sealed class LipSeals : Section<LipSealSpec>
 
     // A roughness has no general tolerance: without a window it is the value itself.
     public static readonly NumberDefinition<LipSealSpec> Roughness =
-        Number("roughness_ra", "Ra", "Roughness of the shaft under the lip", Units.Micrometre).StatedAlone(static s => s.RoughnessRa);
+        Number("roughness_ra", "Ra", "Roughness of the shaft under the lip", Units.Micrometre).NeverNegative().StatedAlone(static s => s.RoughnessRa);
 
     public static readonly TruthDefinition<LipSealSpec> TwistFree = Truth("twist_free", "Shaft is free of twist (lead)").Stated(static s => s.TwistFree);
 

@@ -30,21 +30,21 @@ public sealed class ORings : Section<ORingSpec>
     public static readonly RowDefinition<ORingSpec, string> OilBase = Text("oil_base", "Base of the oil")
         .Custom(static subject => Lubrication.OilBase.Of(subject.Context, OilBase!));
 
-    public static readonly RowDefinition<ORingSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility")
+    public static readonly RowDefinition<ORingSpec, string> Suitability = Text("suitability", "Elastomer–oil compatibility").OneOf("suitable", "limited", "unsuitable")
         .By("table elastomers, by elastomer and base: suitable, limited, unsuitable", Practice, Certainty.CommonPractice)
         .Tables(Mechanics.Seals.Elastomer.TableId)
         .From(Elastomer, OilBase, Lubrication.OilBase.Suitability);
 
     public static readonly NumberDefinition<ORingSpec> Hardness =
-        Number("hardness", "", "Hardness of the elastomer, IRHD").Stated(static s => s.Hardness).Assumed(70, $"70 IRHD, {Practice}");
+        Number("hardness", "", "Hardness of the elastomer, IRHD").NeverNegative().Stated(static s => s.Hardness).Assumed(70, $"70 IRHD, {Practice}");
 
-    public static readonly RowDefinition<ORingSpec, string> Gland = Text("gland", "Position of the groove").Stated(static s => s.Gland);
+    public static readonly RowDefinition<ORingSpec, string> Gland = Text("gland", "Position of the groove").OneOf("plug", "bore", "face-inside", "face-outside").Stated(static s => s.Gland);
 
-    public static readonly RowDefinition<ORingSpec, string> Direction = Text("direction", "Direction of the squeeze")
+    public static readonly RowDefinition<ORingSpec, string> Direction = Text("direction", "Direction of the squeeze").OneOf("radial", "axial")
         .By("radial of a plug or bore, axial of a face", Closed)
         .From(Gland, static gland => gland is "plug" or "bore" ? "radial" : "axial");
 
-    public static readonly RowDefinition<ORingSpec, string> Motion = Text("motion", "Static, reciprocating or rotating")
+    public static readonly RowDefinition<ORingSpec, string> Motion = Text("motion", "Static, reciprocating or rotating").OneOf("static", "reciprocating", "rotating")
         .Stated(static s => s.Motion)
         .Assumed("static", "static, for nothing is stated");
 
@@ -59,7 +59,7 @@ public sealed class ORings : Section<ORingSpec>
         .Stated(static s => s.Cord, "as568 or cord");
 
     public static readonly NumberDefinition<ORingSpec> Bore =
-        Number("bore", "D_B", "Bore of the outer part", Units.Millimetre).When(IsRadial).Stated(static s => s.Bore);
+        Number("bore", "D_B", "Bore of the outer part", Units.Millimetre).NeverNegative().When(IsRadial).Stated(static s => s.Bore);
 
     public static readonly NumberDefinition<ORingSpec> Plug =
         Number("plug", "D_P", "Diameter of the inner part", Units.Millimetre).When(IsRadial).Stated(static s => s.Plug);
@@ -71,7 +71,7 @@ public sealed class ORings : Section<ORingSpec>
         Number("depth", "h", "Depth of the face groove", Units.Millimetre).When(static s => !IsRadial(s)).Stated(static s => s.Depth);
 
     public static readonly NumberDefinition<ORingSpec> Width =
-        Number("width", "w", "Width of the groove", Units.Millimetre).Stated(static s => s.Width);
+        Number("width", "w", "Width of the groove", Units.Millimetre).NeverNegative().Stated(static s => s.Width);
 
     public static readonly NumberDefinition<ORingSpec> Land =
         Number("land", "", "Length of the part that the groove is cut into", Units.Millimetre).Stated(static s => s.Land).Optional();
@@ -217,7 +217,7 @@ public sealed class ORings : Section<ORingSpec>
             (elastomer.Code is "VMQ" or "FVMQ" ? ExtrusionGapLimit.SiliconeShare : 1) * ExtrusionGapLimit.Clearance(pressure, hardness));
 
     public static readonly NumberDefinition<ORingSpec> Roughness =
-        Number("roughness_ra", "Ra", "Roughness of the sealing surface", Units.Micrometre).Stated(static s => s.RoughnessRa);
+        Number("roughness_ra", "Ra", "Roughness of the sealing surface", Units.Micrometre).NeverNegative().Stated(static s => s.RoughnessRa);
 
     public static readonly NumberDefinition<ORingSpec> Speed =
         Number("speed", "", "Sliding speed", Units.MetrePerSecond).Scaled(100)

@@ -27,10 +27,10 @@ public sealed class ShaftSectionQuantities : Section<ShaftSectionSpec>
         Number("length", "l", "Length", Units.Millimetre).Stated(static s => s.Length);
 
     public static readonly NumberDefinition<ShaftSectionSpec> Outside =
-        Number("outside", "d", "Outside diameter", Units.Millimetre).Stated(static s => s.Outside);
+        Number("outside", "d", "Outside diameter", Units.Millimetre).NeverNegative().Stated(static s => s.Outside);
 
     public static readonly NumberDefinition<ShaftSectionSpec> Bore =
-        Number("bore", "d_i", "Bore", Units.Millimetre).Stated(static s => s.Bore).Assumed(0, "0: a solid section");
+        Number("bore", "d_i", "Bore", Units.Millimetre).NeverNegative().Stated(static s => s.Bore).Assumed(0, "0: a solid section");
 
     public static readonly NumberDefinition<ShaftSectionSpec> Roughness =
         Number("roughness", "Rz", "Height of roughness", Units.Micrometre).Scaled(1e-3).Stated(static s => s.Roughness);
@@ -120,7 +120,7 @@ public sealed class ShaftSectionQuantities : Section<ShaftSectionSpec>
         .By("by the kind of the notch", Din743, Certainty.Memory)
         .When(static s => s.Notch is not null).From(Weakened, static notch => notch.Torsion);
 
-    public static readonly NumberDefinition<ShaftSectionSpec> StaticSafety = Number("static_safety", "S_F", "Safety against yield at the peak torque")
+    public static readonly NumberDefinition<ShaftSectionSpec> StaticSafety = Number("static_safety", "S_F", "Safety against yield at the peak torque").NeverNegative()
         .By("1/√((σ_zd/σ_zdFK + σ_b/σ_bFK)² + (τ_t/τ_tFK)²)", Din743, Certainty.Memory)
         .Noted("the least at every corner of the tolerances; the moment at nominal")
         .When(static (_, subject) => IsLoaded(subject))
@@ -129,7 +129,7 @@ public sealed class ShaftSectionQuantities : Section<ShaftSectionSpec>
             static (notch, section, strength, moment, torque, peak, teeth, lasting, bore) => ShaftFatigue.StaticSafety(
                 strength, notch, section.Stresses(teeth * peak + lasting, moment, torque * peak), bore > 0));
 
-    public static readonly NumberDefinition<ShaftSectionSpec> FatigueSafety = Number("fatigue_safety", "S_D", "Safety against fatigue")
+    public static readonly NumberDefinition<ShaftSectionSpec> FatigueSafety = Number("fatigue_safety", "S_D", "Safety against fatigue").NeverNegative()
         .By("1/√((σ_zda/σ_zdADK + σ_ba/σ_bADK)² + (τ_ta/τ_tADK)²), mean and swing growing together", Din743, Certainty.Memory).Noted(Start)
         .When(static (_, subject) => IsLoaded(subject))
         .From(

@@ -30,12 +30,12 @@ public sealed class Splines : Section<SplineSpec>
     public static readonly TruthDefinition<SplineSpec> Crowned = Truth("crowned", "Flanks are crowned")
         .Stated(static s => s.Crowned).Assumed(false, "straight flanks, for nothing else is stated");
 
-    public static readonly NumberDefinition<SplineSpec> Teeth = Number("teeth", "z", "Number of teeth").Stated(static s => s.Shaft.Teeth);
+    public static readonly NumberDefinition<SplineSpec> Teeth = Number("teeth", "z", "Number of teeth").NeverNegative().Stated(static s => s.Shaft.Teeth);
 
     public static readonly NumberDefinition<SplineSpec> DiametralPitch =
         Number("diametral_pitch", "P", "Diametral pitch, teeth per inch").Stated(static s => s.DiametralPitch).Optional();
 
-    public static readonly NumberDefinition<SplineSpec> Module = Number("module", "m", "Module", Units.Millimetre)
+    public static readonly NumberDefinition<SplineSpec> Module = Number("module", "m", "Module", Units.Millimetre).NeverNegative()
         .By("as stated, or 25.4 mm/P", "definition")
         .Stated(static s => s.Module, "module or diametral_pitch").From(DiametralPitch, InvoluteSpline.ModuleOf);
 

@@ -25,7 +25,7 @@ public sealed class SizeStacks : Section<StackSpec>
     public static readonly NumberDefinition<StackSpec> WindowMax =
         Number("window_max", "w_2", "Permitted maximum gap at 20 °C", Units.Millimetre).Scaled(0.01).Stated(static s => s.Window.Max);
 
-    public static readonly RowDefinition<StackSpec, string> Method = Text("method", "Tolerancing method")
+    public static readonly RowDefinition<StackSpec, string> Method = Text("method", "Tolerancing method").OneOf("worst-case", "statistical")
         .Stated(static s => s.Method)
         .Assumed("worst-case", "worst case, for nothing else is stated");
 
@@ -107,7 +107,7 @@ public sealed class SizeStacks : Section<StackSpec>
             ? Quantity.OfText(Stock!, AnalysisContext.Declared(sheets[0].Thickness), string.Join(", ", sheets.Select(sheet => sheet.Thickness.Text)), [])
             : null);
 
-    public static readonly RowDefinition<StackSpec, string> Effect = Text("shim_effect", "Effect of shims on the gap: fills or lifts")
+    public static readonly RowDefinition<StackSpec, string> Effect = Text("shim_effect", "Effect of shims on the gap: fills or lifts").OneOf("fills", "lifts")
         .When(HasShims)
         .Stated(static s => s.Shims?.Effect, "shims.effect");
 

@@ -23,7 +23,7 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
 
     private static readonly IInput<double> CarrierSpeed = Of("carrier", static () => BodyQuantities.Speed);
 
-    public static readonly NumberDefinition<PlanetGroupSpec> Count = Number("count", "N", "Number of planets")
+    public static readonly NumberDefinition<PlanetGroupSpec> Count = Number("count", "N", "Number of planets").NeverNegative()
         .Stated(static s => s.Sets[0].Count);
 
     public static readonly TruthDefinition<PlanetGroupSpec> EquallySpaced = Truth("equally_spaced", "Planets stand equally spaced")
@@ -32,7 +32,7 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
             : null)
         .Assumed(true, "equally spaced, for no positions are stated");
 
-    public static readonly RowDefinition<PlanetGroupSpec, string> Steps = Text("steps", "Steps of the planets")
+    public static readonly RowDefinition<PlanetGroupSpec, string> Steps = Text("steps", "Steps of the planets").OneOf("single", "identical", "marked", "individual")
         .By("single, identical, marked or individual", "the spec", Certainty.Declared)
         .For(IsStepped).Stated(static s => s.Steps)
         .For(IsStepped).Assumed("identical", "identical in all planets, without timing marks")
@@ -177,7 +177,7 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         .Solved([Count], static (_, subject) => PlanetLayout.Of(subject).Positions.Unbalance);
 
     public static readonly NumberDefinition<PlanetGroupSpec> UnbalanceForce =
-        Number("unbalance_force", "F_u", "Unbalance force of the planets on the carrier", Units.Newton)
+        Number("unbalance_force", "F_u", "Unbalance force of the planets on the carrier", Units.Newton).NeverNegative()
         .By("F_u = |Σ e^{iθ_k}| · m·a · ω_c² (pairs: |m_1·a_1 + m_2·a_2·e^{iδ}| for m·a)", "closed form").Scaled(1)
         .For(static (s, subject) => s.Count > 1 && PlanetLayout.Of(subject).Positions.Unbalance < 1e-9).From(Unbalance, static _ => 0)
         .For(static s => s.Sets.Length == 1).From(Unbalance, Mass, First, CarrierSpeed, Balance.UnbalanceForce)

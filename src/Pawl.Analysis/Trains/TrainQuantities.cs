@@ -67,7 +67,7 @@ public sealed class TrainQuantities : Section<GearboxSpec>
         .Solved([Each("gears", static () => GearQuantities.Teeth)], RatioReasons, static (_, subject) => Exact(subject).ToDouble());
 
     public static readonly NumberDefinition<GearboxSpec> RatioDeviation =
-        Number("ratio_deviation", "Δi/i", "Deviation of the ratio from its target", Units.Percent)
+        Number("ratio_deviation", "Δi/i", "Deviation of the ratio from its target", Units.Percent).NeverNegative()
         .By("Δi/i = | |i| − i_t | / i_t", "closed form").Scaled(0.01)
         .From(Ratio, TargetRatio, static (i, target) => Math.Abs(Math.Abs(i) - target) / target);
 
@@ -75,11 +75,11 @@ public sealed class TrainQuantities : Section<GearboxSpec>
         .By("i = ω_in / ω_out in exact arithmetic", Willis)
         .Solved([], RatioReasons, static (_, subject) => $"{Exact(subject).Numerator}/{Exact(subject).Denominator}");
 
-    public static readonly RowDefinition<GearboxSpec, string> Sense = Text("sense", "Sense of rotation of the output")
+    public static readonly RowDefinition<GearboxSpec, string> Sense = Text("sense", "Sense of rotation of the output").OneOf("same", "reversed")
         .By("same when i > 0, reversed when i < 0", "closed form")
         .From(Ratio, static ratio => ratio < 0 ? "reversed" : "same");
 
-    public static readonly RowDefinition<GearboxSpec, string> TargetSense = Text("target_sense", "Sense of rotation required")
+    public static readonly RowDefinition<GearboxSpec, string> TargetSense = Text("target_sense", "Sense of rotation required").OneOf("same", "reversed")
         .Stated(static s => s.Ratio?.Sense, "/ratio.sense").Optional();
 
     public static readonly NumberDefinition<GearboxSpec> Efficiency = Number("efficiency", "η", "Efficiency of the meshes", Units.Percent)

@@ -5,6 +5,7 @@ using Pawl.Cli.Commands;
 using Pawl.Cli.Output;
 using Pawl.Reports;
 using Pawl.Reports.Output;
+using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs.Text;
 
@@ -27,6 +28,7 @@ internal sealed class CheckRun : IDisposable
     private readonly Sequence _out;
     private readonly StringWriter _fileText = new() { NewLine = "\n" };
     private readonly Sequence? _file;
+    private RuleUse? _use;
     private Progress? _progress;
     private bool _refused;
     private bool _fails;
@@ -106,8 +108,10 @@ internal sealed class CheckRun : IDisposable
         if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
             return ExitCode.NotJudged;
 
+        _use = new(rules);
         CheckAll(selection.Specs, Compute, first, new SpecChecker(engine, _settings, rules));
         WarnOfUnusedBases();
+        WarnOfIdleRules();
         return Conclude();
     }
 
@@ -224,7 +228,10 @@ internal sealed class CheckRun : IDisposable
         _refused |= result.State == SpecState.Refused;
         _fails |= result.Fails;
         if (result.Record is { } record)
+        {
             _totals.Add(record);
+            Note(record);
+        }
         else
             _totals.AddUnreadable();
         if (_many)
@@ -233,6 +240,26 @@ internal sealed class CheckRun : IDisposable
             _out.Add(text);
         if (result.ForFile is { } forFile)
             _file!.Add(forFile);
+    }
+
+    private void Note(ConformanceRecord record)
+    {
+        if (_use is not { IsOpen: true } use)
+            return;
+        foreach (var finding in record.Findings)
+        {
+            if (finding.Outcome != OutcomeWord.NotApplicable)
+                use.Applied(finding.Rule);
+        }
+    }
+
+    /// <summary>Of a run that judged nothing there is nothing to say.</summary>
+    private void WarnOfIdleRules()
+    {
+        if (_totals.Specs == _totals.Unreadable)
+            return;
+        foreach (var warning in _use!.Warnings)
+            Complain(warning);
     }
 
     private void WarnOfUnusedBases()

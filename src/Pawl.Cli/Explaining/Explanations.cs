@@ -23,11 +23,19 @@ internal static class Explanations
         };
         if (rule.Shipped is { } shipped)
             facts.Add(new("shipped_limit", $"{shipped.LimitText} ({DiagnosticWriter.Word(shipped.Severity)}); a house pack overrides it"));
+        if (rule.Deviation is { } deviation)
+        {
+            foreach (var change in deviation.Changes)
+                facts.Add(new("deviation", $"{change.What}: {change.House}, shipped {change.Shipped}; {Word(change.Effect)}"));
+            facts.Add(new("reason", deviation.Reason));
+            facts.Add(new("approved_by", deviation.ApprovedBy));
+        }
+
         facts.Add(new("source_of_method", rule.Source.Method));
         facts.Add(new("source_of_limit", With(rule.Source.Limit, rule.Source.Certainty)));
         facts.Add(new("why", rule.Why));
         facts.Add(new("mend", rule.Mend));
-        facts.Add(new("concession", rule.Concedable ? "A concession may cover it." : "It cannot be conceded."));
+        facts.Add(new("concession", rule.Concedable ? "A concession may cover it." : "It cannot be conceded, and a house rule can tighten it only."));
         facts.Add(new("declared_in", rule.Span.ToString()));
         return new("rule", rule.Id, rule.Title, [.. facts]);
     }
@@ -132,6 +140,13 @@ internal static class Explanations
     // A source that is itself a word of certainty need not be told twice.
     private static string With(string source, Certainty certainty) =>
         source == Word(certainty) ? source : $"{source} ({Word(certainty)})";
+
+    private static string Word(DeviationEffect effect) => effect switch
+    {
+        DeviationEffect.Tightened => "tightened",
+        DeviationEffect.Weakened => "weakened",
+        _ => "not comparable, counts as weakened",
+    };
 
     private static string Word(Certainty certainty) => certainty switch
     {

@@ -39,7 +39,8 @@ internal static class FindingWriter
         Reason = concession.Reason.Value,
         ApprovedBy = concession.ApprovedBy.Value,
         Expires = concession.Expires.Value,
-        WorstMargin = concession.WorstMargin?.Value.Coherent,
+        WorstMargin = concession.WorstMargin.Value.Coherent,
+        Variants = [.. concession.Variants.Select(variant => variant.Value)],
         Place = quantities.Place(concession.Span),
     };
 

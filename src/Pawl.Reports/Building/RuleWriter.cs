@@ -24,8 +24,9 @@ internal static class RuleWriter
         Place = Place(rule.Span),
         Shipped = rule.Shipped is not { } shipped ? null : new()
         {
-            OverriddenBy = rule.OverriddenBy ?? "",
-            Reason = rule.OverrideReason ?? "",
+            OverriddenBy = rule.Deviation?.Pack ?? "",
+            Reason = rule.Deviation?.Reason ?? "",
+            ApprovedBy = rule.Deviation?.ApprovedBy ?? "",
             When = shipped.When,
             Measure = shipped.Measure,
             Limit = shipped.LimitText,
@@ -34,6 +35,34 @@ internal static class RuleWriter
             Concedable = shipped.Concedable,
         },
     };
+
+    /// <summary>What house packs change, rule by rule.</summary>
+    public static ImmutableArray<DeviationRecord> Deviations(ImmutableArray<Rule> rules)
+    {
+        var records = ImmutableArray.CreateBuilder<DeviationRecord>();
+        foreach (var rule in rules)
+        {
+            if (rule.Deviation is not { } deviation)
+                continue;
+            foreach (var change in deviation.Changes)
+            {
+                records.Add(new()
+                {
+                    Rule = rule.Id,
+                    What = change.What,
+                    Effect = Words.Of(change.Effect),
+                    Shipped = change.Shipped,
+                    House = change.House,
+                    Pack = deviation.Pack,
+                    Reason = deviation.Reason,
+                    ApprovedBy = deviation.ApprovedBy,
+                    Place = Place(deviation.Span),
+                });
+            }
+        }
+
+        return records.DrainToImmutable();
+    }
 
     private static SourceRecord Write(RuleSource source) =>
         new() { Method = source.Method, Limit = source.Limit, Certainty = Words.Of(source.Certainty) };

@@ -5,7 +5,7 @@ namespace Pawl.Reports.Building;
 /// <summary>The verdict on a variant, worded once.</summary>
 internal static class Verdicts
 {
-    public static VerdictRecord Of(ImmutableArray<FindingRecord> findings, CountsRecord counts, ImmutableArray<string> notStated)
+    public static VerdictRecord Of(ImmutableArray<FindingRecord> findings, CountsRecord counts, int weakened, ImmutableArray<string> notStated)
     {
         var (errors, open) = (0, 0);
         foreach (var finding in findings)
@@ -25,22 +25,24 @@ internal static class Verdicts
         {
             Word = word,
             Complete = word != VerdictWord.NotJudged && counts.NotEvaluated == 0,
-            Statement = Statement(word, errors, open, counts, notStated),
+            WeakenedRules = weakened,
+            Statement = Statement(word, (errors, open), counts, weakened, notStated),
             NotStated = notStated,
         };
     }
 
-    private static string Statement(VerdictWord word, int errors, int open, CountsRecord counts, ImmutableArray<string> notStated)
+    private static string Statement(
+        VerdictWord word, (int Fail, int Open) errors, CountsRecord counts, int weakened, ImmutableArray<string> notStated)
     {
         List<string> sentences = [];
         if (word == VerdictWord.NotJudged)
             sentences.Add("No check was evaluated.");
-        else if (errors > 0)
-            sentences.Add($"{Phrase.Count(errors, "check")} of {Phrase.Whole(counts.Evaluated)} evaluated {Phrase.Verb(errors, "fails", "fail")} at severity error.");
+        else if (errors.Fail > 0)
+            sentences.Add($"{Phrase.Count(errors.Fail, "check")} of {Phrase.Whole(counts.Evaluated)} evaluated {Phrase.Verb(errors.Fail, "fails", "fail")} at severity error.");
         else
             sentences.Add($"None of {Phrase.Count(counts.Evaluated, "evaluated check")} fails at severity error.");
 
-        var lesser = counts.Fails - errors;
+        var lesser = counts.Fails - errors.Fail;
         if (lesser > 0)
             sentences.Add($"{Phrase.Count(lesser, "check")} {Phrase.Verb(lesser, "fails", "fail")} at severity warning or note.");
         if (counts.UnderConcession > 0)
@@ -48,9 +50,11 @@ internal static class Verdicts
         if (counts.NotEvaluated > 0)
         {
             sentences.Add($"{Phrase.Count(counts.NotEvaluated, "check")} that {Phrase.Verb(counts.NotEvaluated, "applies is", "apply are")} not evaluated"
-                + (open == 0 ? "." : $", {Phrase.Whole(open)} of them at severity error."));
+                + (errors.Open == 0 ? "." : $", {Phrase.Whole(errors.Open)} of them at severity error."));
         }
 
+        if (weakened > 0)
+            sentences.Add($"{Phrase.Count(weakened, "shipped rule")} {Phrase.Verb(weakened, "is", "are")} weakened by house rules.");
         if (!notStated.IsEmpty)
             sentences.Add($"Not stated, so not judged: {string.Join(", ", notStated)}.");
         return string.Join(' ', sentences);

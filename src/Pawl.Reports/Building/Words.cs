@@ -26,6 +26,14 @@ internal static class Words
         _ => throw new ArgumentOutOfRangeException(nameof(severity)),
     };
 
+    public static EffectWord Of(DeviationEffect effect) => effect switch
+    {
+        DeviationEffect.Tightened => EffectWord.Tightened,
+        DeviationEffect.Weakened => EffectWord.Weakened,
+        DeviationEffect.NotComparable => EffectWord.NotComparable,
+        _ => throw new ArgumentOutOfRangeException(nameof(effect)),
+    };
+
     public static OutcomeWord Of(Outcome outcome) => outcome switch
     {
         Outcome.Conforms => OutcomeWord.Conforms,

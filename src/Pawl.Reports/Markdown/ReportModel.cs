@@ -52,7 +52,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["assumptions"] = List(record.Assumptions, Assumption),
         ["derivations"] = List(record.Subjects, Derivations),
         ["rules"] = List(record.Rules, Rule),
-        ["deviations"] = List(record.Rules.Where(r => r.Shipped is not null), Deviation),
+        ["deviations"] = List(record.Deviations, Deviation),
         ["unchecked"] = Unchecked(),
         ["simplifications"] = Simplifications(),
         ["cautions"] = List(record.Cautions, Escape),
@@ -110,7 +110,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ("reason", Escape(concession.Reason)),
         ("approved_by", Escape(concession.ApprovedBy)),
         ("expires", Day(concession.Expires)),
-        ("worst_margin", concession.WorstMargin is { } worst ? Figures.Margin(worst) : ""),
+        ("worst_margin", Figures.Margin(concession.WorstMargin)),
         ("place", Code(concession.Place.ToString())));
 
     private string Governing(TermRecord term)
@@ -352,29 +352,15 @@ internal sealed class ReportModel(ConformanceRecord record)
         ("mend", Escape(rule.Mend)),
         ("place", Code(rule.Place.ToString())));
 
-    private ScriptArray Deviation(RuleRecord rule)
-    {
-        var shipped = rule.Shipped!;
-        var changes = new ScriptArray();
-        if (shipped.OverriddenBy.Length > 0)
-            Change("Overridden by", "–", shipped.OverriddenBy);
-        if (shipped.Reason.Length > 0)
-            Change("Reason", "–", shipped.Reason);
-        Change("Measure", shipped.Measure, rule.Measure);
-        Change("Condition", shipped.When ?? "always", rule.When ?? "always");
-        Change("Limit", shipped.Limit, rule.Limit);
-        Change("Severity", Labels.Of(shipped.Severity), Labels.Of(rule.Severity));
-        Change("Method", shipped.Source.Method, rule.Source.Method);
-        Change("Source of the limit", shipped.Source.Limit, rule.Source.Limit);
-        Change("Concession", shipped.Concedable ? "possible" : "not possible", rule.Concedable ? "possible" : "not possible");
-        return changes;
-
-        void Change(string what, string before, string now)
-        {
-            if (before != now)
-                changes.Add(Row(("rule", RuleLink(rule.Id)), ("what", what), ("shipped", Escape(before)), ("now", Escape(now))));
-        }
-    }
+    private ScriptObject Deviation(DeviationRecord deviation) => Row(
+        ("rule", RuleLink(deviation.Rule)),
+        ("what", deviation.What == "when" ? "condition" : Escape(deviation.What)),
+        ("shipped", Escape(deviation.Shipped)),
+        ("now", Escape(deviation.House)),
+        ("effect", Labels.Of(deviation.Effect)),
+        ("reason", Escape(deviation.Reason)),
+        ("approved_by", Escape(deviation.ApprovedBy)),
+        ("place", Code(deviation.Place.ToString())));
 
     /// <summary>Limits and formulas whose source was not open when they were written down.</summary>
     private ScriptArray Unchecked()

@@ -56,6 +56,9 @@ public sealed record ConformanceRecord
     [Display(Name = "Rules", Description = "The rules in force.")]
     public required ImmutableArray<RuleRecord> Rules { get; init; }
 
+    [Display(Name = "Deviations", Description = "What house packs change in shipped rules; empty when every rule is in force as shipped.")]
+    public required ImmutableArray<DeviationRecord> Deviations { get; init; }
+
     [Display(Name = "Subjects", Description = "Everything that rules speak of, with all its quantities.")]
     public required ImmutableArray<SubjectRecord> Subjects { get; init; }
 
@@ -113,6 +116,9 @@ public sealed record VerdictRecord
 
     [Display(Name = "Complete", Description = "Whether every applicable check was evaluated.")]
     public required bool Complete { get; init; }
+
+    [Display(Name = "Weakened rules", Description = "Shipped rules that house rules weaken: they may pass what the shipped rule refuses.")]
+    public required int WeakenedRules { get; init; }
 
     [Display(Name = "Statement", Description = "The verdict in a sentence or two.")]
     public required string Statement { get; init; }

@@ -80,7 +80,10 @@ public sealed record ConcessionRecord
     public required DateOnly Expires { get; init; }
 
     [Display(Name = "Worst margin", Description = "The worst margin that is accepted, as a ratio.")]
-    public double? WorstMargin { get; init; }
+    public required double WorstMargin { get; init; }
+
+    [Display(Name = "Variants", Description = "Variants that it names; none: the variant of its file.")]
+    public ImmutableArray<string> Variants { get; init => field = value.IsDefault ? [] : value; } = [];
 
     [Display(Name = "Place", Description = "Where it is written.")]
     public required PlaceRecord Place { get; init; }

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 
 namespace Pawl.Reports.Records;
 
@@ -70,6 +71,9 @@ public sealed record ShippedRecord
     [Display(Name = "Reason", Description = "Why the house pack overrides it.")]
     public string Reason { get; init => field = value ?? ""; } = "";
 
+    [Display(Name = "Approved by", Description = "Who agreed to the override.")]
+    public string ApprovedBy { get; init => field = value ?? ""; } = "";
+
     [Display(Name = "When", Description = "The condition as shipped; absent: always.")]
     public string? When { get; init; }
 
@@ -87,4 +91,38 @@ public sealed record ShippedRecord
 
     [Display(Name = "Concedable", Description = "Whether a concession may cover it as shipped.")]
     public required bool Concedable { get; init; }
+}
+
+/// <summary>One thing that a house pack changes in a shipped rule.</summary>
+public sealed record DeviationRecord
+{
+    [Display(Name = "Rule", Description = "Id of the rule.")]
+    public required string Rule { get; init; }
+
+    [Display(Name = "What", Description = "What is changed: severity, limit or when.")]
+    public required string What { get; init; }
+
+    [Display(Name = "Effect", Description = "What the change does to the rule. One that cannot be compared counts as weakened.")]
+    public required EffectWord Effect { get; init; }
+
+    [Display(Name = "Shipped", Description = "As the shipped pack says.")]
+    public required string Shipped { get; init; }
+
+    [Display(Name = "House", Description = "As the house pack says; this is in force.")]
+    public required string House { get; init; }
+
+    [Display(Name = "Pack", Description = "The house pack.")]
+    public required string Pack { get; init; }
+
+    [Display(Name = "Reason", Description = "Why the house differs.")]
+    public required string Reason { get; init; }
+
+    [Display(Name = "Approved by", Description = "Who agreed to it.")]
+    public required string ApprovedBy { get; init; }
+
+    [Display(Name = "Place", Description = "Where the override stands.")]
+    public required PlaceRecord Place { get; init; }
+
+    [JsonIgnore]
+    public bool IsWeakening => Effect != EffectWord.Tightened;
 }

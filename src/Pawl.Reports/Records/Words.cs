@@ -61,6 +61,21 @@ public enum SeverityWord
     Error,
 }
 
+/// <summary>What a change of a shipped rule does to it.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<EffectWord>))]
+public enum EffectWord
+{
+    [JsonStringEnumMemberName("tightened")]
+    Tightened,
+
+    [JsonStringEnumMemberName("weakened")]
+    Weakened,
+
+    /// <summary>Counts as weakened.</summary>
+    [JsonStringEnumMemberName("not_comparable")]
+    NotComparable,
+}
+
 /// <summary>How sure a formula or a limit is.</summary>
 [JsonConverter(typeof(JsonStringEnumConverter<CertaintyWord>))]
 public enum CertaintyWord

@@ -39,6 +39,13 @@ internal static class Labels
         _ => "declared",
     };
 
+    public static string Of(EffectWord effect) => effect switch
+    {
+        EffectWord.Tightened => "tightened",
+        EffectWord.Weakened => "weakened",
+        _ => "changed, not comparable: counts as weakened",
+    };
+
     public static string Of(VerdictRecord verdict) => verdict.Word switch
     {
         VerdictWord.Conforms => "conforms",

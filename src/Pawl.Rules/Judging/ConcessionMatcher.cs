@@ -59,31 +59,31 @@ internal sealed class ConcessionMatcher(EvaluationPlan plan, DateOnly asOf)
         subject.Add(finding.Outcome == Outcome.NotEvaluated
             ? Quantity.NotEvaluated(ConcessionQuantities.Needed, [ruleText, subjectText], finding.Reasons)
             : Quantity.OfTruth(ConcessionQuantities.Needed, Origin.Computed.Instance, finding.Outcome == Outcome.Fails, [ruleText, subjectText]));
-        var accepted = Excess(subject, concession, finding);
+        var accepted = IsAccepted(subject, concession, finding, out var hints);
 
         if (finding.Outcome == Outcome.Fails && concedable && daysLeft >= 0 && accepted)
             finding = finding with { Outcome = Outcome.UnderConcession, Concession = concession };
-        return new(subject, []);
+        return new(subject, hints);
     }
 
     /// <summary>Whether the margin is no worse than the concession accepts; adds the quantities that show it.</summary>
-    private static bool Excess(Subject subject, ConcessionSpec concession, Finding finding)
+    private static bool IsAccepted(Subject subject, ConcessionSpec concession, Finding finding, out ImmutableArray<string> hints)
     {
-        if (concession.WorstMargin is not { } worst)
-            return true;
-
+        hints = [];
+        var worst = concession.WorstMargin;
         var limit = subject.Add(Quantity.Leaf(
             ConcessionQuantities.WorstMargin, new Origin.Declared(worst.Span, worst.Text), Extent.Exactly(worst.Value.Coherent), 0));
         if (finding.Outcome != Outcome.Fails)
             return false;
-        if (finding.Margin is not { } margin)
-        {
-            subject.Add(Quantity.NotEvaluated(ConcessionQuantities.MarginExcess, [limit], $"{finding.Rule.Id} has no margin, so none can be accepted"));
-            return false;
-        }
 
+        // A word or a truth value is right or wrong as a whole.
+        var margin = finding.Margin ?? -1;
         var excess = subject.Add(Quantity.Compute(ConcessionQuantities.MarginExcess, [limit], x => Margins.Snap(margin - x[0])));
-        return excess.IsEvaluated && excess.Value.Min >= 0;
+        if (excess.IsEvaluated && excess.Value.Min >= 0)
+            return true;
+        if (finding.Margin is null)
+            hints = [$"{finding.Rule.Id} has no margin: it is kept or broken as a whole, which a worst margin of -100 % accepts"];
+        return false;
     }
 
     private int IndexOfRule(string id)

@@ -23,14 +23,16 @@ internal abstract class Demand
 
     public sealed class SameAs(QuantityPath path) : Demand
     {
+        public QuantityPath Path { get; } = path;
+
         public override ImmutableArray<string> Of(Subject subject, out ImmutableArray<string> absence, out Quantity? unevaluated)
         {
             absence = [];
             unevaluated = null;
-            switch (path.Find(subject))
+            switch (Path.Find(subject))
             {
                 case null:
-                    absence = path.Absence;
+                    absence = Path.Absence;
                     return default;
                 case { IsEvaluated: false } quantity:
                     unevaluated = quantity;
@@ -43,8 +45,10 @@ internal abstract class Demand
 
     public sealed class ByCategory(Table<Demand> table) : Demand
     {
+        public Table<Demand> Table { get; } = table;
+
         public override ImmutableArray<string> Of(Subject subject, out ImmutableArray<string> absence, out Quantity? unevaluated) =>
-            table.Choose(subject, out absence, out unevaluated) is { } demand ? demand.Of(subject, out absence, out unevaluated) : default;
+            Table.Choose(subject, out absence, out unevaluated) is { } demand ? demand.Of(subject, out absence, out unevaluated) : default;
     }
 
     public static readonly ImmutableArray<string> True = ["true"];

@@ -1,5 +1,6 @@
 using Pawl.Analysis.Core;
 using Pawl.Rules.Expressions;
+using Pawl.Specs.Yaml;
 
 namespace Pawl.Rules.Limits;
 
@@ -12,8 +13,10 @@ internal abstract class Limit
     /// <summary>The bound, when it is the same for every subject.</summary>
     public virtual double? Constant => null;
 
-    public sealed class Simple(NumberExpression expression) : Limit
+    public sealed class Simple(NumberExpression expression, YamlScalar written) : Limit
     {
+        public YamlScalar Written { get; } = written;
+
         public override double? Constant => expression.Constant;
 
         public override Quantity? Of(Subject subject, out ImmutableArray<string> absence) => expression.Evaluate(subject, out absence);
@@ -21,7 +24,9 @@ internal abstract class Limit
 
     public sealed class ByCategory(Table<Limit> table) : Limit
     {
+        public Table<Limit> Table { get; } = table;
+
         public override Quantity? Of(Subject subject, out ImmutableArray<string> absence) =>
-            table.Choose(subject, out absence, out var unevaluated) is { } limit ? limit.Of(subject, out absence) : unevaluated;
+            Table.Choose(subject, out absence, out var unevaluated) is { } limit ? limit.Of(subject, out absence) : unevaluated;
     }
 }

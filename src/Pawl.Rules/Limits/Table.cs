@@ -7,14 +7,21 @@ namespace Pawl.Rules.Limits;
 internal sealed class Table<T>(QuantityPath by, Dictionary<string, T> branches, T? otherwise)
     where T : class
 {
+    public QuantityPath By { get; } = by;
+
+    public IReadOnlyDictionary<string, T> Branches => branches;
+
+    /// <summary>The branch of every other category; null when there is none.</summary>
+    public T? Otherwise { get; } = otherwise;
+
     /// <summary>The branch of the subject's category; null with what is absent or not evaluated.</summary>
     public T? Choose(Subject subject, out ImmutableArray<string> absence, out Quantity? unevaluated)
     {
         absence = [];
         unevaluated = null;
-        if (by.Find(subject) is not { } category)
+        if (By.Find(subject) is not { } category)
         {
-            absence = by.Absence;
+            absence = By.Absence;
             return null;
         }
 
@@ -27,8 +34,8 @@ internal sealed class Table<T>(QuantityPath by, Dictionary<string, T> branches, 
         var word = category.Kind.ValueKind == ValueKind.Text ? category.Text! : category.Truth ? "true" : "false";
         if (branches.TryGetValue(word, out var branch))
             return branch;
-        if (otherwise is null)
-            unevaluated = Quantity.NotEvaluated(category.Kind, [category], $"the rule has no limit for {by.Text} `{word}`");
-        return otherwise;
+        if (Otherwise is null)
+            unevaluated = Quantity.NotEvaluated(category.Kind, [category], $"the rule has no limit for {By.Text} `{word}`");
+        return Otherwise;
     }
 }

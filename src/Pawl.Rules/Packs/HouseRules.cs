@@ -55,6 +55,7 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
         {
             _places.Add(rule.Id, _rules.Count);
             _rules.Add(rule);
+            IdleCheck.Check(rule, draft, diagnostics.Add);
             foreach (var example in rule.Examples)
                 Try(rule, example);
         }
@@ -99,7 +100,25 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
             return;
         }
 
-        if (RuleBuilder.Build(change.On(rule.Program!.Draft), diagnostics) is { } changed)
-            _rules[place] = changed with { Shipped = rule, OverriddenBy = change.Pack, OverrideReason = change.Reason };
+        if (Substance.LackOfReason(change.Reason.Value, rule.Id, rule.Title) is { } lack)
+            diagnostics.Add(RuleDiagnostics.ThinReason(change.Reason, rule.Id, lack));
+
+        var draft = change.On(rule.Program!.Draft);
+        if (RuleBuilder.Build(draft, diagnostics) is not { } house)
+            return;
+        var deviation = new Deviation
+        {
+            Pack = change.Pack,
+            Reason = change.Reason.Value,
+            ApprovedBy = change.ApprovedBy.Value,
+            Changes = Comparison.Of(rule, house),
+            Span = change.Id.Span,
+        };
+        _rules[place] = house with { Shipped = rule, Deviation = deviation };
+        IdleCheck.Check(house, draft, diagnostics.Add);
+        if (deviation.Changes.IsEmpty)
+            diagnostics.Add(RuleDiagnostics.IdleOverride(change.Id.Span, rule.Id));
+        else if (deviation.IsWeakening)
+            diagnostics.Add(rule.Concedable ? RuleDiagnostics.Weakened(deviation, rule.Id) : RuleDiagnostics.CannotWeaken(deviation, rule));
     }
 }

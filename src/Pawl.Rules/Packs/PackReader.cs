@@ -109,34 +109,45 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
     {
         var id = Id(map);
         var called = id?.Value ?? map.ObjectPath;
-        var reason = Sentence(map, "reason", called, RuleCodes.MissingReason, "Say why this house differs from the shipped pack.");
+        var reason = Owed(map, "reason", called, RuleCodes.MissingReason, "Say why this house differs from the shipped pack.");
+        var approver = Owed(map, "approved_by", called, RuleCodes.MissingApprover, "Name who agreed to it: a person or an office.");
+        var when = Scalar(map, "when", required: false);
         var severity = map.Word("severity", Severities);
         var (least, most, equal, oneOf) = (map.Node("at_least"), map.Node("at_most"), map.Node("equals"), map.Node("one_of"));
-        foreach (var key in (ReadOnlySpan<string>)["title", "applies_to", "when", "measure", "source", "why", "mend", "concedable", "examples"])
+        foreach (var key in (ReadOnlySpan<string>)["title", "applies_to", "measure", "source", "why", "mend", "concedable", "examples"])
         {
             if (map.Has(key))
             {
                 map.Report(RuleDiagnostics.Error(
                     RuleCodes.OverrideKey, map.KeySpan(key), $"An override cannot change `{key}`.",
-                    "It changes limits and severity. For another measure or condition add a rule with an id of its own."));
+                    "It changes limits, severity and condition. For another measure add a rule with an id of its own."));
             }
         }
 
-        if (least is null && most is null && equal is null && oneOf is null && severity is null)
+        if (approver is not null && !Substance.IsSomebody(approver.Value))
+        {
+            map.Report(RuleDiagnostics.Error(
+                RuleCodes.MissingApprover, approver.Span, $"`approved_by` of the rule `{RuleDiagnostics.Short(called)}` names nobody: `{RuleDiagnostics.Short(approver.Value)}`.",
+                "Name who agreed to it: a person or an office."));
+        }
+
+        if (least is null && most is null && equal is null && oneOf is null && severity is null && when is null)
         {
             map.Report(RuleDiagnostics.Missing(
                 RuleCodes.MissingLimit, id?.Span ?? map.NameSpan, called, "a change",
-                "Give a limit or a severity that differs from the shipped one."));
+                "Give a limit, a severity or a condition that differs from the shipped one."));
         }
 
         map.Finish();
-        if (map.HasErrors || id is null || reason is null)
+        if (map.HasErrors || id is null || reason is null || approver is null)
             return null;
         return new()
         {
             Id = id,
             Pack = _pack,
-            Reason = reason.Value,
+            Reason = reason,
+            ApprovedBy = approver,
+            When = when,
             AtLeast = least,
             AtMost = most,
             EqualTo = equal,
@@ -182,6 +193,16 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         if (map.Has(key))
             return map.Text(key);
         map.Report(RuleDiagnostics.Missing(code, map.NameSpan, id, key, hint));
+        return null;
+    }
+
+    /// <summary>A sentence that an empty text does not stand for.</summary>
+    private static Stated<string>? Owed(MapReader map, string key, string id, string code, string hint)
+    {
+        var isEmpty = map.Raw(key) is YamlScalar scalar && (scalar.IsNull || string.IsNullOrWhiteSpace(scalar.Value));
+        if (!isEmpty)
+            return Sentence(map, key, id, code, hint);
+        map.Report(RuleDiagnostics.Error(code, map.KeySpan(key), $"`{key}` of the rule `{RuleDiagnostics.Short(id)}` is empty.", hint));
         return null;
     }
 

@@ -193,7 +193,7 @@ internal sealed class RuleBuilder
         switch (Binder.Bind(_kind, new(scalar), scope, _report))
         {
             case Bound.Number number when measure.FitsWith(number):
-                return new Limit.Simple(Compile(number, [.. scope], "limit", scalar.Value, number.Unit ?? unit));
+                return new Limit.Simple(Compile(number, [.. scope], "limit", scalar.Value, number.Unit ?? unit), scalar);
             case Bound.Number number:
                 Report(RuleDiagnostics.Dimension(scalar.Span, "The limit compares", measure.Dimension, number.Dimension));
                 return null;

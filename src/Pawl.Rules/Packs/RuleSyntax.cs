@@ -52,7 +52,12 @@ internal sealed record RuleOverride
 
     public required string Pack { get; init; }
 
-    public required string Reason { get; init; }
+    public required Stated<string> Reason { get; init; }
+
+    public required Stated<string> ApprovedBy { get; init; }
+
+    /// <summary>The condition in place of the shipped one; `true` drops it.</summary>
+    public YamlScalar? When { get; init; }
 
     public YamlNode? AtLeast { get; init; }
 
@@ -73,6 +78,7 @@ internal sealed record RuleOverride
         return shipped with
         {
             Id = Id,
+            When = When is null ? shipped.When : When is { IsQuoted: false, Value: "true" } ? null : When,
             AtLeast = AtLeast ?? (isExact ? null : shipped.AtLeast),
             AtMost = AtMost ?? (isExact ? null : shipped.AtMost),
             EqualTo = EqualTo ?? (isWindow || OneOf is not null ? null : shipped.EqualTo),

@@ -27,11 +27,14 @@ public sealed record RuleEntry
     [Display(Name = "Id", Description = "A domain and a name in small letters: mesh/tip-clearance.")]
     public required Stated<string> Id { get; init; }
 
-    [Display(Name = "Override", Description = "Changes limits or severity of the shipped rule of this id; wants a reason.")]
+    [Display(Name = "Override", Description = "Changes limits, severity or condition of the shipped rule of this id; wants a reason and an approver.")]
     public Stated<bool>? Override { get; init; }
 
-    [Display(Name = "Reason", Description = "Why this house differs from the shipped pack.")]
+    [Display(Name = "Reason", Description = "Why this house differs from the shipped pack, in a sentence.")]
     public Stated<string>? Reason { get; init; }
+
+    [Display(Name = "Approved by", Description = "Who agreed to the override.")]
+    public Stated<string>? ApprovedBy { get; init; }
 
     [Display(Name = "Title", Description = "What holds when the rule is kept.")]
     public Stated<string>? Title { get; init; }
@@ -39,7 +42,7 @@ public sealed record RuleEntry
     [Display(Name = "Applies to", Description = "The kind of subject that the rule is put to.")]
     public Stated<string>? AppliesTo { get; init; }
 
-    [Display(Name = "When", Description = "A condition; without one the rule is put to every subject of its kind. Holds when it may hold within the tolerances.")]
+    [Display(Name = "When", Description = "A condition; without one the rule is put to every subject of its kind. Holds when it may hold within the tolerances. In an override it takes the place of the shipped one; `true` drops that.")]
     public Stated<string>? When { get; init; }
 
     [Display(Name = "Measure", Description = "A quantity of the subject, of a related one (gear.module), or an expression of them.")]
@@ -70,7 +73,7 @@ public sealed record RuleEntry
     [Display(Name = "Mend", Description = "What to change in the spec, in one sentence.")]
     public Stated<string>? Mend { get; init; }
 
-    [Display(Name = "Concedable", Description = "Whether a concession may cover it; true unless stated.")]
+    [Display(Name = "Concedable", Description = "Whether a concession may cover it and a house may weaken it; true unless stated.")]
     public Stated<bool>? Concedable { get; init; }
 
     [Display(Name = "Examples", Description = "Cases worked by hand.")]

@@ -44,7 +44,7 @@ public static class RuleSchemas
                 required = (string[])["override"],
                 properties = new Dictionary<string, object> { ["override"] = new Dictionary<string, object> { ["const"] = true } },
             },
-            ["then"] = new { required = (string[])["reason"] },
+            ["then"] = new { required = (string[])["reason", "approved_by"] },
             ["else"] = new { required = (string[])["title", "applies_to", "measure", "severity", "source", "why", "mend"] },
         };
         return root;

@@ -334,7 +334,24 @@ public sealed record ConcessionSpec
     [Display(Name = "Expires", Description = "Last day on which it holds, year-month-day.")]
     public required Stated<DateOnly> Expires { get; init; }
 
-    [Display(Name = "Worst margin", Description = "The worst margin that is accepted, as a share (negative fails the rule): -5 %.")]
-    [Measures(nameof(Dimension.Ratio), Example = "-5 %")]
-    public Stated<Amount>? WorstMargin { get; init; }
+    [Display(Name = "Worst margin", Description = "How far the rule may be broken: the worst margin that is accepted, a negative share of the limit. A rule of words or truth values is broken whole: -100 %.")]
+    [Measures(nameof(Dimension.Ratio), AmountRange.NotPositive, Example = "-5 %")]
+    public required Stated<Amount> WorstMargin { get; init; }
+
+    [Display(Name = "Variants", Description = "Variants that it covers. Required where it stands in a base file, which others extend; else the variant of the file.")]
+    public ImmutableArray<Stated<string>> Variants { get; init; } = [];
+
+    /// <summary>Whether it speaks of a variant at all.</summary>
+    public bool Covers(string variant)
+    {
+        if (Variants.IsEmpty)
+            return true;
+        foreach (var covered in Variants)
+        {
+            if (covered.Value == variant)
+                return true;
+        }
+
+        return false;
+    }
 }

@@ -19,6 +19,21 @@ internal static partial class GearboxReader
     static partial void Check(GearboxSpec read, MapReader reader, Scope scope)
     {
         ClassLetters.Check(read, reader);
+        CheckNames(read, reader);
+        var variant = ((scope.Tree as YamlMap)?.Find("gearbox") as YamlMap)?.Find("variant") is YamlScalar { IsNull: false } name ? name.Value : null;
+        foreach (var concession in read.Concessions)
+        {
+            var isOwn = variant is not null && concession.Span.File == scope.File;
+            if (!isOwn && concession.Variants.IsEmpty)
+                reader.Report(SpecDiagnostics.MissingVariants(concession.Rule.Span, concession.Rule.Value));
+            else if (isOwn && !concession.Covers(variant!))
+                reader.Report(SpecDiagnostics.OtherVariants(concession.Variants[0].Span, concession.Rule.Value, variant!));
+        }
+    }
+
+    /// <summary>Names that one section gives and another declares.</summary>
+    private static void CheckNames(GearboxSpec read, MapReader reader)
+    {
         foreach (var seal in read.LipSeals.Entries)
             OnSection(seal.At, seal.Shaft?.Value, $"lip_seals.{seal.Name.Value}.at");
         foreach (var ring in read.RetainingRings.Entries)

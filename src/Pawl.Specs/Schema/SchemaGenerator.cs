@@ -271,6 +271,8 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             schema.AllOf.Add(PatternDefinition(sign.Name, () => sign.Pattern));
             if (isRatio && sign.Name == QuantityPatterns.Positive.Name)
                 schema.ExclusiveMinimum = 0;
+            else if (isRatio && sign.Name == QuantityPatterns.NotPositive.Name)
+                schema.Maximum = 0;
             else if (isRatio)
                 schema.Minimum = 0;
         }

@@ -48,9 +48,11 @@ public static class DiagnosticCodes
     public const string DuplicateName = "spec/duplicate-name";
     public const string ExclusiveKeys = "spec/exclusive-keys";
     public const string InternalPair = "spec/internal-pair";
+    public const string MissingVariants = "spec/missing-variants";
     public const string NoCase = "spec/no-case";
     public const string NotInCatalogue = "spec/not-in-catalogue";
     public const string OneWay = "spec/one-way";
+    public const string OtherVariants = "spec/other-variants";
     public const string OpenChain = "spec/open-chain";
     public const string RepeatedMesh = "spec/repeated-mesh";
     public const string SelfCarried = "spec/self-carried";

@@ -98,6 +98,18 @@ internal static partial class SpecDiagnostics
             DiagnosticCodes.AllowanceOrder, span, $"{path} is `{Short(lower)}`, above the upper deviation `{Short(upper)}`.",
             "The lower deviation makes the thinner tooth: exchange the two.");
 
+    public static Diagnostic MissingVariants(SourceSpan span, string rule) =>
+        Error(
+            DiagnosticCodes.MissingVariants, span,
+            $"The concession for `{Short(rule)}` stands in a base file and names no variants, so it would cover every variant that extends the file.",
+            "Add the variants that it was granted for, `variants: [R148, R180]`, or move it into the file of its variant.");
+
+    public static Diagnostic OtherVariants(SourceSpan span, string rule, string variant) =>
+        new(
+            DiagnosticCodes.OtherVariants, Severity.Warning, span,
+            $"The concession for `{Short(rule)}` does not name `{Short(variant)}`, the variant of this file, so it covers nothing here.",
+            $"Add `{Short(variant)}`, or leave `variants` out: in the file of a variant a concession is for that variant.");
+
     public static Diagnostic SpectrumSum(SourceSpan span, string path, double sum) =>
         Error(
             DiagnosticCodes.SpectrumSum, span, string.Create(Invariant, $"{path}: the shares add up to {Math.Round(sum * 100, 3)} %, not to 100 %."),

@@ -150,6 +150,9 @@ public sealed partial class MapReader
         return entries.DrainToImmutable();
     }
 
+    /// <summary>What stands under a key, be it null; without a complaint.</summary>
+    public YamlNode? Raw(string key) => Find(key, out _, out var node) ? node : null;
+
     /// <summary>The raw node under a key, or null; marks the key as known.</summary>
     public YamlNode? Node(string key, bool required = false)
     {

@@ -124,7 +124,7 @@ public sealed class AgreementTests
     private static List<Diagnostic> Read(YamlNode tree)
     {
         List<Diagnostic> found = [];
-        GearboxReader.Read(tree, "f.yaml", [], Catalogue, found);
+        GearboxReader.Read(tree, "r180.yaml", [], Catalogue, found);
         return found;
     }
 

@@ -19,11 +19,12 @@ static partial class ConcessionReader
             Reason = reader.Text("reason", required: true)!,
             ApprovedBy = reader.Text("approved_by", required: true)!,
             Expires = reader.Date("expires", required: true)!,
-            WorstMargin = reader.Amount("worst_margin", Dimension.Ratio),
+            WorstMargin = reader.Amount("worst_margin", Dimension.Ratio, AmountRange.NotPositive, required: true)!,
+            Variants = reader.Texts("variants"),
         };
         reader.Finish();
         Check(read, reader, scope);
-        return read.Rule is null || read.Subject is null || read.Reason is null || read.ApprovedBy is null || read.Expires is null ? null : read;
+        return read.Rule is null || read.Subject is null || read.Reason is null || read.ApprovedBy is null || read.Expires is null || read.WorstMargin is null ? null : read;
     }
 
     static partial void Check(ConcessionSpec read, MapReader reader, Scope scope);
