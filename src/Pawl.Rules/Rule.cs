@@ -39,6 +39,9 @@ public sealed record Rule
     /// <summary>Whether a concession may cover it.</summary>
     public bool Concedable { get; init; } = true;
 
+    /// <summary>Whether its limits are a window of what occurs: a failure names the likely slip of the pen.</summary>
+    public bool Plausibility { get; init; }
+
     /// <summary>Cases worked by hand, as the pack gives them.</summary>
     public ImmutableArray<RuleExample> Examples { get; init; } = [];
 

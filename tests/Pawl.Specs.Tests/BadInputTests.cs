@@ -93,7 +93,7 @@ public sealed class BadInputTests
     [InlineData("target: 9/5", "target: 1.8 mm", DiagnosticCodes.NotANumber, "1.8 mm", "without a unit")]
     [InlineData("tolerance: 0.2 %", "tolerance: 0.2 mm", DiagnosticCodes.UnitMismatch, "mm, sense", "ratio")]
     [InlineData("efficiency: 99.2 %", "efficiency: 110 %", DiagnosticCodes.OutOfRange, "110 %", null)]
-    [InlineData("efficiency: 99.2 %", "efficiency: 99.2", DiagnosticCodes.OutOfRange, "99.2", "99.2 %")]
+    [InlineData("efficiency: 99.2 %", "efficiency: 99.2", DiagnosticCodes.MissingUnit, "99.2", "Write `99.2 %` or `9920 %`, whichever is meant.")]
     [InlineData("pawl: 1", "pawl: 2", DiagnosticCodes.OutOfRange, "2\nextends", null)]
     [InlineData("    - gears: [long, short]", "    - [long, short]", DiagnosticCodes.NotAMap, "[long, short]", null)]
     [InlineData("thickness_allowance: {upper: -0.060 mm, lower: -0.100 mm}", "thickness_allowance: -0.1 mm", DiagnosticCodes.NotAMap, "-0.1 mm", null)]

@@ -61,6 +61,8 @@ internal static class RuleEvaluator
 
             if (margin is not { } finite || !double.IsFinite(finite))
                 (margin, reasons) = (null, NoFiniteMargin);
+            else if (finite < 0 && rule.Plausibility)
+                reasons = LikelySlip.Of(measured, least, most);
         }
 
         return new()

@@ -68,6 +68,7 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         var why = Sentence(map, "why", called, RuleCodes.MissingWhy, "Name the failure that it keeps away, in one sentence.");
         var mend = Sentence(map, "mend", called, RuleCodes.MissingMend, "Name what to change in the spec, in one sentence.");
         var concedable = map.Truth("concedable");
+        var plausibility = map.Truth("plausibility");
         var (least, most, equal, oneOf) = (map.Node("at_least"), map.Node("at_most"), map.Node("equals"), map.Node("one_of"));
         var examples = map.Items("examples", Example);
         if (least is null && most is null && equal is null && oneOf is null)
@@ -101,6 +102,7 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
             Why = why.Value,
             Mend = mend.Value,
             Concedable = concedable?.Value ?? true,
+            Plausibility = plausibility?.Value ?? false,
             Examples = examples,
         };
     }
@@ -114,7 +116,7 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         var when = Scalar(map, "when", required: false);
         var severity = map.Word("severity", Severities);
         var (least, most, equal, oneOf) = (map.Node("at_least"), map.Node("at_most"), map.Node("equals"), map.Node("one_of"));
-        foreach (var key in (ReadOnlySpan<string>)["title", "applies_to", "measure", "source", "why", "mend", "concedable", "examples"])
+        foreach (var key in (ReadOnlySpan<string>)["title", "applies_to", "measure", "source", "why", "mend", "concedable", "plausibility", "examples"])
         {
             if (map.Has(key))
             {

@@ -67,6 +67,7 @@ internal sealed class RuleBuilder
             Why = _draft.Why,
             Mend = _draft.Mend,
             Concedable = _draft.Concedable,
+            Plausibility = _draft.Plausibility,
             Examples = _draft.Examples,
             Span = _draft.Span,
             Program = new()

@@ -37,6 +37,8 @@ internal sealed record RuleSyntax
 
     public bool Concedable { get; init; } = true;
 
+    public bool Plausibility { get; init; }
+
     public ImmutableArray<RuleExample> Examples { get; init; } = [];
 
     /// <summary>Where the rule stands: its id.</summary>

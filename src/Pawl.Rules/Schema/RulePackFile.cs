@@ -76,6 +76,9 @@ public sealed record RuleEntry
     [Display(Name = "Concedable", Description = "Whether a concession may cover it and a house may weaken it; true unless stated.")]
     public Stated<bool>? Concedable { get; init; }
 
+    [Display(Name = "Plausibility", Description = "Whether the limits are a window of what occurs, so that a failure names the likely slip; false unless stated.")]
+    public Stated<bool>? Plausibility { get; init; }
+
     [Display(Name = "Examples", Description = "Cases worked by hand.")]
     public ImmutableArray<ExampleEntry> Examples { get; init; } = [];
 }

@@ -110,7 +110,7 @@ public sealed record PilotSpec
     public required Stated<string> Side { get; init; }
 
     [Display(Name = "Diameter", Description = "With its tolerance.")]
-    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "110 mm h7")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "110 mm ±0.01")]
     public required Stated<Toleranced> Diameter { get; init; }
 
     [Display(Name = "Depth", Description = "Length of the spigot or depth of the recess, with its tolerance.")]

@@ -50,12 +50,6 @@ internal static class ClassLetters
                 Hole($"dowels.{dowels.Name.Value}.parts[{i}].hole", dowels.Parts[i].Hole);
         }
 
-        foreach (var fit in read.Fits.Entries)
-        {
-            Hole($"fits.{fit.Name.Value}.hole", fit.Hole);
-            Shaft($"fits.{fit.Name.Value}.shaft", fit.Shaft);
-        }
-
         foreach (var side in read.Interfaces.Entries)
         {
             if (side.Pilot is { } pilot)

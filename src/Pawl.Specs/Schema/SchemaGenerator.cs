@@ -263,19 +263,10 @@ public sealed class SchemaGenerator(SchemaPurpose purpose)
             ?? throw new InvalidOperationException($"There is no dimension {measures.Dimension}.");
         var dimension = (Dimension)field.GetValue(null)!;
 
-        var isRatio = dimension == Dimension.Ratio;
-        schema.Type = isRatio ? JsonObjectType.String | JsonObjectType.Number : JsonObjectType.String;
+        schema.Type = JsonObjectType.String;
         schema.AllOf.Add(PatternDefinition(QuantityPatterns.NameOf(dimension, type == typeof(Toleranced)), () => QuantityPatterns.Of(dimension, type == typeof(Toleranced))));
         if (SignOf(measures) is { } sign)
-        {
             schema.AllOf.Add(PatternDefinition(sign.Name, () => sign.Pattern));
-            if (isRatio && sign.Name == QuantityPatterns.Positive.Name)
-                schema.ExclusiveMinimum = 0;
-            else if (isRatio && sign.Name == QuantityPatterns.NotPositive.Name)
-                schema.Maximum = 0;
-            else if (isRatio)
-                schema.Minimum = 0;
-        }
 
         if (measures.Example.Length > 0)
             Examples(schema, measures.Example);

@@ -82,7 +82,7 @@ public sealed class ShippedSteelTests
     // Each row: a line of a steel, the code, the text at whose start the complaint stands, and a piece of the hint.
     [Theory]
     [InlineData("carbon: {min: 0.21 %, max: 0.15 %}", DiagnosticCodes.OutOfRange, "0.15 %", "Exchange")]
-    [InlineData("carbon: {min: 0.15, max: 0.21 %}", DiagnosticCodes.OutOfRange, "0.15,", "Did you mean 0.15 %?")]
+    [InlineData("carbon: {min: 0.15, max: 0.21 %}", DiagnosticCodes.MissingUnit, "0.15,", "Write `0.15 %` or `15 %`, whichever is meant.")]
     [InlineData("carbon: {min: -0.1 %, max: 0.21 %}", DiagnosticCodes.OutOfRange, "-0.1 %", null)]
     [InlineData("carbon: {min: 0.1 %, max: 2.1 %}", DiagnosticCodes.OutOfRange, "2.1 %", null)]
     [InlineData("carbon: {max: 0.21 %}", DiagnosticCodes.MissingKey, "carbon:", "min")]

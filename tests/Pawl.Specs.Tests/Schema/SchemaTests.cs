@@ -72,7 +72,7 @@ public sealed class SchemaTests
     [InlineData("train: {gears: {a: {thickness_allowance: {upper: 0 mm, lower: −0.1 mm}, helix_angle: 20° 30′ 15″}}}")]
     [InlineData("duty: {input: {torque: 140 ft-lb, speed: 8200 1/min}}")]
     [InlineData("duty: {input: {torque: 0.2 kN*mm, radial_force: 3 kg·m/s², speed: null}}")]
-    [InlineData("duty: {oil: {running: -40 °C}, reliability: 0.95}")]
+    [InlineData("duty: {oil: {running: -40 °C}, reliability: 95 %}")]
     [InlineData("ratio: {target: null}")]
     [InlineData("extends: [a.yaml, b.yaml]")]
     public async Task The_editor_schema_lets_a_variant_remove_and_leave_out(string line) =>
