@@ -86,7 +86,8 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             lines.Write($"{Place(finding)} {_paint.Yellow("concession")} {Head(finding)}: {Measured(finding)}");
             if (finding.Concession is not { } concession)
                 continue;
-            lines.Write($"  until {Day(concession.Expires)}, down to {Figures.Margin(concession.WorstMargin)}, approved by {Safe(concession.ApprovedBy)}: {Safe(concession.Reason)}");
+            var variants = concession.Variants.IsEmpty ? "" : $", for {Safe(string.Join(", ", concession.Variants))}";
+            lines.Write($"  until {Day(concession.Expires)}, down to {Figures.Margin(concession.WorstMargin)}{variants}, approved by {Safe(concession.ApprovedBy)}: {Safe(concession.Reason)}");
         }
     }
 

@@ -8,6 +8,9 @@ namespace Pawl.Rules;
 /// <summary>Every complaint about a rule pack, worded once.</summary>
 internal static class RuleDiagnostics
 {
+    // What changed may stand at the end of a condition or a table.
+    private const int MostOfAChange = 200;
+
     public static Diagnostic Error(string code, SourceSpan span, string message, string? hint = null) =>
         new(code, Severity.Error, span, message, hint);
 
@@ -75,7 +78,7 @@ internal static class RuleDiagnostics
     public static Diagnostic Weakened(Deviation deviation, string id) =>
         new(
             RuleCodes.Weakened, Severity.Note, deviation.Span,
-            $"The shipped rule `{id}` is weakened: {Weakenings(deviation)}; approved by {Short(deviation.ApprovedBy)}.", $"Reason given: {Short(deviation.Reason)}");
+            $"The shipped rule `{id}` is weakened: {Weakenings(deviation)}; approved by {Short(deviation.ApprovedBy)}.", $"Reason given: {Short(deviation.Reason, MostOfAChange)}");
 
     public static Diagnostic CannotWeaken(Deviation deviation, Rule shipped) =>
         Error(
@@ -85,7 +88,7 @@ internal static class RuleDiagnostics
 
     private static string Weakenings(Deviation deviation) => string.Join("; ", deviation.Changes
         .Where(change => change.Effect != DeviationEffect.Tightened)
-        .Select(change => $"{change.What} `{Short(change.House)}` in place of `{Short(change.Shipped)}`{(change.Effect == DeviationEffect.NotComparable ? ", which cannot be compared" : "")}"));
+        .Select(change => $"{change.What} `{Short(change.House, MostOfAChange)}` in place of `{Short(change.Shipped, MostOfAChange)}`{(change.Effect == DeviationEffect.NotComparable ? ", which cannot be compared" : "")}"));
 
     public static Diagnostic UnknownWord(SourceSpan span, string path, string found, ImmutableArray<string> words) =>
         new(RuleCodes.UnknownWord, Severity.Warning, span, $"`{path}` is never `{Short(found)}`.", Hint(found, words));
@@ -93,13 +96,13 @@ internal static class RuleDiagnostics
     public static Diagnostic AppliedToNothing(Rule rule) =>
         new(
             RuleCodes.AppliedToNothing, Severity.Warning, rule.Span,
-            $"The house rule `{rule.Id}` applied to nothing in the specs judged: no {rule.AppliesTo.Name} {(rule.When is null ? "" : $"met `{Short(rule.When)}` and ")}had what it measures.",
+            $"The {(rule.Shipped is null ? "house" : "overridden")} rule `{rule.Id}` applied to nothing in the specs judged: no {rule.AppliesTo.Name} {(rule.When is null ? "" : $"met `{Short(rule.When, MostOfAChange)}` and ")}had what it measures.",
             "Check `applies_to`, `when` and `measure`, or judge a spec that it is for.");
 
-    public static string Short(string text) =>
-        text.Length <= 60 && text.AsSpan().IndexOfAny('\n', '\r', '`') < 0
+    public static string Short(string text, int most = 60) =>
+        text.Length <= most && text.AsSpan().IndexOfAny('\n', '\r', '`') < 0
             ? text
-            : $"{(text.Length <= 60 ? text : text[..59] + "…").Replace('\n', ' ').Replace('\r', ' ').Replace('`', '´')}";
+            : $"{(text.Length <= most ? text : text[..(most - 1)] + "…").Replace('\n', ' ').Replace('\r', ' ').Replace('`', '´')}";
 
     internal static string WithArticle(string noun) =>
         noun.Length > 0 && "aeiou".Contains(noun[0], StringComparison.Ordinal) ? $"an {noun}" : $"a {noun}";

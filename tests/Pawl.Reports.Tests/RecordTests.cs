@@ -35,6 +35,38 @@ public sealed class RecordTests
         Assert.DoesNotContain('\r', json);
     }
 
+    [Fact]
+    public void A_concession_tells_the_variants_that_it_names()
+    {
+        var record = Sample.Record();
+        var named = record with
+        {
+            Findings = [.. record.Findings.Select(f => f.Concession is null ? f : f with { Concession = f.Concession with { Variants = ["R148", "R180"] } })],
+        };
+        using var text = new StringWriter();
+        new TextReport().Write(named, text);
+
+        Assert.Contains(", down to −5 %, for R148, R180, approved by", text.ToString(), StringComparison.Ordinal);
+        Assert.Contains("- For the variants R148, R180\n- Stated at", Markdown.MarkdownReport.Render(named), StringComparison.Ordinal);
+        Assert.Contains("For the variants R148, R180", Html.HtmlReport.Render(named), StringComparison.Ordinal);
+        Assert.Equal(named.ToJson(), ConformanceRecord.Read(named.ToJson()).ToJson());
+        Assert.DoesNotContain("For the variants", Markdown.MarkdownReport.Render(record), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_record_of_rules_as_shipped_says_nothing_of_deviations()
+    {
+        var judgement = new Sample().ToJudgement();
+        var asShipped = judgement with { Rules = judgement.Rules with { Rules = [.. judgement.Rules.Rules.Select(r => r with { Shipped = null, Deviation = null })] } };
+
+        var record = RecordBuilder.Build(asShipped, Sample.Tool);
+
+        Assert.Equal((0, true), (record.Verdict.WeakenedRules, record.Deviations.IsEmpty));
+        Assert.Equal(
+            "1 check of 4 evaluated fails at severity error. 1 check stands under concession. 1 check that applies is not evaluated.", record.Verdict.Statement);
+        Assert.Contains("The rules are in force as shipped.", Markdown.MarkdownReport.Render(record), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("", "no conformance record")]
     [InlineData("[]", "states no format")]

@@ -111,6 +111,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ("approved_by", Escape(concession.ApprovedBy)),
         ("expires", Day(concession.Expires)),
         ("worst_margin", Figures.Margin(concession.WorstMargin)),
+        ("variants", string.Join(", ", concession.Variants.Select(Escape))),
         ("place", Code(concession.Place.ToString())));
 
     private string Governing(TermRecord term)
