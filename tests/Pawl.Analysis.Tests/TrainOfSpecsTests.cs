@@ -52,7 +52,7 @@ public class TrainOfSpecsTests
         Gen.Select(Gen.Int[14, 40], Gen.Int[14, 40], Gen.Double[0.9, 1]).Sample((sun, planet, mesh) =>
         {
             var analysis = SpecText.Analyse(SpecText.Simple(
-                sun, planet, sun + (2 * planet), mesh: FormattableString.Invariant($", efficiency: {mesh:0.0000}")));
+                sun, planet, sun + (2 * planet), mesh: FormattableString.Invariant($", efficiency: {100 * mesh:0.00} %")));
 
             var power = analysis.Value("bodies.input", "power") + analysis.Value("bodies.carrier", "power");
             Assert.Equal(power * 1000, analysis.Value("train", "lost_power"), 6);

@@ -58,8 +58,8 @@ public sealed class CompletenessTests
     [Fact]
     public void A_section_that_the_project_or_the_spec_requires_must_be_stated()
     {
-        var byProject = Check("", "required_sections: [bearings, parallel_keys]\n");
-        var bySpec = Check("required_sections: [parallel_keys]");
+        var byProject = Check("parallel_keys: null", "required_sections: [bearings, parallel_keys]\n");
+        var bySpec = Check("required_sections: [parallel_keys]\nparallel_keys: null");
         var emptied = Check("parallel_keys: {}\nrequired_sections: [parallel_keys]");
 
         Assert.Equal((1, 1, 1), (byProject.Code, bySpec.Code, emptied.Code));
@@ -72,8 +72,8 @@ public sealed class CompletenessTests
     [Fact]
     public void What_is_not_stated_stands_beside_the_verdict_and_an_empty_section_is_stated()
     {
-        var verdict = Check("").OutLines.Single(line => line.Contains(" conforms. ", StringComparison.Ordinal));
-        var without = Check("parallel_keys: {}").OutLines.Single(line => line.Contains(" conforms. ", StringComparison.Ordinal));
+        var verdict = Check("parallel_keys: null").OutLines.Single(line => line.Contains(" conforms. ", StringComparison.Ordinal));
+        var without = Check("").OutLines.Single(line => line.Contains(" conforms. ", StringComparison.Ordinal));
 
         Assert.Matches("Not stated, so not judged: .*parallel_keys", verdict);
         Assert.DoesNotContain("parallel_keys", without, StringComparison.Ordinal);

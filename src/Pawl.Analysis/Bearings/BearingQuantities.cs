@@ -72,6 +72,11 @@ public sealed class BearingQuantities : Section<BearingSpec>
     public static readonly NumberDefinition<BearingSpec> StaticRating = Number("static_rating", "C_0", "Basic static load rating", Units.Newton)
         .Found(static (_, subject) => EntryOf(subject).StaticRating, static s => OfEntry(s, "static_rating"));
 
+    public static readonly NumberDefinition<BearingSpec> StaticRatingOverSize =
+        Number("static_rating_over_size", "C_0/(D_pw·B)", "Static rating over mean diameter and width", Units.Megapascal)
+        .By("C_0/(D_pw·B)", "geometry")
+        .From(StaticRating, PitchDiameter, Width, static (rating, pitch, width) => rating / (pitch * width));
+
     public static readonly NumberDefinition<BearingSpec> SetRating =
         Number("set_rating", "C_s", "Dynamic rating of all bearings of this place", Units.Newton)
         .By("C·k^0.7 of balls, C·k^(7/9) of rollers, k like bearings side by side", Iso281)

@@ -87,6 +87,11 @@ public sealed class Joints : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> Torque = Number("tightening_torque", "M_A", "Tightening torque", Units.NewtonMetre)
         .When(Method, IsByTorque).Stated(static s => s.Tightening?.Torque);
 
+    public static readonly NumberDefinition<JointSpec> TorqueOverSize =
+        Number("torque_over_size", "M_A/d³", "Tightening torque over the cube of the thread diameter", Units.Megapascal)
+        .By("M_A/d³", "geometry")
+        .From(Torque, Thread, static (torque, thread) => torque / Math.Pow(thread.Diameter, 3));
+
     public static readonly NumberDefinition<JointSpec> WrenchError = Number("wrench_error", "e", "Error of the torque wrench", Units.Percent)
         .When(Method, IsByWrench).Stated(static s => s.Tightening?.WrenchError).Assumed(0.04, "4 %, common practice, no source");
 

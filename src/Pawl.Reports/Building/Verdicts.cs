@@ -53,10 +53,10 @@ internal static class Verdicts
                 + (errors.Open == 0 ? "." : $", {Phrase.Whole(errors.Open)} of them at severity error."));
         }
 
-        if (weakened > 0)
-            sentences.Add($"{Phrase.Count(weakened, "shipped rule")} {Phrase.Verb(weakened, "is", "are")} weakened by house rules.");
         if (!notStated.IsEmpty)
             sentences.Add($"Not stated, so not judged: {string.Join(", ", notStated)}.");
+        if (weakened > 0)
+            sentences.Add($"{Phrase.Count(weakened, "shipped rule")} {Phrase.Verb(weakened, "is", "are")} weakened by house rules.");
         return string.Join(' ', sentences);
     }
 }
