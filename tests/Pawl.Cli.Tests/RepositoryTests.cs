@@ -7,7 +7,7 @@ namespace Pawl.Cli.Tests;
 /// <summary>The layers as shipped, on the specs that are shipped.</summary>
 public sealed class RepositoryTests
 {
-    private static readonly string Root = Path.GetFullPath("../..", Path.GetDirectoryName(Here())!);
+    internal static readonly string Root = Path.GetFullPath("../..", Path.GetDirectoryName(Here())!);
 
     private static string Here([CallerFilePath] string file = "") => file;
 

@@ -74,11 +74,17 @@ public sealed partial class Spoiling
 
     private void Gather(Node node, string path)
     {
-        if (node.Scalar is { } text && Number().IsMatch(text.Trim('"')) && double.Parse(Number().Match(text.Trim('"')).Value, CultureInfo.InvariantCulture) != 0)
+        if (node.Scalar is { } text && HasWorseSide(path) && Number().IsMatch(text.Trim('"')) && double.Parse(Number().Match(text.Trim('"')).Value, CultureInfo.InvariantCulture) != 0)
             _inputs.Add((path, node));
         for (var i = 0; i < node.Items.Count; i++)
             Gather(node.Items[i].Value, node.IsMap ? $"{path}.{node.Items[i].Key}".TrimStart('.') : $"{path}[{i}]");
     }
+
+    /// <summary>Places along the axis, lengths that shift what follows and sheets that go together in packs are better or worse by turns.</summary>
+    private static bool HasWorseSide(string path) =>
+        !path.EndsWith("_at", StringComparison.Ordinal) && !path.EndsWith(".axial_position", StringComparison.Ordinal)
+        && !(path.StartsWith("shafts.", StringComparison.Ordinal) && path.EndsWith(".length", StringComparison.Ordinal))
+        && !path.StartsWith("shims.", StringComparison.Ordinal);
 
     /// <summary>The first number of a text times a factor; whole numbers stay whole.</summary>
     private static string Scaled(string text, double factor) => Number().Replace(

@@ -39,6 +39,14 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
         .Solved([Place, B.Width], static (s, subject) => Beyond(
             subject[Place].Value.Nominal, subject[B.Width].Value.Nominal / 2, ShaftPlaces.On(subject.Context.Spec, s.Shaft.Value).Ends));
 
+    public static readonly NumberDefinition<BearingSpec> BeyondPlanet =
+        Number("beyond_planet", "", "How far the bearing stands out beyond the gears of its planet", Units.Millimetre)
+        .By("the greater of z_0 − (z − B/2) and z + B/2 − z_1, not below zero, with the outer faces z_0 and z_1 of the gears on the planet", "geometry").Scaled(1)
+        .When(static (s, subject) => GearsOf(s, subject) is { IsEmpty: false } gears && gears.All(static gear => gear is { FaceWidth: not null, AxialPosition: not null }))
+        .Solved([Place, B.Width], static (s, subject) => Beyond(
+            subject[Place].Value.Nominal, subject[B.Width].Value.Nominal / 2,
+            (GearsOf(s, subject).Min(static gear => Middle(gear) - HalfFace(gear)), GearsOf(s, subject).Max(static gear => Middle(gear) + HalfFace(gear)))));
+
     public static readonly NumberDefinition<BearingSpec> HousingSeat = Number("housing_seat", "D_h", "Seat in the housing", Units.Millimetre)
         .Stated(static s => s.HousingSeat);
 
@@ -138,6 +146,15 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
 
     private static bool HasEnds(BearingSpec spec, Subject bearing) =>
         ShaftPlaces.On(bearing.Context.Spec, spec.Shaft.Value) is { IsEmpty: false, Ends: { From: var from, To: var to } } && double.IsFinite(from) && double.IsFinite(to);
+
+    private static ImmutableArray<GearSpec> GearsOf(BearingSpec spec, Subject bearing) =>
+        bearing.Context.Spec.Train is { } train && train.Planets.Find(spec.Housing.Value) is not null
+            ? [.. train.Gears.Entries.Where(gear => gear.On.Value == spec.Housing.Value)]
+            : [];
+
+    private static double Middle(GearSpec gear) => gear.AxialPosition!.Value.Nominal.Coherent;
+
+    private static double HalfFace(GearSpec gear) => gear.FaceWidth!.Value.Nominal.Coherent / 2;
 
     private static double Beyond(double place, double half, (double From, double To) ends) => Math.Max(0, Math.Max(ends.From - (place - half), place + half - ends.To));
 
