@@ -1,10 +1,12 @@
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using static Pawl.Analysis.BodyInputs;
+using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Pins;
 
@@ -110,6 +112,15 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
     public static readonly NumberDefinition<PlanetPinSpec> CheekYield =
         Number("cheek_yield", "R_e,c", "Yield of the carrier", Units.Megapascal).Stated(static s => s.CheekYield);
 
+    public static readonly NumberDefinition<PlanetPinSpec> CheekRoom =
+        Number("cheek_room", "", "Room that the gears of the planet leave between the cheeks", Units.Millimetre)
+        .By("L − t − (z_1 − z_0), with the outer faces z_0 and z_1 of the gears on the planet", "geometry").Scaled(1)
+        .When(static (s, subject) => IsStraddled(s) && s is { Span: not null, Cheek: not null } && HasPlaces(s, subject))
+        .From(
+            Span, Cheek, Each("gears", static () => GearQuantities.FaceWidth, "b"), Each("gears", static () => GearQuantities.AxialPosition, "z"),
+            static (span, cheek, faces, places) => span - cheek
+                - (places.Zip(faces, static (z, b) => z + b / 2).Max() - places.Zip(faces, static (z, b) => z - b / 2).Min()));
+
     public static readonly NumberDefinition<PlanetPinSpec> CheekHole =
         Number("cheek_hole", "D", "Hole of the cheek", Units.Millimetre).Stated(static s => s.CheekHole).Optional();
 
@@ -124,9 +135,16 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
         foreach (var spec in context.Spec.PlanetPins.Entries)
         {
             context.Begin(SubjectKinds.PlanetPin, $"planet_pins.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => context.Find(SubjectKinds.Train, "train"));
+                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .RelateAll("gears", () => GearsOf(spec, context).Select(gear => context.Find(SubjectKinds.Gear, $"gears.{gear.Name.Value}")!));
         }
     }
+
+    private static IEnumerable<GearSpec> GearsOf(PlanetPinSpec pin, AnalysisContext context) =>
+        context.Spec.Train?.Gears.Entries.Where(gear => gear.On.Value == pin.Planets.Value) ?? [];
+
+    private static bool HasPlaces(PlanetPinSpec pin, Subject subject) =>
+        GearsOf(pin, subject.Context).ToArray() is { Length: > 0 } gears && Array.TrueForAll(gears, static gear => gear is { FaceWidth: not null, AxialPosition: not null });
 
     private static bool IsStraddled(PlanetPinSpec spec) => spec.Held.Value == "straddled";
 
