@@ -129,7 +129,8 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             return Safe(faults);
 
         var (value, limit) = Figures.Apart(finding);
-        var margin = finding.Margin is { } m ? $", margin {Figures.Margin(m)}" : "";
+        var margin = finding.Margin is null ? ""
+            : $", margin {(finding.Outcome == OutcomeWord.UnderConcession ? Figures.ConcededMargin(finding) : Figures.Margin(finding))}";
         return $"value {Safe(value)}, limit {Safe(limit)}{margin}";
     }
 

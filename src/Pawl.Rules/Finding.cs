@@ -40,6 +40,12 @@ public sealed record Finding
     /// <summary>Signed, dimensionless; at the worst case; null when there is none. 0 is on the limit, negative fails.</summary>
     public double? Margin { get; init; }
 
+    /// <summary>The end of the measured value that the margin is taken at, coherent; null without tolerances, and where no one end governs.</summary>
+    public double? Worst { get; init; }
+
+    /// <summary>The margin as a signed distance, coherent, where the limit is zero: a share of it says nothing.</summary>
+    public double? Distance { get; init; }
+
     /// <summary>Why it is not evaluated or not applicable; for a failed concession, what was meant perhaps.</summary>
     public ImmutableArray<string> Reasons { get; init; } = [];
 

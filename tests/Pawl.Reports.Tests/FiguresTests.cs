@@ -35,6 +35,18 @@ public sealed class FiguresTests
     [InlineData(-0.00013, "−0.013 %")]
     public void A_margin_is_a_signed_percentage(double margin, string text) => Assert.Equal(text, Figures.Margin(margin));
 
+    // −5 mm against a scale of 1 mm; a limit that is not zero; on the limit; a ratio; none.
+    [Theory]
+    [InlineData(-5d, -5d, "mm", "−5 mm")]
+    [InlineData(4d, 0.4, "mm", "+0.4 mm")]
+    [InlineData(-0.873, -0.5, "°", "−0.5°")]
+    [InlineData(-1d, -1d, "", "−1")]
+    [InlineData(0d, 0d, "mm", "on the limit")]
+    [InlineData(-0.2, null, "mm", "−20 %")]
+    [InlineData(null, null, "mm", "–")]
+    public void A_margin_to_a_limit_of_zero_is_a_distance(double? share, double? distance, string unit, string text) =>
+        Assert.Equal(text, Figures.Margin(share, distance is { } d ? new() { Nominal = d, Unit = unit } : null));
+
     [Fact]
     public void What_fails_never_looks_equal_to_its_limit()
     {

@@ -52,6 +52,8 @@ internal static class Explanations
             _ when quantity.Dimension == Dimension.Ratio => "a number without a unit",
             _ => $"a {quantity.Dimension.Name}, reported in {quantity.Unit.Symbol}",
         }));
+        if (quantity.ValueKind == ValueKind.Number && !quantity.Dimension.IsPoint)
+            facts.Add(new("scale", $"{Formatting.Significant(quantity.Unit.FromCoherent(quantity.Scale), 4)} {quantity.Unit.Symbol}".TrimEnd() + ": a margin to a limit of zero is a share of it, in records and concessions"));
         if (quantity.Formula.Length > 0)
             facts.Add(new("formula", quantity.Formula));
         if (quantity.Source.Length > 0)

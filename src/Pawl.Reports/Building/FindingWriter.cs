@@ -28,6 +28,8 @@ internal static class FindingWriter
         AtMost = quantities.Measure(finding.AtMost),
         OneOf = finding.OneOf,
         Margin = Margin(finding),
+        AbsoluteMargin = finding is { Distance: { } distance, Measured: { } measured } ? QuantityWriter.Distance(measured.Kind, distance) : null,
+        Worst = finding is { Worst: { } worst, Measured: { } ranged } ? ranged.Kind.Unit.FromCoherent(worst) + 0.0 : null,
         Place = quantities.Place(finding.Span),
         Reasons = finding.Reasons,
         Concession = finding.Concession is { } concession ? Write(concession, quantities) : null,

@@ -38,6 +38,12 @@ public sealed record FindingRecord
     [Display(Name = "Margin", Description = "Signed share of the limit at the worst case: 0 is on the limit, negative fails.")]
     public double? Margin { get; init; }
 
+    [Display(Name = "Absolute margin", Description = "Signed distance from a limit of zero, where a share of the limit says nothing; the margin is then a share of the scale of the quantity.")]
+    public ValueRecord? AbsoluteMargin { get; init; }
+
+    [Display(Name = "Worst", Description = "The end of the measured value that the margin is taken at, in the unit of the value; absent without tolerances, and where no one end governs.")]
+    public double? Worst { get; init; }
+
     [Display(Name = "Place", Description = "The place in the spec that governs the value.")]
     public required PlaceRecord Place { get; init; }
 

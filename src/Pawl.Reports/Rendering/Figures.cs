@@ -36,6 +36,21 @@ internal static class Figures
         return $"{(margin > 0 ? "+" : "")}{Rounded(percent, digits)} %";
     }
 
+    /// <summary>The margin of a finding: in the unit of the value where the limit is zero, <c>−5 mm</c>, else a percentage; a dash without one.</summary>
+    public static string Margin(FindingRecord finding) => Margin(finding.Margin, finding.AbsoluteMargin);
+
+    /// <inheritdoc cref="Margin(FindingRecord)"/>
+    public static string Margin(double? share, ValueRecord? absolute) => (share, absolute?.Nominal) switch
+    {
+        (not 0, { } distance and not 0) => (distance > 0 ? "+" : "") + Of(absolute!),
+        ({ } margin, _) => Margin(margin),
+        _ => "–",
+    };
+
+    /// <summary>The margin with the share that a concession is held to, where that is another number: <c>−5 mm, −500 %</c>.</summary>
+    public static string ConcededMargin(FindingRecord finding) =>
+        finding is { AbsoluteMargin.Nominal: not 0, Margin: { } share } ? $"{Margin(finding)}, {Margin(share)}" : Margin(finding);
+
     /// <summary>A measured value and its limits, with digits enough that what differs looks different.</summary>
     public static (string Value, string Limit) Apart(FindingRecord finding)
     {
