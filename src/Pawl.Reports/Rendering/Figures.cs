@@ -65,7 +65,17 @@ internal static class Figures
             digits++;
         }
 
-        return (Of(value, digits), Limit(finding, digits));
+        var isBroken = finding.Outcome is OutcomeWord.Fails or OutcomeWord.UnderConcession;
+        return (isBroken && finding.Worst is { } worst ? AtWorst(value, worst, digits) : Of(value, digits), Limit(finding, digits));
+    }
+
+    /// <summary>The end that governs first: <c>1.84 mm at worst (nominal 2.08, 1.84…2.32)</c>.</summary>
+    private static string AtWorst(ValueRecord value, double worst, int digits)
+    {
+        if (value is not { Nominal: { } nominal, Min: { } least, Max: { } greatest })
+            return Of(value, digits);
+        var (middle, low, high) = Triple(nominal, least, greatest, digits);
+        return $"{Join(worst - least < greatest - worst ? low : high, value.Unit)} at worst (nominal {middle}, {low}…{high})";
     }
 
     public static string Join(string number, string unit) => unit.Length == 0 ? number
