@@ -15,6 +15,11 @@ public enum Outcome
     NotApplicable,
 }
 
+/// <summary>Which finding is meant.</summary>
+/// <param name="Rule">Id of its rule.</param>
+/// <param name="Subject">Path of its subject.</param>
+public sealed record FindingName(string Rule, string Subject);
+
 /// <summary>One rule put to one subject.</summary>
 public sealed record Finding
 {
@@ -48,6 +53,12 @@ public sealed record Finding
 
     /// <summary>Why it is not evaluated or not applicable; for a failed concession, what was meant perhaps.</summary>
     public ImmutableArray<string> Reasons { get; init; } = [];
+
+    /// <summary>Neighbours of what fails that would do; null when the rule names none or there are none.</summary>
+    public Quantity? Suggestion { get; init; }
+
+    /// <summary>The failure that this one follows from; null for a cause.</summary>
+    public FindingName? FollowsFrom { get; init; }
 
     /// <summary>The concession that covers it.</summary>
     public ConcessionSpec? Concession { get; init; }

@@ -32,6 +32,8 @@ internal static class FindingWriter
         Worst = finding is { Worst: { } worst, Measured: { } ranged } ? ranged.Kind.Unit.FromCoherent(worst) + 0.0 : null,
         Place = quantities.Place(finding.Span),
         Reasons = finding.Reasons,
+        Suggestion = finding.Suggestion?.Text,
+        FollowsFrom = finding.FollowsFrom is { } cause ? new() { Rule = cause.Rule, Subject = cause.Subject } : null,
         Concession = finding.Concession is { } concession ? Write(concession, quantities) : null,
         Governing = withGoverning ? [.. finding.Governing.Select(quantities.Term)] : [],
     };

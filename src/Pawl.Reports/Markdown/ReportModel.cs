@@ -32,7 +32,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["packs"] = List(record.Packs, p => Row(
             ("name", Escape(p.Name)), ("path", Code(p.Path)), ("version", Escape(p.Version)), ("sha256", Code(p.Sha256)))),
         ["tables"] = string.Join(", ", record.Tables.Select(Code)),
-        ["failures"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.Fails), Finding),
+        ["failures"] = List(FailureList.Of(record), Failure),
         ["conceded"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession), Finding),
         ["waiting"] = List(record.Waiting, Wait),
         ["not_evaluated"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.NotEvaluated), Finding),
@@ -104,6 +104,15 @@ internal sealed class ReportModel(ConformanceRecord record)
             ["governing"] = List(finding.Governing, Governing),
             ["concession"] = finding.Concession is { } c ? Concession(c) : null,
         };
+    }
+
+    private ScriptObject Failure(Failure failure)
+    {
+        var model = Finding(failure.Worst);
+        model["also"] = failure.Also(Code);
+        model["suggestion"] = Escape(failure.Worst.Suggestion ?? "");
+        model["follows_from"] = failure is { IsConsequence: true, Worst.FollowsFrom: { } cause } ? $"{RuleLink(cause.Rule)} on {Code(cause.Subject)}" : "";
+        return model;
     }
 
     private static ScriptObject Concession(ConcessionRecord concession) => Row(

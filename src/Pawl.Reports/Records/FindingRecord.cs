@@ -50,11 +50,27 @@ public sealed record FindingRecord
     [Display(Name = "Reasons", Description = "Why it is not evaluated or does not apply; of a failed concession, what was meant perhaps.")]
     public ImmutableArray<string> Reasons { get; init => field = value.IsDefault ? [] : value; } = [];
 
+    [Display(Name = "Suggestion", Description = "Neighbours of what fails that would do.")]
+    public string? Suggestion { get; init; }
+
+    [Display(Name = "Follows from", Description = "The failure that this one follows from; absent of a cause.")]
+    public CauseRecord? FollowsFrom { get; init; }
+
     [Display(Name = "Concession", Description = "The permission that covers it.")]
     public ConcessionRecord? Concession { get; init; }
 
     [Display(Name = "Governing", Description = "Declared inputs beneath the value.")]
     public ImmutableArray<TermRecord> Governing { get; init => field = value.IsDefault ? [] : value; } = [];
+}
+
+/// <summary>The failure that another follows from.</summary>
+public sealed record CauseRecord
+{
+    [Display(Name = "Rule", Description = "Id of the rule.")]
+    public required string Rule { get; init; }
+
+    [Display(Name = "Subject", Description = "Path of the subject.")]
+    public required string Subject { get; init; }
 }
 
 /// <summary>A measured value or a limit, with its derivation when it is more than a quantity of a subject.</summary>
