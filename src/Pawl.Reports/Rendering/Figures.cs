@@ -42,7 +42,7 @@ internal static class Figures
     /// <inheritdoc cref="Margin(FindingRecord)"/>
     public static string Margin(double? share, ValueRecord? absolute) => (share, absolute?.Nominal) switch
     {
-        (not 0, { } distance and not 0) => (distance > 0 ? "+" : "") + Of(absolute!),
+        (not 0, { } distance and not 0) => (distance > 0 ? "+" : "") + Of(absolute!, absolute!.Unit == "mm" ? DigitsFor(absolute) : 3),
         ({ } margin, _) => Margin(margin),
         _ => "–",
     };
