@@ -124,7 +124,7 @@ public static class IndexReport
             var remarks = domain.Counts.Fails - domain.FailingErrors;
 
             // A text or a truth value fails without a margin.
-            return $"{Labels.Symbol(outcome)} {(domain.WorstErrorMargin is { } worst && (worst < 0 || domain.FailingErrors == 0) ? Figures.Margin(worst) : Labels.Of(outcome))}"
+            return $"{Labels.Symbol(outcome)} {(domain.WorstErrorMargin is { } worst && (worst < 0 || domain.FailingErrors == 0) ? Figures.Margin(worst, domain.WorstErrorAbsoluteMargin) : Labels.Of(outcome))}"
                 + Besides(remarks, remarks == 1 ? "remark" : "remarks") + Besides(domain.Counts.NotEvaluated, "open");
         }
 

@@ -24,15 +24,15 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
 {
     private readonly Paint _paint = new(colour);
 
-    /// <summary>One spec: findings first, the worst before all; a summary line last.</summary>
+    /// <summary>One spec: findings first, the worst before all but what follows under its cause; a summary line last.</summary>
     public void Write(ConformanceRecord record, TextWriter to)
     {
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(to);
         var lines = new Lines(to);
         var rules = level == TextLevel.Quiet ? null : record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
-        foreach (var finding in FindingOrder.WorstFirst(record.Findings, OutcomeWord.Fails))
-            Failure(finding, rules, lines);
+        foreach (var failure in FailureList.Of(record))
+            Write(failure, rules, lines);
 
         if (level != TextLevel.Quiet)
         {
@@ -61,8 +61,9 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         lines.Write(Summary(record));
     }
 
-    private void Failure(FindingRecord finding, Dictionary<string, RuleRecord>? rules, Lines lines)
+    private void Write(Failure failure, Dictionary<string, RuleRecord>? rules, Lines lines)
     {
+        var (finding, indent, also) = (failure.Worst, failure.IsConsequence ? "  " : "", failure.Also(Safe));
         var severity = Labels.Of(finding.Severity);
         var painted = finding.Severity switch
         {
@@ -70,13 +71,23 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             SeverityWord.Warning => _paint.Yellow(severity),
             _ => _paint.Blue(severity),
         };
-        lines.Write($"{Place(finding)} {painted} {Head(finding)}: {Measured(finding)}");
+        lines.Write($"{indent}{Place(finding)} {painted} {Head(finding)}: {Measured(finding)}{(rules is null && also.Length > 0 ? $"; {also}" : "")}");
         if (rules is null || !rules.TryGetValue(finding.Rule, out var rule))
             return;
+        if (also.Length > 0)
+            lines.Write($"{indent}  {also}");
         foreach (var reason in finding.Reasons)
-            lines.Write($"  {Safe(reason)}");
-        lines.Write($"  {_paint.Dim("why:")} {Safe(rule.Why)}");
-        lines.Write($"  {_paint.Dim("mend:")} {Safe(rule.Mend)}");
+            lines.Write($"{indent}  {Safe(reason)}");
+        if (failure.IsConsequence)
+            lines.Write($"{indent}  follows from {Safe(finding.FollowsFrom!.Rule)} on {Safe(finding.FollowsFrom.Subject)}");
+
+        // Whoever mends the cause needs no advice on what follows from it.
+        if (failure.IsConsequence && level != TextLevel.Verbose)
+            return;
+        lines.Write($"{indent}  {_paint.Dim("why:")} {Safe(rule.Why)}");
+        lines.Write($"{indent}  {_paint.Dim("mend:")} {Safe(rule.Mend)}");
+        if (finding.Suggestion is { } suggestion)
+            lines.Write($"{indent}  {_paint.Dim("would do:")} {Safe(suggestion)}");
     }
 
     private void Concessions(ConformanceRecord record, Lines lines)
@@ -129,7 +140,8 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             return Safe(faults);
 
         var (value, limit) = Figures.Apart(finding);
-        var margin = finding.Margin is { } m ? $", margin {Figures.Margin(m)}" : "";
+        var margin = finding.Margin is null ? ""
+            : $", margin {(finding.Outcome == OutcomeWord.UnderConcession ? Figures.ConcededMargin(finding) : Figures.Margin(finding))}";
         return $"value {Safe(value)}, limit {Safe(limit)}{margin}";
     }
 

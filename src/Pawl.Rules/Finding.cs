@@ -15,6 +15,11 @@ public enum Outcome
     NotApplicable,
 }
 
+/// <summary>Which finding is meant.</summary>
+/// <param name="Rule">Id of its rule.</param>
+/// <param name="Subject">Path of its subject.</param>
+public sealed record FindingName(string Rule, string Subject);
+
 /// <summary>One rule put to one subject.</summary>
 public sealed record Finding
 {
@@ -40,8 +45,20 @@ public sealed record Finding
     /// <summary>Signed, dimensionless; at the worst case; null when there is none. 0 is on the limit, negative fails.</summary>
     public double? Margin { get; init; }
 
+    /// <summary>The end of the measured value that the margin is taken at, coherent; null without tolerances, and where no one end governs.</summary>
+    public double? Worst { get; init; }
+
+    /// <summary>The margin as a signed distance, coherent, where the limit is zero: a share of it says nothing.</summary>
+    public double? Distance { get; init; }
+
     /// <summary>Why it is not evaluated or not applicable; for a failed concession, what was meant perhaps.</summary>
     public ImmutableArray<string> Reasons { get; init; } = [];
+
+    /// <summary>Neighbours of what fails that would do; null when the rule names none or there are none.</summary>
+    public Quantity? Suggestion { get; init; }
+
+    /// <summary>The failure that this one follows from; null for a cause.</summary>
+    public FindingName? FollowsFrom { get; init; }
 
     /// <summary>The concession that covers it.</summary>
     public ConcessionSpec? Concession { get; init; }

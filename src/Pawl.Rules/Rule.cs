@@ -42,6 +42,15 @@ public sealed record Rule
     /// <summary>Whether its limits are a window of what occurs: a failure names the likely slip of the pen.</summary>
     public bool Plausibility { get; init; }
 
+    /// <summary>Ids of the rules whose failures on the same thing follow from a failure of this one; <see cref="Everything"/> for all that its values govern.</summary>
+    public ImmutableArray<string> Explains { get; init; } = [];
+
+    /// <summary>In <see cref="Explains"/>: whatever is governed by one of the declared values that the rule compares.</summary>
+    public const string Everything = "*";
+
+    /// <summary>The text quantity that names neighbours which would do, as written; null when there is none.</summary>
+    public string? Suggest { get; init; }
+
     /// <summary>Cases worked by hand, as the pack gives them.</summary>
     public ImmutableArray<RuleExample> Examples { get; init; } = [];
 

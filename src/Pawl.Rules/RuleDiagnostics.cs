@@ -52,6 +52,11 @@ internal static class RuleDiagnostics
             RuleCodes.UnknownRule, span, $"No shipped rule is called `{Short(found)}`, so there is nothing to override.",
             Nearest.To(found, ids) is { } nearest ? $"Did you mean `{nearest}`?" : "Remove `override: true` to add a rule.");
 
+    public static Diagnostic UnknownExplained(SourceSpan span, string rule, string found, IEnumerable<string> ids) =>
+        Error(
+            RuleCodes.UnknownRule, span, $"`{rule}` is said to explain `{Short(found)}`, but no rule is called so.",
+            Nearest.To(found, ids) is { } nearest ? $"Did you mean `{nearest}`?" : "Take ids of rules, or `*` for whatever the compared values govern.");
+
     public static Diagnostic MalformedId(SourceSpan span, string found) =>
         Error(
             RuleCodes.MalformedId, span, $"`{Short(found)}` is no id of a rule.",

@@ -4,6 +4,40 @@ namespace Pawl.Analysis.Tests;
 /// <summary>Geometry as a spec gets it, from YAML to quantity, against published examples and closed forms.</summary>
 public class GeometryOfSpecsTests
 {
+    // A handbook's profile-shifted spur pair, reprinted on public pages: m 3, z 12 and 24, a_w 56.5; it prints x_1 + x_2 = 0.9600. With
+    // 0.6 and 0.36 the same handbook prints a_w = 56.4999. Here the pair is drawn with 0.6 and 0.3; a_w(0.9) by halving
+    // inv α_w = inv 20° + 2·tan 20°·0.9/36, a_w = 54·cos 20°/cos α_w.
+    [Fact]
+    public void Teeth_that_do_not_give_the_drawn_centre_distance_are_told_what_closes_the_mesh()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 12, module: 3 mm, profile_shift: 0.6", "teeth: 24, module: 3 mm, profile_shift: 0.3", ", centre_distance: 56.5 mm ±0"));
+
+        Assert.Equal(0.96, analysis.Value("meshes.pinion~wheel", "closing_shift_sum"), 0.0005);
+        var (low, high) = (0.01, 1.0);
+        var rack = 20 * Math.PI / 180;
+        for (var round = 0; round < 60; round++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Math.Tan(middle) - middle < Math.Tan(rack) - rack + (2 * Math.Tan(rack) * 0.9 / 36) ? (middle, high) : (low, middle);
+        }
+
+        var centre = (54 * Math.Cos(rack) / Math.Cos(low)).ToString("0.000", System.Globalization.CultureInfo.InvariantCulture);
+        Assert.StartsWith(
+            $"centre distance {centre} mm with these profile shifts, or x_1 + x_2 = 0.960",
+            analysis.Quantity("meshes.pinion~wheel", "closing_values").Text, StringComparison.Ordinal);
+        Assert.EndsWith(" in place of 0.9000 with this centre distance", analysis.Quantity("meshes.pinion~wheel", "closing_values").Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Teeth_that_give_the_drawn_centre_distance_need_nothing_to_close()
+    {
+        var analysis = SpecText.Analyse(SpecText.Pair(
+            "teeth: 12, module: 3 mm, profile_shift: 0.6", "teeth: 24, module: 3 mm, profile_shift: 0.36", ", centre_distance: 56.5 mm ±0"));
+
+        Assert.DoesNotContain(analysis.Subject("meshes.pinion~wheel").Quantities, quantity => quantity.Kind.Name.StartsWith("closing_", StringComparison.Ordinal));
+    }
+
     // Handbook example of a profile-shifted pair, widely reprinted (from memory): m 3, z 12/24, x 0.6/0.36, α 20°:
     // α_wt = 26.0886°, a_w = 56.4999 mm, d_w 37.667/75.333, contact ratio 1.202 with tips shortened to full clearance.
     [Fact]

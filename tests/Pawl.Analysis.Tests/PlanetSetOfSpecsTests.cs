@@ -32,6 +32,20 @@ public class PlanetSetOfSpecsTests
         }
     }
 
+    // A ring held, N = 3: (z_s + z_r) mod 3 = 0 and i = 1 + z_r/z_s. 21 + 70 = 91 leaves 1. By hand: of all changes of one or two of
+    // the numbers by up to 3 those nearest to the ratio, 1 + 70/21 = 4.3333, whose reference centre distances, (z_s + 25)/2 and
+    // (z_r − 25)/2, part by half a module at most, |z_s + 50 − z_r| ≤ 1: 20/70 and 1 + 70/20 = 4.5, 21/72 and 4.4286, 22/71 and 4.2273, 23/73 and 4.1739, 19/68 and 4.5789.
+    [Theory]
+    [InlineData(21, 70, "", "sun 21, ring 72 (ratio 4.429); sun 22, ring 71 (ratio 4.227); sun 23, ring 73 (ratio 4.174)")]
+    [InlineData(21, 70, "ratio: {target: 4.5}", "sun 20, ring 70 (ratio 4.5); sun 21, ring 72 (ratio 4.429); sun 19, ring 68 (ratio 4.579)")]
+    [InlineData(20, 70, "", null)]
+    public void Central_tooth_numbers_nearby_space_the_planets_equally(int sun, int ring, string ratio, string? neighbours)
+    {
+        var analysis = SpecText.Analyse(SpecText.Simple(sun: sun, ring: ring).Replace(SpecText.Duty, SpecText.Duty + "\n" + ratio, StringComparison.Ordinal));
+
+        Assert.Equal(neighbours, analysis.Subject("planets.planet").Find(PlanetSetQuantities.SpacingNeighbour)?.Text);
+    }
+
     // By hand: 45.10 − 45.00.
     [Fact]
     public void Meshes_that_state_different_centre_distances_are_not_coaxial()

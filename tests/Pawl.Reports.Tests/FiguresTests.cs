@@ -35,6 +35,32 @@ public sealed class FiguresTests
     [InlineData(-0.00013, "−0.013 %")]
     public void A_margin_is_a_signed_percentage(double margin, string text) => Assert.Equal(text, Figures.Margin(margin));
 
+    // The least against a lower limit, the greatest against an upper one; what conforms has its nominal first.
+    [Theory]
+    [InlineData(OutcomeWord.Fails, 1.84, "1.84 mm at worst (nominal 2.08, 1.84…2.32)")]
+    [InlineData(OutcomeWord.Fails, 2.32, "2.32 mm at worst (nominal 2.08, 1.84…2.32)")]
+    [InlineData(OutcomeWord.UnderConcession, 1.84, "1.84 mm at worst (nominal 2.08, 1.84…2.32)")]
+    [InlineData(OutcomeWord.Fails, null, "2.08 mm (1.84…2.32)")]
+    [InlineData(OutcomeWord.Conforms, 1.84, "2.08 mm (1.84…2.32)")]
+    public void The_end_that_breaks_a_rule_stands_first(OutcomeWord outcome, double? worst, string text)
+    {
+        var finding = Finding(new() { Nominal = 2.08, Min = 1.84, Max = 2.32, Unit = "mm" }, new() { Nominal = 2, Unit = "mm" });
+
+        Assert.Equal(text, Figures.Apart(finding with { Outcome = outcome, Worst = worst }).Value);
+    }
+
+    // −5 mm against a scale of 1 mm; a limit that is not zero; on the limit; a ratio; none.
+    [Theory]
+    [InlineData(-5d, -5d, "mm", "−5 mm")]
+    [InlineData(4d, 0.4, "mm", "+0.4 mm")]
+    [InlineData(-0.873, -0.5, "°", "−0.5°")]
+    [InlineData(-1d, -1d, "", "−1")]
+    [InlineData(0d, 0d, "mm", "on the limit")]
+    [InlineData(-0.2, null, "mm", "−20 %")]
+    [InlineData(null, null, "mm", "–")]
+    public void A_margin_to_a_limit_of_zero_is_a_distance(double? share, double? distance, string unit, string text) =>
+        Assert.Equal(text, Figures.Margin(share, distance is { } d ? new() { Nominal = d, Unit = unit } : null));
+
     [Fact]
     public void What_fails_never_looks_equal_to_its_limit()
     {

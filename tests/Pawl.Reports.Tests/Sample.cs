@@ -106,7 +106,7 @@ internal sealed class Sample
                 new()
                 {
                     Rule = TipClearance, Subject = meshGear, Outcome = Outcome.Fails, Measured = clearance, AtLeast = atMin,
-                    Margin = (clearance.Value.Min - 0.625) / 0.625, Span = At(60), Governing = [centre],
+                    Margin = (clearance.Value.Min - 0.625) / 0.625, Worst = clearance.Value.Min, Span = At(60), Governing = [centre],
                 },
                 new()
                 {

@@ -67,6 +67,51 @@ public class JudgingTests
         Assert.Equal(1.2, Try.Put(Try.Rule("measure: operating_backlash\nat_least: 0 mm"), mesh).Margin!.Value, 1e-12);
     }
 
+    // 0.06 − 0, the least of −0.01…0.03 below 0, the greatest of 4…5 above 0; a limit that is not zero has a share.
+    [Theory]
+    [InlineData("at_least: 0 mm", 0.06, 0.06, 0.06, 0.06)]
+    [InlineData("at_least: 0 mm", 0.01, -0.01, 0.03, -0.01)]
+    [InlineData("at_most: 0 mm", 4.5, 4, 5, -5d)]
+    [InlineData("equals: 0 mm", 4.5, 4, 5, -5d)]
+    [InlineData("equals: 0 mm", -4.5, -5, -4, -5d)]
+    [InlineData("equals: 0 mm", 0, 0, 0, 0d)]
+    [InlineData("at_least: 0.1 mm", 0.06, 0.06, 0.06, null)]
+    // The limit that governs: 0.9 above 0 is 0.9 of the scale of 1 mm, 0.1 below 1 is 0.1 of the limit.
+    [InlineData("at_least: 0 mm\nat_most: 1 mm", 0.9, 0.9, 0.9, null)]
+    [InlineData("at_least: 0 mm\nat_most: 1 mm", -0.03, -0.03, -0.03, -0.03)]
+    public void A_limit_of_zero_leaves_a_distance(string limits, double nominal, double least, double greatest, double? distance)
+    {
+        var mesh = Try.Mesh("meshes.a~b", Try.Toleranced(MeshQuantities.CentreDistance, nominal, least, greatest));
+
+        var finding = Try.Put(Try.Rule($"measure: centre_distance\n{limits}"), mesh);
+
+        Assert.Equal(distance, finding.Distance);
+    }
+
+    // The end of 1.1…1.6 that is nearer to the limit or farther beyond it; of 1.1…1.6 against 1.2, 1.6 is farther off.
+    [Theory]
+    [InlineData("at_least: 1.2", 1.1)]
+    [InlineData("at_most: 1.5", 1.6)]
+    [InlineData("at_least: 1.2\nat_most: 1.21", 1.6)]
+    [InlineData("equals: 1.2", 1.6)]
+    // Value and limit are at their worst together at 1.1 and 2.2; together with itself no one end governs.
+    [InlineData("at_least: overlap_ratio", 1.1)]
+    [InlineData("at_least: total_contact_ratio * total_contact_ratio", null)]
+    public void The_end_of_the_tolerances_that_governs_is_told(string limits, double? worst)
+    {
+        var mesh = Try.Mesh(
+            "meshes.a~b", Try.Toleranced(MeshQuantities.TotalContactRatio, 1.3, 1.1, 1.6),
+            Try.Toleranced(MeshQuantities.OverlapRatio, 2, 1.8, 2.2));
+
+        var finding = Try.Put(Try.Rule($"measure: total_contact_ratio\n{limits}"), mesh);
+
+        Assert.Equal(worst, finding.Worst);
+    }
+
+    [Fact]
+    public void A_value_without_tolerances_has_no_worst_end() =>
+        Assert.Null(Try.Put(Try.Rule("measure: total_contact_ratio\nat_least: 1.2"), Try.ContactRatio(1.1)).Worst);
+
     // Least 1.1 against 1.2: −1/12. Greatest 1.6 against 1.5: −1/15.
     [Theory]
     [InlineData("at_least: 1.2", -1.0 / 12)]

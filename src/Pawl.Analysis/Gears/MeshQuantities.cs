@@ -85,6 +85,27 @@ public sealed class MeshQuantities : Section<MeshSpec>
         .By("α_wt = acos(a·cos α_t/a_w)", Iso)
         .From(Kind, ReferenceCentreDistance, Of("first", static () => G.TransversePressureAngle), CentreDistance, AngleAt);
 
+    public static readonly NumberDefinition<MeshSpec> ClosingShiftSum =
+        Number("closing_shift_sum", "(x_1 + x_2)(a_w)", "Sum of the profile shifts that closes the mesh at its centre distance")
+        .By("x_1 + x_2 = (z_1 + z_2)·(inv α_wt − inv α_t)/(2·tan α_n)", Iso)
+        .When(CentreDistanceDifference, IsOpen)
+        .From(
+            Kind, Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"), WorkingPressureAngle,
+            Of("first", static () => G.TransversePressureAngle), Of("first", static () => G.PressureAngle),
+            static (kind, z1, z2, working, transverse, normal) =>
+                MeshGeometry.ProfileShiftSum(working, transverse, normal, (int)z1, Second(kind, z2)));
+
+    private static readonly IInput<double> FirstShift = Of("first", static () => G.ProfileShift, "x_1");
+
+    private static readonly IInput<double> SecondShift = Of("second", static () => G.ProfileShift, "x_2");
+
+    public static readonly RowDefinition<MeshSpec, string> ClosingValues = Text("closing_values", "Centre distance or profile shifts that close the mesh")
+        .By("a_w(x), or (x_1 + x_2)(a_w)", Iso)
+        .When(CentreDistanceDifference, IsOpen)
+        .Solved([ShiftCentreDistance, ClosingShiftSum, FirstShift, SecondShift], static (_, subject) => Closing(
+            subject[ShiftCentreDistance].Value.Nominal, subject[ClosingShiftSum].Value.Nominal,
+            subject.Reach("first")![G.ProfileShift].Value.Nominal + subject.Reach("second")![G.ProfileShift].Value.Nominal));
+
     public static readonly NumberDefinition<MeshSpec> CommonFaceWidth =
         Number("common_face_width", "b", "Face width in common", Units.Millimetre)
         .By("b = least of b_1, b_2 and (b_1 + b_2)/2 − |place_1 − place_2|", "closed form").Turns()
@@ -340,6 +361,13 @@ public sealed class MeshQuantities : Section<MeshSpec>
     private static int Second(string kind, double teeth) => G.Signed(kind, teeth);
 
     private static HelixHand HandOf(string word) => word == "left" ? HelixHand.Left : HelixHand.Right;
+
+    /// <summary>Whether the teeth close at another centre distance than they have, by what a drawing shows.</summary>
+    private static bool IsOpen(double difference) => Math.Abs(difference) > 0.0005;
+
+    private static string Closing(double centreDistance, double sum, double stated) => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture,
+        $"centre distance {centreDistance:0.000} mm with these profile shifts, or x_1 + x_2 = {sum:0.0000} in place of {stated:0.0000} with this centre distance").Replace('-', '−');
 
     private static double AngleAt(string kind, double reference, double transverse, double working) =>
         MeshGeometry.WorkingPressureAngleFromCentreDistance(Turn(kind) * reference, transverse, Turn(kind) * working);

@@ -52,7 +52,7 @@ internal sealed class PlanetLayout
         Pairs = [.. _train.Meshes.Where(mesh => IndexOf(mesh.First.Spec.On.Value) >= 0 && IndexOf(mesh.Second.Spec.On.Value) >= 0)];
         Teeth = [.. Central.Concat(Pairs).SelectMany(static mesh => (GearBuilder[])[mesh.First, mesh.Second]).Distinct()];
         IsStepped = _spec.Sets.Any(set => TeethInMesh(set.Name.Value).Count > 1);
-        _group = GroupOf();
+        _group = GroupOf(static gear => gear.Spec.Teeth.Value);
         if (_group is null)
             return;
 
@@ -109,6 +109,26 @@ internal sealed class PlanetLayout
 
         // A position that is right to a millionth of a tooth was meant to be right.
         return Angle.IsAnyAngle || worst < 1e-6 * Angle.Angle ? 0 : worst;
+    }
+
+    /// <summary>Whether planets go in equally spaced where gears have other numbers of teeth.</summary>
+    public bool SpacesEquallyWith(Func<GearBuilder, int> teeth) =>
+        GroupOf(teeth) is { } group && MinMeshAngle.Of(IsStepped && _spec.IsIndividual ? Clamped(group) : group).CanSpaceEqually(_spec.Count);
+
+    /// <summary>The spread of the reference centre distances of one planet where gears have other numbers of teeth, in transverse modules.</summary>
+    public double ReferenceSpread(Func<GearBuilder, int> teeth)
+    {
+        var worst = 0.0;
+        foreach (var set in Central.GroupBy(PlanetIndex))
+        {
+            var centres = set.Select(mesh => TransverseModule(mesh) * (teeth(CentralGear(mesh)) + (CentralGear(mesh).IsInternal ? -1 : 1) * teeth(Planet(mesh))) / 2).ToArray();
+            worst = Math.Max(worst, (centres.Max() - centres.Min()) / TransverseModule(set.First()));
+        }
+
+        return worst;
+
+        static double TransverseModule(MeshBuilder mesh) => (mesh.First.Spec.Module?.Value.Coherent ?? 1)
+            / Math.Cos(mesh.First.Subject.Find(GearQuantities.HelixAngle) is { IsEvaluated: true, Value.Nominal: var helix } ? helix : 0);
     }
 
     public double InsertionTrials() => StepTiming.FewestInsertionTrials(_group!);
@@ -169,7 +189,7 @@ internal sealed class PlanetLayout
     private SortedSet<int> TeethInMesh(string body) =>
         [.. _train.Meshes.SelectMany(static mesh => (GearBuilder[])[mesh.First, mesh.Second]).Where(gear => gear.Spec.On.Value == body).Select(static gear => gear.Spec.Teeth.Value)];
 
-    private PlanetGroup? GroupOf()
+    private PlanetGroup? GroupOf(Func<GearBuilder, int> teeth)
     {
         try
         {
@@ -177,12 +197,12 @@ internal sealed class PlanetLayout
                 _spec.Sets.Length,
                 [
                     .. Central.Select(mesh => new GroupMesh(
-                        PlanetIndex(mesh), Planet(mesh).Spec.Teeth.Value, CentralGear(mesh).Spec.Teeth.Value, CentralGear(mesh).IsInternal)),
+                        PlanetIndex(mesh), teeth(Planet(mesh)), teeth(CentralGear(mesh)), CentralGear(mesh).IsInternal)),
                 ],
                 [
                     .. Pairs.Select(mesh => new GroupPairMesh(
-                        IndexOf(mesh.First.Spec.On.Value), mesh.First.Spec.Teeth.Value,
-                        IndexOf(mesh.Second.Spec.On.Value), mesh.Second.Spec.Teeth.Value)),
+                        IndexOf(mesh.First.Spec.On.Value), teeth(mesh.First),
+                        IndexOf(mesh.Second.Spec.On.Value), teeth(mesh.Second))),
                 ]);
         }
         catch (OutsideValidityException)

@@ -56,6 +56,13 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         .By("D mod N; zero when N planets go in equally spaced", Closed)
         .From(SpacingDivisor, Count, static (divisor, count) => divisor % count);
 
+    public static readonly RowDefinition<PlanetGroupSpec, string> SpacingNeighbour =
+        Text("spacing_neighbours", "Central tooth numbers nearby that space the planets equally")
+        .By("one or two central gears changed by up to 3 teeth, D mod N = 0, ratio nearest first", "closed form")
+        .When(EquallySpaced, static equal => equal).When(SpacingRemainder, static remainder => remainder != 0)
+        .Solved([Teeth, SpacingRemainder], static (_, subject) => SpacingNeighbours.Of(
+            subject.Context.Train!, PlanetLayout.Of(subject), subject.Context.Spec.Ratio?.Target?.Value));
+
     public static readonly RowDefinition<PlanetGroupSpec, string> PermittedPositions =
         Text("permitted_positions", "Permitted positions nearest to equal spacing")
         .By("θ_k = round(k·D/N) · 360°/D", Closed)

@@ -35,6 +35,8 @@ internal static class Explanations
         facts.Add(new("source_of_limit", With(rule.Source.Limit, rule.Source.Certainty)));
         facts.Add(new("why", rule.Why));
         facts.Add(new("mend", rule.Mend));
+        if (!rule.Explains.IsEmpty)
+            facts.Add(new("explains", string.Join(", ", rule.Explains.Select(static id => id == Rule.Everything ? "whatever the values that it compares govern" : id))));
         facts.Add(new("concession", rule.Concedable ? "A concession may cover it." : "It cannot be conceded, and a house rule can tighten it only."));
         facts.Add(new("declared_in", rule.Span.ToString()));
         return new("rule", rule.Id, rule.Title, [.. facts]);
@@ -52,6 +54,8 @@ internal static class Explanations
             _ when quantity.Dimension == Dimension.Ratio => "a number without a unit",
             _ => $"a {quantity.Dimension.Name}, reported in {quantity.Unit.Symbol}",
         }));
+        if (quantity.ValueKind == ValueKind.Number && !quantity.Dimension.IsPoint)
+            facts.Add(new("scale", $"{Formatting.Significant(quantity.Unit.FromCoherent(quantity.Scale), 4)} {quantity.Unit.Symbol}".TrimEnd() + ": a margin to a limit of zero is a share of it, in records and concessions"));
         if (quantity.Formula.Length > 0)
             facts.Add(new("formula", quantity.Formula));
         if (quantity.Source.Length > 0)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Pawl.Analysis.Core;
 using Pawl.Quantities;
+using Pawl.Rules;
 
 namespace Pawl.Cli.Sizing;
 
@@ -26,6 +27,17 @@ internal static class Shown
         var percent = margin * 100;
         var text = Math.Abs(percent) >= 0.05 ? Fixed(percent, 1) : Formatting.Significant(percent, 2).Replace('-', '−');
         return $"{(margin > 0 ? "+" : "")}{text} %";
+    }
+
+    /// <summary>The margin of a finding: a distance where its limit is zero; a dash without one.</summary>
+    public static string Margin(Finding? finding)
+    {
+        if (finding is not { Margin: { } margin, Measured.Kind.Unit: var unit })
+            return "–";
+        if (finding.Distance is not { } distance || margin == 0)
+            return Margin(margin);
+        var text = Formatting.Significant(unit.FromCoherent(distance), 3).Replace('-', '−');
+        return $"{(distance > 0 ? "+" : "")}{text}{(unit.Symbol.Length == 0 ? "" : " ")}{unit.Symbol}";
     }
 
     /// <summary>A length in mm to the hundredth.</summary>

@@ -84,7 +84,7 @@ internal static class SizeText
         Shown.Range(size.Find(ORings.Stretch), 1),
         Shown.Range(size.Find(ORings.Compression), 1),
         Shown.Range(size.Find(ORings.Fill), 1),
-        size.Worst is [{ Margin: { } margin }, ..] ? Shown.Margin(margin) : "–",
+        Shown.Margin(size.Worst.FirstOrDefault()),
         size.Worst is [var worst, ..] ? worst.Rule.Id : "–",
     ];
 
@@ -113,7 +113,7 @@ internal static class SizeText
 
     private static string Measured(Finding finding)
     {
-        var margin = finding.Margin is { } value ? value == 0 ? ", on the limit" : $", margin {Shown.Margin(value)}" : "";
+        var margin = finding.Margin is { } value ? value == 0 ? ", on the limit" : $", margin {Shown.Margin(finding)}" : "";
         return finding.Measured is { IsEvaluated: true, Kind.ValueKind: Analysis.Core.ValueKind.Number } measured
             ? $"{Plain.Line(finding.Rule.Measure)} {Shown.Range(measured, measured.Kind.Unit == Pawl.Quantities.Units.Percent ? 1 : 2)}, {Plain.Line(finding.Rule.LimitText)}{margin}"
             : $"{Plain.Line(finding.Rule.Measure)} {Plain.Line(finding.Measured?.Text ?? "–")}, {Plain.Line(finding.Rule.LimitText)}{margin}";

@@ -94,6 +94,21 @@ public static class MeshGeometry
         return possible;
     }
 
+    /// <summary>Sum of the profile shifts whose teeth close the mesh at a working pressure angle.</summary>
+    /// <remarks>
+    /// <code>x₁ + x₂ = (z₁ + z₂) · (inv α_wt − inv α_t) / (2 · tan α_n)</code>
+    /// Symbols: α_wt working, α_t reference transverse, α_n normal pressure angle, rad; z teeth, internal negative.<br/>
+    /// Source: ISO 21771, working pressure angle, solved for the profile shifts.<br/>
+    /// Valid for: a pair without backlash.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double ProfileShiftSum(
+        double workingPressureAngle, double transversePressureAngle, double normalPressureAngle, int teeth1, int teeth2) =>
+        TeethSum(teeth1, teeth2)
+        * (Involute.Of(Guard.AcuteAboveZero(workingPressureAngle, "the working pressure angle"))
+            - Involute.Of(Guard.AcuteAboveZero(transversePressureAngle, "the transverse pressure angle")))
+        / (2 * Math.Tan(ToothGeometry.NormalAngle(normalPressureAngle)));
+
     /// <summary>Working centre distance a_w without backlash; negative for an internal pair.</summary>
     /// <remarks>
     /// <code>a_w = a · cos α_t / cos α_wt</code>

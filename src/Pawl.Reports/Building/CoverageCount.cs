@@ -30,8 +30,10 @@ internal static class CoverageCount
                     {
                         Domain = d.Domain,
                         Counts = d.Tally.Counts,
-                        WorstMargin = d.Tally.WorstMargin,
-                        WorstErrorMargin = d.Tally.WorstErrorMargin,
+                        WorstMargin = d.Tally.Worst?.Margin,
+                        WorstAbsoluteMargin = d.Tally.Worst?.AbsoluteMargin,
+                        WorstErrorMargin = d.Tally.WorstError?.Margin,
+                        WorstErrorAbsoluteMargin = d.Tally.WorstError?.AbsoluteMargin,
                         FailingErrors = d.Tally.FailingErrors,
                     }),
             ],
@@ -55,9 +57,11 @@ internal static class CoverageCount
     {
         private readonly int[] _count = new int[5];
 
-        public double? WorstMargin { get; private set; }
+        /// <summary>The finding of the least margin.</summary>
+        public FindingRecord? Worst { get; private set; }
 
-        public double? WorstErrorMargin { get; private set; }
+        /// <summary>The same among those of severity error.</summary>
+        public FindingRecord? WorstError { get; private set; }
 
         public int FailingErrors { get; private set; }
 
@@ -75,13 +79,16 @@ internal static class CoverageCount
         public void Add(FindingRecord finding)
         {
             _count[(int)finding.Outcome]++;
-            if (finding.Margin is { } margin && (WorstMargin is not { } worst || margin < worst))
-                WorstMargin = margin;
+            if (IsWorse(finding, Worst))
+                Worst = finding;
             if (finding.Severity != SeverityWord.Error)
                 return;
             FailingErrors += finding.Outcome == OutcomeWord.Fails ? 1 : 0;
-            if (finding.Margin is { } grave && (WorstErrorMargin is not { } gravest || grave < gravest))
-                WorstErrorMargin = grave;
+            if (IsWorse(finding, WorstError))
+                WorstError = finding;
         }
+
+        private static bool IsWorse(FindingRecord finding, FindingRecord? known) =>
+            finding.Margin is { } margin && (known?.Margin is not { } worst || margin < worst);
     }
 }

@@ -28,8 +28,12 @@ internal static class FindingWriter
         AtMost = quantities.Measure(finding.AtMost),
         OneOf = finding.OneOf,
         Margin = Margin(finding),
+        AbsoluteMargin = finding is { Distance: { } distance, Measured: { } measured } ? QuantityWriter.Distance(measured.Kind, distance) : null,
+        Worst = finding is { Worst: { } worst, Measured: { } ranged } ? ranged.Kind.Unit.FromCoherent(worst) + 0.0 : null,
         Place = quantities.Place(finding.Span),
         Reasons = finding.Reasons,
+        Suggestion = finding.Suggestion?.Text,
+        FollowsFrom = finding.FollowsFrom is { } cause ? new() { Rule = cause.Rule, Subject = cause.Subject } : null,
         Concession = finding.Concession is { } concession ? Write(concession, quantities) : null,
         Governing = withGoverning ? [.. finding.Governing.Select(quantities.Term)] : [],
     };

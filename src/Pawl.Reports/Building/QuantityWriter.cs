@@ -1,4 +1,5 @@
 using Pawl.Analysis.Core;
+using Pawl.Quantities;
 using Pawl.Reports.Records;
 using Pawl.Specs.Text;
 
@@ -85,6 +86,13 @@ internal sealed class QuantityWriter
         };
         _places.Add(span, place);
         return place;
+    }
+
+    /// <summary>A distance between two values of a kind, in its unit; between two temperatures, in kelvin.</summary>
+    public static ValueRecord Distance(QuantityKind kind, double distance)
+    {
+        var unit = kind.Dimension.IsPoint ? Units.Kelvin : kind.Unit;
+        return new() { Nominal = unit.FromCoherent(distance) + 0.0, Unit = unit.Symbol };
     }
 
     private QuantityRecord Write(Quantity quantity)

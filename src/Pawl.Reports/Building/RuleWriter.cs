@@ -21,6 +21,7 @@ internal static class RuleWriter
         Why = rule.Why,
         Mend = rule.Mend,
         Concedable = rule.Concedable,
+        Explains = rule.Explains,
         Place = Place(rule.Span),
         Shipped = rule.Shipped is not { } shipped ? null : new()
         {

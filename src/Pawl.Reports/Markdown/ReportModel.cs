@@ -27,12 +27,12 @@ internal sealed class ReportModel(ConformanceRecord record)
             ["statement"] = Escape(record.Verdict.Statement),
         },
         ["counts"] = Counts(record.Coverage.Overall, "all", Worst(record.Coverage.Domains)),
-        ["domains"] = List(record.Coverage.Domains, d => Counts(d.Counts, d.Domain, d.WorstMargin)),
+        ["domains"] = List(record.Coverage.Domains, d => Counts(d.Counts, d.Domain, d)),
         ["files"] = List(record.Files, f => Row(("path", Code(f.Path)), ("sha256", Code(f.Sha256)))),
         ["packs"] = List(record.Packs, p => Row(
             ("name", Escape(p.Name)), ("path", Code(p.Path)), ("version", Escape(p.Version)), ("sha256", Code(p.Sha256)))),
         ["tables"] = string.Join(", ", record.Tables.Select(Code)),
-        ["failures"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.Fails), Finding),
+        ["failures"] = List(FailureList.Of(record), Failure),
         ["conceded"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession), Finding),
         ["waiting"] = List(record.Waiting, Wait),
         ["not_evaluated"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.NotEvaluated), Finding),
@@ -65,7 +65,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ("description", Escape(record.Identity.Description)),
         ("file", Code(record.Identity.File)));
 
-    private static ScriptObject Counts(CountsRecord counts, string domain, double? worst) => new()
+    private static ScriptObject Counts(CountsRecord counts, string domain, DomainRecord? worst) => new()
     {
         ["domain"] = Escape(domain),
         ["conforms"] = Phrase.Whole(counts.Conforms),
@@ -75,10 +75,10 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["not_applicable"] = Phrase.Whole(counts.NotApplicable),
         ["evaluated"] = Phrase.Whole(counts.Evaluated),
         ["applicable"] = Phrase.Whole(counts.Applicable),
-        ["worst_margin"] = worst is { } margin ? Figures.Margin(margin) : "–",
+        ["worst_margin"] = Figures.Margin(worst?.WorstMargin, worst?.WorstAbsoluteMargin),
     };
 
-    private static double? Worst(ImmutableArray<DomainRecord> domains) => domains.Min(d => d.WorstMargin);
+    private static DomainRecord? Worst(ImmutableArray<DomainRecord> domains) => domains.Where(d => d.WorstMargin is not null).MinBy(d => d.WorstMargin);
 
     private ScriptObject Finding(FindingRecord finding)
     {
@@ -93,7 +93,7 @@ internal sealed class ReportModel(ConformanceRecord record)
             ["value"] = Escape(value),
             ["linked_value"] = Linked(value, finding.Measured),
             ["limit"] = Escape(limit),
-            ["margin"] = finding.Margin is { } margin ? Figures.Margin(margin) : "–",
+            ["margin"] = finding.Outcome == OutcomeWord.UnderConcession ? Figures.ConcededMargin(finding) : Figures.Margin(finding),
             ["outcome"] = $"{Labels.Symbol(finding.Outcome)} {Labels.Of(finding.Outcome)}",
             ["place"] = Code(finding.Place.ToString()),
             ["reasons"] = string.Join("; ", finding.Reasons.Select(Escape)),
@@ -104,6 +104,15 @@ internal sealed class ReportModel(ConformanceRecord record)
             ["governing"] = List(finding.Governing, Governing),
             ["concession"] = finding.Concession is { } c ? Concession(c) : null,
         };
+    }
+
+    private ScriptObject Failure(Failure failure)
+    {
+        var model = Finding(failure.Worst);
+        model["also"] = failure.Also(Code);
+        model["suggestion"] = Escape(failure.Worst.Suggestion ?? "");
+        model["follows_from"] = failure is { IsConsequence: true, Worst.FollowsFrom: { } cause } ? $"{RuleLink(cause.Rule)} on {Code(cause.Subject)}" : "";
+        return model;
     }
 
     private static ScriptObject Concession(ConcessionRecord concession) => Row(
@@ -215,8 +224,8 @@ internal sealed class ReportModel(ConformanceRecord record)
         subject.Related.FirstOrDefault(each => each.Role == role)?.Subject ?? subject.Path;
 
     private string MarginOf(string rule, SubjectRecord subject) =>
-        record.Findings.FirstOrDefault(f => f.Rule == rule && f.Subject == subject.Path) is { Margin: { } margin }
-            ? Figures.Margin(margin)
+        record.Findings.FirstOrDefault(f => f.Rule == rule && f.Subject == subject.Path) is { } finding
+            ? Figures.Margin(finding)
             : "–";
 
     private ScriptObject Inspection(SubjectRecord gear) => Row(

@@ -25,8 +25,14 @@ public sealed record DomainRecord
     [Display(Name = "Worst margin", Description = "The least margin of an evaluated rule in the domain; absent when none has a margin.")]
     public double? WorstMargin { get; init; }
 
+    [Display(Name = "Worst absolute margin", Description = "The worst margin as a distance, where its limit is zero.")]
+    public ValueRecord? WorstAbsoluteMargin { get; init; }
+
     [Display(Name = "Worst margin of errors", Description = "The least margin of an evaluated rule of severity error; absent when none has a margin.")]
     public double? WorstErrorMargin { get; init; }
+
+    [Display(Name = "Worst absolute margin of errors", Description = "The worst margin of errors as a distance, where its limit is zero.")]
+    public ValueRecord? WorstErrorAbsoluteMargin { get; init; }
 
     [Display(Name = "Failing errors", Description = "Checks of severity error that fail.")]
     public int FailingErrors { get; init; }

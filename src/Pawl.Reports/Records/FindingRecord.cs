@@ -38,17 +38,39 @@ public sealed record FindingRecord
     [Display(Name = "Margin", Description = "Signed share of the limit at the worst case: 0 is on the limit, negative fails.")]
     public double? Margin { get; init; }
 
+    [Display(Name = "Absolute margin", Description = "Signed distance from a limit of zero, where a share of the limit says nothing; the margin is then a share of the scale of the quantity.")]
+    public ValueRecord? AbsoluteMargin { get; init; }
+
+    [Display(Name = "Worst", Description = "The end of the measured value that the margin is taken at, in the unit of the value; absent without tolerances, and where no one end governs.")]
+    public double? Worst { get; init; }
+
     [Display(Name = "Place", Description = "The place in the spec that governs the value.")]
     public required PlaceRecord Place { get; init; }
 
     [Display(Name = "Reasons", Description = "Why it is not evaluated or does not apply; of a failed concession, what was meant perhaps.")]
     public ImmutableArray<string> Reasons { get; init => field = value.IsDefault ? [] : value; } = [];
 
+    [Display(Name = "Suggestion", Description = "Neighbours of what fails that would do.")]
+    public string? Suggestion { get; init; }
+
+    [Display(Name = "Follows from", Description = "The failure that this one follows from; absent of a cause.")]
+    public CauseRecord? FollowsFrom { get; init; }
+
     [Display(Name = "Concession", Description = "The permission that covers it.")]
     public ConcessionRecord? Concession { get; init; }
 
     [Display(Name = "Governing", Description = "Declared inputs beneath the value.")]
     public ImmutableArray<TermRecord> Governing { get; init => field = value.IsDefault ? [] : value; } = [];
+}
+
+/// <summary>The failure that another follows from.</summary>
+public sealed record CauseRecord
+{
+    [Display(Name = "Rule", Description = "Id of the rule.")]
+    public required string Rule { get; init; }
+
+    [Display(Name = "Subject", Description = "Path of the subject.")]
+    public required string Subject { get; init; }
 }
 
 /// <summary>A measured value or a limit, with its derivation when it is more than a quantity of a subject.</summary>

@@ -42,6 +42,9 @@ public sealed record RuleRecord
     [Display(Name = "Concedable", Description = "Whether a concession may cover it.")]
     public required bool Concedable { get; init; }
 
+    [Display(Name = "Explains", Description = "Rules whose failures follow from a failure of this one; \"*\": whatever the values that it compares govern.")]
+    public ImmutableArray<string> Explains { get; init => field = value.IsDefault ? [] : value; } = [];
+
     [Display(Name = "Place", Description = "Where it is declared.")]
     public required PlaceRecord Place { get; init; }
 

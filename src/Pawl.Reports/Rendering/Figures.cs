@@ -36,6 +36,21 @@ internal static class Figures
         return $"{(margin > 0 ? "+" : "")}{Rounded(percent, digits)} %";
     }
 
+    /// <summary>The margin of a finding: in the unit of the value where the limit is zero, <c>−5 mm</c>, else a percentage; a dash without one.</summary>
+    public static string Margin(FindingRecord finding) => Margin(finding.Margin, finding.AbsoluteMargin);
+
+    /// <inheritdoc cref="Margin(FindingRecord)"/>
+    public static string Margin(double? share, ValueRecord? absolute) => (share, absolute?.Nominal) switch
+    {
+        (not 0, { } distance and not 0) => (distance > 0 ? "+" : "") + Of(absolute!, absolute!.Unit == "mm" ? DigitsFor(absolute) : 3),
+        ({ } margin, _) => Margin(margin),
+        _ => "–",
+    };
+
+    /// <summary>The margin with the share that a concession is held to, where that is another number: <c>−5 mm, −500 %</c>.</summary>
+    public static string ConcededMargin(FindingRecord finding) =>
+        finding is { AbsoluteMargin.Nominal: not 0, Margin: { } share } ? $"{Margin(finding)}, {Margin(share)}" : Margin(finding);
+
     /// <summary>A measured value and its limits, with digits enough that what differs looks different.</summary>
     public static (string Value, string Limit) Apart(FindingRecord finding)
     {
@@ -50,7 +65,17 @@ internal static class Figures
             digits++;
         }
 
-        return (Of(value, digits), Limit(finding, digits));
+        var isBroken = finding.Outcome is OutcomeWord.Fails or OutcomeWord.UnderConcession;
+        return (isBroken && finding.Worst is { } worst ? AtWorst(value, worst, digits) : Of(value, digits), Limit(finding, digits));
+    }
+
+    /// <summary>The end that governs first: <c>1.84 mm at worst (nominal 2.08, 1.84…2.32)</c>.</summary>
+    private static string AtWorst(ValueRecord value, double worst, int digits)
+    {
+        if (value is not { Nominal: { } nominal, Min: { } least, Max: { } greatest })
+            return Of(value, digits);
+        var (middle, low, high) = Triple(nominal, least, greatest, digits);
+        return $"{Join(worst - least < greatest - worst ? low : high, value.Unit)} at worst (nominal {middle}, {low}…{high})";
     }
 
     public static string Join(string number, string unit) => unit.Length == 0 ? number

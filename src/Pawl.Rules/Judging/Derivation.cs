@@ -40,6 +40,28 @@ internal static class Derivation
         return inherited ?? anywhere ?? finding.Subject.Span;
     }
 
+    /// <summary>Whether a quantity, or one beneath it, is one that is looked for.</summary>
+    public static bool IsBeneath(Quantity? root, Func<Quantity, bool> isWanted)
+    {
+        if (root is null)
+            return false;
+        var seen = new HashSet<Quantity>(ReferenceEqualityComparer.Instance) { root };
+        var queue = new Queue<Quantity>();
+        queue.Enqueue(root);
+        while (queue.TryDequeue(out var next))
+        {
+            if (isWanted(next))
+                return true;
+            foreach (var input in next.Inputs)
+            {
+                if (seen.Count < MostVisited && seen.Add(input))
+                    queue.Enqueue(input);
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Declared values beneath a quantity, nearest first, each once.</summary>
     public static ImmutableArray<Quantity> DeclaredBeneath(Quantity? root)
     {

@@ -59,7 +59,7 @@ internal sealed class EvaluationPlan
         }
     }
 
-    /// <summary>Points every failure at the value that an engineer would change first.</summary>
+    /// <summary>Points every failure at the value that an engineer would change first, at neighbours that would do, and at its cause.</summary>
     /// <param name="own">The variant's own file.</param>
     public void Place(string own)
     {
@@ -70,8 +70,15 @@ internal sealed class EvaluationPlan
             if (finding.Outcome is not (Outcome.Fails or Outcome.UnderConcession) || finding.Rule.AppliesTo == ConcessionQuantities.Kind)
                 continue;
             extended ??= [.. _byKind.Values.SelectMany(list => list).Select(subject => subject.Span.File)];
-            _findings[i] = finding with { Span = Derivation.Governing(finding, own, extended) };
+            var suggestion = finding.Rule.Program!.Suggest?.Find(finding.Subject);
+            _findings[i] = finding with
+            {
+                Span = Derivation.Governing(finding, own, extended),
+                Suggestion = suggestion is { IsEvaluated: true, Text.Length: > 0 } ? suggestion : null,
+            };
         }
+
+        Causes.Trace(_findings);
     }
 
     /// <summary>The second round: the concessions themselves.</summary>

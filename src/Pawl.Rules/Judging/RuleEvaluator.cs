@@ -39,44 +39,45 @@ internal static class RuleEvaluator
         if (program.AtMost is not null && most is null)
             return Plain(rule, subject, Outcome.NotApplicable, measured, absence);
 
-        double? margin = null;
+        Margin? margin = null;
         ImmutableArray<string> reasons = [];
         if (!measured.IsEvaluated || least is { IsEvaluated: false } || most is { IsEvaluated: false })
-        {
             reasons = ReasonsOf(measured, least, program.IsEqual ? null : most);
-        }
+        else if (MarginOf(program, measured, least, most) is not { } found || !double.IsFinite(found.Share))
+            reasons = NoFiniteMargin;
         else
-        {
-            var scale = measured.Kind.Scale;
-            if (program.IsEqual)
-            {
-                margin = Margins.Equal(measured, least!, scale);
-            }
-            else
-            {
-                var above = least is null ? double.PositiveInfinity : Margins.Above(measured, least, scale);
-                var below = most is null ? double.PositiveInfinity : Margins.Below(measured, most, scale);
-                margin = above is { } a && below is { } b ? Math.Min(a, b) : null;
-            }
+            margin = found;
 
-            if (margin is not { } finite || !double.IsFinite(finite))
-                (margin, reasons) = (null, NoFiniteMargin);
-            else if (finite < 0 && rule.Plausibility)
-                reasons = LikelySlip.Of(measured, least, most);
-        }
+        if (margin is { Share: < 0 } && rule.Plausibility)
+            reasons = LikelySlip.Of(measured, least, most);
 
         return new()
         {
             Rule = rule,
             Subject = subject,
-            Outcome = margin switch { null => Outcome.NotEvaluated, < 0 => Outcome.Fails, _ => Outcome.Conforms },
+            Outcome = margin switch { null => Outcome.NotEvaluated, { Share: < 0 } => Outcome.Fails, _ => Outcome.Conforms },
             Measured = measured,
             AtLeast = least,
             AtMost = most,
-            Margin = margin,
+            Margin = margin?.Share,
+            Worst = margin?.Worst,
+            Distance = margin?.Distance,
             Reasons = reasons,
             Span = Derivation.NearestDeclared(measured, subject.Span),
         };
+    }
+
+    /// <summary>The lesser of the margins to both limits; null when some corner of the tolerances has none.</summary>
+    private static Margin? MarginOf(RuleProgram program, Quantity measured, Quantity? least, Quantity? most)
+    {
+        var scale = measured.Kind.Scale;
+        if (program.IsEqual)
+            return Margins.Equal(measured, least!, scale);
+        if (least is null || most is null)
+            return least is not null ? Margins.Above(measured, least, scale) : Margins.Below(measured, most!, scale);
+        return Margins.Above(measured, least, scale) is { } above && Margins.Below(measured, most, scale) is { } below
+            ? below.Share < above.Share ? below : above
+            : null;
     }
 
     private static Finding Words(Rule rule, RuleProgram program, Subject subject, Quantity measured)

@@ -26,6 +26,9 @@ internal sealed class RuleProgram
     /// <summary>The two limits are one value that the measure must have.</summary>
     public bool IsEqual { get; init; }
 
+    /// <summary>The text that names neighbours which would do.</summary>
+    public QuantityPath? Suggest { get; init; }
+
     /// <summary>What a text or truth value must be.</summary>
     public Demand? Demand { get; init; }
 }

@@ -42,6 +42,8 @@ internal sealed class HouseRules(RuleSet shipped, List<Diagnostic> diagnostics)
                 Override(change);
         }
 
+        if (packs.Exists(static pack => pack.Rules.Any(static draft => !draft.Explains.IsEmpty)))
+            ExplainsCheck.Check(_rules, diagnostics.Add);
         return new() { Rules = [.. _rules], Packs = read.ToImmutable() };
     }
 

@@ -69,6 +69,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         var mend = Sentence(map, "mend", called, RuleCodes.MissingMend, "Name what to change in the spec, in one sentence.");
         var concedable = map.Truth("concedable");
         var plausibility = map.Truth("plausibility");
+        var explains = map.Texts("explains");
+        var suggest = Scalar(map, "suggest", required: false);
         var (least, most, equal, oneOf) = (map.Node("at_least"), map.Node("at_most"), map.Node("equals"), map.Node("one_of"));
         var examples = map.Items("examples", Example);
         if (least is null && most is null && equal is null && oneOf is null)
@@ -103,6 +105,8 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
             Mend = mend.Value,
             Concedable = concedable?.Value ?? true,
             Plausibility = plausibility?.Value ?? false,
+            Explains = explains,
+            Suggest = suggest,
             Examples = examples,
         };
     }
@@ -116,7 +120,7 @@ internal sealed class PackReader(string path, List<Diagnostic> diagnostics)
         var when = Scalar(map, "when", required: false);
         var severity = map.Word("severity", Severities);
         var (least, most, equal, oneOf) = (map.Node("at_least"), map.Node("at_most"), map.Node("equals"), map.Node("one_of"));
-        foreach (var key in (ReadOnlySpan<string>)["title", "applies_to", "measure", "source", "why", "mend", "concedable", "plausibility", "examples"])
+        foreach (var key in (ReadOnlySpan<string>)["title", "applies_to", "measure", "source", "why", "mend", "concedable", "plausibility", "explains", "suggest", "examples"])
         {
             if (map.Has(key))
             {

@@ -35,6 +35,7 @@ internal sealed class RuleBuilder
         var scope = new List<QuantityPath>();
         var bound = Binder.Bind(_kind, new(_draft.Measure), scope, _report);
         Exclude();
+        var suggest = Suggest();
         if (bound is null)
         {
             // Only the measure tells what a limit must be; without it the limits cannot be checked.
@@ -68,6 +69,8 @@ internal sealed class RuleBuilder
             Mend = _draft.Mend,
             Concedable = _draft.Concedable,
             Plausibility = _draft.Plausibility,
+            Explains = [.. _draft.Explains.Select(static id => id.Value)],
+            Suggest = _draft.Suggest?.Value,
             Examples = _draft.Examples,
             Span = _draft.Span,
             Program = new()
@@ -81,6 +84,7 @@ internal sealed class RuleBuilder
                 AtMost = program.AtMost,
                 IsEqual = program.IsEqual,
                 Demand = program.Demand,
+                Suggest = suggest,
             },
         };
     }
@@ -104,6 +108,18 @@ internal sealed class RuleBuilder
         }
 
         return (null, []);
+    }
+
+    private QuantityPath? Suggest()
+    {
+        if (_draft.Suggest is not { } scalar || Paths.Find(_kind, scalar.Value, scalar.Span, _report) is not { } path)
+            return null;
+        if (path.Kind.ValueKind == ValueKind.Text)
+            return path;
+        Report(RuleDiagnostics.Error(
+            RuleCodes.KindMismatch, scalar.Span, $"`suggest` is a text for people, but `{RuleDiagnostics.Short(scalar.Value)}` is a {Binder.Word(path.Kind.ValueKind)}.",
+            "Name a text quantity of the subject."));
+        return null;
     }
 
     private void Exclude()

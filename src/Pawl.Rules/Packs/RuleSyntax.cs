@@ -39,6 +39,10 @@ internal sealed record RuleSyntax
 
     public bool Plausibility { get; init; }
 
+    public ImmutableArray<Stated<string>> Explains { get; init; } = [];
+
+    public YamlScalar? Suggest { get; init; }
+
     public ImmutableArray<RuleExample> Examples { get; init; } = [];
 
     /// <summary>Where the rule stands: its id.</summary>

@@ -32,6 +32,7 @@ internal static class ShippedPacks
             }
         }
 
+        ExplainsCheck.Check(rules, diagnostics.Add);
         return new(
             diagnostics.Exists(d => d.Severity == Severity.Error) ? null : new() { Rules = rules.ToImmutable(), Packs = packs.ToImmutable() },
             [.. diagnostics]);

@@ -79,6 +79,12 @@ public sealed record RuleEntry
     [Display(Name = "Plausibility", Description = "Whether the limits are a window of what occurs, so that a failure names the likely slip; false unless stated.")]
     public Stated<bool>? Plausibility { get; init; }
 
+    [Display(Name = "Explains", Description = "Ids of rules whose failures on the same thing, or on one related to it, follow from a failure of this one and are listed under it; \"*\" for whatever the values that it compares govern.")]
+    public ImmutableArray<Stated<string>> Explains { get; init; } = [];
+
+    [Display(Name = "Suggest", Description = "A text quantity of the subject that names neighbours which would do; a failure shows it.")]
+    public Stated<string>? Suggest { get; init; }
+
     [Display(Name = "Examples", Description = "Cases worked by hand.")]
     public ImmutableArray<ExampleEntry> Examples { get; init; } = [];
 }

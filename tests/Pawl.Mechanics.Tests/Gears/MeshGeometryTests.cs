@@ -35,6 +35,16 @@ public class MeshGeometryTests
             return Math.Abs(fromCentre - shifted.WorkingAngle) < 1e-9 && Math.Abs(back - shifted.Shift1) < 1e-7;
         });
 
+    // The shifts that made the angle come back from it, external and internal.
+    [Fact]
+    public void The_sum_of_the_shifts_follows_from_the_working_pressure_angle() =>
+        Gen.Select(Any, Gen.Double[-0.05, 0.3]).Sample((pair, shift) =>
+        {
+            var shifted = pair with { Shift1 = pair.Teeth2 > 0 ? shift : -shift };
+            var sum = MeshGeometry.ProfileShiftSum(shifted.WorkingAngle, pair.TransverseAngle, pair.NormalAngle, pair.Teeth1, pair.Teeth2);
+            return Math.Abs(sum - shifted.Shift1) < 1e-7;
+        });
+
     [Fact]
     public void Working_pitch_circles_meet_at_the_working_centre_distance() =>
         Gen.Select(Any, Gen.Double[0, 0.05]).Sample((pair, shift) =>

@@ -35,6 +35,7 @@ public class WorkedPairTests
             0.960,
             ClosedForms.ProfileShiftSum(pair.WorkingAngle, pair.TransverseAngle, pair.NormalAngle, 12, 24),
             0.0005);
+        Assert.Equal(0.960, MeshGeometry.ProfileShiftSum(pair.WorkingAngle, pair.TransverseAngle, pair.NormalAngle, 12, 24), 0.0005);
     }
 
     // The same handbook's pairs, from memory: spur with x given, helical 12/60 at 30°, internal 16/24 with 0.5 outward on the ring.
