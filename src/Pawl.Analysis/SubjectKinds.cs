@@ -14,6 +14,7 @@ using Pawl.Analysis.Seals;
 using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Stacks;
 using Pawl.Analysis.Trains;
+using Pawl.Analysis.Vibration;
 using Pawl.Specs.Model;
 using static System.Runtime.CompilerServices.RuntimeHelpers;
 
@@ -27,7 +28,9 @@ public static class SubjectKinds
             "train", "Train", "Train",
             static () => RunClassConstructor(typeof(TrainQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(DutyQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(ProductQuantities).TypeHandle));
+            static () => RunClassConstructor(typeof(ProductQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(TorsionQuantities).TypeHandle))
+            .AddedBy(TorsionQuantities.AddAll);
 
     public static readonly SubjectKind LoadCase =
         Section<SpectrumBinSpec>.KindOf(
@@ -41,7 +44,8 @@ public static class SubjectKinds
             "body", "Body", "Train",
             static () => RunClassConstructor(typeof(BodyQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(SupportQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(ExitQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(ExitQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BodyInertiaQuantities).TypeHandle))
             .With("train", () => Train)
             .AddedBy(BodyQuantities.AddAll);
 
@@ -133,7 +137,8 @@ public static class SubjectKinds
     public static readonly SubjectKind ShaftSection =
         Section<ShaftSectionSpec>.KindOf(
             "shaft_section", "Section of a shaft", "Shafts",
-            static () => RunClassConstructor(typeof(ShaftSectionQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(ShaftSectionQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(SectionInertiaQuantities).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Shaft);
 

@@ -42,6 +42,8 @@ public readonly record struct Dimension(
     public static readonly Dimension OfInverseStress = new(Length: 1, Mass: -1, Time: 2);
     public static readonly Dimension OfHeatTransfer = new(Mass: 1, Time: -3, Temperature: -1);
     public static readonly Dimension OfAcceleration = new(Length: 1, Time: -2);
+    public static readonly Dimension OfInertia = new(Length: 2, Mass: 1);
+    public static readonly Dimension OfTorsionalStiffness = new(Length: 2, Mass: 1, Time: -2, Angle: -1);
     public static readonly Dimension OfHardness = new(Hardness: 1);
 
     /// <summary>The everyday name ("length", "torque"), or the exponents where there is none.</summary>

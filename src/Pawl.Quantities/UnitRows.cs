@@ -25,10 +25,8 @@ internal static class UnitRows
     private const double Day = 86_400; // s
 
     private static readonly Dimension DynamicViscosity = new(Length: -1, Mass: 1, Time: -1);
-    private static readonly Dimension TorsionalStiffness = new(Length: 2, Mass: 1, Time: -2, Angle: -1);
     private static readonly Dimension ThermalConductivity = new(Length: 1, Mass: 1, Time: -3, Temperature: -1);
     private static readonly Dimension SpecificHeat = new(Length: 2, Time: -2, Temperature: -1);
-    private static readonly Dimension Inertia = new(Length: 2, Mass: 1);
     private static readonly Dimension AngularAcceleration = new(Angle: 1, Time: -2);
     private static readonly Dimension VolumeFlow = new(Length: 3, Time: -1);
 
@@ -185,17 +183,17 @@ internal static class UnitRows
         Row("lbf/in", Dimension.OfLineLoad, PoundForce / Inch),
         Row("N/m", Dimension.OfLineLoad, 1e-3),
 
-        Row("N·m/rad", TorsionalStiffness, 1e3, "Nm/rad"),
-        Row("N·m/′", TorsionalStiffness, 1e3 / (Degree / 60), "Nm/′ N·m/arcmin Nm/arcmin"),
+        new(Units.NewtonMetrePerRadian, "Nm/rad"),
+        Row("N·m/′", Dimension.OfTorsionalStiffness, 1e3 / (Degree / 60), "Nm/′ N·m/arcmin Nm/arcmin"),
 
         Row("W/(m·K)", ThermalConductivity, 1),
         new(Units.WattPerSquareMetreKelvin, ""),
         Row("J/(kg·K)", SpecificHeat, 1e6),
         Row("kJ/(kg·K)", SpecificHeat, 1e9),
 
-        Row("kg·m²", Inertia, 1e3, "kg·m2"),
-        Row("kg·cm²", Inertia, 0.1, "kg·cm2"),
-        Row("lb·in²", Inertia, Pound * Inch * Inch, "lb·in2"),
+        new(Units.KilogramSquareMetre, "kg·m2"),
+        Row("kg·cm²", Dimension.OfInertia, 0.1, "kg·cm2"),
+        Row("lb·in²", Dimension.OfInertia, Pound * Inch * Inch, "lb·in2"),
 
         Row("m/s²", Dimension.OfAcceleration, 1e3, "m/s2"),
         Row("rad/s²", AngularAcceleration, 1, "rad/s2"),

@@ -40,6 +40,8 @@ public static class Units
 
     public static readonly Unit NewtonPerMillimetre = new("N/mm", Dimension.OfLineLoad, 1);
     public static readonly Unit PerGigapascal = new("1/GPa", Dimension.OfInverseStress, 1e-3);
+    public static readonly Unit KilogramSquareMetre = new("kg·m²", Dimension.OfInertia, 1e3);
+    public static readonly Unit NewtonMetrePerRadian = new("N·m/rad", Dimension.OfTorsionalStiffness, 1e3);
     public static readonly Unit Vickers = new("HV", Dimension.OfHardness, 1);
 
     /// <summary>Every unit with a name of its own, the usual ones first. Compounds of them are units too.</summary>

@@ -196,6 +196,10 @@ public sealed class MeshQuantities : Section<MeshSpec>
             Of("train", static () => TrainQuantities.InputSpeed), RelativeSpeedRatio, Of("first", static () => G.Teeth),
             static (speed, perInput, z) => MeshRates.MeshFrequency((int)z, speed * perInput, 0));
 
+    public static readonly NumberDefinition<MeshSpec> Order = Number("mesh_order", "o_m", "Teeth that pass the mesh a turn of the input")
+        .By("o_m = z·|ω − ω_carrier|/ω_in", Willis)
+        .From(RelativeSpeedRatio, Of("first", static () => G.Teeth), static (perInput, z) => z * Math.Abs(perInput));
+
     public static readonly NumberDefinition<MeshSpec> PitchLineSpeed =
         Number("pitch_line_speed", "v", "Pitch line speed, relative to the carrier", Units.MetrePerSecond)
         .By("v = d/2·|ω − ω_carrier|", Willis)

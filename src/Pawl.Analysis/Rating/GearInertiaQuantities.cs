@@ -14,7 +14,8 @@ public sealed class GearInertiaQuantities : Section<GearSpec>
     private const double SteelDensity = 7850e-12;
     private const string Resonance = "ISO 6336-1, resonance speed";
 
-    private static readonly Unit KilogramSquareMillimetre = new("kg·mm²", new(Length: 2, Mass: 1), 1e-3);
+    /// <summary>Moment of inertia of a part.</summary>
+    internal static readonly Unit KilogramSquareMillimetre = new("kg·mm²", new(Length: 2, Mass: 1), 1e-3);
 
     /// <summary>Mass for a unit of face width.</summary>
     internal static readonly Unit KilogramPerMillimetre = new("kg/mm", new(Length: -1, Mass: 1), 1e-3);

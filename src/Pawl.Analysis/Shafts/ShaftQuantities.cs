@@ -106,6 +106,11 @@ public sealed class ShaftQuantities : Section<ShaftSpec>
     public static readonly NumberDefinition<ShaftSpec> RequiredWindUp =
         Number("max_wind_up", "", "Maximum twist required", Units.Arcminute).Stated(static s => s.MaxWindUp).Optional();
 
+    public static readonly NumberDefinition<ShaftSpec> TorsionalStiffness =
+        Number("torsional_stiffness", "k", "Torsional stiffness over the sections that carry torque", Units.NewtonMetrePerRadian)
+        .By("k = T/φ", "torsion of round bars").Noted("shoulders as ideal steps, which makes it a little too stiff").AsOne()
+        .From(Torque, WindUp, ShaftTwist.Stiffness);
+
     public static readonly NumberDefinition<ShaftSpec> BearingSlope = Number("bearing_slope", "φ_b", "Maximum slope at a bearing", Units.Arcminute)
         .By("u' at the bearings, greatest of all states of the duty", Beam).Scaled(Arcminute).Noted(Stiff)
         .Solved(Bending, Reasons, static (_, subject) => ShaftBending.Of(subject).BearingSlope());

@@ -1,4 +1,5 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Vibration;
 using Pawl.Mechanics.Trains;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
@@ -71,10 +72,11 @@ public sealed class BodyQuantities : Section<BodyInTrain>
         foreach (var name in train.Bodies)
         {
             var (set, body) = (train.PlanetSet(name), spec.Bodies.Find(name));
-            context.Begin(
+            var subject = context.Begin(
                 SubjectKinds.Body, $"bodies.{name}", set?.Name.Span ?? body?.Name.Span ?? Mention(spec, name),
                 new BodyInTrain(name, RoleOf(spec, name, set), set, body), $"train.bodies.{name}")
-                .Relate("train", train.Subject);
+                .InDuty(context);
+            BodyInertiaQuantities.Relate(context, subject);
         }
     }
 

@@ -51,4 +51,14 @@ public static class ShaftTwist
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Angle(IReadOnlyList<ShaftSegment> segments, double rigidity, double torque) =>
         Guard.Finite(torque, "the torque") * Compliance(segments, rigidity);
+
+    /// <summary>Torsional stiffness, N·mm/rad.</summary>
+    /// <remarks>
+    /// <code>k = |T/φ|</code>
+    /// Symbols: T torque, N·mm; φ twist under it, rad.<br/>
+    /// Source: definition.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double Stiffness(double torque, double twist) =>
+        Guard.Positive(Math.Abs(Guard.NotZero(torque, "the torque") / Guard.NotZero(twist, "the twist")), "the torsional stiffness");
 }

@@ -6,7 +6,7 @@ namespace Pawl.Rules.Packs;
 internal static class ShippedPacks
 {
     /// <summary>In the order in which a designer meets them.</summary>
-    public static readonly ImmutableArray<string> Files = ["rules/train.yaml", "rules/mesh.yaml", "rules/material.yaml", "rules/rating.yaml", "rules/bearing.yaml", "rules/shaft.yaml", "rules/spline.yaml", "rules/key.yaml", "rules/interface.yaml", "rules/lubrication.yaml", "rules/fit.yaml", "rules/stack.yaml", "rules/joint.yaml", "rules/pin.yaml", "rules/seal.yaml", "rules/plausible.yaml", "rules/agreement.yaml", "rules/completeness.yaml", "rules/concession.yaml"];
+    public static readonly ImmutableArray<string> Files = ["rules/train.yaml", "rules/mesh.yaml", "rules/material.yaml", "rules/rating.yaml", "rules/bearing.yaml", "rules/shaft.yaml", "rules/spline.yaml", "rules/key.yaml", "rules/vibration.yaml", "rules/interface.yaml", "rules/lubrication.yaml", "rules/fit.yaml", "rules/stack.yaml", "rules/joint.yaml", "rules/pin.yaml", "rules/seal.yaml", "rules/plausible.yaml", "rules/agreement.yaml", "rules/completeness.yaml", "rules/concession.yaml"];
 
     private static readonly Lazy<RuleSetLoad> Loaded = new(Read);
 

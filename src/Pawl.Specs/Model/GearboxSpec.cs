@@ -216,6 +216,14 @@ public sealed record InputDutySpec
     [Display(Name = "Direction", Description = "Whether the drive turns one way or both.")]
     [OneOf("one", "both")]
     public Stated<string>? Direction { get; init; }
+
+    [Display(Name = "Inertia", Description = "Moment of inertia of the driving machine about its shaft, with its half of the coupling. With that of the other machine: torsional natural frequencies are judged.")]
+    [Measures(nameof(Dimension.OfInertia), AmountRange.Positive, Example = "0.02 kg·m²")]
+    public Stated<Amount>? Inertia { get; init; }
+
+    [Display(Name = "Torsional stiffness", Description = "Of the coupling between the driving machine and the shaft, the shaft itself not counted; absent: rigid beside the shaft.")]
+    [Measures(nameof(Dimension.OfTorsionalStiffness), AmountRange.Positive, Example = "4000 N·m/rad")]
+    public Stated<Amount>? Stiffness { get; init; }
 }
 
 /// <summary>What the load asks of the output.</summary>
@@ -236,6 +244,14 @@ public sealed record OutputDutySpec
     [Display(Name = "Maximum lash", Description = "Maximum angular play of the meshes at the output that the load bears, input held.")]
     [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "30′")]
     public Stated<Amount>? MaxLash { get; init; }
+
+    [Display(Name = "Inertia", Description = "Moment of inertia of the load about its shaft, with its half of the coupling. With that of the other machine: torsional natural frequencies are judged.")]
+    [Measures(nameof(Dimension.OfInertia), AmountRange.Positive, Example = "0.3 kg·m²")]
+    public Stated<Amount>? Inertia { get; init; }
+
+    [Display(Name = "Torsional stiffness", Description = "Of the coupling between the load and the shaft, the shaft itself not counted; absent: rigid beside the shaft.")]
+    [Measures(nameof(Dimension.OfTorsionalStiffness), AmountRange.Positive, Example = "12000 N·m/rad")]
+    public Stated<Amount>? Stiffness { get; init; }
 }
 
 /// <summary>Safety factors required.</summary>

@@ -64,6 +64,10 @@ public sealed record BodySpec
     [Measures(nameof(Dimension.OfLength), Example = "40 mm")]
     public Stated<Amount>? MassAt { get; init; }
 
+    [Display(Name = "Inertia", Description = "Moment of inertia of the body with its gears about its axis; absent: of its gears and of the sections of its shafts.")]
+    [Measures(nameof(Dimension.OfInertia), AmountRange.Positive, Example = "0.008 kg·m²")]
+    public Stated<Amount>? Inertia { get; init; }
+
     [Display(Name = "Running temperature", Description = "Temperature of this body in continuous service; absent: that of the oil.")]
     [Measures(nameof(Dimension.OfTemperature), Example = "75 °C")]
     public Stated<Amount>? Running { get; init; }

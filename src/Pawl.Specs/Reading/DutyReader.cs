@@ -28,6 +28,18 @@ internal static partial class InputDutyReader
         reader.NotBelow("peak_torque", read.PeakTorque.Size(), read.Torque.Size(), "at least the torque of");
         if (read.ReverseTorque is { } reverse && read.Direction is { Value: "one" })
             reader.Report(SpecDiagnostics.ReverseOfOne(reverse.Span, reader.PathOf("reverse_torque"), reverse.Text));
+        if (read.Stiffness is not null)
+            reader.Demand("inertia");
+    }
+}
+
+internal static partial class OutputDutyReader
+{
+    // A spring without its mass says nothing.
+    static partial void Check(OutputDutySpec read, MapReader reader, Scope scope)
+    {
+        if (read.Stiffness is not null)
+            reader.Demand("inertia");
     }
 }
 

@@ -19,6 +19,7 @@ static partial class BodyReader
             ExitSealedBy = reader.Text("exit_sealed_by"),
             Mass = reader.Amount("mass", Dimension.OfMass, AmountRange.Positive),
             MassAt = reader.Amount("mass_at", Dimension.OfLength),
+            Inertia = reader.Amount("inertia", Dimension.OfInertia, AmountRange.Positive),
             Running = reader.Amount("running", Dimension.OfTemperature),
         };
         reader.Finish();

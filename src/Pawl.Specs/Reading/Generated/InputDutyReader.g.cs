@@ -23,6 +23,8 @@ static partial class InputDutyReader
             PeakTorque = reader.Amount("peak_torque", Dimension.OfTorque, AmountRange.Positive),
             ReverseTorque = reader.Amount("reverse_torque", Dimension.OfTorque, AmountRange.Positive),
             Direction = reader.Word("direction", DirectionWords),
+            Inertia = reader.Amount("inertia", Dimension.OfInertia, AmountRange.Positive),
+            Stiffness = reader.Amount("stiffness", Dimension.OfTorsionalStiffness, AmountRange.Positive),
         };
         reader.Finish();
         Check(read, reader, scope);

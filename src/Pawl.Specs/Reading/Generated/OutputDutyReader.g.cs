@@ -17,6 +17,8 @@ static partial class OutputDutyReader
             RadialForceAt = reader.Amount("radial_force_at", Dimension.OfLength),
             AxialForce = reader.Amount("axial_force", Dimension.OfForce, AmountRange.NotNegative),
             MaxLash = reader.Amount("max_lash", Dimension.OfAngle, AmountRange.Positive),
+            Inertia = reader.Amount("inertia", Dimension.OfInertia, AmountRange.Positive),
+            Stiffness = reader.Amount("stiffness", Dimension.OfTorsionalStiffness, AmountRange.Positive),
         };
         reader.Finish();
         Check(read, reader, scope);
