@@ -120,5 +120,5 @@ public class TorsionOfSpecsTests
         Assert.Contains("neither duty.output.stiffness nor the sections of a shaft on carrier are stated", Reasons(Of(output: "output: {inertia: 0.5 kg·m²}")));
     }
 
-    private static IEnumerable<string> Reasons(GearboxAnalysis analysis) => analysis.Quantity("train", "torsional_separation").Reasons;
+    private static System.Collections.Immutable.ImmutableArray<string> Reasons(GearboxAnalysis analysis) => analysis.Quantity("train", "torsional_separation").Reasons;
 }
