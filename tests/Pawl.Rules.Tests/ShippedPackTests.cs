@@ -16,7 +16,7 @@ public class ShippedPackTests
         var shipped = RulePacks.Shipped;
 
         Assert.Equal("", string.Join('\n', shipped.Diagnostics.Select(d => $"{d.Span}: {d.Code}: {d.Message} {d.Hint}")));
-        Assert.Equal(["train", "mesh", "material", "rating", "bearing", "shaft", "spline", "key", "interface", "lubrication", "fit", "stack", "joint", "pin", "seal", "plausible", "agreement", "completeness", "concession"], shipped.Rules!.Packs.Select(p => p.Name));
+        Assert.Equal(["train", "mesh", "material", "rating", "bearing", "shaft", "spline", "key", "vibration", "interface", "lubrication", "fit", "stack", "joint", "pin", "seal", "plausible", "agreement", "completeness", "concession"], shipped.Rules!.Packs.Select(p => p.Name));
         Assert.All(shipped.Rules.Packs, p => Assert.Matches("^[0-9a-f]{64}$", p.Sha256));
         Assert.All(shipped.Rules.Packs, p => Assert.StartsWith("shipped:rules/", p.Path, StringComparison.Ordinal));
     }
