@@ -21,6 +21,12 @@ if (args.Contains("warm"))
     return 0;
 }
 
+if (args is ["corpus", var count])
+{
+    SpecCorpus.Write(Path.Combine(work, "corpus"), int.Parse(count, CultureInfo.InvariantCulture));
+    return 0;
+}
+
 var tools = new Tools(repository, work);
 var pawl = tools.Pawl(native: true);
 Contender Check(string project, params string[] more) => new("pawl check", pawl, ["check", "--quiet", "--fail-on", "never", .. more], project);

@@ -23,18 +23,21 @@ internal static class Warm
         {
             var spec = loader.Load(path).Spec ?? throw new InvalidOperationException($"{path} is not read.");
             var (analysis, judgement) = (new List<double>(), new List<double>());
+            var allocated = 0L;
             for (var round = 0; round < Rounds; round++)
             {
+                var before = GC.GetAllocatedBytesForCurrentThread();
                 var start = Stopwatch.GetTimestamp();
                 var analysed = GearboxAnalyser.Analyse(spec);
                 var between = Stopwatch.GetTimestamp();
                 Judge.Of(analysed, rules, day);
+                allocated = GC.GetAllocatedBytesForCurrentThread() - before;
                 analysis.Add(Stopwatch.GetElapsedTime(start, between).TotalMicroseconds);
                 judgement.Add(Stopwatch.GetElapsedTime(between).TotalMicroseconds);
             }
 
             var whole = analysis.Zip(judgement, (a, j) => a + j).Skip(Rounds - Counted).Order().ElementAt(Counted / 2);
-            say($"  {path,-28} {whole,8:0} µs   analysis {analysis.Skip(Rounds - Counted).Order().ElementAt(Counted / 2),8:0}   judgement {judgement.Skip(Rounds - Counted).Order().ElementAt(Counted / 2),8:0}");
+            say($"  {path,-28} {whole,8:0} µs   analysis {analysis.Skip(Rounds - Counted).Order().ElementAt(Counted / 2),8:0}   judgement {judgement.Skip(Rounds - Counted).Order().ElementAt(Counted / 2),8:0}   allocated {allocated / 1024,6} kB");
         }
     }
 

@@ -16,32 +16,52 @@ internal sealed class InsideTheBox
     private const int Result = -1;
 
     private readonly ImmutableArray<Quantity> _leaves;
-    private readonly Dictionary<Quantity, int> _places = [];
-    private readonly List<double> _values = [];
-    private readonly List<Step> _steps = [];
+    private readonly Dictionary<Quantity, int> _places = new(64, ReferenceEqualityComparer.Instance);
+    private readonly List<double> _values = new(64);
+
+    // Which leaves move what stands at a place: bit k for leaf k, the last bit for all that are left.
+    private readonly List<ulong> _movers = new(64);
+    private readonly List<Step> _steps = new(32);
     private readonly Step[] _all;
-    private readonly Step[][] _beneath;
+    private readonly Step[] _along;
     private readonly double[] _x;
+    private ulong _alongLeaf;
+    private int _alongCount;
     private double _result;
 
     private InsideTheBox(ImmutableArray<Quantity> leaves, ImmutableArray<Quantity> inputs, Formula formula)
     {
         _leaves = leaves;
-        foreach (var leaf in leaves)
-            Place(leaf, leaf.Value.Nominal);
-        _steps.Add(new(formula, [.. inputs.Select(LayOut)], Result));
+        for (var k = 0; k < leaves.Length; k++)
+            Place(leaves[k], leaves[k].Value.Nominal, BitOf(k));
+        var (places, movers) = LayOut(inputs);
+        _steps.Add(new(formula, places, Result, movers));
         _all = [.. _steps];
-        _x = new double[_all.Max(static step => step.Inputs.Length)];
-        _beneath = [.. leaves.Select((_, place) => MovedBy(place))];
+        _along = new Step[_all.Length];
+        var most = 0;
+        foreach (var step in _all)
+            most = Math.Max(most, step.Inputs.Length);
+        _x = new double[most];
     }
 
-    private sealed record Step(Formula Formula, int[] Inputs, int Place);
+    private sealed record Step(Formula Formula, int[] Inputs, int Place, ulong Movers);
+
+    private static ulong BitOf(int leaf) => 1UL << Math.Min(leaf, 63);
 
     /// <summary>The steps that have to be taken again when one leaf moves.</summary>
-    private Step[] MovedBy(int leaf)
+    private ReadOnlySpan<Step> MovedBy(int leaf)
     {
-        var moved = new HashSet<int> { leaf };
-        return Array.FindAll(_all, step => Array.Exists(step.Inputs, moved.Contains) && moved.Add(step.Place));
+        if (_alongLeaf != BitOf(leaf))
+        {
+            (_alongLeaf, _alongCount) = (BitOf(leaf), 0);
+            foreach (var step in _all)
+            {
+                if ((step.Movers & _alongLeaf) != 0)
+                    _along[_alongCount++] = step;
+            }
+        }
+
+        return _along.AsSpan(0, _alongCount);
     }
 
     /// <summary>The extent widened by what was found; null when the corners are the worst.</summary>
@@ -56,10 +76,11 @@ internal sealed class InsideTheBox
         return least < corners.Extent.Min || greatest > corners.Extent.Max ? new(corners.Extent.Nominal, least, greatest) : null;
     }
 
-    private int Place(Quantity quantity, double value)
+    private int Place(Quantity quantity, double value, ulong movers)
     {
         _places.Add(quantity, _values.Count);
         _values.Add(value);
+        _movers.Add(movers);
         return _values.Count - 1;
     }
 
@@ -69,15 +90,26 @@ internal sealed class InsideTheBox
         if (_places.TryGetValue(quantity, out var known))
             return known;
         if (quantity.Formula is not { } formula)
-            return Place(quantity, quantity.Value.Nominal);
-        var inputs = quantity.Inputs.Select(LayOut).ToArray();
-        var place = Place(quantity, quantity.Value.Nominal);
-        if (inputs.Any(Moves))
-            _steps.Add(new(formula, inputs, place));
+            return Place(quantity, quantity.Value.Nominal, 0);
+        var (inputs, movers) = LayOut(quantity.Inputs);
+        var place = Place(quantity, quantity.Value.Nominal, movers);
+        if (movers != 0)
+            _steps.Add(new(formula, inputs, place, movers));
         return place;
     }
 
-    private bool Moves(int place) => place < _leaves.Length || _steps.Exists(step => step.Place == place);
+    private (int[] Places, ulong Movers) LayOut(ImmutableArray<Quantity> inputs)
+    {
+        var places = new int[inputs.Length];
+        var movers = 0UL;
+        for (var i = 0; i < places.Length; i++)
+        {
+            places[i] = LayOut(inputs[i]);
+            movers |= _movers[places[i]];
+        }
+
+        return (places, movers);
+    }
 
     private double At(double[] point)
     {
@@ -89,10 +121,10 @@ internal sealed class InsideTheBox
     private double Moved(int leaf, double to)
     {
         CollectionsMarshal.AsSpan(_values)[leaf] = to;
-        return Take(_beneath[leaf]);
+        return Take(MovedBy(leaf));
     }
 
-    private double Take(Step[] steps)
+    private double Take(ReadOnlySpan<Step> steps)
     {
         var values = CollectionsMarshal.AsSpan(_values);
         foreach (var step in steps)
