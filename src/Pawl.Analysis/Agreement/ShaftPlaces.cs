@@ -1,3 +1,4 @@
+using Pawl.Analysis.Core;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
@@ -43,6 +44,25 @@ internal sealed class ShaftPlaces
             Math.Abs(section.Spec.Outside.Value.Nominal.Coherent - size.Value.Nominal.Coherent),
             section.Spec.Outside.Value.Tolerance == size.Value.Tolerance ? 0 : 1))
         : _sections.FirstOrDefault(section => section.Name == name.Value);
+
+    /// <summary>The subject of a section, or null.</summary>
+    public static Subject? SubjectOf(AnalysisContext context, SectionPlace? section) =>
+        section is null ? null : context.Find(SubjectKinds.ShaftSection, section.Name);
+
+    /// <summary>The section of that name on the shafts of the body, or null.</summary>
+    public static SectionPlace? Named(GearboxSpec spec, string body, Stated<string>? name) =>
+        name is null ? null : On(spec, body)._sections.FirstOrDefault(section => section.Name == name.Value);
+
+    /// <summary>The section that a bearing sits on: that which it names, else that at its place; null where neither says.</summary>
+    public static SectionPlace? Under(GearboxSpec spec, BearingSpec bearing) => bearing.At is not null
+        ? Named(spec, bearing.Shaft.Value, bearing.At)
+        : bearing.AxialPosition is { } place ? On(spec, bearing.Shaft.Value).At(place.Value.Coherent) : null;
+
+    /// <summary>The pins that a planet bearing sits on; none where it carries no planet.</summary>
+    public static IEnumerable<PlanetPinSpec> PinsUnder(GearboxSpec spec, BearingSpec bearing) =>
+        spec.Train?.Planets.Find(bearing.Housing.Value) is { } planets
+            ? spec.PlanetPins.Entries.Where(pin => pin.Planets.Value == planets.Name.Value)
+            : [];
 
     /// <summary>The section at a place, mm, or null.</summary>
     public SectionPlace? At(double place) => _sections.FirstOrDefault(section => place >= section.From && place <= section.To);

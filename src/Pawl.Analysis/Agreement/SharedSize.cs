@@ -40,15 +40,10 @@ public sealed record SharedSize(string FirstKey, Stated<Toleranced> First, strin
             if (bearing.ShaftSeat is not { } seat)
                 continue;
             var key = $"bearings.{bearing.Name.Value}.shaft_seat";
-            if (spec.Train?.Planets.Find(bearing.Housing.Value) is { } planets)
-            {
-                foreach (var pin in spec.PlanetPins.Entries.Where(pin => pin.Planets.Value == planets.Name.Value))
-                    yield return new(key, seat, $"planet_pins.{pin.Name.Value}.diameter", pin.Diameter);
-            }
-            else if (bearing.AxialPosition is { } place && ShaftPlaces.On(spec, bearing.Shaft.Value).At(place.Value.Coherent) is { } section)
-            {
+            foreach (var pin in ShaftPlaces.PinsUnder(spec, bearing))
+                yield return new(key, seat, $"planet_pins.{pin.Name.Value}.diameter", pin.Diameter);
+            if (spec.Train?.Planets.Find(bearing.Housing.Value) is null && ShaftPlaces.Under(spec, bearing) is { } section)
                 yield return new(key, seat, $"{section.Key}.outside", section.Spec.Outside);
-            }
         }
     }
 
@@ -56,7 +51,9 @@ public sealed record SharedSize(string FirstKey, Stated<Toleranced> First, strin
     {
         foreach (var ring in spec.RetainingRings.Entries.Where(static ring => ring.Sits.Value == "shaft"))
         {
-            var size = Plain(ring.Diameter);
+            if (ring.Diameter is not { } diameter)
+                continue;
+            var size = Plain(diameter);
             if (ShaftPlaces.On(spec, ring.On.Value).Named(ring.At, size) is { } section)
                 yield return new($"retaining_rings.{ring.Name.Value}.diameter", size, $"{section.Key}.outside", section.Spec.Outside);
         }

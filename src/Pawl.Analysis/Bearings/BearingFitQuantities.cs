@@ -1,6 +1,7 @@
 using Pawl.Analysis.Agreement;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
+using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Quantities;
@@ -27,7 +28,10 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
         .Solved([], Turning, static (_, subject) => BearingWork.Of(subject).LoadOnOuter());
 
     public static readonly NumberDefinition<BearingSpec> ShaftSeat = Number("shaft_seat", "d_s", "Seat on the shaft", Units.Millimetre)
-        .Stated(static s => s.ShaftSeat);
+        .By("as stated, else of the section of the shaft, or of the planet pin, that it sits on", "the spec", Certainty.Declared)
+        .Stated(static s => s.ShaftSeat)
+        .TakenFrom("seat", static () => ShaftSectionQuantities.Outside)
+        .TakenFrom("pin", static () => Pins.PlanetPins.Diameter);
 
     public static readonly NumberDefinition<BearingSpec> Place = Number("axial_position", "z", "Middle of the bearing along the axis", Units.Millimetre)
         .Scaled(1).Stated(static s => s.AxialPosition).Optional();

@@ -1,3 +1,4 @@
+using Pawl.Analysis.Agreement;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
@@ -210,7 +211,11 @@ public sealed class BearingQuantities : Section<BearingSpec>
         {
             all.Add(context.Begin(SubjectKinds.Bearing, $"bearings.{spec.Name.Value}", spec.Name.Span, spec)
                 .InDuty(context).Relate("shaft", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
-                .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}")));
+                .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
+                .RelateOptional("seat", () => ShaftPlaces.SubjectOf(context, ShaftPlaces.Under(context.Spec, spec)))
+                .RelateOptional("pin", () => ShaftPlaces.PinsUnder(context.Spec, spec).FirstOrDefault() is { } pin
+                    ? context.Find(SubjectKinds.PlanetPin, $"planet_pins.{pin.Name.Value}")
+                    : null));
         }
 
         train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)));

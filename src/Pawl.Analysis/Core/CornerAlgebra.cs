@@ -35,7 +35,7 @@ internal static class CornerAlgebra
         }
 
         // The overlap of spur gears is 0 whatever their width: what does not move with its leaves has none.
-        var bounds = Bounds(nominal, corners);
+        var bounds = Bounds(nominal, corners, leaves);
         return bounds.IsExact
             ? new(bounds, [], [], false)
             : new(bounds, leaves, ImmutableCollectionsMarshal.AsImmutableArray(corners), false);
@@ -87,7 +87,7 @@ internal static class CornerAlgebra
             (low[i], high[i]) = rises ? (value.Min, value.Max) : (value.Max, value.Min);
         }
 
-        return new(Bounds(nominal, [Descend(inputs, formula, low, 1), Descend(inputs, formula, high, -1)]), [], [], true);
+        return new(Bounds(nominal, [Descend(inputs, formula, low, 1), Descend(inputs, formula, high, -1)], inputs), [], [], true);
     }
 
     /// <summary>From a corner on to its neighbours as long as one is lower, for inputs whose direction depends on the others.</summary>
@@ -114,9 +114,12 @@ internal static class CornerAlgebra
         return sign * best;
     }
 
-    private static Extent Bounds(double nominal, ReadOnlySpan<double> corners)
+    /// <summary>Least and greatest of the corners, and of nominal where it lies within the tolerances: 40 k5 is never 40.</summary>
+    private static Extent Bounds(double nominal, ReadOnlySpan<double> corners, ImmutableArray<Quantity> toleranced)
     {
-        var (least, greatest) = (nominal, nominal);
+        var (least, greatest) = (corners[0], corners[0]);
+        if (!toleranced.Any(static each => each.Value.Nominal < each.Value.Min || each.Value.Nominal > each.Value.Max))
+            (least, greatest) = (nominal, nominal);
         foreach (var corner in corners)
         {
             // Math.Min keeps NaN, so that a corner without a value is not lost.

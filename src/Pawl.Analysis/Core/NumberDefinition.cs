@@ -60,6 +60,13 @@ public sealed class NumberDefinition<TSpec> : Definition<TSpec, NumberDefinition
         return Way(subject => select((TSpec)subject.Model, subject) is { } stated ? subject.Context.Amount(this, stated, "") : null);
     }
 
+    /// <summary>As the subject in a role states it, where this one does not.</summary>
+    public NumberDefinition<TSpec> TakenFrom(string role, Func<QuantityKind> kind)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return Way(subject => subject.Reach(role)?.Find(kind()) is { } there ? Quantity.Taken(this, there) : null);
+    }
+
     /// <summary>A default in coherent units, where nothing above applies; the report lists it.</summary>
     public NumberDefinition<TSpec> Assumed(double value, string basis) => Way(subject => subject.Context.Assumed(this, value, basis));
 

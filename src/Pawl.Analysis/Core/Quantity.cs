@@ -196,6 +196,11 @@ public sealed class Quantity
         }
     }
 
+    /// <summary>What another subject states, under a kind of its own: the same place, value and tolerances.</summary>
+    internal static Quantity Taken(QuantityKind kind, Quantity there) => !there.IsEvaluated
+        ? NotEvaluated(kind, [there], there.Reasons)
+        : new(kind, there.Origin, [there]) { Value = there.Value, Formula = static x => x[0], Leaves = there.Leaves, Corners = there.Corners };
+
     /// <summary>The same value, that counts as one tolerance from here on, whatever it depends on: wide, never narrow.</summary>
     /// <remarks>For a value whose parts enter nothing else, such as a loss: that is exact and saves corners.</remarks>
     internal static Quantity AsOne(Quantity value) => !value.IsEvaluated || value.Value.IsExact

@@ -101,6 +101,14 @@ public sealed class Dowels : Section<DowelSpec>
         .When(static s => s.Count is { Value: > 1 })
         .From(Circle, Count, Diameter, static (circle, count, d) => circle * Math.Sin(Math.PI / count) - d);
 
+    public static readonly NumberDefinition<DowelSpec> FromBolts =
+        Number("from_bolts", "", "Room between a dowel midway between two bolts and their holes", Units.Millimetre)
+        .By("√(D²/4 + D_b²/4 − D·D_b/2·cos(π/z_b)) − (d + d_h)/2", "law of cosines").Scaled(1)
+        .When(static s => s.Joint is not null)
+        .From(
+            Circle, Diameter, Of("joint", static () => JointStrengths.BoltCircle, "D_b"), Of("joint", static () => Joints.Joints.Bolts, "z_b"),
+            Of("joint", static () => Joints.Joints.FaceHole, "d_h"), DowelPins.FromBolts);
+
     public static readonly NumberDefinition<DowelSpec> BeyondEdge =
         Number("beyond_edge", "", "How far the dowels stand out beyond the clamped faces", Units.Millimetre)
         .By("the greater of (D + d − D_o)/2 and (D_i − D + d)/2, not below zero", Closed).Scaled(1)

@@ -1,6 +1,7 @@
 using Pawl.Analysis.Agreement;
 using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Pins;
 using Pawl.Quantities;
@@ -19,7 +20,9 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
     public static readonly RowDefinition<RetainingRingSpec, string> Sits = Text("sits", "On a shaft or in a bore").OneOf("shaft", "bore").Stated(static s => s.Sits);
 
     public static readonly NumberDefinition<RetainingRingSpec> Diameter =
-        Number("diameter", "d_1", "Diameter of shaft or bore", Units.Millimetre).NeverNegative().Stated(static s => s.Diameter);
+        Number("diameter", "d_1", "Diameter of shaft or bore", Units.Millimetre).NeverNegative()
+        .By("as stated, else of the section of the shaft that has the groove", "the spec", Certainty.Declared)
+        .Stated(static s => s.Diameter).TakenFrom("seat", static () => ShaftSectionQuantities.Outside);
 
     public static readonly RowDefinition<RetainingRingSpec, RetainingRing> Ring = Row<RetainingRing>("ring", "Ring of the standard")
         .By("DIN 471 for a shaft, DIN 472 for a bore, by diameter", Standard, Certainty.Published)
@@ -35,7 +38,7 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
         .When(static (s, subject) => IsOnShaft(s) && !ShaftPlaces.On(subject.Context.Spec, s.On.Value).IsEmpty)
         .Solved([Diameter], static (s, subject) => s.At is { } at
             ? ShaftPlaces.On(subject.Context.Spec, s.On.Value).Named(at, null!) is { } section && IsGroove(section.Spec)
-            : ShaftPlaces.On(subject.Context.Spec, s.On.Value).OfSize(s.Diameter.Value.Coherent).Any(static section => IsGroove(section.Spec)));
+            : ShaftPlaces.On(subject.Context.Spec, s.On.Value).OfSize(s.Diameter!.Value.Coherent).Any(static section => IsGroove(section.Spec)));
 
     public static readonly NumberDefinition<RetainingRingSpec> AxialForce = Number("axial_force", "F_A", "Maximum force on the ring", Units.Newton)
         .By("as stated; else of the bearing F_A = F_a·f_p", "the spec; statics").Scaled(1)
@@ -100,6 +103,7 @@ public sealed class RetainingRings : Section<RetainingRingSpec>
         {
             context.Begin(SubjectKinds.RetainingRing, $"retaining_rings.{spec.Name.Value}", spec.Name.Span, spec)
                 .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .RelateOptional("seat", () => ShaftPlaces.SubjectOf(context, ShaftPlaces.Named(context.Spec, spec.On.Value, spec.At)))
                 .RelateOptional("body", () => context.Find(SubjectKinds.Body, $"bodies.{spec.On.Value}"))
                 .RelateOptional("bearing", () => spec.Bearing is { } bearing ? context.Find(SubjectKinds.Bearing, $"bearings.{bearing.Value}") : null);
         }

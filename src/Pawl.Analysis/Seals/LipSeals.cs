@@ -1,6 +1,8 @@
+using Pawl.Analysis.Agreement;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Lubrication;
+using Pawl.Analysis.Shafts;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Fits;
 using Pawl.Mechanics.Materials;
@@ -35,7 +37,9 @@ public sealed class LipSeals : Section<LipSealSpec>
         .Stated(static s => s.LipFaces);
 
     public static readonly NumberDefinition<LipSealSpec> Diameter =
-        Number("diameter", "d", "Diameter of the shaft under the lip", Units.Millimetre).NeverNegative().Stated(static s => s.Diameter);
+        Number("diameter", "d", "Diameter of the shaft under the lip", Units.Millimetre).NeverNegative()
+        .By("as stated, else of the section of the shaft that it runs on", "the spec", Certainty.Declared)
+        .Stated(static s => s.Diameter).TakenFrom("seat", static () => ShaftSectionQuantities.Outside);
 
     public static readonly NumberDefinition<LipSealSpec> Bore = Number("bore", "D", "Bore of the housing", Units.Millimetre).NeverNegative().Stated(static s => s.Bore);
 
@@ -162,6 +166,7 @@ public sealed class LipSeals : Section<LipSealSpec>
                 .InDuty(context)
                 .Relate("shaft", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
                 .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
+                .RelateOptional("seat", () => ShaftPlaces.SubjectOf(context, ShaftPlaces.Named(context.Spec, spec.Shaft.Value, spec.At)))
                 .RelateOptional("lubrication", () => context.Find(SubjectKinds.Lubrication, "lubrication"));
         }
     }

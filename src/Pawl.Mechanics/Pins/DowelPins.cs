@@ -72,6 +72,24 @@ public static class DowelPins
         Guard.Finite(play, "the play of the pins") - DynamicLoad.NotNegative(positionOfPins, "the position tolerance")
         - DynamicLoad.NotNegative(positionOfHoles, "the position tolerance");
 
+    /// <summary>Room between a dowel that stands midway between two evenly spread bolts and their holes, mm; below zero they run into each other.</summary>
+    /// <param name="circle">Circle of the dowels D, mm.</param>
+    /// <param name="diameter">Diameter of a dowel d, mm.</param>
+    /// <param name="boltCircle">Circle of the bolts D_b, mm.</param>
+    /// <param name="bolts">Number of bolts z_b, at least 1.</param>
+    /// <param name="hole">Hole of a bolt d_h, mm.</param>
+    /// <remarks>
+    /// <code>√(D²/4 + D_b²/4 − D·D_b/2·cos(π/z_b)) − (d + d_h)/2</code>
+    /// Source: law of cosines; midway is the farthest place from the bolts.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double FromBolts(double circle, double diameter, double boltCircle, double bolts, double hole)
+    {
+        var (r, b) = (Guard.Positive(circle, "the circle of the dowels") / 2, Guard.Positive(boltCircle, "the bolt circle") / 2);
+        var between = Math.Sqrt(Math.Max(0, r * r + b * b - 2 * r * b * Math.Cos(Math.PI / Guard.AtLeast(bolts, 1, "the number of bolts"))));
+        return between - (Guard.Positive(diameter, "the diameter of the pin") + Guard.Positive(hole, "the hole of the bolts")) / 2;
+    }
+
     /// <summary>How far two parts on pins may turn against each other, rad, from end to end.</summary>
     /// <param name="play">Greatest play of a pin in its hole, mm, on the diameter.</param>
     /// <param name="radius">Radius of the circle of the pins, mm.</param>

@@ -26,11 +26,15 @@ public sealed record BearingSpec
     [Measures(nameof(Dimension.OfLength), Example = "35 mm")]
     public Stated<Amount>? AxialPosition { get; init; }
 
+    [Display(Name = "At", Description = "Section of a shaft that it sits on: shafts.output.front_seat. Absent: that at its axial position.")]
+    [Example("shafts.output.front_seat")]
+    public Stated<string>? At { get; init; }
+
     [Display(Name = "Axial duty", Description = "locating: holds the shaft both ways; plus, minus: one of a pair set against each other, takes thrust of the shaft in the positive or negative direction of the axis; floating: takes none.")]
     [OneOf("locating", "floating", "plus", "minus")]
     public Stated<string>? Axial { get; init; }
 
-    [Display(Name = "Shaft seat", Description = "Diameter of the seat on the shaft, with its tolerance.")]
+    [Display(Name = "Shaft seat", Description = "Diameter of the seat on the shaft, with its tolerance; absent: that of the section or planet pin that it sits on.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm k5")]
     public Stated<Toleranced>? ShaftSeat { get; init; }
 

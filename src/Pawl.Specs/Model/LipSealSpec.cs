@@ -22,7 +22,7 @@ public sealed record LipSealSpec
     [Example("shafts.output.seal_seat")]
     public Stated<string>? At { get; init; }
 
-    [Display(Name = "Diameter", Description = "Of the shaft under the lip, with its tolerance.")]
+    [Display(Name = "Diameter", Description = "Of the shaft under the lip, with its tolerance; absent: that of the section that `at` names.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "40 mm h11")]
     public Stated<Toleranced>? Diameter { get; init; }
 

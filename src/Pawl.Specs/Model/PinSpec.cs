@@ -100,9 +100,9 @@ public sealed record RetainingRingSpec
     [Example("shafts.output.groove")]
     public Stated<string>? At { get; init; }
 
-    [Display(Name = "Diameter", Description = "Diameter of shaft or bore, d_1.")]
+    [Display(Name = "Diameter", Description = "Diameter of shaft or bore, d_1; absent: that of the section that `at` names.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "25 mm")]
-    public required Stated<Amount> Diameter { get; init; }
+    public Stated<Amount>? Diameter { get; init; }
 
     [Display(Name = "Groove", Description = "Diameter of the groove, d_2; absent: by the standard.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "23.9 mm")]

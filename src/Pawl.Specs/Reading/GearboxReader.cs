@@ -36,6 +36,8 @@ internal static partial class GearboxReader
     {
         foreach (var seal in read.LipSeals.Entries)
             OnSection(seal.At, seal.Shaft?.Value, $"lip_seals.{seal.Name.Value}.at");
+        foreach (var bearing in read.Bearings.Entries)
+            OnSection(bearing.At, bearing.Shaft?.Value, $"bearings.{bearing.Name.Value}.at");
         foreach (var ring in read.RetainingRings.Entries)
             OnSection(ring.At, ring.On?.Value, $"retaining_rings.{ring.Name.Value}.at");
 

@@ -24,6 +24,8 @@ internal static partial class RetainingRingReader
 {
     static partial void Check(RetainingRingSpec read, MapReader reader, Scope scope)
     {
+        if (read is { Diameter: null, At: null })
+            reader.Report(SpecDiagnostics.MissingKey(reader.NameSpan, reader.ObjectPath, "diameter"));
         if (read is { Bearing: { } bearing, AxialForce: not null })
             reader.Report(SpecDiagnostics.ExclusiveKeys(bearing.Span, reader.ObjectPath, "axial_force", "bearing"));
         if (read.Sits is { Value: "shaft" })

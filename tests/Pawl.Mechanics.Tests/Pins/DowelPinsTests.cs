@@ -30,6 +30,23 @@ public class DowelPinsTests
         Assert.Equal(effective, DowelPins.Effective(pins, together));
     }
 
+    // Circles by themselves: the room is the least over the bolts of the distance of two points less both radii, and midway is farthest.
+    [Fact]
+    public void Midway_between_two_bolts_a_dowel_has_the_most_room() =>
+        Gen.Select(Gen.Double[50, 200], Gen.Double[50, 200], Gen.Int[2, 24], Gen.Double[0, 1]).Sample((circle, boltCircle, bolts, turn) =>
+        {
+            double RoomAt(double angle) => Enumerable.Range(0, bolts).Min(i =>
+            {
+                var bolt = 2 * Math.PI * i / bolts;
+                return Math.Sqrt(
+                    Math.Pow(circle / 2 * Math.Cos(angle) - boltCircle / 2 * Math.Cos(bolt), 2)
+                    + Math.Pow(circle / 2 * Math.Sin(angle) - boltCircle / 2 * Math.Sin(bolt), 2)) - 7.5;
+            });
+            var room = DowelPins.FromBolts(circle, 6, boltCircle, bolts, 9);
+            Assert.Equal(RoomAt(Math.PI / bolts), room, 1e-9);
+            Assert.True(RoomAt(turn * 2 * Math.PI) <= room + 1e-9);
+        });
+
     // Two pins and two holes, each centre moved within its tolerance; the parts slide and the pins go in if some shift lets both in.
     // With room they always do. Without it there are centres that do not: both pins apart, both holes together, at the limit.
     [Fact]

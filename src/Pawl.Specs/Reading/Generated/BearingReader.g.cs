@@ -24,6 +24,7 @@ static partial class BearingReader
             Shaft = reader.Name("shaft", required: true)!,
             Housing = reader.Name("housing", required: true)!,
             AxialPosition = reader.Amount("axial_position", Dimension.OfLength),
+            At = reader.Text("at"),
             Axial = reader.Word("axial", AxialWords),
             ShaftSeat = reader.Toleranced("shaft_seat", Dimension.OfLength, AmountRange.Positive),
             HousingSeat = reader.Toleranced("housing_seat", Dimension.OfLength, AmountRange.Positive),

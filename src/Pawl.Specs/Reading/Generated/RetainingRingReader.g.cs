@@ -19,7 +19,7 @@ static partial class RetainingRingReader
             On = reader.Name("on", required: true)!,
             Sits = reader.Word("sits", SitsWords, required: true)!,
             At = reader.Text("at"),
-            Diameter = reader.Amount("diameter", Dimension.OfLength, AmountRange.Positive, required: true)!,
+            Diameter = reader.Amount("diameter", Dimension.OfLength, AmountRange.Positive),
             Groove = reader.Toleranced("groove", Dimension.OfLength, AmountRange.Positive),
             Land = reader.Toleranced("land", Dimension.OfLength, AmountRange.NotNegative),
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
@@ -33,7 +33,7 @@ static partial class RetainingRingReader
         References.Check(reader, "on", read.On, Declared.Body, scope);
         References.Check(reader, "bearing", read.Bearing, Declared.Bearing, scope);
         Check(read, reader, scope);
-        return read.On is null || read.Sits is null || read.Diameter is null ? null : read;
+        return read.On is null || read.Sits is null ? null : read;
     }
 
     static partial void Check(RetainingRingSpec read, MapReader reader, Scope scope);
