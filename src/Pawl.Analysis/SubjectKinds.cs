@@ -205,7 +205,8 @@ public static class SubjectKinds
         Section<JointSpec>.KindOf(
             "joint", "Joint", "Joints",
             static () => RunClassConstructor(typeof(Joints.Joints).TypeHandle),
-            static () => RunClassConstructor(typeof(JointStrengths).TypeHandle))
+            static () => RunClassConstructor(typeof(JointStrengths).TypeHandle),
+            static () => RunClassConstructor(typeof(JointLocking).TypeHandle))
             .With("train", () => Train)
             .AddedBy(Joints.Joints.AddAll);
 

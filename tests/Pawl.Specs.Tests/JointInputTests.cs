@@ -31,7 +31,7 @@ public sealed class JointInputTests
                   tapped: {material: wrought-6082, tensile: 300 MPa, depth: 24 mm, relief: 1 mm, boss: 25 mm, insert: {thread: 1/2-13 UNC, length: 18 mm}},
                   friction: {min: 0.08, max: 0.14},
                   tightening: {torque: 30 lbf·ft, method: torque wrench with friction measured, preload: 20 kN, wrench_error: 3 %, prevailing: 2 N·m, order: round, steps: [50 %, 100 %]},
-                  coating: electroplated zinc, bake: 8 h, threads_rolled: after, locker: polyamide patch, locker_hottest: 120 °C, roughness: 10 µm, between_faces: bare,
+                  coating: electroplated zinc, bake: 8 h, threads_rolled: after, locking: {by: polyamide patch, coldest: -40 °C, hottest: 120 °C, uses: 2, max_uses: 3}, embedding: 6 µm, moment: 60 N·m, supports: carrier, axial_position: 14 mm, roughness: 10 µm, between_faces: bare,
                   face_friction: 0.12, slip_safety: 1.5, load_introduction: 0.5, assembly_temperature: 25 °C}
             """);
         Assert.Empty(load.Diagnostics);
@@ -42,7 +42,8 @@ public sealed class JointInputTests
             found.Face!.Value.Coherent, found.Hole!.Value.Coherent, found.Length!.Value.Coherent, found.Shank!.Value.Coherent, found.Width!.Value.Coherent));
         Assert.Equal((300, 24, 1, 25, "1/2-13 UNC", 18), (found.Tapped!.Tensile!.Value.Coherent, found.Tapped.Depth!.Value.Nominal.Coherent, found.Tapped.Relief!.Value.Coherent, found.Tapped.Boss!.Value.Coherent, found.Tapped.Insert!.Thread.Value, found.Tapped.Insert.Length.Value.Coherent));
         Assert.Equal((0.08, 0.14, 20_000, 2000, "round", 2), (found.Friction!.Min!.Value, found.Friction.Max!.Value, found.Tightening!.Preload!.Value.Coherent, found.Tightening.Prevailing!.Value.Coherent, found.Tightening.Order!.Value, found.Tightening.Steps.Length));
-        Assert.Equal(("electroplated zinc", 8 * 3600, "after", "polyamide patch", 120, "bare"), (found.Coating!.Value, found.Bake!.Value.Coherent, found.ThreadsRolled!.Value, found.Locker!.Value, found.LockerHottest!.Value.Coherent, found.BetweenFaces!.Value));
+        Assert.Equal(("electroplated zinc", 8 * 3600, "after", "polyamide patch", 120, "bare"), (found.Coating!.Value, found.Bake!.Value.Coherent, found.ThreadsRolled!.Value, found.Locking!.By.Value, found.Locking.Hottest!.Value.Coherent, found.BetweenFaces!.Value));
+        Assert.Equal((-40, 2, 3, 0.006, 60_000, "carrier", 14), (found.Locking.Coldest!.Value.Coherent, found.Locking.Uses!.Value, found.Locking.MaxUses!.Value, found.Embedding!.Value.Coherent, found.Moment!.Value.Coherent, found.Supports!.Value, found.AxialPosition!.Value.Coherent));
         Assert.Equal((0.12, 1.5, 0.5, 25, "20 mm ±0.1", 200), (found.FaceFriction!.Value, found.SlipSafety!.Value, found.LoadIntroduction!.Value, found.AssemblyTemperature!.Value.Coherent, found.Clamped[0].Thickness.Text, found.Clamped[0].LimitingPressure!.Value.Coherent));
     }
 
