@@ -165,7 +165,7 @@ public static class SubjectKinds
 
     public static readonly SubjectKind Fit =
         Section<FitSpec>.KindOf("fit", "Fit", "Fits",
-        static () => RunClassConstructor(typeof(PartFits).TypeHandle)).With("train", () => Train)
+        static () => RunClassConstructor(typeof(PartFits).TypeHandle), static () => RunClassConstructor(typeof(PressJoints).TypeHandle)).With("train", () => Train)
             .AddedBy(PartFits.AddAll);
 
     public static readonly SubjectKind Centring =

@@ -106,6 +106,21 @@ public class JointKeepingOfSpecsTests
             Value("parting_safety"), 1e-9);
     }
 
+    // ISO 898-2, a public reprint: M8 of class 12, regular, stands 41.7 kN; of 10, 38.1 kN. Loads rounded to three figures.
+    [Theory]
+    [InlineData("12", 41_700)]
+    [InlineData("10", 38_100)]
+    public void A_nut_has_the_proof_load_of_ISO_898_2(string strength, double load)
+    {
+        var analysis = Joint.Of(Joint.Flange("tapped: null", $"nut: {{strength: {strength}}}", "length: 45 mm"));
+
+        Assert.Equal(load, Number(analysis, "nut_proof_load"), 0.007 * load);
+        Assert.Equal(Number(analysis, "bolt_force") / Number(analysis, "nut_proof_load"), Number(analysis, "nut_proof_share"), 1e-9);
+        Assert.DoesNotContain(
+            Joint.Of(Joint.Flange("thread: M8x1", "tapped: null", $"nut: {{strength: {strength}}}", "length: 45 mm")).Subject("joints.j").Quantities,
+            quantity => quantity.Kind.Name == "nut_proof_load");
+    }
+
     // 4·600 000/(8·134) = 2238.8 N on the worst bolt, a page on slewing rings: F = 2·M/(n·R). With 8·500 N along: 2738.8 N.
     // It comes from either side: half the range is (2738.8 − (0 − 2238.8))/2.
     [Fact]

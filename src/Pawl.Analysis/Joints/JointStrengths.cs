@@ -166,6 +166,19 @@ public sealed class JointStrengths : Section<JointSpec>
         .When(static (_, subject) => subject.Find(J.Thread)?.Row is ScrewThread { Form: ThreadForm.IsoMetric })
         .From(J.Strength, NutStrengthClass, NutStyleName, static (bolt, nut, style) => new NutStrength(nut, StyleOf(nut, style), 0).Carries(bolt));
 
+    public static readonly NumberDefinition<JointSpec> NutProofLoad = Number("nut_proof_load", "F_p,nut", "Proof load of the nut", Units.Newton)
+        .By("F_p,nut = S_p,nut·A_s", "ISO 898-2, coarse threads", Certainty.Published).Tables(NutStrength.TableId)
+        .When(static (_, subject) => subject.Find(J.Thread)?.Row is ScrewThread { Form: ThreadForm.IsoMetric } thread && !thread.Designation.Contains('x'))
+        .From(
+            NutStrengthClass, NutStyleName, J.Thread,
+            static (name, style, thread) => NutStrength.TryFind(name, StyleOf(name, style), thread, out var nut, out var reason)
+                ? nut.ProofLoad(thread)
+                : throw new OutsideValidityException(reason));
+
+    public static readonly NumberDefinition<JointSpec> NutProofShare = Number("nut_proof_share", "F_S/F_p,nut", "Maximum bolt force over the proof load of the nut")
+        .By("F_S/F_p,nut", "ISO 898-2")
+        .From(J.BoltForce, NutProofLoad, static (force, load) => force / load);
+
     public static readonly NumberDefinition<JointSpec> Length =
         Number("length", "l", "Length of the bolt under its head", Units.Millimetre).When(static s => s.Tapped is not null).Stated(static s => s.Length);
 

@@ -166,9 +166,14 @@ public sealed class Joints : Section<JointSpec>
             Thread, MaxPreload, MinFriction, Yield, StressDiameter,
             static (thread, preload, friction, yield, d) => Tightening.Utilisation(thread, friction, yield, preload, d));
 
+    public static readonly NumberDefinition<JointSpec> ProofLoad = Number("proof_load", "F_p", "Proof load of bolt or shaft", Units.Newton)
+        .By("F_p = S_p·A_s; a shaft: S_p·π/4·d_0²", "ISO 898-1:2013, SAE J429", Certainty.Published)
+        .For(static s => !IsCentral(s) && s.ProofStress is null).From(OfClass, Thread, static (row, thread) => row.ProofLoad(thread))
+        .From(Proof, StressDiameter, static (proof, d) => proof * Area(d));
+
     public static readonly NumberDefinition<JointSpec> ProofShare = Number("proof_share", "F_M,max/F_p", "Maximum preload over proof load")
-        .By("F_M,max/(S_p·π/4·d_0²)", "ISO 898-1").Noted("at minimum friction and maximum torque the force in the bolt is at its maximum")
-        .From(MaxPreload, Proof, StressDiameter, static (preload, proof, d) => preload / (proof * Area(d)));
+        .By("F_M,max/F_p", "ISO 898-1").Noted("at minimum friction and maximum torque the force in the bolt is at its maximum")
+        .From(MaxPreload, ProofLoad, static (preload, load) => preload / load);
 
     public static readonly NumberDefinition<JointSpec> ClampedLength = Number("clamped_length", "l_K", "Clamped length", Units.Millimetre)
         .By("Σ of the thicknesses", TheSpec)
