@@ -1,6 +1,5 @@
 using CsCheck;
 using Pawl.Mechanics.Fits;
-using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Fits;
 
