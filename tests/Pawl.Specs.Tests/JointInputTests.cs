@@ -65,6 +65,7 @@ public sealed class JointInputTests
     [InlineData($"{Bolted}, locking: {{by: staked colar}}", DiagnosticCodes.UnknownWord, "staked colar", "`staked collar`")]
     [InlineData($"{Bolted}, locking: {{by: polyamide patch, coldest: 90 °C, hottest: 80 °C}}", DiagnosticCodes.OutOfRange, "90 °C", "below the hottest")]
     [InlineData($"{Bolted}, supports: carrier", DiagnosticCodes.MissingKey, "x: {kind", "axial_position")]
+    [InlineData($"{Central}, moment: 20 N·m, clamped: [{{material: EN-42CrMo4, thickness: 24 mm, outside: 40 mm, inside: 26 mm}}], shaft: {{material: EN-42CrMo4, diameter: 25 mm}}", DiagnosticCodes.ExclusiveKeys, "shaft: {material", "moment")]
     [InlineData($"{Bolted}, embedding: 0 µm", DiagnosticCodes.OutOfRange, "0 µm", "more than zero")]
     [InlineData($"{Central}, locking: {{by: split pin}}, clamped: [{{material: EN-42CrMo4, thickness: 24 mm, outside: 40 mm, inside: 26 mm}}], shaft: {{material: EN-42CrMo4, diameter: 25 mm}}", DiagnosticCodes.MissingKey, "{material: EN-42CrMo4, diameter", "cross_hole")]
     [InlineData("kind: flange, thread: M8x2, clamped: [{material: wrought-6082, thickness: 24 mm}]", DiagnosticCodes.UnknownWord, "M8x2", "`M8x1`")]

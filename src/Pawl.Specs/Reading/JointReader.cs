@@ -20,6 +20,10 @@ internal static partial class JointReader
             CheckCentral(read, reader);
         reader.Exclude("carries", read.Carries, "torque", read.Torque);
         reader.Exclude("tapped", read.Tapped, "nut", read.Nut);
+
+        // A moment is shared out over a circle of bolts; of a nut on a shaft nothing would come of it.
+        reader.Exclude("moment", read.Moment, "shaft", read.Shaft);
+        reader.Exclude("supports", read.Supports, "shaft", read.Shaft);
         reader.Exclude("strength", read.Strength, "yield", read.Yield);
         if (read.Supports is not null)
             reader.Demand("axial_position");
