@@ -165,7 +165,7 @@ public static class SubjectKinds
 
     public static readonly SubjectKind Fit =
         Section<FitSpec>.KindOf("fit", "Fit", "Fits",
-        static () => RunClassConstructor(typeof(PartFits).TypeHandle)).With("train", () => Train)
+        static () => RunClassConstructor(typeof(PartFits).TypeHandle), static () => RunClassConstructor(typeof(PressJoints).TypeHandle)).With("train", () => Train)
             .AddedBy(PartFits.AddAll);
 
     public static readonly SubjectKind Centring =
@@ -205,7 +205,8 @@ public static class SubjectKinds
         Section<JointSpec>.KindOf(
             "joint", "Joint", "Joints",
             static () => RunClassConstructor(typeof(Joints.Joints).TypeHandle),
-            static () => RunClassConstructor(typeof(JointStrengths).TypeHandle))
+            static () => RunClassConstructor(typeof(JointStrengths).TypeHandle),
+            static () => RunClassConstructor(typeof(JointLocking).TypeHandle))
             .With("train", () => Train)
             .AddedBy(Joints.Joints.AddAll);
 

@@ -114,6 +114,30 @@ public class FitOfSpecsTests
         Assert.Equal(1.5 * axial, analysis.Value("fits.it", "press_force"), tolerance: 2.0);
     }
 
+    // What slips at exactly the required safety with U_req: by hand from the capacity, which is proportional to the overlap.
+    [Fact]
+    public void The_required_interference_gives_the_required_safety()
+    {
+        var analysis = Of($"hole: 50 mm, shaft: 50 mm +0.06/+0.06, {Seat}");
+
+        Assert.Equal(
+            60 * analysis.Value("fits.it", "required_slip_safety") / analysis.Value("fits.it", "slip_safety"), analysis.Value("fits.it", "required_interference"), 1e-6);
+    }
+
+    // 1.8 where the torque of a body reverses, 1.5 in one direction, and for pins that carry none.
+    [Theory]
+    [InlineData("direction: both", "carries: carrier", 1.8)]
+    [InlineData("direction: one", "carries: carrier", 1.5)]
+    [InlineData("direction: both", "torque: 0 N·m", 1.5)]
+    [InlineData("direction: both", "carries: carrier, slip_safety: 2.2", 2.2)]
+    public void A_torque_that_reverses_asks_for_more_safety(string direction, string torque, double required) => Assert.Equal(
+        required, SpecText.Analyse(SpecText.Simple(duty:
+            $$"""
+            duty: {input: {speed: 1450 rpm, torque: 30 N·m, {{direction}}}, {{Oil}} }
+            fits:
+              it: {size: 40 mm H7/u6, {{Seat.Replace("torque: 0 N·m", torque, StringComparison.Ordinal)}} }
+            """)).Value("fits.it", "required_slip_safety"));
+
     // DIN 7190-1 from memory: s = 0.8·(6 + 4) = 8 µm off the 60 µm.
     [Fact]
     public void Rough_seats_lose_overlap()

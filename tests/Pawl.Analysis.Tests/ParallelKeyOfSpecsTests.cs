@@ -53,4 +53,31 @@ public sealed class ParallelKeyOfSpecsTests
         Assert.Contains("state width, height and shaft_depth", Assert.Single(bare.Quantity("parallel_keys.k", "hub_pressure").Reasons), StringComparison.Ordinal);
         Assert.Equal(2e6 / 120 / (100 * 6), stated.Value("parallel_keys.k", "hub_pressure"), 9);
     }
+
+    // DIN 6885-1: 30 mm has t_2 = 3.3 mm. Wall (54 − 30)/2 − 3.3 = 8.7 mm; tube of 54 and 36.6 mm at 120 N·m:
+    // 16·120 000·54/(π·(54⁴ − 36.6⁴)) = 4.92 MPa. By hand.
+    [Fact]
+    public void The_hub_over_its_keyway_by_hand()
+    {
+        var analysis = Analyse("torque: 120 N·m, hub_outside: 54 mm, hub_held: clamped");
+
+        Assert.Equal(8.7, analysis.Value("parallel_keys.output", "hub_wall"), 9);
+        Assert.Equal(1.8, analysis.Value("parallel_keys.output", "hub_ratio"), 9);
+        Assert.Equal(4.92, analysis.Value("parallel_keys.output", "hub_shear_stress"), 0.005);
+        Assert.Equal("clamped", analysis.Quantity("parallel_keys.output", "hub_held").Text);
+        Assert.Contains("must be above zero", Assert.Single(Analyse("torque: 120 N·m, hub_outside: 36 mm").Quantity("parallel_keys.output", "hub_shear_stress").Reasons), StringComparison.Ordinal);
+        Assert.Contains("parallel_keys.output.hub_outside is not stated", Analyse("torque: 120 N·m").Quantity("parallel_keys.output", "hub_shear_stress").Reasons);
+    }
+
+    [Theory]
+    [InlineData("direction: both", "", 0.7)]
+    [InlineData("direction: one", "", 1)]
+    [InlineData("direction: both", ", reversal_factor: 0.85", 0.85)]
+    public void A_torque_that_reverses_leaves_a_share_of_the_pressure(string direction, string stated, double factor) => Assert.Equal(
+        factor,
+        Analyse($"torque: 120 N·m{stated}", $"duty: {{input: {{speed: 1450 rpm, torque: 30 N·m, {direction}}}}}").Value("parallel_keys.output", "reversal_factor"), 9);
+
+    // 20 of 28 mm are flat.
+    [Fact]
+    public void Round_ends_bear_nothing() => Assert.Equal(20.0 / 28, Analyse("torque: 120 N·m").Value("parallel_keys.output", "bearing_share"), 9);
 }

@@ -90,6 +90,7 @@ internal static class Meanings
     [
         ("CaseDepth.ForContact", "ratio", "negative", "an internal gear, below −1"),
         ("Contributor.WarmthAt", "coefficient", "zero negative", "which way a size enters the gap"),
+        ("Flange.OpeningForce", "inside", "zero", "faces without a hole"),
         ("Interval.About", "nominal", "zero negative", "any size, such as a deviation"),
         ("Interval.Exactly", "value", "zero negative", "any size"),
         ("NormalDistribution.Share", "value", "zero negative", "distance from the middle"),

@@ -31,7 +31,7 @@ public sealed class JointInputTests
                   tapped: {material: wrought-6082, tensile: 300 MPa, depth: 24 mm, relief: 1 mm, boss: 25 mm, insert: {thread: 1/2-13 UNC, length: 18 mm}},
                   friction: {min: 0.08, max: 0.14},
                   tightening: {torque: 30 lbf·ft, method: torque wrench with friction measured, preload: 20 kN, wrench_error: 3 %, prevailing: 2 N·m, order: round, steps: [50 %, 100 %]},
-                  coating: electroplated zinc, bake: 8 h, threads_rolled: after, locker: polyamide patch, locker_hottest: 120 °C, roughness: 10 µm, between_faces: bare,
+                  coating: electroplated zinc, bake: 8 h, threads_rolled: after, locking: {by: polyamide patch, coldest: -40 °C, hottest: 120 °C, uses: 2, max_uses: 3}, embedding: 6 µm, moment: 60 N·m, supports: carrier, axial_position: 14 mm, roughness: 10 µm, between_faces: bare,
                   face_friction: 0.12, slip_safety: 1.5, load_introduction: 0.5, assembly_temperature: 25 °C}
             """);
         Assert.Empty(load.Diagnostics);
@@ -42,7 +42,8 @@ public sealed class JointInputTests
             found.Face!.Value.Coherent, found.Hole!.Value.Coherent, found.Length!.Value.Coherent, found.Shank!.Value.Coherent, found.Width!.Value.Coherent));
         Assert.Equal((300, 24, 1, 25, "1/2-13 UNC", 18), (found.Tapped!.Tensile!.Value.Coherent, found.Tapped.Depth!.Value.Nominal.Coherent, found.Tapped.Relief!.Value.Coherent, found.Tapped.Boss!.Value.Coherent, found.Tapped.Insert!.Thread.Value, found.Tapped.Insert.Length.Value.Coherent));
         Assert.Equal((0.08, 0.14, 20_000, 2000, "round", 2), (found.Friction!.Min!.Value, found.Friction.Max!.Value, found.Tightening!.Preload!.Value.Coherent, found.Tightening.Prevailing!.Value.Coherent, found.Tightening.Order!.Value, found.Tightening.Steps.Length));
-        Assert.Equal(("electroplated zinc", 8 * 3600, "after", "polyamide patch", 120, "bare"), (found.Coating!.Value, found.Bake!.Value.Coherent, found.ThreadsRolled!.Value, found.Locker!.Value, found.LockerHottest!.Value.Coherent, found.BetweenFaces!.Value));
+        Assert.Equal(("electroplated zinc", 8 * 3600, "after", "polyamide patch", 120, "bare"), (found.Coating!.Value, found.Bake!.Value.Coherent, found.ThreadsRolled!.Value, found.Locking!.By.Value, found.Locking.Hottest!.Value.Coherent, found.BetweenFaces!.Value));
+        Assert.Equal((-40, 2, 3, 0.006, 60_000, "carrier", 14), (found.Locking.Coldest!.Value.Coherent, found.Locking.Uses!.Value, found.Locking.MaxUses!.Value, found.Embedding!.Value.Coherent, found.Moment!.Value.Coherent, found.Supports!.Value, found.AxialPosition!.Value.Coherent));
         Assert.Equal((0.12, 1.5, 0.5, 25, "20 mm ±0.1", 200), (found.FaceFriction!.Value, found.SlipSafety!.Value, found.LoadIntroduction!.Value, found.AssemblyTemperature!.Value.Coherent, found.Clamped[0].Thickness.Text, found.Clamped[0].LimitingPressure!.Value.Coherent));
     }
 
@@ -61,6 +62,12 @@ public sealed class JointInputTests
     [InlineData($"{Bolted}, friction: {{min: 0.15, max: 0.14}}", DiagnosticCodes.OutOfRange, "0.15", "no more than the maximum")]
     [InlineData($"{Bolted}, friction: {{class: B, min: 0.15}}", DiagnosticCodes.ExclusiveKeys, "min: 0.15", "class")]
     [InlineData($"{Bolted}, friction: {{class: F}}", DiagnosticCodes.UnknownWord, "F}", "A, B, C, D, E")]
+    [InlineData($"{Bolted}, locking: {{by: staked colar}}", DiagnosticCodes.UnknownWord, "staked colar", "`staked collar`")]
+    [InlineData($"{Bolted}, locking: {{by: polyamide patch, coldest: 90 °C, hottest: 80 °C}}", DiagnosticCodes.OutOfRange, "90 °C", "below the hottest")]
+    [InlineData($"{Bolted}, supports: carrier", DiagnosticCodes.MissingKey, "x: {kind", "axial_position")]
+    [InlineData($"{Central}, moment: 20 N·m, clamped: [{{material: EN-42CrMo4, thickness: 24 mm, outside: 40 mm, inside: 26 mm}}], shaft: {{material: EN-42CrMo4, diameter: 25 mm}}", DiagnosticCodes.ExclusiveKeys, "shaft: {material", "moment")]
+    [InlineData($"{Bolted}, embedding: 0 µm", DiagnosticCodes.OutOfRange, "0 µm", "more than zero")]
+    [InlineData($"{Central}, locking: {{by: split pin}}, clamped: [{{material: EN-42CrMo4, thickness: 24 mm, outside: 40 mm, inside: 26 mm}}], shaft: {{material: EN-42CrMo4, diameter: 25 mm}}", DiagnosticCodes.MissingKey, "{material: EN-42CrMo4, diameter", "cross_hole")]
     [InlineData("kind: flange, thread: M8x2, clamped: [{material: wrought-6082, thickness: 24 mm}]", DiagnosticCodes.UnknownWord, "M8x2", "`M8x1`")]
     [InlineData("kind: flange, thread: 1/2-21 UNF, clamped: [{material: wrought-6082, thickness: 24 mm}]", DiagnosticCodes.UnknownWord, "1/2-21", "`1/2-20 UNF`")]
     [InlineData("kind: flange, thread: R8, clamped: [{material: wrought-6082, thickness: 24 mm}]", DiagnosticCodes.UnknownWord, "R8", "a thread of ISO 261 or ASME B1.1")]

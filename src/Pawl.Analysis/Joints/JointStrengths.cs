@@ -39,7 +39,7 @@ public sealed class JointStrengths : Section<JointSpec>
         .When(static s => J.IsCarrying(s) || s.FaceFriction is not null).Stated(static s => s.FaceFriction);
 
     public static readonly NumberDefinition<JointSpec> BoltCircle = Number("bolt_circle", "D", "Bolt circle diameter", Units.Millimetre)
-        .When(static s => !J.IsCentral(s) && (J.IsCarrying(s) || s.BoltCircle is not null)).Stated(static s => s.BoltCircle);
+        .When(static s => !J.IsCentral(s) && (J.IsCarrying(s) || (s.BoltCircle ?? s.Moment) is not null || s.Supports is not null)).Stated(static s => s.BoltCircle);
 
     public static readonly NumberDefinition<JointSpec> HeadsApart =
         Number("heads_apart", "", "Room between the faces under neighbouring heads", Units.Millimetre)
@@ -61,27 +61,35 @@ public sealed class JointStrengths : Section<JointSpec>
         .By("(D − d_W − D_i)/2", "geometry").Scaled(1)
         .From(FacesInside, BoltCircle, J.FaceOutside, static (inside, circle, face) => (circle - face - inside) / 2);
 
-    public static readonly NumberDefinition<JointSpec> ForceAcross =
-        Number("force_across", "F_Q", "Transverse force through the middle of the joint", Units.Newton).Stated(static s => s.ForceAcross).Optional();
+    public static readonly NumberDefinition<JointSpec> ClampBeforeMoment = Number("clamp_before_moment", "F_K", "Residual clamp load of all bolts without the bending moment", Units.Newton)
+        .By("F_K = z·(F_KR + (1 − Φ_K)·F_M)", "statics").Scaled(1000)
+        .From(J.Bolts, J.Clamp, J.ClampLoadFactor, JointLoads.MomentForce, static (bolts, clamp, phi, moment) => bolts * (clamp + (1 - phi) * moment));
+
+    public static readonly NumberDefinition<JointSpec> EdgeSafety = Number("edge_safety", "S_E", "Safety against a gap at the outer edge")
+        .By("S_E = F_K·(D_o² + D_i²)/(8·D_o·M)", "beam theory, a ring of faces under force and moment; rigid flanges")
+        .When(JointLoads.Moment, static moment => moment > 0)
+        .From(ClampBeforeMoment, FacesOutside, FacesInside, JointLoads.Moment, static (clamp, outside, inside, moment) =>
+            Math.Max(0, clamp) / Flange.OpeningForce(moment, outside, inside))
+        .Custom(static subject => AnalysisContext.Missing(EdgeSafety!, $"{subject.Path}.outside or {subject.Path}.inside"));
 
     public static readonly NumberDefinition<JointSpec> SlipTorque = Number("slip_torque", "T_fr", "Torque that the clamped faces carry by friction", Units.NewtonMetre)
         .By("T_fr = z·F_KR·µ_T·D/2 − F_Q·D/2, not below zero", "statics, VDI 2230 Part 1").Scaled(1000)
         .When(J.IsCarrying)
         .From(
-            J.Bolts, J.Clamp, FaceFriction, BoltCircle, ForceAcross.Or(0),
+            J.Bolts, J.Clamp, FaceFriction, BoltCircle, JointLoads.ForceAcross.Or(0),
             static (bolts, clamp, friction, circle, across) =>
                 Math.Max(0, Flange.FrictionTorque((int)bolts, clamp, friction, circle) - across * circle / 2));
 
     public static readonly NumberDefinition<JointSpec> SlipSafety = Number("slip_safety", "S_G", "Safety against slip, worst bolt")
         .By("S_G = µ_T·F_KR/(2·T/(z·D) + F_Q/z), not below zero", "statics, VDI 2230 Part 1")
         .From(
-            J.Clamp, FaceFriction, CarriedTorque, ForceAcross.Or(0), J.Bolts, BoltCircle,
+            J.Clamp, FaceFriction, CarriedTorque, JointLoads.ForceAcross.Or(0), J.Bolts, BoltCircle,
             static (clamp, friction, torque, across, bolts, circle) =>
                 Math.Max(0, clamp) * friction / Flange.ForceAcross((int)bolts, torque, across, circle));
 
     public static readonly NumberDefinition<JointSpec> RequiredSlipSafety = Number("required_slip_safety", "S_Gmin", "Required safety against slip")
         .By("as stated; else 1.8 for torque that reverses, 1.2 in one direction", "VDI 2230 Part 1, from memory", Certainty.Memory)
-        .When(J.IsCarrying)
+        .When(static s => J.IsCarrying(s) || s.Locking is not null)
         .Stated(static s => s.SlipSafety)
         .Custom(static subject => subject.Reach("train")?.Find(DutyQuantities.ReverseTorque) is { IsEvaluated: true, Value.Nominal: 0 }
             ? subject.Context.Assumed(RequiredSlipSafety!, 1.2, "1.2, VDI 2230 for torque in one direction, from memory")
@@ -104,20 +112,20 @@ public sealed class JointStrengths : Section<JointSpec>
         .When(static s => !J.IsCentral(s)).Stated(static s => s.ThreadsRolled).Assumed("before", "before, the usual bolt");
 
     public static readonly NumberDefinition<JointSpec> Amplitude = Number("stress_amplitude", "σ_a", "Stress amplitude in the thread", Units.Megapascal)
-        .By("σ_a = Φ·(F_A − F_A,min/z)/(2·A_s)", J.Vdi).Scaled(1).Noted("half of the range")
+        .By("σ_a = Φ·(F_A − F_A,min/z + F_M)/(2·A_s)", J.Vdi).Scaled(1).Noted("half of the range; the moment comes from either side")
         .When(J.AxialForce, static force => force != 0)
         .From(
-            J.Thread, J.LoadFactor, J.AxialForce, MinAxialForce.Or(0), J.Bolts,
-            static (thread, phi, force, least, bolts) => BoltFatigue.Amplitude(thread, phi, force, least / bolts));
+            J.Thread, J.LoadFactor, J.AxialForce, MinAxialForce.Or(0), J.Bolts, JointLoads.MomentForce.Or(0),
+            static (thread, phi, force, least, bolts, moment) => BoltFatigue.Amplitude(thread, phi, force, least / bolts - moment));
 
     public static readonly NumberDefinition<JointSpec> PermittedAmplitude = Number("permitted_amplitude", "σ_A", "Fatigue strength of the thread, as an amplitude", Units.Megapascal)
         .By("rolled before treatment 0.85·(150/d + 45); after it times 2 − F_Sm/F_0.2", J.Vdi, Certainty.Memory)
         .Noted("at 2·10⁶ cycles; the same for every property class")
         .When(J.AxialForce, static force => force != 0)
         .From(
-            J.Thread, ThreadsRolled, J.MaxPreload, J.LoadFactor, J.AxialForce, MinAxialForce.Or(0), J.Bolts, J.Yield, J.StressDiameter,
-            static (thread, rolled, preload, phi, force, least, bolts, yield, d) => rolled == "after"
-                ? BoltFatigue.RolledAfterTreatment(thread, (preload + phi * (force + least / bolts) / 2) / (yield * J.Area(d)))
+            J.Thread, ThreadsRolled, J.MaxPreload, J.LoadFactor, J.AxialForce, MinAxialForce.Or(0), J.Bolts, JointLoads.MomentForce.Or(0), J.Yield, J.StressDiameter,
+            static (thread, rolled, preload, phi, force, least, bolts, moment, yield, d) => rolled == "after"
+                ? BoltFatigue.RolledAfterTreatment(thread, (preload + phi * (force + least / bolts - moment) / 2) / (yield * J.Area(d)))
                 : BoltFatigue.RolledBeforeTreatment(thread));
 
     public static readonly NumberDefinition<JointSpec> FatigueSafety = Number("fatigue_safety", "S_D", "Safety against fatigue").NeverNegative()
@@ -157,6 +165,19 @@ public sealed class JointStrengths : Section<JointSpec>
         .By("class of the nut at least the first number of that of the bolt, and no thin nut", "ISO 898-2", Certainty.Published)
         .When(static (_, subject) => subject.Find(J.Thread)?.Row is ScrewThread { Form: ThreadForm.IsoMetric })
         .From(J.Strength, NutStrengthClass, NutStyleName, static (bolt, nut, style) => new NutStrength(nut, StyleOf(nut, style), 0).Carries(bolt));
+
+    public static readonly NumberDefinition<JointSpec> NutProofLoad = Number("nut_proof_load", "F_p,nut", "Proof load of the nut", Units.Newton)
+        .By("F_p,nut = S_p,nut·A_s", "ISO 898-2, coarse threads", Certainty.Published).Tables(NutStrength.TableId)
+        .When(static (_, subject) => subject.Find(J.Thread)?.Row is ScrewThread { Form: ThreadForm.IsoMetric } thread && !thread.Designation.Contains('x'))
+        .From(
+            NutStrengthClass, NutStyleName, J.Thread,
+            static (name, style, thread) => NutStrength.TryFind(name, StyleOf(name, style), thread, out var nut, out var reason)
+                ? nut.ProofLoad(thread)
+                : throw new OutsideValidityException(reason));
+
+    public static readonly NumberDefinition<JointSpec> NutProofShare = Number("nut_proof_share", "F_S/F_p,nut", "Maximum bolt force over the proof load of the nut")
+        .By("F_S/F_p,nut", "ISO 898-2")
+        .From(J.BoltForce, NutProofLoad, static (force, load) => force / load);
 
     public static readonly NumberDefinition<JointSpec> Length =
         Number("length", "l", "Length of the bolt under its head", Units.Millimetre).When(static s => s.Tapped is not null).Stated(static s => s.Length);
@@ -254,22 +275,6 @@ public sealed class JointStrengths : Section<JointSpec>
     public static readonly NumberDefinition<JointSpec> RequiredBake = Number("required_bake", "", "Required bake after coating", Units.Hour)
         .By("by the tensile strength, where the coating brings hydrogen", "ASTM B850", Certainty.Published).Scaled(3600)
         .From(Coating, J.Tensile, static (coating, tensile) => coating.BringsHydrogen ? HydrogenBake.MinDuration(tensile) : 0);
-
-    public static readonly RowDefinition<JointSpec, string> Locker = Text("locker", "Locking method").Stated(static s => s.Locker).Assumed("none", "none, for nothing is stated");
-
-    public static readonly NumberDefinition<JointSpec> MaxLockerTemperature = Number("max_locker_temperature", "ϑ_L", "Maximum temperature of the locking element", Units.Celsius)
-        .By("as its maker states, else of its kind", "common practice, no source", Certainty.CommonPractice).Tables(Threadlocker.TableId)
-        .When(Locker, static locker => locker != "none")
-        .Stated(static s => s.LockerHottest)
-        .From(Locker, static locker => Threadlocker.TryFind(locker, out var row, out var reason) ? row.Hottest : throw new OutsideValidityException(reason));
-
-    public static readonly NumberDefinition<JointSpec> MaxOilTemperature = Number("max_oil_temperature", "ϑ_max", "Hottest oil", Units.Celsius)
-        .When(Locker, static locker => locker != "none")
-        .Found(static (_, subject) => subject.Context.Spec.Duty?.Oil?.Hottest, static _ => "duty.oil.hottest");
-
-    public static readonly NumberDefinition<JointSpec> LockerReserve = Number("locker_reserve", "", "Temperature reserve of the locking element", Units.Kelvin)
-        .By("ϑ_L − ϑ_max", J.Closed).Scaled(10)
-        .From(MaxLockerTemperature, MaxOilTemperature, static (limit, oil) => limit - oil);
 
     public static readonly RowDefinition<JointSpec, string> Between = Text("between_faces", "Between the faces")
         .Stated(static s => s.BetweenFaces).Assumed("bare", "bare, for nothing is stated");

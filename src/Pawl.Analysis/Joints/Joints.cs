@@ -15,6 +15,7 @@ public sealed class Joints : Section<JointSpec>
     internal const string Vdi = "VDI 2230 Part 1";
     internal const string Closed = "closed form";
     internal const string TheSpec = "the spec";
+    private const string MeanFace = "D_Km = (d_W + d_h)/2, d_2 = d − 0.6495·P";
 
     // Bolts of quenched and tempered steel; handbook values, from memory.
     internal const double SteelModulus = 205_000;
@@ -119,7 +120,7 @@ public sealed class Joints : Section<JointSpec>
         .From(Thread, MinFriction, Yield, StressDiameter, static (thread, friction, yield, d) => Tightening.PermittedPreload(thread, friction, yield, 0.9, d));
 
     public static readonly NumberDefinition<JointSpec> MaxPreload = Number("max_preload", "F_M,max", "Maximum preload after tightening", Units.Newton)
-        .By("F_M = (M_A·(1 + e) − M_p)/(0.159·P + 0.577·d_2·µ_min + 0.5·D_Km·µ_min)", Vdi)
+        .By("F_M = (M_A·(1 + e) − M_p)/(0.159·P + 0.577·d_2·µ_min + 0.5·D_Km·µ_min)", Vdi).Noted(MeanFace)
         .From(
             Thread, Torque, WrenchError, Prevailing.Or(0), FaceOutside, FaceHole, MinFriction, MaxFriction,
             static (thread, torque, error, prevailing, outer, hole, min, max) => ByWrench(thread, torque, error, prevailing, outer, hole, min, max).Max)
@@ -131,7 +132,7 @@ public sealed class Joints : Section<JointSpec>
         .From(PermittedPreload, static preload => preload);
 
     public static readonly NumberDefinition<JointSpec> MinPreload = Number("min_preload", "F_M,min", "Minimum preload after tightening", Units.Newton)
-        .By("F_M = (M_A·(1 − e) − M_p)/(0.159·P + 0.577·d_2·µ_max + 0.5·D_Km·µ_max); other methods F_M,max/α_A", Vdi)
+        .By("F_M = (M_A·(1 − e) − M_p)/(0.159·P + 0.577·d_2·µ_max + 0.5·D_Km·µ_max); other methods F_M,max/α_A", Vdi).Noted(MeanFace)
         .From(
             Thread, Torque, WrenchError, Prevailing.Or(0), FaceOutside, FaceHole, MinFriction, MaxFriction,
             static (thread, torque, error, prevailing, outer, hole, min, max) => ByWrench(thread, torque, error, prevailing, outer, hole, min, max).Min)
@@ -165,9 +166,14 @@ public sealed class Joints : Section<JointSpec>
             Thread, MaxPreload, MinFriction, Yield, StressDiameter,
             static (thread, preload, friction, yield, d) => Tightening.Utilisation(thread, friction, yield, preload, d));
 
+    public static readonly NumberDefinition<JointSpec> ProofLoad = Number("proof_load", "F_p", "Proof load of bolt or shaft", Units.Newton)
+        .By("F_p = S_p·A_s; a shaft: S_p·π/4·d_0²", "ISO 898-1:2013, SAE J429", Certainty.Published)
+        .For(static s => !IsCentral(s) && s.ProofStress is null).From(OfClass, Thread, static (row, thread) => row.ProofLoad(thread))
+        .From(Proof, StressDiameter, static (proof, d) => proof * Area(d));
+
     public static readonly NumberDefinition<JointSpec> ProofShare = Number("proof_share", "F_M,max/F_p", "Maximum preload over proof load")
-        .By("F_M,max/(S_p·π/4·d_0²)", "ISO 898-1").Noted("at minimum friction and maximum torque the force in the bolt is at its maximum")
-        .From(MaxPreload, Proof, StressDiameter, static (preload, proof, d) => preload / (proof * Area(d)));
+        .By("F_M,max/F_p", "ISO 898-1").Noted("at minimum friction and maximum torque the force in the bolt is at its maximum")
+        .From(MaxPreload, ProofLoad, static (preload, load) => preload / load);
 
     public static readonly NumberDefinition<JointSpec> ClampedLength = Number("clamped_length", "l_K", "Clamped length", Units.Millimetre)
         .By("Σ of the thicknesses", TheSpec)
@@ -238,23 +244,9 @@ public sealed class Joints : Section<JointSpec>
     public static readonly TruthDefinition<JointSpec> CarriesTorque = Truth("carries_torque", "Torque passes through the joint")
         .By("the joint carries a body or a torque of its own", "the spec", Certainty.Declared).Named(IsCarrying);
 
-    // Interfaces between the layers, and the one to the tapped part or to the shoulder; a pack of k shims has k + 1 faces instead of two.
-    public static readonly NumberDefinition<JointSpec> Interfaces = Number("interfaces", "n_i", "Interfaces that embed")
-        .By("one between each two layers, one to the tapped part or shoulder, one more for each shim beyond the first", "count of faces")
-        .Counted(static s => s.Clamped.Length - 1 + (IsCentral(s) || s.Tapped is not null ? 1 : 0) + Math.Max(0, (s.Shims?.Value ?? 0) - 1));
-
-    public static readonly NumberDefinition<JointSpec> Roughness =
-        Number("roughness", "Rz", "Roughness of the faces", Units.Micrometre).Stated(static s => s.Roughness);
-
-    public static readonly NumberDefinition<JointSpec> Embedding = Number("embedding", "f_Z", "Embedding of thread and faces", Units.Micrometre)
-        .By("by Rz, faces and interfaces", Vdi, Certainty.Memory).Tables(Mechanics.Joints.Embedding.TableId)
-        .From(
-            Roughness, HeldBy, Interfaces, CarriesTorque,
-            static (rz, held, interfaces, shear) => Mechanics.Joints.Embedding.Amount(rz, held == "nut" ? 2 : 1, (int)interfaces, shear));
-
     public static readonly NumberDefinition<JointSpec> EmbeddingLoss = Number("embedding_loss", "F_Z", "Preload lost by embedding", Units.Newton)
         .By("F_Z = f_Z/(δ_S + δ_P)", Vdi)
-        .From(Embedding, BoltStiffness, PartsStiffness, static (f, bolt, parts) => ClampForce.EmbeddingLoss(f, 1 / bolt, 1 / parts));
+        .From(JointEmbedding.Embedding, BoltStiffness, PartsStiffness, static (f, bolt, parts) => ClampForce.EmbeddingLoss(f, 1 / bolt, 1 / parts));
 
     public static readonly NumberDefinition<JointSpec> EmbeddingShare = Number("embedding_share", "F_Z/F_M,min", "Share of the minimum preload lost by embedding")
         .By("F_Z/F_M,min", Closed)
@@ -282,36 +274,35 @@ public sealed class Joints : Section<JointSpec>
                 [.. l.Select((length, i) => new ClampedLayer(length, modulus[i], expansion[i]))], temperature - assembly, of, temperature - assembly,
                 1 / bolt, 1 / parts));
 
-    public static readonly NumberDefinition<JointSpec> StatedAxialForce =
-        Number("stated_axial_force", "F", "Stated axial force on all bolts together", Units.Newton).Stated(static s => s.AxialForce).Optional();
-
-    public static readonly NumberDefinition<JointSpec> AxialForce = Number("axial_force", "F_A", "Axial force on one bolt, or on the stack of a central nut", Units.Newton)
-        .By("stated force over the bolts; of a clamped bearing its axial load at rated torque, scaled to the peak", "the spec; statics").Scaled(1)
+    public static readonly NumberDefinition<JointSpec> AxialForce = Number("axial_force", "F_A", "Axial force on the worst bolt, or on the stack of a central nut", Units.Newton)
+        .By("F_A = F/z + F_M; of a clamped bearing f_p·F_a + F, F_a at rated torque", "statics").Scaled(1)
         .From(
-            Of("bearing", static () => BearingQuantities.AxialLoad, "F_a"), PeakOverRated, StatedAxialForce.Or(0),
+            Of("bearing", static () => BearingQuantities.AxialLoad, "F_a"), PeakOverRated, JointLoads.Along.Or(0),
             static (load, peak, more) => load * peak + more)
         .Custom(static subject => ((JointSpec)subject.Model).Bearing is { } name
             ? Quantity.NotEvaluated(AxialForce!, [], $"the axial load of bearing {name.Value} is not known")
             : null)
-        .From(StatedAxialForce, Bolts.Or(1), static (force, bolts) => force / bolts)
+        .From(JointLoads.Along.Or(0), Bolts, JointLoads.MomentForce, static (force, bolts, moment) => force / bolts + moment)
+        .From(JointLoads.Along, Bolts.Or(1), static (force, bolts) => force / bolts)
         .Custom(static subject => IsCentral((JointSpec)subject.Model)
             ? AnalysisContext.Missing(AxialForce!, $"{subject.Path}.bearing")
             : subject.Context.Assumed(AxialForce!, 0, "none, for nothing is stated"));
 
+    public static readonly NumberDefinition<JointSpec> ClampLoadFactor = Number("clamp_load_factor", "Φ_K", "Load factor that the clamp counts on")
+        .By("Φ; of a central nut 0, for the load may enter at any face", Vdi)
+        .From(Kind, LoadFactor, static (kind, phi) => kind == CentralKind ? 0 : phi);
+
     public static readonly NumberDefinition<JointSpec> Clamp = Number("residual_clamp", "F_KR", "Residual clamp load", Units.Newton)
-        .By("F_KR = F_M,min − F_Z + ΔF_th − (1 − Φ)·F_A", Vdi).Scaled(1000)
-        .Noted("below zero the joint separates; a central nut: Φ = 0, for the load may enter at any face")
-        .From(
-            Kind, MinPreload, EmbeddingLoss, ThermalChange, LoadFactor, AxialForce,
-            static (kind, preload, loss, thermal, phi, force) => ClampForce.Residual(preload, loss, thermal, kind == CentralKind ? 0 : phi, force));
+        .By("F_KR = F_M,min − F_Z + ΔF_th − (1 − Φ_K)·F_A", Vdi).Scaled(1000)
+        .Noted("below zero the joint separates")
+        .From(MinPreload, EmbeddingLoss, ThermalChange, ClampLoadFactor, AxialForce, ClampForce.Residual);
 
     public static readonly NumberDefinition<JointSpec> PartingSafety = Number("parting_safety", "S_A", "Safety against separation")
-        .By("S_A = (F_M,min − F_Z + ΔF_th)/((1 − Φ)·F_A)", "VDI 2230 Part 1, clamp set to zero")
+        .By("S_A = (F_M,min − F_Z + ΔF_th)/((1 − Φ_K)·F_A)", "VDI 2230 Part 1, clamp set to zero")
         .When(AxialForce, static force => force > 0)
         .From(
-            Kind, MinPreload, EmbeddingLoss, ThermalChange, LoadFactor, AxialForce,
-            static (kind, preload, loss, thermal, phi, force) =>
-                ClampForce.SeparatingLoad(preload, loss, thermal, kind == CentralKind ? 0 : phi) / force);
+            MinPreload, EmbeddingLoss, ThermalChange, ClampLoadFactor, AxialForce,
+            static (preload, loss, thermal, phi, force) => ClampForce.SeparatingLoad(preload, loss, thermal, phi) / force);
 
     public static readonly NumberDefinition<JointSpec> BoltForce = Number("bolt_force", "F_S", "Maximum bolt force in service", Units.Newton)
         .By("F_S = F_M,max + ΔF_th + Φ·F_A", Vdi)

@@ -13,6 +13,7 @@ public sealed class ParallelKeys : Section<ParallelKeySpec>
 {
     private const string Closed = "closed form";
     private const string Sizes = "DIN 6885-1";
+    private const double Reversing = 0.7;
     private const string Method = "DIN 6892, method C";
 
     public static readonly NumberDefinition<ParallelKeySpec> Diameter =
@@ -121,6 +122,38 @@ public sealed class ParallelKeys : Section<ParallelKeySpec>
     public static readonly RowDefinition<ParallelKeySpec, string> Direction = Text("direction", "Torque in one direction or both")
         .By("both where a reverse torque is stated or follows", "the duty", Certainty.Declared)
         .From(ReverseTorque, static reverse => reverse > 0 ? "both" : "one", static direction => direction);
+
+    public static readonly NumberDefinition<ParallelKeySpec> ReversalFactor = Number("reversal_factor", "f_w", "Share of the permitted pressure where the torque reverses")
+        .By("as stated; else 0.7 where the torque reverses, 1 in one direction", "common practice, no source; DIN 6892, method B, has a curve by the number of reversals", Certainty.CommonPractice)
+        .Stated(static s => s.ReversalFactor)
+        .From(Direction, static direction => direction == "both" ? Reversing : 1);
+
+    public static readonly NumberDefinition<ParallelKeySpec> BearingShare = Number("bearing_share", "l_tr/l", "Length that bears over the length of the key")
+        .By("l_tr/l", Closed)
+        .From(BearingLength, Length, static (bearing, length) => bearing / length);
+
+    public static readonly NumberDefinition<ParallelKeySpec> HubOutside =
+        Number("hub_outside", "D", "Outside diameter of the hub", Units.Millimetre).Stated(static s => s.HubOutside);
+
+    public static readonly NumberDefinition<ParallelKeySpec> HubDepth = Number("hub_depth", "t_2", "Depth of the keyway in the hub", Units.Millimetre)
+        .By("as stated, else by the diameter", Sizes, Certainty.Published)
+        .Stated(static s => s.HubDepth)
+        .Range(Section, static key => new Extent(key.HubDepth, key.HubDepth, key.HubDepth + key.DepthDeviation));
+
+    public static readonly NumberDefinition<ParallelKeySpec> HubWall = Number("hub_wall", "s_N", "Wall of the hub over its keyway", Units.Millimetre)
+        .By("s_N = (D − d)/2 − t_2", Closed).Scaled(1)
+        .From(HubOutside, Diameter, HubDepth, ParallelKey.HubWall);
+
+    public static readonly NumberDefinition<ParallelKeySpec> HubRatio = Number("hub_ratio", "D/d", "Outside of the hub over the diameter of the shaft").NeverNegative()
+        .By("D/d", Closed)
+        .From(HubOutside, Diameter, static (outside, d) => outside / d);
+
+    public static readonly NumberDefinition<ParallelKeySpec> HubShear = Number("hub_shear_stress", "τ_N", "Shear stress of the hub beyond its keyway", Units.Megapascal)
+        .By("τ_N = 16·T·D/(π·(D⁴ − (d + 2·t_2)⁴))", "torsion of a tube, the keyway taken all round").Scaled(1)
+        .From(Torque, HubOutside, Diameter, HubDepth, ParallelKey.HubShear);
+
+    public static readonly RowDefinition<ParallelKeySpec, string> HubHeld = Text("hub_held", "What holds the hub along the shaft")
+        .OneOf("none", "clamped", "retaining ring", "press fit", "set screw").Stated(static s => s.HubHeld).Assumed("none", "nothing, for nothing is stated");
 
     /// <summary>All keys, in the order of the spec.</summary>
     internal static void AddAll(AnalysisContext context)

@@ -18,7 +18,6 @@ public enum FitKind
 /// <param name="Max">Greatest clearance C_max: largest hole, smallest shaft.</param>
 public readonly record struct FitLimits(double Min, double Max)
 {
-
     /// <summary>Clearance where both parts are in the middle of their tolerances, mm.</summary>
     public double Middle => Guard.Finite((Min + Max) / 2, "the clearance");
 
@@ -28,20 +27,6 @@ public readonly record struct FitLimits(double Min, double Max)
     /// Source: ISO 286-1:2010, definitions.
     /// </remarks>
     public FitKind Kind => Min >= 0 ? FitKind.Clearance : Max <= 0 ? FitKind.Interference : FitKind.Transition;
-
-    /// <summary>Clearances of a hole and a shaft of the same nominal size at 20 °C.</summary>
-    /// <remarks>
-    /// <code>C_min = EI − es;  C_max = ES − ei</code>
-    /// Symbols: EI, ES lower and upper deviation of the hole, ei, es of the shaft, mm.<br/>
-    /// Source: ISO 286-1:2010, definitions.
-    /// </remarks>
-    public static FitLimits Of(LimitDeviations hole, LimitDeviations shaft)
-    {
-        if (!(hole.Lower <= hole.Upper && shaft.Lower <= shaft.Upper))
-            throw Guard.Because($"a fit needs limits of hole and shaft, the lower not above the upper");
-
-        return new(Guard.Finite(hole.Lower - shaft.Upper, "the clearance"), Guard.Finite(hole.Upper - shaft.Lower, "the clearance"));
-    }
 
     /// <summary>The same fit, warm or cold.</summary>
     /// <param name="diameter">Nominal diameter d, mm.</param>

@@ -46,6 +46,36 @@ public static class Flange
         (2 * DynamicLoad.NotNegative(torque, "the torque") / Guard.Positive(boltCircle, "the circle of the bolts")
             + DynamicLoad.NotNegative(across, "the force across")) / Count(bolts);
 
+    /// <summary>Greatest force along a bolt, N, from a bending moment across the axis of the circle.</summary>
+    /// <param name="bolts">Number of bolts z.</param>
+    /// <param name="moment">Moment M, N·mm.</param>
+    /// <param name="boltCircle">Diameter D of the circle of bolts, mm.</param>
+    /// <remarks>
+    /// <code>F = M·r/Σ(r·sin φ_i)² = 4·M/(z·D)</code>
+    /// Source: statics of a group of bolts: forces as the distance from a line through the middle, bolts evenly on their circle and the
+    /// flanges rigid. A flange that tilts about its edge loads its worst bolt less, one that bends more: prying is not covered.<br/>
+    /// Valid for: 3 bolts or more.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double ForceOfMoment(int bolts, double moment, double boltCircle) => bolts >= 3
+        ? 4 * DynamicLoad.NotNegative(moment, "the bending moment") / (bolts * Guard.Positive(boltCircle, "the circle of the bolts"))
+        : throw Guard.Because($"a bending moment from any side takes three bolts or more; there are {bolts}");
+
+    /// <summary>Clamp force of a ring of faces, N, below which a bending moment opens its outer edge.</summary>
+    /// <param name="moment">Moment M, N·mm.</param>
+    /// <param name="outside">Outside diameter D_o of the faces, mm.</param>
+    /// <param name="inside">Inside diameter D_i, mm.</param>
+    /// <remarks>
+    /// <code>F/A = M/W:  F = 8·D_o·M/(D_o² + D_i²)</code>
+    /// Source: beam theory, even pressure over a ring and that of the moment on top; rigid flanges.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double OpeningForce(double moment, double outside, double inside)
+    {
+        _ = new BearingFace(outside, inside).Area;
+        return 8 * outside * Guard.Positive(moment, "the bending moment") / (outside * outside + inside * inside);
+    }
+
     /// <summary>Who carries a torque.</summary>
     /// <param name="needed">Torque with its safety, N·mm.</param>
     /// <param name="friction">Torque that friction carries, N·mm.</param>

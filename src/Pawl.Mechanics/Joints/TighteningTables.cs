@@ -52,27 +52,6 @@ public sealed record FrictionClass(string Name, double Min, double? Max)
         JointTables.TryFind(All, row => row.Name, name, "class of friction", out found, out reason);
 }
 
-/// <summary>A threadlocker, and how warm it may be continuously.</summary>
-/// <param name="Kind">As the table has it, such as <c>anaerobic medium strength</c>.</param>
-/// <param name="Hottest">Hottest temperature, °C.</param>
-/// <remarks>Source: common practice, no source; table <c>threadlockers</c>. The supplier's own figure goes before.</remarks>
-public sealed record Threadlocker(string Kind, double Hottest)
-{
-    /// <summary>The id of the table.</summary>
-    public const string TableId = "threadlockers";
-
-    private static ImmutableArray<Threadlocker> _all;
-
-    /// <summary>All kinds of the table.</summary>
-    public static ImmutableArray<Threadlocker> All => _all.IsDefault
-        ? _all = JointTables.Read(TableId, (kind, rest) => new Threadlocker(kind, rest[0]), 1)
-        : _all;
-
-    /// <summary>The kind of a name, or the reason why there is none.</summary>
-    public static bool TryFind(string kind, [NotNullWhen(true)] out Threadlocker? locker, [NotNullWhen(false)] out string? reason) =>
-        JointTables.TryFind(All, row => row.Kind, kind, "threadlocker", out locker, out reason);
-}
-
 /// <summary>Tables whose rows are a name and numbers.</summary>
 internal static class JointTables
 {

@@ -84,6 +84,33 @@ public sealed record ParallelKey(
         / (Guard.Positive(length, "the length that bears", "mm") * Guard.Positive(across, "the height that bears", "mm")
             * Guard.Positive(effective, "the number of keys that count"));
 
+    /// <summary>Wall of the hub over its keyway, mm; zero or less: the keyway breaks through.</summary>
+    /// <param name="outside">Outside diameter D of the hub, mm.</param>
+    /// <param name="diameter">Diameter d of the shaft, mm.</param>
+    /// <param name="depth">Depth t_2 of the keyway in the hub, mm.</param>
+    /// <remarks><code>s = (D − d)/2 − t_2</code> Source: geometry; the corners of the keyway lie a little nearer to the axis.</remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double HubWall(double outside, double diameter, double depth) =>
+        (Guard.Positive(outside, "the outside diameter of the hub", "mm") - Guard.Positive(diameter, "the diameter of the shaft", "mm")) / 2
+        - Guard.Positive(depth, "the depth of the keyway in the hub", "mm");
+
+    /// <summary>Torsional shear stress of the hub, MPa, the ring beyond the bottom of its keyway taken alone.</summary>
+    /// <param name="torque">Torque T, N·mm.</param>
+    /// <param name="outside">Outside diameter D of the hub, mm.</param>
+    /// <param name="diameter">Diameter d of the shaft, mm.</param>
+    /// <param name="depth">Depth t_2 of the keyway in the hub, mm.</param>
+    /// <remarks>
+    /// <code>τ = 16·T·D/(π·(D⁴ − (d + 2·t_2)⁴))</code>
+    /// Source: torsion of a tube, as if the keyway ran all round: cautious in the area, silent about the notch at its corners.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity, or nothing is left of the hub.</exception>
+    public static double HubShear(double torque, double outside, double diameter, double depth)
+    {
+        Guard.Positive(HubWall(outside, diameter, depth), "the wall of the hub over its keyway", "mm");
+        return 16 * Guard.NotNegative(torque, "the torque", "N·mm") * outside
+            / (Math.PI * (Math.Pow(outside, 4) - Math.Pow(diameter + 2 * depth, 4)));
+    }
+
     private static ImmutableArray<ParallelKey> Read() =>
         [.. NumberTable.Read(TableId, 8).Select(static row => new ParallelKey(row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7]))];
 }

@@ -42,7 +42,7 @@ public sealed record JointSpec
     [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "120 N·m")]
     public Stated<Amount>? Torque { get; init; }
 
-    [Display(Name = "Axial force", Description = "Maximum force of all bolts together that parts the joint.")]
+    [Display(Name = "Axial force", Description = "Maximum force from outside on all bolts together that parts the joint, with all overloads.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "2 kN")]
     public Stated<Amount>? AxialForce { get; init; }
 
@@ -50,9 +50,21 @@ public sealed record JointSpec
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "0 N")]
     public Stated<Amount>? MinAxialForce { get; init; }
 
-    [Display(Name = "Force across", Description = "Force through the middle of the joint across its axis, such as a weight.")]
+    [Display(Name = "Force across", Description = "Force from outside through the middle of the joint across its axis, such as a weight, with all overloads.")]
     [Measures(nameof(Dimension.OfForce), AmountRange.NotNegative, Example = "300 N")]
     public Stated<Amount>? ForceAcross { get; init; }
+
+    [Display(Name = "Moment", Description = "Maximum bending moment from outside across the axis of the joint, from either side, with all overloads.")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "60 N·m")]
+    public Stated<Amount>? Moment { get; init; }
+
+    [Display(Name = "Supports", Description = "The body at input or output whose overhung forces of the duty go through the joint to the ground.")]
+    [Refers(Declared.Body)]
+    public Stated<string>? Supports { get; init; }
+
+    [Display(Name = "Axial position", Description = "Where the clamped faces lie along the common axis, from the datum of the gears; with `supports`.")]
+    [Measures(nameof(Dimension.OfLength), Example = "14 mm")]
+    public Stated<Amount>? AxialPosition { get; init; }
 
     [Display(Name = "Bearing", Description = "The bearing whose inner ring is clamped; its axial load lifts the stack off the shoulder.")]
     [Refers(Declared.Bearing)]
@@ -134,17 +146,16 @@ public sealed record JointSpec
     [OneOf("before", "after")]
     public Stated<string>? ThreadsRolled { get; init; }
 
-    [Display(Name = "Locker", Description = "Threadlocker or locking element.")]
-    [OneOf("none", "anaerobic low strength", "anaerobic medium strength", "anaerobic high strength", "anaerobic high temperature", "pre-applied micro-encapsulated", "polyamide patch")]
-    public Stated<string>? Locker { get; init; }
-
-    [Display(Name = "Locker hottest", Description = "Hottest temperature of the locker by its maker; absent: common ratings of its kind.")]
-    [Measures(nameof(Dimension.OfTemperature), Example = "150 °C")]
-    public Stated<Amount>? LockerHottest { get; init; }
+    [Display(Name = "Locking", Description = "What keeps bolt or nut from turning; absent: nothing.")]
+    public LockingSpec? Locking { get; init; }
 
     [Display(Name = "Roughness", Description = "Rz of the clamped faces.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "10 µm")]
     public Stated<Amount>? Roughness { get; init; }
+
+    [Display(Name = "Embedding", Description = "Sum over thread and faces of how far they settle, f_Z, where it was measured or is known better; absent: VDI 2230 by roughness and faces.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6 µm")]
+    public Stated<Amount>? Embedding { get; init; }
 
     [Display(Name = "Between faces", Description = "What lies between the faces; absent: bare.")]
     [OneOf("bare", "paint", "gasket", "sealant")]
@@ -279,6 +290,30 @@ public sealed record ClampingShaftSpec
     [Display(Name = "Seat", Description = "Length from the shoulder to the first full thread: the stack must stand out beyond it.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "48 mm ±0.1")]
     public Stated<Toleranced>? Seat { get; init; }
+}
+
+/// <summary>What keeps bolt or nut from turning.</summary>
+public sealed record LockingSpec
+{
+    [Display(Name = "By", Description = "By friction: preload (nothing but that of the joint, which must not slip), prevailing torque, polyamide patch. By adhesive: anaerobic, pre-applied. By form: tab washer, split pin, lock wire, staked collar, pin, locking plate.")]
+    [OneOf("none", "preload", "prevailing torque of metal", "prevailing torque of polyamide", "polyamide patch", "anaerobic low strength", "anaerobic medium strength", "anaerobic high strength", "anaerobic high temperature", "pre-applied micro-encapsulated", "tab washer", "split pin", "lock wire", "staked collar", "pin", "locking plate")]
+    public required Stated<string> By { get; init; }
+
+    [Display(Name = "Coldest", Description = "Coldest temperature of adhesive or friction element by its maker; absent: that of its kind.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "-50 °C")]
+    public Stated<Amount>? Coldest { get; init; }
+
+    [Display(Name = "Hottest", Description = "Hottest temperature of adhesive or friction element by its maker; absent: that of its kind.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "150 °C")]
+    public Stated<Amount>? Hottest { get; init; }
+
+    [Display(Name = "Uses", Description = "How often the same element goes on before it is replaced, the first time counted; absent: once.")]
+    [Range(Limits.FewestUses, Limits.MostUses)]
+    public Stated<int>? Uses { get; init; }
+
+    [Display(Name = "Maximum uses", Description = "How often its maker lets it go on; absent: as usual of its kind.")]
+    [Range(Limits.FewestUses, Limits.MostUses)]
+    public Stated<int>? MaxUses { get; init; }
 }
 
 /// <summary>Friction in thread and under the head.</summary>

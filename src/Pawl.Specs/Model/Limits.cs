@@ -56,6 +56,8 @@ public static class Limits
     public const double MaxBearingFactor = 30;
     public const int FewestBolts = 1;
     public const int MostBolts = 200;
+    public const int FewestUses = 1;
+    public const int MostUses = 100;
     public const int FewestLooseShims = 0;
     public const int MostLooseShims = 50;
     public const double MinShare = 0.01;

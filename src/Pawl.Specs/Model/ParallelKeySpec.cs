@@ -69,4 +69,20 @@ public sealed record ParallelKeySpec
     [Display(Name = "Yield of the hub", Description = "Yield of the hub.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "350 MPa")]
     public Stated<Amount>? HubYield { get; init; }
+
+    [Display(Name = "Outside of the hub", Description = "Outside diameter of the hub over the key.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "52 mm")]
+    public Stated<Toleranced>? HubOutside { get; init; }
+
+    [Display(Name = "Depth in the hub", Description = "Depth t_2 of the keyway in the hub beyond the shaft; absent: DIN 6885-1 by the diameter.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "3.3 mm +0.2/0")]
+    public Stated<Toleranced>? HubDepth { get; init; }
+
+    [Display(Name = "Hub held by", Description = "What holds the hub along the shaft; absent: nothing. clamped: between shoulder and nut or end plate.")]
+    [OneOf("none", "clamped", "retaining ring", "press fit", "set screw")]
+    public Stated<string>? HubHeld { get; init; }
+
+    [Display(Name = "Reversal factor", Description = "Share f_w of the permitted pressure that is left where the torque reverses; absent: 0.7 there, else 1.")]
+    [Range(Limits.MinShare, 1)]
+    public Stated<double>? ReversalFactor { get; init; }
 }

@@ -17,17 +17,25 @@ internal static partial class JointReader
         Terms.CheckThread(reader, "thread", read.Thread);
         Terms.Check(reader, "strength", read.Strength, Strengths, "a property class or grade");
         if (read.Kind is { Value: not Flange })
-            CheckCentral(reader);
+            CheckCentral(read, reader);
         reader.Exclude("carries", read.Carries, "torque", read.Torque);
         reader.Exclude("tapped", read.Tapped, "nut", read.Nut);
+
+        // A moment is shared out over a circle of bolts; of a nut on a shaft nothing would come of it.
+        reader.Exclude("moment", read.Moment, "shaft", read.Shaft);
+        reader.Exclude("supports", read.Supports, "shaft", read.Shaft);
         reader.Exclude("strength", read.Strength, "yield", read.Yield);
+        if (read.Supports is not null)
+            reader.Demand("axial_position");
         CheckSizes(read, reader, read.Thread is null ? null : ThreadNames.Diameter(read.Thread.Value));
     }
 
     // The stack of a central nut is computed ring by ring, on its shaft.
-    private static void CheckCentral(MapReader reader)
+    private static void CheckCentral(JointSpec read, MapReader reader)
     {
         reader.Demand("shaft");
+        if (read is { Locking.By.Value: "split pin", Shaft.CrossHole: null } && reader.Peek("shaft") is YamlMap shaft)
+            reader.Report(SpecDiagnostics.MissingKey(shaft.Span with { End = shaft.Span.Start }, reader.PathOf("shaft"), "cross_hole"));
         if (reader.Peek("clamped") is not YamlList list)
             return;
         for (var i = 0; i < list.Items.Length; i++)
@@ -116,6 +124,12 @@ internal static partial class ClampingShaftReader
 {
     static partial void Check(ClampingShaftSpec read, MapReader reader, Scope scope) =>
         reader.Below("bore", read.Bore.Size(), read.Diameter.Size(), "less than the diameter of");
+}
+
+internal static partial class LockingReader
+{
+    static partial void Check(LockingSpec read, MapReader reader, Scope scope) =>
+        reader.Below("coldest", read.Coldest.Size(), read.Hottest.Size(), "below the hottest of");
 }
 
 internal static partial class JointFrictionReader

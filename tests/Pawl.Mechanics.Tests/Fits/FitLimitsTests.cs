@@ -1,6 +1,5 @@
 using CsCheck;
 using Pawl.Mechanics.Fits;
-using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Fits;
 
@@ -20,7 +19,7 @@ public class FitLimitsTests
     public void Everyday_fits_have_the_clearances_of_their_limits(
         double size, string hole, int holeGrade, string shaft, int shaftGrade, double least, double greatest, FitKind kind)
     {
-        var fit = FitLimits.Of(Iso286.Limits(hole, holeGrade, size), Iso286.Limits(shaft, shaftGrade, size));
+        var fit = Fitted.Of(Iso286.Limits(hole, holeGrade, size), Iso286.Limits(shaft, shaftGrade, size));
         Assert.Equal(least / 1000, fit.Min, 1e-9);
         Assert.Equal(greatest / 1000, fit.Max, 1e-9);
         Assert.Equal(kind, fit.Kind);
@@ -31,8 +30,8 @@ public class FitLimitsTests
     [Fact]
     public void Rings_of_bearings_make_tighter_fits_than_an_H7_hole_would()
     {
-        var inner = FitLimits.Of(new(-0.010, 0), Iso286.Limits("k", 5, 25));
-        var outer = FitLimits.Of(Iso286.Limits("H", 7, 62), new(-0.013, 0));
+        var inner = Fitted.Of(new(-0.010, 0), Iso286.Limits("k", 5, 25));
+        var outer = Fitted.Of(Iso286.Limits("H", 7, 62), new(-0.013, 0));
         Assert.Equal((0, 0.043), (Math.Round(outer.Min, 9), Math.Round(outer.Max, 9)));
     }
 
@@ -49,7 +48,7 @@ public class FitLimitsTests
     public void Any_pair_of_parts_has_a_clearance_within_the_limits() =>
         Gen.Select(AnyLimits, AnyLimits, Gen.Double[0, 1], Gen.Double[0, 1]).Sample((hole, shaft, one, other) =>
         {
-            var fit = FitLimits.Of(hole, shaft);
+            var fit = Fitted.Of(hole, shaft);
             var clearance = hole.Lower + one * (hole.Upper - hole.Lower) - shaft.Lower - other * (shaft.Upper - shaft.Lower);
             return clearance >= fit.Min - 1e-12 && clearance <= fit.Max + 1e-12;
         });
@@ -58,11 +57,7 @@ public class FitLimitsTests
     public void Like_parts_at_one_temperature_change_only_as_the_play_itself_does() =>
         Gen.Select(AnyLimits, AnyLimits, Gen.Double[-60, 150]).Sample((hole, shaft, temperature) =>
         {
-            var fit = FitLimits.Of(hole, shaft);
+            var fit = Fitted.Of(hole, shaft);
             return fit.At(50, 11.5e-6, temperature, 11.5e-6, temperature) == fit;
         });
-
-    [Fact]
-    public void Turned_limits_are_refused() =>
-        Refusal.Says("the lower not above the upper", () => FitLimits.Of(new(0.01, 0), new(0, 0.01)).Min);
 }

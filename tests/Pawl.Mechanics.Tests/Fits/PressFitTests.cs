@@ -26,7 +26,7 @@ public class PressFitTests
     [InlineData("u", 147.5, 67.9)]
     public void Fits_of_a_solution_manual_have_its_pressures(string letter, double most, double least)
     {
-        var limits = FitLimits.Of(Iso286.Limits("H", 7, 40), Iso286.Limits(letter, 6, 40));
+        var limits = Fitted.Of(Iso286.Limits("H", 7, 40), Iso286.Limits(letter, 6, 40));
         var fit = new PressFit(40, 0, 80, 40, Steel, Steel);
         Assert.Equal(most, fit.Pressure(-limits.Min), 0.05);
         Assert.Equal(least, fit.Pressure(-limits.Max), 0.05);

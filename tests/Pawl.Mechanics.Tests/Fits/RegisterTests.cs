@@ -10,7 +10,7 @@ public class RegisterTests
     [Fact]
     public void A_pilot_is_off_centre_by_half_its_play()
     {
-        var fit = FitLimits.Of(Iso286.Limits("H", 7, 120), Iso286.Limits("g", 6, 120));
+        var fit = Fitted.Of(Iso286.Limits("H", 7, 120), Iso286.Limits("g", 6, 120));
         Assert.Equal(0.0345, Register.OfPilot(fit.Max), 1e-9);
         Assert.Equal(0, Register.OfPilot(-0.01));
     }

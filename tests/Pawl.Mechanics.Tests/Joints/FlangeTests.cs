@@ -34,6 +34,46 @@ public class FlangeTests
         },
         iter: 200);
 
+    // A public page on slewing rings: F = 2·M/(n·R). Brute force: forces as the distance from an axis at any angle, that balance the moment.
+    [Fact]
+    public void The_force_of_a_moment_is_that_of_the_worst_bolt()
+    {
+        Assert.Equal(2 * 1.2e6 / (24 * 300), Flange.ForceOfMoment(24, 1.2e6, 600), 1e-9);
+        Gen.Select(Gen.Int[3, 24], Gen.Double[0, 1e6], Gen.Double[30, 400], Gen.Double[0, 3]).Sample((bolts, moment, circle, turned) =>
+        {
+            var arms = Enumerable.Range(0, bolts).Select(i => circle / 2 * Math.Sin(2 * Math.PI * i / bolts + turned)).ToArray();
+            var worst = moment * (circle / 2) / arms.Sum(arm => arm * arm);
+            return Math.Abs(Flange.ForceOfMoment(bolts, moment, circle) - worst) < 1e-9 * worst + 1e-9;
+        },
+        iter: 200);
+        Refusal.Says("three bolts", () => Flange.ForceOfMoment(2, 1, 100));
+    }
+
+    // Pressure F/A + c·y over a ring, summed over cells: no pressure at the edge, and the moment about the middle.
+    [Theory]
+    [InlineData(160, 110)]
+    [InlineData(212, 152)]
+    [InlineData(100, 20)]
+    public void An_edge_opens_where_the_summed_pressure_says(double outside, double inside)
+    {
+        const int cells = 1200;
+        var (force, moment, step) = (0.0, 0.0, outside / cells);
+        for (var i = 0; i < cells; i++)
+        {
+            for (var k = 0; k < cells; k++)
+            {
+                var (x, y) = ((i + 0.5) * step - outside / 2, (k + 0.5) * step - outside / 2);
+                if (Math.Sqrt(x * x + y * y) is var r && r <= outside / 2 && r >= inside / 2)
+                {
+                    force += (y + outside / 2) * step * step;
+                    moment += (y + outside / 2) * y * step * step;
+                }
+            }
+        }
+
+        Assert.Equal(force, Flange.OpeningForce(moment, outside, inside), 2e-3 * force);
+    }
+
     [Theory]
     [InlineData(100, 120, 0, TorquePath.Friction)]
     [InlineData(100, 120, 150, TorquePath.Friction)]

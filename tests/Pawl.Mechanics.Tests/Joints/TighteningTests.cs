@@ -146,10 +146,23 @@ public class TighteningTests
         Assert.Equal("the table has no class of friction `F`; it has A, B, C, D, E", friction);
         Assert.False(TighteningMethod.TryFind("hope", out _, out var method));
         Assert.StartsWith("the table has no way to tighten `hope`; it has yield controlled", method, StringComparison.Ordinal);
-        Assert.False(Threadlocker.TryFind("glue", out _, out var locker));
-        Assert.StartsWith("the table has no threadlocker `glue`", locker, StringComparison.Ordinal);
-        Assert.True(Threadlocker.TryFind("anaerobic medium strength", out var medium, out _));
-        Assert.Equal(150, medium.Hottest);
+        Assert.False(LockingElement.TryFind("glue", out _, out var locker));
+        Assert.StartsWith("the table has no locking element `glue`", locker, StringComparison.Ordinal);
+    }
+
+    // ISO 2320:2015 by its public scope: −50 °C to 150 °C for nuts of metal, to 120 °C with a non-metallic insert. Encyclopaedias give
+    // threadlockers −54 °C to 149 °C (−65 °F to 300 °F); the usual ratings round it.
+    [Theory]
+    [InlineData("prevailing torque of metal", "friction", -50, 150, 0)]
+    [InlineData("prevailing torque of polyamide", "friction", -50, 120, 0)]
+    [InlineData("anaerobic medium strength", "adhesive", -54, 149, 1)]
+    [InlineData("anaerobic high strength", "adhesive", -54, 149, 1)]
+    public void Locking_elements_have_their_published_temperatures(string name, string method, double coldest, double hottest, double rounding)
+    {
+        Assert.True(LockingElement.TryFind(name, out var element, out _));
+        Assert.Equal(method, element.Method);
+        Assert.Equal(coldest, element.Coldest!.Value, rounding);
+        Assert.Equal(hottest, element.Hottest!.Value, rounding);
     }
 
     // A public trade page: M12, 8.8, 41.9 kN at µ = 0.14, α_A = 1.8: F_min = 23.3 kN.

@@ -1,4 +1,5 @@
 using Pawl.Mechanics.Keys;
+using Pawl.Mechanics.Tests.Rating;
 
 namespace Pawl.Mechanics.Tests.Keys;
 
@@ -76,5 +77,15 @@ public sealed class ParallelKeyTests
     {
         Assert.Equal((1, 1.5), (ParallelKey.Effective(1), ParallelKey.Effective(2)));
         Assert.Throws<OutsideValidityException>(() => ParallelKey.Effective(3));
+    }
+
+    // Torsion of tubes in handbooks: W_p = π·(D⁴ − d⁴)/(16·D). A thin tube of mean radius r and wall t has τ = T/(2·π·r²·t), Bredt.
+    [Fact]
+    public void The_hub_beyond_its_keyway_is_a_tube()
+    {
+        Assert.Equal(8.7, ParallelKey.HubWall(54, 30, 3.3), 1e-12);
+        Assert.Equal(120_000 / (Math.PI * (Math.Pow(54, 4) - Math.Pow(36.6, 4)) / (16 * 54)), ParallelKey.HubShear(120_000, 54, 30, 3.3), 1e-9);
+        Assert.Equal(1e6 / (2 * Math.PI * 50 * 50 * 0.1), ParallelKey.HubShear(1e6, 100.1, 90, 4.95), 0.002 * 1e6 / (2 * Math.PI * 50 * 50 * 0.1));
+        Refusal.Says("the wall of the hub", () => ParallelKey.HubShear(1, 36, 30, 3.3));
     }
 }

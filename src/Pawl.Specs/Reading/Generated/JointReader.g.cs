@@ -13,7 +13,6 @@ static partial class JointReader
     private static readonly string[] HeadWords = ["hexagon", "socket"];
     private static readonly string[] CoatingWords = ["none", "black oxide", "phosphate", "electroplated zinc", "electroplated zinc-nickel", "electroplated cadmium", "electroless nickel", "hard chromium", "zinc flake", "mechanical zinc", "hot-dip galvanised"];
     private static readonly string[] ThreadsRolledWords = ["before", "after"];
-    private static readonly string[] LockerWords = ["none", "anaerobic low strength", "anaerobic medium strength", "anaerobic high strength", "anaerobic high temperature", "pre-applied micro-encapsulated", "polyamide patch"];
     private static readonly string[] BetweenFacesWords = ["bare", "paint", "gasket", "sealant"];
 
     internal static JointSpec? Read(Stated<string> name, MapReader reader, Scope scope)
@@ -32,6 +31,9 @@ static partial class JointReader
             AxialForce = reader.Amount("axial_force", Dimension.OfForce, AmountRange.NotNegative),
             MinAxialForce = reader.Amount("min_axial_force", Dimension.OfForce, AmountRange.NotNegative),
             ForceAcross = reader.Amount("force_across", Dimension.OfForce, AmountRange.NotNegative),
+            Moment = reader.Amount("moment", Dimension.OfTorque, AmountRange.NotNegative),
+            Supports = reader.Name("supports"),
+            AxialPosition = reader.Amount("axial_position", Dimension.OfLength),
             Bearing = reader.Name("bearing"),
             Bolts = reader.Whole("bolts", 1, 200),
             BoltCircle = reader.Amount("bolt_circle", Dimension.OfLength, AmountRange.Positive),
@@ -53,9 +55,9 @@ static partial class JointReader
             Coating = reader.Word("coating", CoatingWords),
             Bake = reader.Amount("bake", Dimension.OfTime, AmountRange.NotNegative),
             ThreadsRolled = reader.Word("threads_rolled", ThreadsRolledWords),
-            Locker = reader.Word("locker", LockerWords),
-            LockerHottest = reader.Amount("locker_hottest", Dimension.OfTemperature),
+            Locking = reader.Map("locking", LockingReader.Read, scope),
             Roughness = reader.Amount("roughness", Dimension.OfLength, AmountRange.Positive),
+            Embedding = reader.Amount("embedding", Dimension.OfLength, AmountRange.Positive),
             BetweenFaces = reader.Word("between_faces", BetweenFacesWords),
             FaceFriction = reader.Number("face_friction", 0, 1),
             SlipSafety = reader.Number("slip_safety", 0.1, 20),
@@ -64,6 +66,7 @@ static partial class JointReader
         };
         reader.Finish();
         References.Check(reader, "carries", read.Carries, Declared.Body, scope);
+        References.Check(reader, "supports", read.Supports, Declared.Body, scope);
         References.Check(reader, "bearing", read.Bearing, Declared.Bearing, scope);
         reader.Count("clamped", 1, 2147483647, "one layer or more", "A joint without a grip clamps nothing.");
         Check(read, reader, scope);

@@ -12,6 +12,7 @@ static partial class ParallelKeyReader
     private static readonly string[] EndsWords = ["round", "square", "one-round"];
     private static readonly string[] ShaftFitWords = ["P9", "N9", "H9"];
     private static readonly string[] HubFitWords = ["P9", "JS9", "D10"];
+    private static readonly string[] HubHeldWords = ["none", "clamped", "retaining ring", "press fit", "set screw"];
 
     internal static ParallelKeySpec? Read(Stated<string> name, MapReader reader, Scope scope)
     {
@@ -33,6 +34,10 @@ static partial class ParallelKeyReader
             KeyYield = reader.Amount("key_yield", Dimension.OfStress, AmountRange.Positive),
             ShaftYield = reader.Amount("shaft_yield", Dimension.OfStress, AmountRange.Positive),
             HubYield = reader.Amount("hub_yield", Dimension.OfStress, AmountRange.Positive),
+            HubOutside = reader.Toleranced("hub_outside", Dimension.OfLength, AmountRange.Positive),
+            HubDepth = reader.Toleranced("hub_depth", Dimension.OfLength, AmountRange.Positive),
+            HubHeld = reader.Word("hub_held", HubHeldWords),
+            ReversalFactor = reader.Number("reversal_factor", 0.01, 1),
         };
         reader.Finish();
         References.Check(reader, "carries", read.Carries, Declared.Body, scope);
