@@ -45,7 +45,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(BodyQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(SupportQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(ExitQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(BodyInertiaQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(BodyInertiaQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BalanceQuantities).TypeHandle))
             .With("train", () => Train)
             .AddedBy(BodyQuantities.AddAll);
 
