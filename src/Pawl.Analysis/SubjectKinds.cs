@@ -122,7 +122,8 @@ public static class SubjectKinds
             "bearing", "Bearing", "Bearings",
             static () => RunClassConstructor(typeof(BearingQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingLifeQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(GreaseQuantities).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Body)
             .With("housing", () => Body)
