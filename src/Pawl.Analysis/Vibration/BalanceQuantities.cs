@@ -3,7 +3,6 @@ using Pawl.Analysis.Fits;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Assembly;
 using Pawl.Quantities;
-using Pawl.Specs.Model;
 using static Pawl.Analysis.Core.Inputs;
 
 namespace Pawl.Analysis.Vibration;
