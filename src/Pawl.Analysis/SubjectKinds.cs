@@ -45,7 +45,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(BodyQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(SupportQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(ExitQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(BodyInertiaQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(BodyInertiaQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BalanceQuantities).TypeHandle))
             .With("train", () => Train)
             .AddedBy(BodyQuantities.AddAll);
 
@@ -121,7 +122,8 @@ public static class SubjectKinds
             "bearing", "Bearing", "Bearings",
             static () => RunClassConstructor(typeof(BearingQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingLifeQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(GreaseQuantities).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Body)
             .With("housing", () => Body)

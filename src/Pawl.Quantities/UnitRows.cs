@@ -149,7 +149,7 @@ internal static class UnitRows
         Row("1/s", Dimension.OfFrequency, 1, "s-1"),
 
         new(Units.MetrePerSecond, ""),
-        Row("mm/s", Dimension.OfSpeed, 1),
+        new(Units.MillimetrePerSecond, ""),
         Row("ft/min", Dimension.OfSpeed, Foot / 60, "fpm"),
         Row("km/h", Dimension.OfSpeed, 1e6 / 3600),
         Row("m/min", Dimension.OfSpeed, 1000 / 60d),

@@ -30,6 +30,7 @@ public static class Units
     public static readonly Unit Hertz = new("Hz", Dimension.OfFrequency, 1);
     public static readonly Unit MetrePerSecond = new("m/s", Dimension.OfSpeed, 1000);
     public static readonly Unit MetrePerSecondSquared = new("m/s²", Dimension.OfAcceleration, 1000);
+    public static readonly Unit MillimetrePerSecond = new("mm/s", Dimension.OfSpeed, 1);
     public static readonly Unit MillimetrePerMinute = new("mm/min", Dimension.OfSpeed, 1 / 60d);
     public static readonly Unit Hour = new("h", Dimension.OfTime, 3600);
     public static readonly Unit Kilogram = new("kg", Dimension.OfMass, 1e-3);

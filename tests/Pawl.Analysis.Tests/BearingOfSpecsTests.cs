@@ -353,6 +353,21 @@ public class BearingOfSpecsTests
         Assert.Contains(found.Reasons, said => said.Contains(reason, StringComparison.Ordinal));
     }
 
+    // The pin and the carrier on one oil: the thinnest film is that of the bearing with the least κ; one on grease of its own is left out.
+    [Theory]
+    [InlineData("ball-6208")]
+    [InlineData("ball-6208-sealed")]
+    public void The_thinnest_film_is_that_of_the_bearings_in_oil(string near)
+    {
+        var analysis = Of(
+            $"{Planet}, a: {{bearing: {near}, shaft: carrier, housing: housing, axial_position: 30 mm}}, b: {{bearing: ball-6208, shaft: carrier, housing: housing, axial_position: 90 mm}}",
+            Duty());
+        double[] ratios = [analysis.Value("bearings.pin", "viscosity_ratio"), analysis.Value("bearings.b", "viscosity_ratio")];
+
+        Assert.Equal(ratios.Min(), analysis.Value("train", "min_viscosity_ratio"), 1e-12);
+        Assert.True(ratios.Max() > 1.05 * ratios.Min());
+    }
+
     [Fact]
     public void A_planet_without_mass_has_no_load_when_its_carrier_turns()
     {

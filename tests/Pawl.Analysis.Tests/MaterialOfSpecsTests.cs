@@ -22,4 +22,23 @@ public class MaterialOfSpecsTests
         Assert.Equal(500, analysis.Value("gears.pinion", "bending_limit"));
         Assert.Equal("case-hardened", analysis.Quantity("gears.pinion", "surface").Text);
     }
+
+    // A flank that is not hardened takes the imprint of its mate.
+    [Theory]
+    [InlineData("EN-18CrNiMo7-6", "case-hardened", "EN-18CrNiMo7-6", "case-hardened", false)]
+    [InlineData("EN-18CrNiMo7-6", "case-hardened", "EN-31CrMoV9", "gas-nitrided", false)]
+    [InlineData("EN-18CrNiMo7-6", "case-hardened", "EN-42CrMo4", "induction-hardened", false)]
+    [InlineData("EN-18CrNiMo7-6", "case-hardened", "EN-42CrMo4", "through-hardened", true)]
+    [InlineData("EN-42CrMo4", "through-hardened", "EN-42CrMo4", "through-hardened", true)]
+    public void A_flank_without_a_hard_case_is_soft(string first, string treatment, string second, string other, bool isSoft) => Assert.Equal(
+        isSoft,
+        SpecText.Analyse(SpecText.Pair(
+            $"{Teeth}, material: {first}, heat_treatment: {{treatment: {treatment}}}", $"{Teeth}, material: {second}, heat_treatment: {{treatment: {other}}}"))
+            .Quantity("meshes.pinion~wheel", "soft_flank").Truth);
+
+    [Fact]
+    public void Whether_a_flank_is_soft_waits_for_the_treatment_of_both() =>
+        Assert.Equal(
+            ["train.gears.wheel.heat_treatment is not stated"],
+            Gear(CaseHardened("quality: MQ")).Quantity("meshes.pinion~wheel", "soft_flank").Reasons);
 }

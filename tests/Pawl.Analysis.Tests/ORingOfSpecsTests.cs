@@ -195,4 +195,49 @@ public class ORingOfSpecsTests
         Assert.Equal(dry.Min, swollen.Min, 1e-12);
         Assert.Equal(dry.Max * 1.2, swollen.Max, 1e-9);
     }
+
+    // The groove must be wider by the rings: 5.2 + 1.4 and 5.2 + 2·1.4 mm leave the gland of the ring without them, less what their tolerance takes.
+    [Theory]
+    [InlineData("one, back_up_side: low-pressure", "6.6", 5.1, 5.5)]
+    [InlineData("two", "8.0", 5.0, 5.6)]
+    public void A_groove_widened_by_its_back_up_rings_is_filled_as_before(string rings, string width, double least, double greatest)
+    {
+        var plain = Of(Plug);
+        var backed = Of($"{Plug.Replace("width: 5.2 mm", $"width: {width} mm", StringComparison.Ordinal)}, back_up_rings: {rings}, back_up_thickness: 1.4 mm ±0.1");
+
+        Holds(In(backed, "rubber_width"), 5.2, least, greatest, 1e-9);
+        Assert.Equal(In(plain, "dry_fill").Nominal, In(backed, "dry_fill").Nominal, 1e-9);
+        Assert.Equal(In(plain, "dry_fill").Max * 5.2 / least, In(backed, "dry_fill").Max, 1e-9);
+    }
+
+    // Chart, 0 to 500 psi: 0.016 in at 70 IRHD, 0.028 in at 90, which stands for the back-up ring where one protects.
+    [Theory]
+    [InlineData("two", "both", true)]
+    [InlineData("one, back_up_side: low-pressure", "one", true)]
+    [InlineData("one, back_up_side: high-pressure", "one", false)]
+    [InlineData("one, back_up_side: low-pressure", "both", false)]
+    public void A_back_up_ring_protects_on_the_side_away_from_the_pressure(string rings, string from, bool isProtected)
+    {
+        var analysis = Of($"{Plug.Replace("5.2 mm", "8.0 mm", StringComparison.Ordinal)}, back_up_rings: {rings}, back_up_thickness: 1.4 mm, pressure_from: {from}");
+
+        Assert.Equal(isProtected, analysis.Quantity(Ring, "back_up_protects").Truth);
+        Assert.Equal((isProtected ? 0.028 : 0.016) * 25.4, In(analysis, "permitted_gap").Nominal, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("back_up_rings: one, back_up_side: low-pressure", "gland_fill", "o_rings.joint.back_up_thickness is not stated")]
+    [InlineData("back_up_rings: one, back_up_thickness: 1.4 mm", "back_up_protects", "o_rings.joint.back_up_side is not stated")]
+    [InlineData("back_up_rings: two, back_up_thickness: 3 mm", "gland_fill", "leave no room for the O-ring")]
+    public void What_a_back_up_ring_lacks_is_named(string more, string quantity, string reason) =>
+        Assert.Contains(Of($"{Plug}, {more}").Quantity(Ring, quantity).Reasons, said => said.Contains(reason, StringComparison.Ordinal));
+
+    [Fact]
+    public void Without_back_up_rings_nothing_of_them_is_asked()
+    {
+        var analysis = Of($"{Plug}, back_up_rings: none");
+
+        Assert.False(analysis.Has(Ring, "back_up_protects"));
+        Assert.False(analysis.Has(Ring, "back_up_thickness"));
+        Holds(In(analysis, "rubber_width"), 5.2, 5.2, 5.4, 1e-9);
+    }
 }

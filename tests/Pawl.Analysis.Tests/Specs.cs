@@ -102,6 +102,15 @@ internal static class SpecText
         return subject[kind];
     }
 
+    /// <summary>Whether the subject has the quantity, with a value or not evaluated.</summary>
+    public static bool Has(this GearboxAnalysis analysis, string path, string quantity)
+    {
+        var subject = analysis.Subject(path);
+        var kind = subject.Kind.Find(quantity);
+        Assert.True(kind is not null, $"{subject.Kind} has no {quantity}");
+        return subject.Find(kind) is not null;
+    }
+
     private static string FindRoot([CallerFilePath] string file = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, "..", ".."));
 }

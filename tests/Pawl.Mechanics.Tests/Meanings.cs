@@ -108,6 +108,9 @@ internal static class Meanings
         ("PlanetBearing.Acceleration", "centreDistance", "negative", "of the mesh with a ring"),
         ("PlanetBearing.Centrifugal", "centreDistance", "negative", "of the mesh with a ring"),
         ("CentralNut.FaceTorque", "inner", "zero", "a face without a hole"),
+        ("RotorBalance.Eccentricity", "residual", "zero", "a rotor without any unbalance of its own"),
+        ("RotorBalance.Eccentricity", "offCentre", "zero", "a part that sits without play"),
+        ("RotorBalance.Force", "eccentricity", "zero", "a rotor without any unbalance"),
     ];
 
     private static readonly HashSet<string> Used = [];

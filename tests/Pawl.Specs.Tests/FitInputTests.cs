@@ -96,6 +96,14 @@ public sealed class FitInputTests
     }
 
     [Fact]
+    public void A_body_names_a_chain_that_there_is()
+    {
+        const string Text = "train: {bodies: {carrier: {centred_by: couplr}}}\ncentring:\n  coupler: {from: a, to: a, links: [{runout: 0.1 mm, of: a}], limit: 1 mm}\n";
+
+        Assert.Contains("coupler", Sample.Only(Load(Text), DiagnosticCodes.UnknownName, Head + Text, "couplr}").Hint, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_fit_without_parts_joins_nothing()
     {
         const string Text = "fits:\n  loose: {size: 20 mm H7/h6, function: register}\ncentring:\n  x: {from: a, to: b, links: [{fit: loose}], limit: 1 mm}\n";

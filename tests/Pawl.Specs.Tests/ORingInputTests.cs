@@ -59,6 +59,8 @@ public sealed class ORingInputTests
     [InlineData("groove: 104.4 mm h9", "groove: 104.4", DiagnosticCodes.MissingUnit, "104.4\n", "104.4 mm")]
     [InlineData("gland: plug", "gland: bore", DiagnosticCodes.OutOfRange, "104.4 mm h9", "cut into the bore")]
     [InlineData("width: 5.2 mm", "width: -5.2 mm", DiagnosticCodes.OutOfRange, "-5.2 mm", null)]
+    [InlineData("gland: plug", "gland: face-outside\n    back_up_rings: two", DiagnosticCodes.ExclusiveKeys, "two\n", "Keep one")]
+    [InlineData("land: 12 mm", "land: 12 mm\n    back_up_thickness: 5.5 mm", DiagnosticCodes.OutOfRange, "5.5 mm", "beside the O-ring")]
     [InlineData("land: 12 mm", "land: 5 mm", DiagnosticCodes.OutOfRange, "5.2 mm +0.2/0", "nothing of the land")]
     [InlineData("width: 5.2", "widht: 5.2", DiagnosticCodes.UnknownKey, "widht", "width")]
     [InlineData("angle: 20°", "angle: 90°", DiagnosticCodes.OutOfRange, "90°", "15° to 30°")]

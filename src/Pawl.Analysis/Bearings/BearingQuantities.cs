@@ -218,7 +218,8 @@ public sealed class BearingQuantities : Section<BearingSpec>
                     : null));
         }
 
-        train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)));
+        train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)))
+            .RelateAll("oiled_bearings", () => all.Where(static each => !BearingWork.Of(each).IsGreased));
     }
 
     internal static BearingPlace PlaceOf(Subject bearing) => bearing.Context.Held!.PlaceOf(((BearingSpec)bearing.Model).Name.Value);

@@ -15,7 +15,7 @@ public sealed class Centrings : Section<CentringSpec>
         .From(Each("links", static () => CentringLinks.Eccentricity), static links => links.Sum());
 
     public static readonly RowDefinition<CentringSpec, string> Basis = Text("basis", "Basis of the permitted eccentricity")
-        .By("the spec where a limit is stated, else the backlash of the mesh", "the spec")
+        .By("the spec where a limit is stated, else the backlash of the mesh; none of a chain that counts for the balance of a body alone", "the spec")
         .Named(static s => s.Limit is not null ? "the spec" : s.Mesh.IsEmpty ? "none" : "the backlash of the mesh");
 
     public static readonly NumberDefinition<CentringSpec> RequiredBacklash =
@@ -31,6 +31,7 @@ public sealed class Centrings : Section<CentringSpec>
             "as stated, else e_p = (j_bn − j_min)/(2·sin α_wt·cos β_b), j_bn from coldest to hottest",
             "ISO 21771: change of backlash with the centre distance").Scaled(0.01)
         .Noted("run-out of the teeth is not included")
+        .When(static (s, subject) => s.Limit is not null || !s.Mesh.IsEmpty || !CountsForBalance(s, subject))
         .Stated(static s => s.Limit, "limit or mesh")
         .From(
             Of("mesh", static () => MeshQuantities.OperatingBacklash, "j_bn"),
@@ -54,6 +55,9 @@ public sealed class Centrings : Section<CentringSpec>
                 .RelateAll("links", () => links);
         }
     }
+
+    private static bool CountsForBalance(CentringSpec chain, Subject subject) =>
+        subject.Context.Spec.Train?.Bodies.Entries.Any(body => body.CentredBy?.Value == chain.Name.Value) ?? false;
 
     private static Subject? MeshOf(AnalysisContext context, CentringSpec spec)
     {

@@ -43,6 +43,12 @@ public sealed class MaterialPairQuantities : Section<MeshSpec>
             OfRow("first", static () => M.Treatment), OfRow("second", static () => M.Treatment),
             static (first, second) => IsNitrided(first) || IsNitrided(second));
 
+    public static readonly TruthDefinition<MeshSpec> Soft = Truth("soft_flank", "A flank of the pair is soft")
+        .By("first or second is neither case-hardened, induction-hardened, nitrided nor nitrocarburised", "definition")
+        .From(
+            OfRow("first", static () => M.Treatment), OfRow("second", static () => M.Treatment),
+            static (first, second) => !Treatments.HasCase(first) || !Treatments.HasCase(second));
+
     private static bool IsNitrided(string treatment) => treatment is Treatments.GasNitrided or Treatments.Nitrocarburised;
 
     private static bool IsSoft(Subject gear) => M.Of(gear).Class is

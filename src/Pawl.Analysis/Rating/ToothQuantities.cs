@@ -40,15 +40,15 @@ public sealed class ToothQuantities : Section<GearSpec>
         Number("cutter_root_diameter", "d_f0", "Root diameter that the cutter makes", Units.Millimetre)
         .By("d_f = 2·a_0 − d_a0, a_0 without backlash, signed", Generation)
         .From(
-            G.Teeth, G.Module, G.PressureAngle, G.ProfileShift, CutterTeeth, CutterTipDiameter, CutterTipRadius, CutterProfileShift,
-            static (z, m, alpha, x, z0, tip, radius, x0) => -Shaping(z, m, alpha, x, z0, tip, radius, x0).RootDiameter);
+            G.Teeth, G.Module, G.PressureAngle, G.HelixAngle, G.ProfileShift, CutterTeeth, CutterTipDiameter, CutterTipRadius, CutterProfileShift,
+            static (z, m, alpha, beta, x, z0, tip, radius, x0) => -Shaping(z, m, alpha, beta, x, z0, tip, radius, x0).RootDiameter);
 
     public static readonly NumberDefinition<GearSpec> CutterRootFormDiameter =
         Number("cutter_root_form_diameter", "d_Ff0", "Root form diameter that the cutter makes", Units.Millimetre)
-        .By("where the involute of the cutter ends at its tip rounding", Generation)
+        .By("where the involute of the cutter ends at its tip rounding; helical: at the depth at which that of the virtual spur cutter ends", Generation)
         .From(
-            G.Teeth, G.Module, G.PressureAngle, G.ProfileShift, CutterTeeth, CutterTipDiameter, CutterTipRadius, CutterProfileShift,
-            static (z, m, alpha, x, z0, tip, radius, x0) => -Shaping(z, m, alpha, x, z0, tip, radius, x0).FormDiameter);
+            G.Teeth, G.Module, G.PressureAngle, G.HelixAngle, G.ProfileShift, CutterTeeth, CutterTipDiameter, CutterTipRadius, CutterProfileShift,
+            static (z, m, alpha, beta, x, z0, tip, radius, x0) => -Shaping(z, m, alpha, beta, x, z0, tip, radius, x0).FormDiameter);
 
     public static readonly NumberDefinition<GearSpec> CutterRootDifference =
         Number("cutter_root_difference", "Δd_f", "Root diameter of the gear less that of its cutter, magnitude", Units.Millimetre)
@@ -58,6 +58,7 @@ public sealed class ToothQuantities : Section<GearSpec>
 
     private static bool IsShaped(GearSpec gear) => G.IsInternal(gear) && gear.Cutter is not null;
 
-    private static RootShaping Shaping(double z, double m, double alpha, double x, double z0, double tip, double radius, double x0) =>
-        new(new(-(int)z, m, alpha, 0, x, -z * m), new((int)z0, tip, radius, x0));
+    private static RootShaping Shaping(
+        double z, double m, double alpha, double beta, double x, double z0, double tip, double radius, double x0) =>
+        new(new(-(int)z, m, alpha, beta, x, -z * m), new((int)z0, tip, radius, x0));
 }

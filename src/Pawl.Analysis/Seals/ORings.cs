@@ -18,6 +18,9 @@ public sealed class ORings : Section<ORingSpec>
     private const string Closed = "closed form";
     private const string Practice = "common practice, no source";
 
+    // IRHD. A back-up ring is harder still, so its gap is on the safe side.
+    private const double HardestOfChart = 90;
+
     // Rings and grooves are measured at 20 °C (ISO 1).
     private const double Room = 20;
 
@@ -72,6 +75,32 @@ public sealed class ORings : Section<ORingSpec>
 
     public static readonly NumberDefinition<ORingSpec> Width =
         Number("width", "w", "Width of the groove", Units.Millimetre).NeverNegative().Stated(static s => s.Width);
+
+    public static readonly RowDefinition<ORingSpec, string> BackUps = Text("back_up_rings", "Back-up rings").OneOf("one", "two")
+        .When(HasBackUp).Stated(static s => s.BackUpRings);
+
+    public static readonly NumberDefinition<ORingSpec> BackUpThickness =
+        Number("back_up_thickness", "t_b", "Thickness of one back-up ring", Units.Millimetre).NeverNegative()
+        .When(HasBackUp).Stated(static s => s.BackUpThickness);
+
+    public static readonly NumberDefinition<ORingSpec> RubberWidth =
+        Number("rubber_width", "w_r", "Width of the groove for the rubber", Units.Millimetre)
+        .By("w_r = w; with k back-up rings w − k·t_b", Closed)
+        .For(HasBackUp).From(Width, BackUps, BackUpThickness, static (width, rings, thickness) =>
+            Mechanics.Seals.Gland.RubberWidth(width, rings == "two" ? 2 : 1, thickness))
+        .For(static s => !HasBackUp(s)).From(Width, static width => width);
+
+    public static readonly RowDefinition<ORingSpec, string> PressureFrom = Text("pressure_from", "Sides that the pressure comes from").OneOf("one", "both")
+        .When(HasBackUp).Stated(static s => s.PressureFrom).Assumed("one", "one: nothing else is stated");
+
+    public static readonly RowDefinition<ORingSpec, string> BackUpSide = Text("back_up_side", "Side of the only back-up ring").OneOf("low-pressure", "high-pressure")
+        .When(static s => s.BackUpRings is { Value: "one" }).Stated(static s => s.BackUpSide);
+
+    public static readonly TruthDefinition<ORingSpec> BackUpProtects =
+        Truth("back_up_protects", "A back-up ring closes the gap that the pressure pushes into")
+        .By("two; or one on the low-pressure side, where the pressure comes from one side", Practice, Certainty.CommonPractice)
+        .For(static s => s.BackUpRings is { Value: "two" }).From(BackUps, static _ => true)
+        .From(PressureFrom, BackUpSide, static (from, side) => from == "one" && side == "low-pressure");
 
     public static readonly NumberDefinition<ORingSpec> Land =
         Number("land", "", "Length of the part that the groove is cut into", Units.Millimetre).Stated(static s => s.Land).Optional();
@@ -164,14 +193,14 @@ public sealed class ORings : Section<ORingSpec>
 
     public static readonly NumberDefinition<ORingSpec> DryFill =
         Number("dry_fill", "φ", "Fill of the gland at 20 °C, not swollen", Units.Percent)
-        .By("φ = π/4·d_2′²/(h·w)", Closed)
+        .By("φ = π/4·d_2′²/(h·w_r)", Closed)
         .Range(
-            Gland, Inside.Limits(), Cord.Limits(), Bore.Limits(), Plug.Limits(), Groove.Limits(), Eccentricity.Or(double.PositiveInfinity), Width.Limits(),
+            Gland, Inside.Limits(), Cord.Limits(), Bore.Limits(), Plug.Limits(), Groove.Limits(), Eccentricity.Or(double.PositiveInfinity), RubberWidth.Limits(),
             static (gland, inside, cord, bore, plug, groove, guided, width) => Around(
                 Mechanics.Seals.Gland.Fill(NominalCord(gland, inside, cord, plug, groove), NominalHeight(gland, bore, plug, groove), width.Nominal),
                 Extremes(gland, inside, cord, bore, plug, groove, guided, Bounds(width)).Fill))
         .Range(
-            Gland, Inside.Limits(), Cord.Limits(), Depth.Limits(), Groove.Limits(), Width.Limits(),
+            Gland, Inside.Limits(), Cord.Limits(), Depth.Limits(), Groove.Limits(), RubberWidth.Limits(),
             static (gland, inside, cord, depth, groove, width) => Around(
                 Mechanics.Seals.Gland.Fill(NominalCord(gland, inside, cord, default, groove), depth.Nominal, width.Nominal),
                 Extremes(gland, inside, cord, depth, groove, Bounds(width)).Fill));
@@ -209,11 +238,14 @@ public sealed class ORings : Section<ORingSpec>
     public static readonly NumberDefinition<ORingSpec> PermittedGap =
         Number("permitted_gap", "", "Permitted extrusion gap at the pressure", Units.Millimetre)
         .By(
-            "table o-ring-extrusion-gaps by pressure, in proportion between 70 and 90 IRHD; silicones: half",
+            "table o-ring-extrusion-gaps by pressure, in proportion between 70 and 90 IRHD; silicones: half; behind a back-up ring: as rubber of 90 IRHD",
             "common practice; a chart of the trade on a public page", Certainty.CommonPractice)
         .Tables(ExtrusionGapLimit.TableId)
         .When(IsRadial)
-        .From(Pressure, Hardness, Elastomer, static (pressure, hardness, elastomer) =>
+        .For(HasBackUp).From(Pressure, Hardness, Elastomer, BackUpProtects, static (pressure, hardness, elastomer, isBacked) => isBacked
+            ? ExtrusionGapLimit.Clearance(pressure, HardestOfChart)
+            : (elastomer.Code is "VMQ" or "FVMQ" ? ExtrusionGapLimit.SiliconeShare : 1) * ExtrusionGapLimit.Clearance(pressure, hardness))
+        .For(static s => !HasBackUp(s)).From(Pressure, Hardness, Elastomer, static (pressure, hardness, elastomer) =>
             (elastomer.Code is "VMQ" or "FVMQ" ? ExtrusionGapLimit.SiliconeShare : 1) * ExtrusionGapLimit.Clearance(pressure, hardness));
 
     public static readonly NumberDefinition<ORingSpec> Roughness =
@@ -248,6 +280,8 @@ public sealed class ORings : Section<ORingSpec>
                 .Relate("train", () => context.Find(SubjectKinds.Train, "train"));
         }
     }
+
+    private static bool HasBackUp(ORingSpec spec) => spec.BackUpRings is { Value: not "none" };
 
     private static bool IsRadial(ORingSpec spec) => spec.Gland.Value is "plug" or "bore";
 

@@ -77,6 +77,7 @@ public sealed class BodyQuantities : Section<BodyInTrain>
                 new BodyInTrain(name, RoleOf(spec, name, set), set, body), $"train.bodies.{name}")
                 .InDuty(context);
             BodyInertiaQuantities.Relate(context, subject);
+            BalanceQuantities.Relate(context, subject);
         }
     }
 

@@ -159,6 +159,12 @@ public sealed class TrainQuantities : Section<GearboxSpec>
             LoadSpectrum.SystemLife(lives, LoadSpectrum.Slope(
                 held.Places.Any(static place => place.Type is { IsBall: true }), held.Places.Any(static place => place.Type is not { IsBall: true }))));
 
+    public static readonly NumberDefinition<GearboxSpec> MinViscosityRatio =
+        Number("min_viscosity_ratio", "κ_min", "Viscosity ratio of the bearing with the thinnest film").NeverNegative()
+        .By("minimum of the bearings in oil", "definition")
+        .When(static (_, subject) => subject.ReachAll("oiled_bearings").Any())
+        .From(Each("oiled_bearings", static () => BearingLifeQuantities.ViscosityRatio, "κ"), static ratios => ratios.Min());
+
     /// <summary>Why no speed is known; empty when they are.</summary>
     internal static ImmutableArray<string> SpeedReasons(Subject subject) => Reasons(subject, TrainStep.Speeds);
 

@@ -37,10 +37,10 @@ public readonly record struct RatedTooth(
 /// <param name="ResidualUndercut">s_pr*: protuberance of the tool less the grinding stock; 0 without.</param>
 public readonly record struct RackTool(double DedendumFactor, double RootRadiusFactor, double ResidualUndercut = 0);
 
-/// <summary>A pinion-type cutter (shaper), spur.</summary>
+/// <summary>A pinion-type cutter (shaper) of the helix of its work.</summary>
 /// <param name="Teeth">Number of teeth z₀.</param>
 /// <param name="TipDiameter">Tip diameter d_a0, mm.</param>
-/// <param name="TipRadius">Radius ρ_a0 of the rounding of its tip, mm.</param>
+/// <param name="TipRadius">Radius ρ_a0 of the rounding of its tip in the normal section, mm.</param>
 /// <param name="ProfileShift">Profile shift coefficient x₀; it falls as the cutter is sharpened.</param>
 public readonly record struct PinionCutter(int Teeth, double TipDiameter, double TipRadius, double ProfileShift)
 {

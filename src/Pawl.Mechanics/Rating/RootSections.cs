@@ -73,35 +73,40 @@ public static class RootSections
         return new(generation, ExternalLean, Math.PI / 2 - normal, teeth, tooth, teeth * module - reference, 1 / cosineSquare);
     }
 
-    /// <summary>Root section of a spur gear, internal or external, cut by a pinion-type cutter: tangents at 60° or 30°.</summary>
+    /// <summary>Root section of a gear, internal or external, cut by a pinion-type cutter: tangents at 60° or 30°.</summary>
     /// <remarks>
     /// <code>
-    /// inv α_w0 = inv α + 2·tan α·(x + x₀)/(z + z₀),  r_w = m·z·cos α/(2·cos α_w0),  r_w0 likewise with z₀
-    /// e = d_a0/2 − ρ_a0,  cos α_M = r_b0/e,  t₀ = r_w0·[ (π/2 + 2·x₀·tan α)/z₀ + inv α − ρ_a0/r_b0 − inv α_M ]
+    /// z_n = z/(cos² β_b · cos β),  z_0n likewise,  d_a0n = z_0n·m_n + d_a0 − z₀·m_n/cos β
+    /// inv α_w0 = inv α_n + 2·tan α_n·(x + x₀)/(z_n + z_0n),  r_w = m_n·z_n·cos α_n/(2·cos α_w0),  r_w0 likewise with z_0n
+    /// e = d_a0n/2 − ρ_a0,  cos α_M = r_b0/e,  t₀ = r_w0·[ (π/2 + 2·x₀·tan α_n)/z_0n + inv α_n − ρ_a0/r_b0 − inv α_M ]
     /// </code>
     /// then the point of the fillet at 60° (internal) or 30° (external) as the envelope of the cutter's tip rounding;
-    /// h_Fe = ±( |d_b|/(2·cos α_Fen) − y ) with α_Fen = α_en − γ_e, signed, as for external gears.<br/>
-    /// Symbols: z teeth, internal negative, z₀ of the cutter; m module, mm; α pressure angle, rad; x, x₀ profile shifts; d_a0 tip
-    /// diameter, ρ_a0 tip radius of the cutter, mm; α_w0 working angle of generation; e, r radii, mm; t₀ half distance of the
-    /// rounding centres of a cutter tooth as arc on r_w0, mm.<br/>
-    /// Source: the tangent angles of ISO 6336-3; the fillet by the law of gearing and Euler–Savary (RootGeneration), not by the
-    /// rack that stood for the cutter in the edition of 1996.<br/>
-    /// Valid for: spur gears; an involute cutter with a circular tip rounding that touches flank and tip circle; a tangent point
-    /// on the fillet; 1 ≤ q_s &lt; 8.
+    /// h_Fe = ±( |d_bn|/(2·cos α_Fen) − y ) with α_Fen = α_en − γ_e, signed, as for external gears.<br/>
+    /// Symbols: z teeth, internal negative, z₀ of the cutter, index n of the virtual spur gear; m_n normal module, mm; α_n normal
+    /// pressure angle, β, β_b helix angle at reference and base cylinder, rad; x, x₀ profile shifts; d_a0 tip
+    /// diameter, ρ_a0 tip radius of the cutter in the normal section, mm; α_w0 working angle of generation; e, r radii, mm; t₀ half
+    /// distance of the rounding centres of a cutter tooth as arc on r_w0, mm.<br/>
+    /// Source: the tangent angles and the virtual spur gear of ISO 6336-3; the fillet by the law of gearing and Euler–Savary
+    /// (RootGeneration), not by the rack that stood for the cutter in the edition of 1996.<br/>
+    /// Valid for: an involute cutter of the helix of the work with a circular tip rounding that touches flank and tip circle; a
+    /// tangent point on the fillet; 1 ≤ q_s &lt; 8.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static RootSection ByPinionCutter(RatedTooth tooth, PinionCutter cutter, double transverseContactRatio) =>
         Section(CutByPinionCutter(tooth, cutter), tooth.TipDiameter, transverseContactRatio);
 
-    /// <summary>The root of a spur gear as a pinion-type cutter cuts it; where the force stands does not matter to it.</summary>
+    /// <summary>The root of a gear as a pinion-type cutter cuts it; where the force stands does not matter to it.</summary>
     /// <remarks>Source and validity as <see cref="ByPinionCutter"/>; the tip diameter of the tooth is not looked at.</remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static RootCut CutByPinionCutter(RatedTooth tooth, PinionCutter cutter)
     {
         var shaping = new RootShaping(tooth, cutter);
         shaping.RefuseUndercut();
+        var baseCosine = Math.Cos(ToothGeometry.BaseHelixAngle(tooth.NormalPressureAngle, tooth.HelixAngle));
+        var reference = ToothGeometry.ReferenceDiameter(tooth.Teeth, ToothGeometry.TransverseModule(tooth.NormalModule, tooth.HelixAngle));
         return new(
-            shaping.Generation, tooth.Teeth > 0 ? ExternalLean : InternalLean, Math.PI / 2 - shaping.WorkingAngle, tooth.Teeth, tooth, 0, 1);
+            shaping.Generation, tooth.Teeth > 0 ? ExternalLean : InternalLean, Math.PI / 2 - shaping.NormalWorkingAngle, shaping.VirtualTeeth, tooth,
+            shaping.VirtualTeeth * tooth.NormalModule - reference, 1 / (baseCosine * baseCosine));
     }
 
     /// <summary>Diameter d_e of the outer point of single pair contact, with the sign of d_b.</summary>

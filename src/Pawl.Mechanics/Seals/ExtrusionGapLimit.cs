@@ -21,7 +21,7 @@ public static class ExtrusionGapLimit
     /// <remarks>
     /// <code>the row of the pressure; between 70 and 90 Shore A in proportion</code>
     /// Source: as above.<br/>
-    /// Valid for: up to 20.7 MPa (3000 psi), 70 to 90 Shore A or IRHD, no backup ring.
+    /// Valid for: up to 20.7 MPa (3000 psi), 70 to 90 Shore A or IRHD, no back-up ring; the row of 90 serves behind one, which is harder.
     /// </remarks>
     /// <param name="pressure">Pressure over the ring, MPa.</param>
     /// <param name="hardness">Hardness, Shore A.</param>

@@ -129,6 +129,23 @@ public static class Gland
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double Squeeze(double cord, double height) => SqueezeLength(cord, height) / cord;
 
+    /// <summary>Width of the groove that back-up rings leave to the rubber, mm.</summary>
+    /// <remarks>
+    /// <code>w_r = w − k·t_b</code>
+    /// Symbols: w width of the groove, t_b thickness of one back-up ring, mm; k their number.<br/>
+    /// Source: geometry.<br/>
+    /// Valid for: rings that fill the height of the groove.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double RubberWidth(double width, int rings, double thickness)
+    {
+        var left = Guard.Positive(width, "the width of the groove", "mm")
+            - Guard.Count(rings, 1, "the number of back-up rings") * Guard.Positive(thickness, "the thickness of a back-up ring", "mm");
+        return left > 0 && double.IsFinite(left)
+            ? left
+            : throw Guard.Because($"no gland: in a groove of {width:0.###} mm the back-up rings leave no room for the O-ring");
+    }
+
     /// <summary>How much of the gland the rubber fills, 1.</summary>
     /// <remarks>
     /// <code>fill = π/4 · d₂'² · (1 + 3·α·Δθ) · (1 + q) / (L · W)</code>

@@ -172,7 +172,7 @@ public sealed record CutterSpec
     [Range(Limits.MinProfileShift, Limits.MaxProfileShift)]
     public Stated<double>? ProfileShift { get; init; }
 
-    [Display(Name = "Tip radius", Description = "Rounding of the cutter's tip.")]
+    [Display(Name = "Tip radius", Description = "Rounding of the cutter's tip, in the normal section.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.25 mm")]
     public required Stated<Amount> TipRadius { get; init; }
 }

@@ -71,8 +71,23 @@ public sealed record LubricationSpec
     [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.7 L")]
     public Stated<Amount>? MaxFill { get; init; }
 
+    [Display(Name = "Grease", Description = "Of the bearings that run on grease of their own.")]
+    public GreaseSpec? Grease { get; init; }
+
     [Display(Name = "Ports", Description = "Openings for service.")]
     public PortsSpec? Ports { get; init; }
+}
+
+/// <summary>Grease of the bearings that run on grease of their own.</summary>
+public sealed record GreaseSpec
+{
+    [Display(Name = "Fill", Description = "Grease as a share of the free space in the bearing; that of sealed bearings is their maker's.")]
+    [Measures(nameof(Dimension.Ratio), Example = "40 %", Min = 0, Max = 100, Unit = nameof(Units.Percent))]
+    public Stated<Amount>? Fill { get; init; }
+
+    [Display(Name = "Relubrication", Description = "Running time after which the grease is renewed; absent: it must last the service life.")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "2000 h")]
+    public Stated<Amount>? Relubrication { get; init; }
 }
 
 /// <summary>Openings for service.</summary>

@@ -78,6 +78,22 @@ public sealed record ORingSpec
     [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "0.03 MPa")]
     public Stated<Amount>? Pressure { get; init; }
 
+    [Display(Name = "Back-up rings", Description = "Harder rings beside the O-ring in its groove, which close the gap; absent: none.")]
+    [OneOf("none", "one", "two")]
+    public Stated<string>? BackUpRings { get; init; }
+
+    [Display(Name = "Back-up thickness", Description = "Thickness of one back-up ring along the groove, with its tolerance; it takes room from the O-ring.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "1.4 mm ±0.1")]
+    public Stated<Toleranced>? BackUpThickness { get; init; }
+
+    [Display(Name = "Back-up side", Description = "Side of the O-ring on which a single back-up ring lies.")]
+    [OneOf("low-pressure", "high-pressure")]
+    public Stated<string>? BackUpSide { get; init; }
+
+    [Display(Name = "Pressure from", Description = "one: the pressure always comes from the same side, also when absent; both: it alternates.")]
+    [OneOf("one", "both")]
+    public Stated<string>? PressureFrom { get; init; }
+
     [Display(Name = "Swell", Description = "Maximum swell of the elastomer in the oil, by volume; absent: 10 %.")]
     [Measures(nameof(Dimension.Ratio), AmountRange.NotNegative, Example = "5 %")]
     public Stated<Amount>? Swell { get; init; }

@@ -68,6 +68,22 @@ public sealed record BodySpec
     [Measures(nameof(Dimension.OfInertia), AmountRange.Positive, Example = "0.008 kg·m²")]
     public Stated<Amount>? Inertia { get; init; }
 
+    [Display(Name = "Balance grade", Description = "Balance quality grade of ISO 21940-11 that the body with its parts must keep at its fastest: G 6.3 is 6.3 mm/s.")]
+    [Measures(nameof(Dimension.OfSpeed), AmountRange.Positive, Example = "6.3 mm/s")]
+    public Stated<Amount>? BalanceGrade { get; init; }
+
+    [Display(Name = "Mass eccentricity", Description = "Maximum distance of the centre of mass from the axis of rotation with all parts centred: as balanced, or half the run-out of a turned part.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "5 µm")]
+    public Stated<Amount>? MassEccentricity { get; init; }
+
+    [Display(Name = "Centred by", Description = "Chain under centring, of parts that turn with the body, by which mass can lie off the axis after balancing: a coupling on its seat.")]
+    [Refers]
+    public Stated<string>? CentredBy { get; init; }
+
+    [Display(Name = "Centred mass", Description = "Mass of the part that the chain centres; absent: that of the whole body.")]
+    [Measures(nameof(Dimension.OfMass), AmountRange.Positive, Example = "0.8 kg")]
+    public Stated<Amount>? CentredMass { get; init; }
+
     [Display(Name = "Running temperature", Description = "Temperature of this body in continuous service; absent: that of the oil.")]
     [Measures(nameof(Dimension.OfTemperature), Example = "75 °C")]
     public Stated<Amount>? Running { get; init; }

@@ -50,6 +50,16 @@ internal static partial class GearboxReader
             }
         }
 
+        foreach (var body in read.Train?.Bodies.Entries ?? [])
+        {
+            if (body.CentredBy is { } chain && read.Centring.Find(chain.Value) is null)
+            {
+                string[] chains = [.. read.Centring.Entries.Select(each => each.Name.Value)];
+                reader.Report(SpecDiagnostics.UnknownName(
+                    chain.Span, $"train.bodies.{body.Name.Value}.centred_by", "chain under centring", chain.Value, Nearest.To(chain.Value, chains), chains));
+            }
+        }
+
         // What sits on a shaft names a section of a shaft of its own body.
         void OnSection(Stated<string>? at, string? body, string key)
         {

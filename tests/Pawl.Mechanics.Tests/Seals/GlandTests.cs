@@ -199,4 +199,14 @@ public class GlandTests
         new FaceGland(
             new(shallow * Inch, deep * Inch), Interval.Exactly(0), Interval.Exactly(4), Interval.Exactly(1000), PressureInside: true)
             .Extremes(new(Interval.Exactly(50), Interval.About(cord * Inch, deviation * Inch)), RubberService.None);
+
+    // 7.2 mm of groove less one ring of 1.4 mm, and less two.
+    [Theory]
+    [InlineData(1, 5.8)]
+    [InlineData(2, 4.4)]
+    public void Back_up_rings_take_their_thickness_from_the_width(int rings, double left) => Assert.Equal(left, Gland.RubberWidth(7.2, rings, 1.4), 1e-12);
+
+    [Fact]
+    public void Back_up_rings_that_fill_the_groove_leave_no_gland() =>
+        Assert.Contains("leave no room", Assert.Throws<OutsideValidityException>(() => Gland.RubberWidth(2.8, 2, 1.4)).Message, StringComparison.Ordinal);
 }

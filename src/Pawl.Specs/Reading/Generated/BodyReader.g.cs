@@ -20,6 +20,10 @@ static partial class BodyReader
             Mass = reader.Amount("mass", Dimension.OfMass, AmountRange.Positive),
             MassAt = reader.Amount("mass_at", Dimension.OfLength),
             Inertia = reader.Amount("inertia", Dimension.OfInertia, AmountRange.Positive),
+            BalanceGrade = reader.Amount("balance_grade", Dimension.OfSpeed, AmountRange.Positive),
+            MassEccentricity = reader.Amount("mass_eccentricity", Dimension.OfLength, AmountRange.NotNegative),
+            CentredBy = reader.Name("centred_by"),
+            CentredMass = reader.Amount("centred_mass", Dimension.OfMass, AmountRange.Positive),
             Running = reader.Amount("running", Dimension.OfTemperature),
         };
         reader.Finish();

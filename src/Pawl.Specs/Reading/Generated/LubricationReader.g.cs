@@ -35,6 +35,7 @@ static partial class LubricationReader
             Fill = reader.Amount("fill", Dimension.OfVolume, AmountRange.Positive),
             MinFill = reader.Amount("min_fill", Dimension.OfVolume, AmountRange.Positive),
             MaxFill = reader.Amount("max_fill", Dimension.OfVolume, AmountRange.Positive),
+            Grease = reader.Map("grease", GreaseReader.Read, scope),
             Ports = reader.Map("ports", PortsReader.Read, scope),
         };
         reader.Finish();

@@ -12,6 +12,9 @@ static partial class ORingReader
     private static readonly string[] ElastomerWords = ["NBR", "HNBR", "FKM", "FFKM", "EPDM", "VMQ", "FVMQ", "ACM"];
     private static readonly string[] GlandWords = ["plug", "bore", "face-inside", "face-outside"];
     private static readonly string[] MotionWords = ["static", "reciprocating", "rotating"];
+    private static readonly string[] BackUpRingsWords = ["none", "one", "two"];
+    private static readonly string[] BackUpSideWords = ["low-pressure", "high-pressure"];
+    private static readonly string[] PressureFromWords = ["one", "both"];
 
     internal static ORingSpec? Read(Stated<string> name, MapReader reader, Scope scope)
     {
@@ -35,6 +38,10 @@ static partial class ORingReader
             LeadIn = reader.Map("lead_in", LeadInReader.Read, scope),
             RoughnessRa = reader.Amount("roughness_ra", Dimension.OfLength, AmountRange.Positive),
             Pressure = reader.Amount("pressure", Dimension.OfStress, AmountRange.NotNegative),
+            BackUpRings = reader.Word("back_up_rings", BackUpRingsWords),
+            BackUpThickness = reader.Toleranced("back_up_thickness", Dimension.OfLength, AmountRange.Positive),
+            BackUpSide = reader.Word("back_up_side", BackUpSideWords),
+            PressureFrom = reader.Word("pressure_from", PressureFromWords),
             Swell = reader.Amount("swell", Dimension.Ratio, AmountRange.NotNegative),
             Speed = reader.Amount("speed", Dimension.OfSpeed, AmountRange.NotNegative),
         };
