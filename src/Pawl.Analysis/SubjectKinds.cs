@@ -121,7 +121,8 @@ public static class SubjectKinds
             "bearing", "Bearing", "Bearings",
             static () => RunClassConstructor(typeof(BearingQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingLifeQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BearingOil).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Body)
             .With("housing", () => Body)
@@ -197,7 +198,9 @@ public static class SubjectKinds
     public static readonly SubjectKind Lubrication =
         Section<LubricationSpec>.KindOf(
             "lubrication", "Lubrication", "Lubrication",
-            static () => RunClassConstructor(typeof(OilSystem).TypeHandle))
+            static () => RunClassConstructor(typeof(OilSystem).TypeHandle),
+            static () => RunClassConstructor(typeof(OilLevel).TypeHandle),
+            static () => RunClassConstructor(typeof(HeatQuantities).TypeHandle))
             .With("train", () => Train)
             .AddedBy(OilSystem.AddAll);
 
@@ -236,7 +239,8 @@ public static class SubjectKinds
     public static readonly SubjectKind PlanetPin =
         Section<PlanetPinSpec>.KindOf(
             "planet_pin", "Planet pin", "Joints",
-            static () => RunClassConstructor(typeof(PlanetPins).TypeHandle))
+            static () => RunClassConstructor(typeof(PlanetPins).TypeHandle),
+            static () => RunClassConstructor(typeof(PinOil).TypeHandle))
             .With("train", () => Train)
             .AddedBy(PlanetPins.AddAll);
 

@@ -210,7 +210,8 @@ public sealed class BearingQuantities : Section<BearingSpec>
         {
             all.Add(context.Begin(SubjectKinds.Bearing, $"bearings.{spec.Name.Value}", spec.Name.Span, spec)
                 .InDuty(context).Relate("shaft", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Shaft.Value}"))
-                .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}")));
+                .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}"))
+                .RelateOptional("lubrication", () => context.Find(SubjectKinds.Lubrication, "lubrication")));
         }
 
         train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)));

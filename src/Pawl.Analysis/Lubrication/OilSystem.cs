@@ -102,7 +102,9 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly TruthDefinition<LubricationSpec> LowestWetted =
         Truth("lowest_wetted", "The level at rest wets the lowest planet over its whole face width")
         .When(static s => s.Supply is null or { Value: "splash" })
-        .Stated(static s => s.LowestWetted);
+        .Stated(static s => s.LowestWetted)
+        .For(static s => s is { Level: not null, MountingPosition.Value: "horizontal" }).From(OwnRow(static () => OilLevel.LevelWets), static wets => wets)
+        .Asking("lowest_wetted or lubrication.level");
 
     public static readonly RowDefinition<LubricationSpec, string> TopBearing = Text("top_bearing", "Lubrication of the upper bearing of a vertical unit")
         .When(static s => s.MountingPosition is { Value: "vertical" })
@@ -137,38 +139,6 @@ public sealed class OilSystem : Section<LubricationSpec>
         Number("loss", "P", "Total heat", Units.Watt)
         .By("P = P_mesh + P_bearing + P_seal + P_other", Closed).Scaled(1000)
         .From(MeshLoss, BearingLoss, SealLoss, OtherLoss, static (mesh, bearing, seal, other) => mesh + bearing + seal + other);
-
-    public static readonly NumberDefinition<LubricationSpec> Ambient =
-        Number("ambient", "θ_a", "Maximum ambient temperature", Units.Celsius).Stated(static s => s.Ambient);
-
-    public static readonly NumberDefinition<LubricationSpec> Area =
-        Number("cooling_area", "A", "Surface of the housing in free air", Units.SquareMetre).Stated(static s => s.CoolingArea);
-
-    public static readonly NumberDefinition<LubricationSpec> Transfer =
-        Number("heat_transfer", "k", "Heat transfer coefficient to the air", Units.WattPerSquareMetreKelvin)
-        .Stated(static s => s.HeatTransfer)
-        .Assumed(15e-3, $"15 W/(m²·K), calm air, {Practice}");
-
-    public static readonly NumberDefinition<LubricationSpec> Balanced =
-        Number("balanced_temperature", "θ_S", "Sump temperature at heat balance", Units.Celsius)
-        .By("θ_S = θ_a + P/(k·A)", "heat balance, as in textbooks of machine design")
-        .Noted("one temperature of the whole housing, steady running; the losses do not follow the temperature")
-        .From(Ambient, Loss, Transfer, Area, static (ambient, loss, transfer, area) => HeatBalance.SumpTemperature(loss, transfer, area, ambient));
-
-    public static readonly NumberDefinition<LubricationSpec> Running =
-        Number("running_temperature", "", "Running temperature of the duty", Units.Celsius)
-        .By("that of the oil", Closed)
-        .From(OfLimits("train", static () => TrainQuantities.OilTemperature, "T"), static oil => oil.Nominal);
-
-    public static readonly NumberDefinition<LubricationSpec> Hottest =
-        Number("hottest_temperature", "", "Maximum oil temperature of the duty", Units.Celsius)
-        .By("that of the oil", Closed)
-        .From(OfLimits("train", static () => TrainQuantities.OilTemperature, "T"), static oil => oil.Max);
-
-    public static readonly NumberDefinition<LubricationSpec> SumpLimit =
-        Number("sump_limit", "", "Maximum continuous sump temperature of the oil", Units.Celsius)
-        .By("100 °C of mineral oil and ATF, 115 °C of PAO, PAG and ester", Practice, Certainty.CommonPractice)
-        .From(Base, OilBase.MaxSumpTemperature);
 
     public static readonly NumberDefinition<LubricationSpec> FreeVolume =
         Number("free_volume", "V", "Free volume of the housing without its parts", Units.Litre).Stated(static s => s.FreeVolume);

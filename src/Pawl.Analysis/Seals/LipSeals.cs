@@ -150,6 +150,14 @@ public sealed class LipSeals : Section<LipSealSpec>
     public static readonly NumberDefinition<LipSealSpec> LeadInAngle =
         Number("lead_in_angle", "", "Chamfer angle of the shaft end, from the axis", Units.Degree).Stated(static s => s.LeadIn?.Angle, "lead_in");
 
+    public static readonly NumberDefinition<LipSealSpec> LevelOverLip =
+        Number("level_over_lip", "", "Height of the oil at rest over the lowest place of the lip", Units.Millimetre)
+        .By("h + d/2, h level over the axis", Closed).Scaled(1)
+        .Noted("of a horizontal unit, shafts on the common axis")
+        .When(static (s, subject) => subject.Context.Spec.Lubrication is { MountingPosition.Value: "horizontal", Supply: not { Value: "grease" } }
+            && OilLevel.IsOnAxis(subject.Context, s.Shaft.Value))
+        .From(Of("lubrication", static () => OilLevel.Level, "h"), Diameter, static (level, d) => level + d / 2);
+
     public static readonly NumberDefinition<LipSealSpec> Loss =
         Number("loss", "", "Friction loss of the lip", Units.Watt).Scaled(1000).Stated(static s => s.Loss).Optional();
 

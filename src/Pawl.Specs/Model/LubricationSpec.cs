@@ -71,8 +71,47 @@ public sealed record LubricationSpec
     [Measures(nameof(Dimension.OfVolume), AmountRange.Positive, Example = "0.7 L")]
     public Stated<Amount>? MaxFill { get; init; }
 
+    [Display(Name = "Level", Description = "Height of the oil at rest over the common axis of a horizontal unit, after a fill as stated; below the axis it is negative.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-36 mm")]
+    public Stated<Amount>? Level { get; init; }
+
+    [Display(Name = "Minimum level", Description = "Lowest level that the builder permits; absent: the level.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-38 mm")]
+    public Stated<Amount>? MinLevel { get; init; }
+
+    [Display(Name = "Maximum level", Description = "Highest level that the builder permits; absent: the level.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-34 mm")]
+    public Stated<Amount>? MaxLevel { get; init; }
+
+    [Display(Name = "Lowest opening", Description = "Height over the common axis of the lowest place that is open to the outside without contact, a labyrinth, a gap or the vent; absent: not judged.")]
+    [Measures(nameof(Dimension.OfLength), Example = "62 mm")]
+    public Stated<Amount>? LowestOpening { get; init; }
+
+    [Display(Name = "Cooler", Description = "A cooler beside the surface of the housing.")]
+    public CoolerSpec? Cooler { get; init; }
+
     [Display(Name = "Ports", Description = "Openings for service.")]
     public PortsSpec? Ports { get; init; }
+}
+
+/// <summary>A cooler of the oil.</summary>
+public sealed record CoolerSpec
+{
+    [Display(Name = "Capacity", Description = "Heat that it takes, as its maker states it at a difference of temperatures.")]
+    [Measures(nameof(Dimension.OfPower), AmountRange.Positive, Example = "300 W")]
+    public Stated<Amount>? Capacity { get; init; }
+
+    [Display(Name = "At", Description = "Difference of oil and coolant as they enter, for which the capacity is stated.")]
+    [Measures(nameof(Dimension.OfTemperatureDifference), AmountRange.Positive, Example = "40 K")]
+    public Stated<Amount>? At { get; init; }
+
+    [Display(Name = "Transfer", Description = "Heat for each kelvin between oil and coolant as they enter, in place of a capacity.")]
+    [Measures(nameof(Dimension.OfHeatConductance), AmountRange.Positive, Example = "12 W/K")]
+    public Stated<Amount>? Transfer { get; init; }
+
+    [Display(Name = "Coolant", Description = "Warmest coolant as it enters.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "25 °C")]
+    public required Stated<Amount> Coolant { get; init; }
 }
 
 /// <summary>Openings for service.</summary>

@@ -35,6 +35,11 @@ static partial class LubricationReader
             Fill = reader.Amount("fill", Dimension.OfVolume, AmountRange.Positive),
             MinFill = reader.Amount("min_fill", Dimension.OfVolume, AmountRange.Positive),
             MaxFill = reader.Amount("max_fill", Dimension.OfVolume, AmountRange.Positive),
+            Level = reader.Amount("level", Dimension.OfLength),
+            MinLevel = reader.Amount("min_level", Dimension.OfLength),
+            MaxLevel = reader.Amount("max_level", Dimension.OfLength),
+            LowestOpening = reader.Amount("lowest_opening", Dimension.OfLength),
+            Cooler = reader.Map("cooler", CoolerReader.Read, scope),
             Ports = reader.Map("ports", PortsReader.Read, scope),
         };
         reader.Finish();
