@@ -75,7 +75,7 @@ internal static class Meanings
         ("zero", "none so far: no turns, no cycles, no speed", ["cycles", "turns", "parameterInMillimetresPerSecond"]),
         ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio", "resonanceRatio"]),
         ("zero negative", "a temperature in °C or a change of it", [
-            "ambient", "cold", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
+            "ambient", "cold", "coolant", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
             "holeTemperature", "shaftTemperature", "rise", "partsRise", "boltRise",
             "temperatureRiseOfCarrier", "temperatureRiseOfGears", "warmth",
         ]),
@@ -107,6 +107,10 @@ internal static class Meanings
         ("PlanetBearing.Acceleration", "centreDistance", "negative", "of the mesh with a ring"),
         ("PlanetBearing.Centrifugal", "centreDistance", "negative", "of the mesh with a ring"),
         ("CentralNut.FaceTorque", "inner", "zero", "a face without a hole"),
+        ("HeatBalance.SumpTemperature", "cooler", "zero", "no cooler"),
+        ("HousingVent.PressureDrop", "flow", "zero", "nothing flows"),
+        ("RotatingOil.PressureGain", "from", "zero", "on the axis"),
+        ("RotatingOil.PressureGain", "to", "zero", "on the axis"),
     ];
 
     private static readonly HashSet<string> Used = [];

@@ -26,6 +26,11 @@ public sealed class LubricationInputTests
           fill: 0.6 L
           min_fill: 0.5 L
           max_fill: 0.7 L
+          level: -40 mm
+          min_level: -42 mm
+          max_level: -37 mm
+          lowest_opening: 60 mm
+          cooler: {capacity: 300 W, at: 40 K, coolant: 25 °C}
           ports: {fill: true, drain: true, vent: false, level: true}
         lip_seals:
           input:
@@ -61,6 +66,8 @@ public sealed class LubricationInputTests
         Assert.True(oil.Filtered!.Value && oil.ExtremePressure!.Value && oil.LowestWetted!.Value && oil.Flushed!.Value);
         Assert.Equal((35, 0.18e6, 0.020, 25e3), (oil.Ambient!.Value.Coherent, oil.CoolingArea!.Value.Coherent, oil.HeatTransfer!.Value.Coherent, oil.OtherLosses!.Value.Coherent));
         Assert.Equal((1.4e6, 0.6e6, 0.5e6, 0.7e6), (oil.FreeVolume!.Value.Coherent, oil.Fill!.Value.Coherent, oil.MinFill!.Value.Coherent, oil.MaxFill!.Value.Coherent));
+        Assert.Equal((-40, -42, -37, 60), (oil.Level!.Value.Coherent, oil.MinLevel!.Value.Coherent, oil.MaxLevel!.Value.Coherent, oil.LowestOpening!.Value.Coherent));
+        Assert.Equal((300e3, 40, 25), (oil.Cooler!.Capacity!.Value.Coherent, oil.Cooler.At!.Value.Coherent, oil.Cooler.Coolant.Value.Coherent));
         Assert.Equal((true, true, false, true), (oil.Ports!.Fill!.Value, oil.Ports.Drain!.Value, oil.Ports.Vent!.Value, oil.Ports.Level!.Value));
         Assert.Equal(("input_shaft", "housing", "FKM", "oil"), (seal.Shaft.Value, seal.Housing.Value, seal.Elastomer!.Value, seal.LipFaces!.Value));
         Assert.Equal(("40 mm h11", "55 mm H8", "58..62 HRC", "0.4 µm ±0.2"), (seal.Diameter!.Text, seal.Bore!.Text, seal.Hardness!.Text, seal.RoughnessRa!.Text));
@@ -79,6 +86,13 @@ public sealed class LubricationInputTests
     [InlineData("fill: 0.6 L", "fill: 1.6 L", DiagnosticCodes.OutOfRange, "1.6 L", "less than the free volume of 1.4 L")]
     [InlineData("fill: 0.6 L", "fill: 1.4 L", DiagnosticCodes.OutOfRange, "1.4 L\n  min", "less than the free volume of 1.4 L")]
     [InlineData("min_fill: 0.5 L", "min_fill: 0.8 L", DiagnosticCodes.OutOfRange, "0.8 L", "not above the greatest fill of 0.7 L")]
+    [InlineData("min_level: -42 mm", "min_level: -39 mm", DiagnosticCodes.OutOfRange, "-39 mm", "not above the level of -40 mm")]
+    [InlineData("max_level: -37 mm", "max_level: -41 mm", DiagnosticCodes.OutOfRange, "-41 mm", "not below the level of -40 mm")]
+    [InlineData("capacity: 300 W, at: 40 K", "transfer: 12 W/m", DiagnosticCodes.UnitMismatch, "W/m", null)]
+    [InlineData("capacity: 300 W, at: 40 K", "transfer: 12 W/K, capacity: 300 W, at: 40 K", DiagnosticCodes.ExclusiveKeys, "capacity", "transfer")]
+    [InlineData("capacity: 300 W, at: 40 K", "capacity: 300 W", DiagnosticCodes.MissingKey, "cooler", "at")]
+    [InlineData("capacity: 300 W, at: 40 K", "at: 40 K", DiagnosticCodes.MissingKey, "cooler", "capacity")]
+    [InlineData("at: 40 K, coolant: 25 °C", "at: 40 K", DiagnosticCodes.MissingKey, "cooler", "coolant")]
     [InlineData("fill: 0.6 L", "fill: 0.6", DiagnosticCodes.MissingUnit, "0.6\n", "0.6 L")]
     [InlineData("cooling_area: 0.18 m²", "cooling_area: 0.18 m", DiagnosticCodes.UnitMismatch, "m\n  heat", null)]
     [InlineData("heat_transfer: 20 W/(m²·K)", "heat_transfer: 20 W/(m·K)", DiagnosticCodes.UnitMismatch, "W/(m·K)", null)]

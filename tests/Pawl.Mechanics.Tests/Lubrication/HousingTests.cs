@@ -22,6 +22,22 @@ public class HousingTests
     public void The_sump_temperature_is_worked_by_hand() =>
         Assert.Equal(57, HeatBalance.SumpTemperature(120e3, 15e-3, 0.25e6, 25), 1e-9);
 
+    // 300 W on 3 W/K to air of 30 °C and 12 W/K to water of 20 °C: (300 + 90 + 240)/15 = 42 °C; 36 W go to the air, 264 W to the water.
+    [Fact]
+    public void A_cooler_shares_the_heat_with_the_housing()
+    {
+        var sump = HeatBalance.SumpTemperature(300e3, 15e-3, 0.2e6, 30, 12e3, 20);
+        Assert.Equal(42, sump, 1e-9);
+        Assert.Equal(300, 3 * (sump - 30) + 12 * (sump - 20), 1e-9);
+    }
+
+    // Without a cooler nothing changes; a cooler without end holds the oil at the temperature of its coolant.
+    [Fact]
+    public void The_limits_of_a_cooler_are_those_of_paper() =>
+        Gen.Select(Gen.Double[1e3, 900e3], Gen.Double[0.05e6, 0.5e6], Gen.Double[-10, 40], Gen.Double[5, 40]).Sample((loss, area, ambient, coolant) =>
+            Math.Abs(HeatBalance.SumpTemperature(loss, 15e-3, area, ambient, 0, coolant) - HeatBalance.SumpTemperature(loss, 15e-3, area, ambient)) < 1e-9
+                && Math.Abs(HeatBalance.SumpTemperature(loss, 15e-3, area, ambient, 1e15, coolant) - coolant) < 1e-6);
+
     // A loss that falls in proportion with warmth, P = a − b·(θ − θ_a), has θ − θ_a = a/(k·A + b).
     [Fact]
     public void A_loss_that_falls_with_warmth_balances_where_paper_says() =>
