@@ -200,7 +200,8 @@ public static class SubjectKinds
             "lubrication", "Lubrication", "Lubrication",
             static () => RunClassConstructor(typeof(OilSystem).TypeHandle),
             static () => RunClassConstructor(typeof(OilLevel).TypeHandle),
-            static () => RunClassConstructor(typeof(HeatQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(HeatQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(HousingAir).TypeHandle))
             .With("train", () => Train)
             .AddedBy(OilSystem.AddAll);
 

@@ -142,6 +142,46 @@ public class OilSupplyOfSpecsTests
     public void Coolant_warmer_than_the_sump_heats_it() =>
         Assert.True(Of("ambient: 20 °C, cooling_area: 0.5 m², cooler: {transfer: 50 W/K, coolant: 95 °C}").Value(L, "cooler_heat") < 0);
 
+    private const string Air = "free_volume: 0.5 L, fill: 0.2 L";
+
+    // Oil from 20 °C to 80 °C, 0.3 L of air beside 0.2 L of oil: 0.101325·(1 − 293.15/353.15·(300 − 8.4)/300) = 0.019571 MPa.
+    [Theory]
+    [InlineData("ports: {vent: false}", 0.019571)]
+    [InlineData("vent: {bore: 3 mm, one_way: true}", 0.019571)]
+    [InlineData("ports: {vent: true}", 0)]
+    [InlineData("vent: {bore: 3 mm, intake_pressure: 5 mbar}", 0.0005)]
+    [InlineData("vent: {intake_pressure: 0.5 bar}, cool_down: 1 h", 0.05)]
+    [InlineData("vent: {bore: 3 mm, intake_pressure: 0.5 bar}, cool_down: 1 h", 0.019571)]
+    [InlineData("vent: {bore: 0.01 mm}, cool_down: 1 min", 0.019571)]
+    public void A_housing_that_cools_sucks(string vent, double suction)
+    {
+        var analysis = Of($"supply: jet, {Air}, {vent}", more: "lip_seals: {s: {shaft: input, housing: housing, diameter: 30 mm h11}}");
+
+        Assert.Equal(suction, analysis.Value(L, "housing_suction"), 1e-6);
+        Assert.Equal(suction, analysis.Value("lip_seals.s", "suction"), 1e-6);
+    }
+
+    // q = 60 K/60 s·(0.3·10⁶/293.15 + 7·10⁻⁴·0.2·10⁶) = 1163.4 mm³/s = 0.069802 L/min; ρ = 1.2041 kg/m³ at 20 °C.
+    [Fact]
+    public void A_vent_lets_out_what_warms()
+    {
+        var analysis = Of($"supply: jet, {Air}, vent: {{bore: 0.2 mm, opening_pressure: 20 mbar}}, warm_up: 1 min");
+        var speed = 1163.37 / (0.6 * Math.PI / 4 * 0.04);
+
+        Assert.Equal(0.069802, analysis.Value(L, "vent_out_flow"), 1e-6);
+        Assert.Equal(1.2041e-12 / 2 * speed * speed, analysis.Value(L, "vent_out_drop"), 1e-7);
+        Assert.Equal(0.002 + analysis.Value(L, "vent_out_drop"), analysis.Value(L, "housing_pressure"), 1e-9);
+        Assert.DoesNotContain("vent_in_flow", Names(Of($"supply: jet, {Air}, vent: {{bore: 3 mm, one_way: true}}, cool_down: 1 min"), L));
+    }
+
+    [Fact]
+    public void A_lip_bears_what_its_maker_states()
+    {
+        double Permitted(string keys) => Of("supply: jet", more: $"lip_seals: {{s: {{shaft: input, housing: housing, diameter: 30 mm h11{keys}}}}}").Value("lip_seals.s", "permitted_suction");
+
+        Assert.Equal((0.01, 0.02), (Permitted(""), Permitted(", max_suction: 20 kPa")));
+    }
+
     [Fact]
     public void A_cooler_without_its_size_is_asked_for() => Assert.Contains(
         "lubrication.cooler.transfer or lubrication.cooler.capacity is not stated",

@@ -109,6 +109,9 @@ internal static class Meanings
         ("CentralNut.FaceTorque", "inner", "zero", "a face without a hole"),
         ("HeatBalance.SumpTemperature", "cooler", "zero", "no cooler"),
         ("HousingVent.PressureDrop", "flow", "zero", "nothing flows"),
+        ("HousingVent.PressureLeft", "opening", "zero", "always open"),
+        ("HousingVent.PressureLeft", "drop", "zero", "nothing flows"),
+        ("HousingVent.PressureLeft", "closed", "zero", "no change of temperature"),
         ("RotatingOil.PressureGain", "from", "zero", "on the axis"),
         ("RotatingOil.PressureGain", "to", "zero", "on the axis"),
     ];

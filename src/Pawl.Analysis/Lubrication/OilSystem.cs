@@ -21,9 +21,6 @@ public sealed class OilSystem : Section<LubricationSpec>
     private const string Spec = "the spec";
     private const string Walther = "lg lg(ν + 0.7) = A − B·lg T, T in kelvin, through ν_40 and ν_100";
 
-    // 1/K, of mineral oils; common practice, no source. PAG grows by about as much.
-    private const double OilExpansion = 7e-4;
-
     public static readonly RowDefinition<LubricationSpec, string> Supply = Text("supply", "Oil supply to the meshes").OneOf("splash", "jet", "grease")
         .Stated(static s => s.Supply);
 
@@ -104,7 +101,7 @@ public sealed class OilSystem : Section<LubricationSpec>
         .When(static s => s.Supply is null or { Value: "splash" })
         .Stated(static s => s.LowestWetted)
         .For(static s => s is { Level: not null, MountingPosition.Value: "horizontal" }).From(OwnRow(static () => OilLevel.LevelWets), static wets => wets)
-        .Asking("lowest_wetted or lubrication.level");
+        .Asking("lowest_wetted or level");
 
     public static readonly RowDefinition<LubricationSpec, string> TopBearing = Text("top_bearing", "Lubrication of the upper bearing of a vertical unit")
         .When(static s => s.MountingPosition is { Value: "vertical" })
@@ -160,29 +157,6 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly RowDefinition<LubricationSpec, string> PortsMissing = Text("ports_missing", "Missing ports")
         .By("none, or those of fill, drain, vent and level that the housing lacks", Spec, Certainty.Declared)
         .Custom(static subject => Missing(((LubricationSpec)subject.Model).Ports));
-
-    public static readonly TruthDefinition<LubricationSpec> Vented = Truth("vented", "Housing is vented").Stated(static s => s.Ports?.Vent);
-
-    public static readonly NumberDefinition<LubricationSpec> HousingPressure =
-        Number("housing_pressure", "p", "Gauge pressure in the housing at the maximum temperature", Units.Megapascal)
-        .By(
-            "vented: 0; else p = p_1·(T_2/T_1·V_air/(V_air − V_oil·β·(T_2 − T_1)) − 1), V_air = V − V_oil, p_1 = 0.101325 MPa, β = 7·10⁻⁴ 1/K",
-            "ideal gas law; expansion of the oil common practice, no source").Scaled(0.01)
-        .Noted("from the coldest start to the hottest oil, for a lip lets air in as a housing cools; water vapour is not included: optimistic where there is any")
-        .Custom(static subject => subject[Vented] is { IsEvaluated: true, Truth: true } vented
-            ? Quantity.Compute(HousingPressure!, [vented], static _ => 0).With(["vented"])
-            : null)
-        .From(
-            Vented, FreeVolume, Fill, OfLimits("train", static () => TrainQuantities.OilTemperature, "T"),
-            static (_, free, fill, oil) => Mechanics.Lubrication.HousingPressure.Rise(oil.Min, oil.Max, free, fill, OilExpansion));
-
-    public static readonly NumberDefinition<LubricationSpec> PermittedPressure =
-        Number("permitted_pressure", "", "Permitted pressure of the weakest lip seal", Units.Megapascal)
-        .By("minimum of the lip seals; without any 0.02 MPa", Practice, Certainty.CommonPractice).Scaled(0.01)
-        .Custom(static subject => subject.ReachAll("lip_seals").Any()
-            ? null
-            : subject.Context.Assumed(PermittedPressure!, 0.02, $"0.02 MPa of an ordinary lip, {Practice}"))
-        .From(Each("lip_seals", static () => LipSeals.PermittedPressure), static permitted => permitted.Min());
 
     public static readonly RowDefinition<LubricationSpec, string> BaseBefore = Text("base_before", "Base of the previous oil")
         .Custom(static subject => ((LubricationSpec)subject.Model).OilBefore is { } before

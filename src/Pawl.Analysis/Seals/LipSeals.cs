@@ -109,7 +109,7 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("pressure", "p", "Maximum gauge pressure at the lip", Units.Megapascal)
         .By("as stated, else that of the housing", "the spec", Certainty.Declared).Scaled(0.01)
         .Stated(static s => s.Pressure, "pressure or /lubrication")
-        .From(Of("lubrication", static () => OilSystem.HousingPressure, "p"), static p => p);
+        .From(Of("lubrication", static () => HousingAir.HousingPressure, "p"), static p => p);
 
     public static readonly NumberDefinition<LipSealSpec> PermittedPressure =
         Number("permitted_pressure", "p_lim", "Permitted pressure at the lip", Units.Megapascal)
@@ -117,6 +117,15 @@ public sealed class LipSeals : Section<LipSealSpec>
         .Tables(LipSeal.PressureTableId)
         .Stated(static s => s.MaxPressure)
         .From(SurfaceSpeed, LipSeal.MaxPressure);
+
+    public static readonly NumberDefinition<LipSealSpec> Suction =
+        Number("suction", "p_v", "Suction at the lip after the unit cools", Units.Megapascal).NeverNegative()
+        .By("that of the housing", Closed).Scaled(0.01)
+        .From(Of("lubrication", static () => HousingAir.HousingSuction, "p_v"), static suction => suction);
+
+    public static readonly NumberDefinition<LipSealSpec> PermittedSuction =
+        Number("permitted_suction", "", "Suction that the lip bears", Units.Megapascal).Scaled(0.01)
+        .Stated(static s => s.MaxSuction).Assumed(0.01, $"0.01 MPa, {Practice}");
 
     public static readonly NumberDefinition<LipSealSpec> RiseAtPermittedSpeed =
         Number("lip_temperature_rise_at_permitted_speed", "ΔT_lim", "Temperature rise of a lip over the oil at its permitted speed", Units.Kelvin)

@@ -9,6 +9,9 @@ public static class HousingVent
     /// <summary>Specific gas constant of dry air, mm²/(s²·K): 287.05 J/(kg·K), ISO 2533.</summary>
     public const double GasConstant = 287.05e6;
 
+    /// <summary>Pressure drop up to which air may be taken as incompressible, MPa: a tenth of the atmosphere.</summary>
+    public const double GreatestDrop = HousingPressure.Atmosphere / 10;
+
     private const double Kelvin = 273.15;
 
     /// <summary>Density of the air, t/mm³.</summary>
@@ -55,16 +58,29 @@ public static class HousingVent
     /// <code>Δp = ρ/2 · (q / (C_d · π/4 · d²))²</code>
     /// Symbols: ρ density of the air, t/mm³; q flow, mm³/s; C_d = 0.6; d bore, mm.<br/>
     /// Source: orifice equation, as in textbooks of fluid mechanics.<br/>
-    /// Valid for: flow well below the speed of sound; up to 10 % of the pressure of the atmosphere. Friction of a long bore and of a filter is left out.
+    /// Valid for: flow well below the speed of sound; above <see cref="GreatestDrop"/> the closed housing is the bound. Friction of a long bore and
+    /// of a filter is left out.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double PressureDrop(double flow, double bore, double density)
     {
         var speed = Guard.NotNegative(flow, "the flow", "mm³/s") / (Discharge * Math.PI / 4 * Guard.Positive(bore, "the bore of the vent", "mm") * bore);
-        var drop = Guard.Positive(density, "the density of the air", "t/mm³") / 2 * speed * speed;
-        return drop <= HousingPressure.Atmosphere / 10
-            ? drop
-            : throw Guard.Because($"the bore of {bore:0.###} mm is too small for the flow: it would take {drop:0.###} MPa, and the equation holds to 0.01 MPa");
+        return Guard.Finite(Guard.Positive(density, "the density of the air", "t/mm³") / 2 * speed * speed, "the pressure drop");
+    }
+
+    /// <summary>Pressure that a vent leaves over or under that of the atmosphere, MPa.</summary>
+    /// <remarks>
+    /// <code>p = p_o + Δp, no more than p_c of the closed housing; p_c where Δp exceeds a tenth of the atmosphere</code>
+    /// Symbols: p_o pressure at which the vent opens, Δp drop of the flow, p_c pressure of the closed housing, MPa.<br/>
+    /// Source: a vented housing never holds more than a closed one.<br/>
+    /// Valid for: a vent that opens and passes its flow as stated.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double PressureLeft(double opening, double drop, double closed)
+    {
+        var bound = Guard.NotNegative(closed, "the pressure of the closed housing", "MPa");
+        var vented = Guard.NotNegative(opening, "the pressure at which the vent opens", "MPa") + Guard.NotNegative(drop, "the pressure drop of the vent", "MPa");
+        return drop > GreatestDrop ? bound : Math.Min(vented, bound);
     }
 
     private static double Absolute(double temperature) => Guard.Positive(temperature + Kelvin, "the absolute temperature", "K");

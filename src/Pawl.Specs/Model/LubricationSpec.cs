@@ -90,8 +90,38 @@ public sealed record LubricationSpec
     [Display(Name = "Cooler", Description = "A cooler beside the surface of the housing.")]
     public CoolerSpec? Cooler { get; init; }
 
+    [Display(Name = "Vent", Description = "The vent that the port carries.")]
+    public VentSpec? Vent { get; init; }
+
+    [Display(Name = "Warm-up", Description = "Time from the coldest start to the hottest oil; absent: the flow through the vent is not counted.")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "20 min")]
+    public Stated<Amount>? WarmUp { get; init; }
+
+    [Display(Name = "Cool-down", Description = "Shortest time from the hottest oil to the coldest, under a hose or a wave; absent: the flow through the vent is not counted.")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "5 min")]
+    public Stated<Amount>? CoolDown { get; init; }
+
     [Display(Name = "Ports", Description = "Openings for service.")]
     public PortsSpec? Ports { get; init; }
+}
+
+/// <summary>A vent of the housing.</summary>
+public sealed record VentSpec
+{
+    [Display(Name = "Bore", Description = "Its narrowest bore.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "3 mm")]
+    public Stated<Amount>? Bore { get; init; }
+
+    [Display(Name = "Opening pressure", Description = "Gauge pressure at which it lets air out; absent: always open.")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "20 mbar")]
+    public Stated<Amount>? OpeningPressure { get; init; }
+
+    [Display(Name = "Intake pressure", Description = "Suction at which it lets air in; absent: always open.")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "5 mbar")]
+    public Stated<Amount>? IntakePressure { get; init; }
+
+    [Display(Name = "One way", Description = "Whether it lets air out and none in.")]
+    public Stated<bool>? OneWay { get; init; }
 }
 
 /// <summary>A cooler of the oil.</summary>

@@ -1,4 +1,5 @@
 using Pawl.Specs.Model;
+using Pawl.Specs.Text;
 using Pawl.Specs.Yaml;
 
 namespace Pawl.Specs.Reading;
@@ -13,6 +14,17 @@ internal static partial class LubricationReader
         reader.NotBelow("max_level", read.MaxLevel.Size(), read.Level.Size(), "not below the level of");
         if (read.MinLevel is not null || read.MaxLevel is not null)
             reader.Demand("level");
+        if (read is { Vent: not null, Ports.Vent: { Value: false } none })
+            reader.Report(SpecDiagnostics.ExclusiveKeys(none.Span, reader.ObjectPath, "vent", "ports.vent: false"));
+    }
+}
+
+internal static partial class VentReader
+{
+    static partial void Check(VentSpec read, MapReader reader, Scope scope)
+    {
+        if (read is { OneWay.Value: true })
+            reader.Exclude("one_way", read.OneWay, "intake_pressure", read.IntakePressure);
     }
 }
 

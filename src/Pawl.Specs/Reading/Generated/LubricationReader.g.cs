@@ -40,6 +40,9 @@ static partial class LubricationReader
             MaxLevel = reader.Amount("max_level", Dimension.OfLength),
             LowestOpening = reader.Amount("lowest_opening", Dimension.OfLength),
             Cooler = reader.Map("cooler", CoolerReader.Read, scope),
+            Vent = reader.Map("vent", VentReader.Read, scope),
+            WarmUp = reader.Amount("warm_up", Dimension.OfTime, AmountRange.Positive),
+            CoolDown = reader.Amount("cool_down", Dimension.OfTime, AmountRange.Positive),
             Ports = reader.Map("ports", PortsReader.Read, scope),
         };
         reader.Finish();
