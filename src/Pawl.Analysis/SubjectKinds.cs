@@ -93,7 +93,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(MeshGearQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(FlankQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(RootQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(CaseStrengthQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(CaseStrengthQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(CoastQuantities).TypeHandle))
             .With("train", () => Train)
             .With("mesh", () => Mesh)
             .With("gear", () => Gear)
@@ -201,7 +202,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(OilSystem).TypeHandle),
             static () => RunClassConstructor(typeof(OilLevel).TypeHandle),
             static () => RunClassConstructor(typeof(HeatQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(HousingAir).TypeHandle))
+            static () => RunClassConstructor(typeof(HousingAir).TypeHandle),
+            static () => RunClassConstructor(typeof(PumpQuantities).TypeHandle))
             .With("train", () => Train)
             .AddedBy(OilSystem.AddAll);
 

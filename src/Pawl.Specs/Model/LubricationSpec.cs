@@ -101,8 +101,26 @@ public sealed record LubricationSpec
     [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "5 min")]
     public Stated<Amount>? CoolDown { get; init; }
 
+    [Display(Name = "Pump", Description = "The pump that feeds a jet.")]
+    public PumpSpec? Pump { get; init; }
+
     [Display(Name = "Ports", Description = "Openings for service.")]
     public PortsSpec? Ports { get; init; }
+}
+
+/// <summary>The pump of the oil.</summary>
+public sealed record PumpSpec
+{
+    [Display(Name = "Driven by", Description = "input, output: that shaft of the gearbox; machine: the coupled machine at the input; own: a motor of its own that runs whenever the gearbox turns.")]
+    [OneOf("input", "output", "machine", "own")]
+    public Stated<string>? DrivenBy { get; init; }
+
+    [Display(Name = "Reversible", Description = "Whether it delivers in the same way when it turns the other way.")]
+    public Stated<bool>? Reversible { get; init; }
+
+    [Display(Name = "Minimum speed", Description = "Speed of the shaft that drives it, above which it delivers enough.")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "600 rpm")]
+    public Stated<Amount>? MinSpeed { get; init; }
 }
 
 /// <summary>A vent of the housing.</summary>

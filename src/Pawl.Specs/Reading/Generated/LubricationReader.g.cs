@@ -43,6 +43,7 @@ static partial class LubricationReader
             Vent = reader.Map("vent", VentReader.Read, scope),
             WarmUp = reader.Amount("warm_up", Dimension.OfTime, AmountRange.Positive),
             CoolDown = reader.Amount("cool_down", Dimension.OfTime, AmountRange.Positive),
+            Pump = reader.Map("pump", PumpReader.Read, scope),
             Ports = reader.Map("ports", PortsReader.Read, scope),
         };
         reader.Finish();
