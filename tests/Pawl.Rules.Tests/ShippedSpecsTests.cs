@@ -55,6 +55,7 @@ public class ShippedSpecsTests
     [InlineData("tarn-180-open-nut", "joint/clamp-path")]
     [InlineData("tarn-120-thin-pin", "pin/planet-yield")]
     [InlineData("tarn-180-outside-feed", "pin/oil-outwards")]
+    [InlineData("tarn-180-towed-dry", "lubrication/coast-supply")]
     [InlineData("tarn-120-loose-pins", "fit/overlap-in-service fit/slip")]
     [InlineData("beck-90-jamming-slide", "fit/function fit/min-clearance")]
     [InlineData("beck-90-cold-preload", "stack/no-preload-cold")]

@@ -32,6 +32,7 @@ public sealed class LubricationInputTests
           lowest_opening: 60 mm
           cooler: {capacity: 300 W, at: 40 K, coolant: 25 °C}
           vent: {bore: 3 mm, opening_pressure: 20 mbar, intake_pressure: 5 mbar, one_way: false}
+          pump: {driven_by: input, reversible: true, min_speed: 60 rad/s}
           warm_up: 20 min
           cool_down: 5 min
           ports: {fill: true, drain: true, vent: true, level: false}
@@ -74,6 +75,7 @@ public sealed class LubricationInputTests
         Assert.Equal((300e3, 40, 25), (oil.Cooler!.Capacity!.Value.Coherent, oil.Cooler.At!.Value.Coherent, oil.Cooler.Coolant.Value.Coherent));
         Assert.Equal((3, 0.002, 0.0005, 1200, 300), (oil.Vent!.Bore!.Value.Coherent, oil.Vent.OpeningPressure!.Value.Coherent, oil.Vent.IntakePressure!.Value.Coherent, oil.WarmUp!.Value.Coherent, oil.CoolDown!.Value.Coherent));
         Assert.False(oil.Vent.OneWay!.Value);
+        Assert.Equal(("input", true, 60), (oil.Pump!.DrivenBy!.Value, oil.Pump.Reversible!.Value, oil.Pump.MinSpeed!.Value.Coherent));
         Assert.Equal((true, true, true, false), (oil.Ports!.Fill!.Value, oil.Ports.Drain!.Value, oil.Ports.Vent!.Value, oil.Ports.Level!.Value));
         Assert.Equal(("input_shaft", "housing", "FKM", "oil"), (seal.Shaft.Value, seal.Housing.Value, seal.Elastomer!.Value, seal.LipFaces!.Value));
         Assert.Equal(("40 mm h11", "55 mm H8", "58..62 HRC", "0.4 µm ±0.2"), (seal.Diameter!.Text, seal.Bore!.Text, seal.Hardness!.Text, seal.RoughnessRa!.Text));
@@ -107,6 +109,7 @@ public sealed class LubricationInputTests
     [InlineData("vent: true", "vent: nope", DiagnosticCodes.NotATruthValue, "nope", null)]
     [InlineData("vent: true", "breather: true", DiagnosticCodes.UnknownKey, "breather", null)]
     [InlineData("vent: true", "vent: false", DiagnosticCodes.ExclusiveKeys, "false, level", "ports.vent: false")]
+    [InlineData("driven_by: input", "driven_by: engine", DiagnosticCodes.UnknownWord, "engine", "machine")]
     [InlineData("one_way: false", "one_way: true", DiagnosticCodes.ExclusiveKeys, "intake_pressure", "one_way")]
     [InlineData("bore: 3 mm, open", "bore: 0 mm, open", DiagnosticCodes.OutOfRange, "0 mm, open", null)]
     [InlineData("shaft: input_shaft", "shaft: input_shart", DiagnosticCodes.UnknownBody, "input_shart", "input_shaft")]

@@ -44,7 +44,7 @@ public sealed class PumpQuantities : Section<LubricationSpec>
         Text("coast_supply", "Oil supply while the output drives").OneOf("supplied", "the pump stands with the machine")
         .By("a bath and grease supply wherever the train turns; a pump where what drives it turns", Spec, Certainty.Declared)
         .When(static (s, subject) => s.Supply is not null && subject.Context.Spec.Duty?.Coast is not null)
-        .For(static s => s is { Supply.Value: "jet", Pump.DrivenBy: null }).Custom(static _ => AnalysisContext.Missing(CoastSupply!, "lubrication.pump.driven_by"))
+        .For(static s => s is { Supply.Value: "jet" } && s.Pump?.DrivenBy is null).Custom(static _ => AnalysisContext.Missing(CoastSupply!, "lubrication.pump.driven_by"))
         .For(static (s, subject) => s is { Supply.Value: "jet", Pump.DrivenBy.Value: "machine" } && subject.Context.Spec.Duty!.Coast!.Machine is null)
         .Custom(static _ => AnalysisContext.Missing(CoastSupply!, "duty.coast.machine"))
         .Custom(static subject => Quantity.ComputedText(

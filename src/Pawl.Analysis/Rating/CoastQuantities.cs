@@ -19,6 +19,7 @@ public sealed class CoastQuantities : Section<MeshGear>
     public static readonly NumberDefinition<MeshGear> ContactStress =
         Number("coast_contact_stress", "σ_H,c", "Contact stress while the output drives", Units.Megapascal)
         .By("σ_H,c = Z_B,D·σ_H0·√K_H,c", "ISO 6336-2").Noted(Other)
+        .When(HasTorque)
         .From(
             FlankQuantities.SingleContactFactor, Of("mesh", static () => L.NominalContactStress),
             Of("coast", static () => MeshCaseQuantities.ContactLoadFactor, "K_H,c"),
@@ -27,12 +28,12 @@ public sealed class CoastQuantities : Section<MeshGear>
     public static readonly NumberDefinition<MeshGear> ContactSafety =
         Number("coast_contact_safety", "S_H,c", "Safety against pitting of the flank that carries while the output drives").NeverNegative()
         .By("S_H,c = σ_HG·Z_NT(N_c)/σ_H,c", "ISO 6336-2").Noted(Other)
-        .When(ContactStress, static stress => stress > 0)
         .From(FlankQuantities.ContactStrength, FlankQuantities.Curve, ContactStress, Cycles, Safety);
 
     public static readonly NumberDefinition<MeshGear> RootStress =
         Number("coast_root_stress", "σ_F,c", "Root stress while the output drives", Units.Megapascal)
         .By("σ_F,c = σ_F0·K_F,c", "ISO 6336-3").Noted(Other)
+        .When(HasTorque)
         .From(
             RootQuantities.NominalRootStress, Of("coast", static () => MeshCaseQuantities.RootLoadFactor, "K_F,c"),
             static (nominal, factor) => nominal * factor);
@@ -40,8 +41,9 @@ public sealed class CoastQuantities : Section<MeshGear>
     public static readonly NumberDefinition<MeshGear> BendingSafety =
         Number("coast_bending_safety", "S_F,c", "Safety against breakage at the root while the output drives").NeverNegative()
         .By("S_F,c = σ_FG·Y_NT(N_c)/σ_F,c, Y_M as for both directions", "ISO 6336-3").Noted(Other)
-        .When(RootStress, static stress => stress > 0)
         .From(RootQuantities.BendingStrength, RootQuantities.Curve, RootStress, Cycles, Safety);
+
+    private static bool HasTorque(MeshGear gear, Subject subject) => subject.Context.Spec.Duty?.Coast is { Torque.Value.Coherent: > 0 };
 
     private static double Safety(double strength, LifeCurve curve, double stress, double cycles) =>
         Spectrum.Safety(strength, curve, [new DamageBin(stress, cycles)]);

@@ -37,6 +37,12 @@ public sealed class DutyQuantities : Section<GearboxSpec>
         .When(static s => s.Duty?.Coast is not null).Stated(static s => s.Duty?.Coast?.Share, "/duty.coast.share")
         .Assumed(1, "100 %, for no share is stated");
 
+    public static readonly NumberDefinition<GearboxSpec> BackEfficiency =
+        Number("back_efficiency", "η′", "Efficiency of the meshes while the output drives", Units.Percent)
+        .By("η′ = 2 − 1/η", "balance of power, textbooks of machine design").Noted("the same loss in both directions")
+        .When(static s => s.Duty?.Coast is not null)
+        .From(Own(static () => TrainQuantities.Efficiency, "η"), Mechanics.Trains.BackDriving.Efficiency);
+
     public static readonly NumberDefinition<GearboxSpec> DriveReverseTorque =
         Number("drive_reverse_torque", "T_back", "Torque at the input with the drive in the other direction", Units.NewtonMetre)
         .Noted("0 for a drive that turns one way")
