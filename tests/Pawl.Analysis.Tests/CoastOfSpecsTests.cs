@@ -1,5 +1,3 @@
-using Pawl.Analysis.Core;
-
 namespace Pawl.Analysis.Tests;
 
 /// <summary>Overrunning, towing and regeneration: the output drives.</summary>

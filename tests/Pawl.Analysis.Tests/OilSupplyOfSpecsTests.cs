@@ -1,5 +1,3 @@
-using Pawl.Analysis.Core;
-
 namespace Pawl.Analysis.Tests;
 
 /// <summary>Oil to the planet pins, its level and its cooler as a spec states them.</summary>
