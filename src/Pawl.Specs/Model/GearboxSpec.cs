@@ -197,7 +197,7 @@ public sealed record CoastSpec
     public Stated<Amount>? Speed { get; init; }
 
     [Display(Name = "Share", Description = "Share of the service life; absent: all of it.")]
-    [Measures(nameof(Dimension.Ratio), AmountRange.Positive, Example = "5 %", Min = 0, Max = 100, Unit = nameof(Units.Percent))]
+    [Measures(nameof(Dimension.Ratio), Example = "5 %", Min = 0.01, Max = 100, Unit = nameof(Units.Percent))]
     public Stated<Amount>? Share { get; init; }
 
     [Display(Name = "Machine", Description = "Whether the coupled machine at the input turns with it or stands, uncoupled or switched off with what it drives.")]

@@ -9,7 +9,7 @@ namespace Pawl.Specs.Reading;
 
 static partial class CoastReader
 {
-    private static readonly Amount LeastShare = new(0, Units.Percent);
+    private static readonly Amount LeastShare = new(0.01, Units.Percent);
     private static readonly Amount MostShare = new(100, Units.Percent);
     private static readonly string[] MachineWords = ["turns", "stands"];
 
