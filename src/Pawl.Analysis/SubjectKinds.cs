@@ -94,7 +94,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(MeshGearQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(FlankQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(RootQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(CaseStrengthQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(CaseStrengthQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(CoastQuantities).TypeHandle))
             .With("train", () => Train)
             .With("mesh", () => Mesh)
             .With("gear", () => Gear)
@@ -123,7 +124,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(BearingQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingLifeQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(GreaseQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(GreaseQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BearingOil).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Body)
             .With("housing", () => Body)
@@ -199,7 +201,11 @@ public static class SubjectKinds
     public static readonly SubjectKind Lubrication =
         Section<LubricationSpec>.KindOf(
             "lubrication", "Lubrication", "Lubrication",
-            static () => RunClassConstructor(typeof(OilSystem).TypeHandle))
+            static () => RunClassConstructor(typeof(OilSystem).TypeHandle),
+            static () => RunClassConstructor(typeof(OilLevel).TypeHandle),
+            static () => RunClassConstructor(typeof(HeatQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(HousingAir).TypeHandle),
+            static () => RunClassConstructor(typeof(PumpQuantities).TypeHandle))
             .With("train", () => Train)
             .AddedBy(OilSystem.AddAll);
 
@@ -239,7 +245,8 @@ public static class SubjectKinds
     public static readonly SubjectKind PlanetPin =
         Section<PlanetPinSpec>.KindOf(
             "planet_pin", "Planet pin", "Joints",
-            static () => RunClassConstructor(typeof(PlanetPins).TypeHandle))
+            static () => RunClassConstructor(typeof(PlanetPins).TypeHandle),
+            static () => RunClassConstructor(typeof(PinOil).TypeHandle))
             .With("train", () => Train)
             .AddedBy(PlanetPins.AddAll);
 

@@ -41,6 +41,8 @@ public readonly record struct Dimension(
     public static readonly Dimension OfLineLoad = new(Mass: 1, Time: -2);
     public static readonly Dimension OfInverseStress = new(Length: 1, Mass: -1, Time: 2);
     public static readonly Dimension OfHeatTransfer = new(Mass: 1, Time: -3, Temperature: -1);
+    public static readonly Dimension OfHeatConductance = new(Length: 2, Mass: 1, Time: -3, Temperature: -1);
+    public static readonly Dimension OfVolumeFlow = new(Length: 3, Time: -1);
     public static readonly Dimension OfAcceleration = new(Length: 1, Time: -2);
     public static readonly Dimension OfInertia = new(Length: 2, Mass: 1);
     public static readonly Dimension OfTorsionalStiffness = new(Length: 2, Mass: 1, Time: -2, Angle: -1);

@@ -28,7 +28,6 @@ internal static class UnitRows
     private static readonly Dimension ThermalConductivity = new(Length: 1, Mass: 1, Time: -3, Temperature: -1);
     private static readonly Dimension SpecificHeat = new(Length: 2, Time: -2, Temperature: -1);
     private static readonly Dimension AngularAcceleration = new(Angle: 1, Time: -2);
-    private static readonly Dimension VolumeFlow = new(Length: 3, Time: -1);
 
     public static readonly UnitRow[] Named =
     [
@@ -188,6 +187,7 @@ internal static class UnitRows
 
         Row("W/(m·K)", ThermalConductivity, 1),
         new(Units.WattPerSquareMetreKelvin, ""),
+        new(Units.WattPerKelvin, ""),
         Row("J/(kg·K)", SpecificHeat, 1e6),
         Row("kJ/(kg·K)", SpecificHeat, 1e9),
 
@@ -198,8 +198,8 @@ internal static class UnitRows
         Row("m/s²", Dimension.OfAcceleration, 1e3, "m/s2"),
         Row("rad/s²", AngularAcceleration, 1, "rad/s2"),
 
-        Row("L/min", VolumeFlow, 1e6 / 60, "l/min"),
-        Row("gal/min", VolumeFlow, Gallon / 60, "gpm"),
+        new(Units.LitrePerMinute, "l/min"),
+        Row("gal/min", Dimension.OfVolumeFlow, Gallon / 60, "gpm"),
 
         // Rules and reports speak of Vickers hardness; specs may write other scales, which convert by a table and not by a factor.
         new(Units.Vickers, ""),

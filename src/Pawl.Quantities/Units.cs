@@ -36,6 +36,8 @@ public static class Units
     public static readonly Unit Kilogram = new("kg", Dimension.OfMass, 1e-3);
     public static readonly Unit SquareMillimetrePerSecond = new("mm²/s", Dimension.OfKinematicViscosity, 1);
     public static readonly Unit WattPerSquareMetreKelvin = new("W/(m²·K)", Dimension.OfHeatTransfer, 1e-3);
+    public static readonly Unit WattPerKelvin = new("W/K", Dimension.OfHeatConductance, 1e3);
+    public static readonly Unit LitrePerMinute = new("L/min", Dimension.OfVolumeFlow, 1e6 / 60);
     public static readonly Unit KilogramPerCubicMetre = new("kg/m³", Dimension.OfDensity, 1e-12);
     public static readonly Unit PerKelvin = new("1/K", Dimension.OfThermalExpansion, 1);
 

@@ -100,6 +100,19 @@ public class HandRatedSetTests
         Near(ring, "meshes.planet_gear~ring", quantity, 1e-5);
     }
 
+    // Teeth are alike on both flanks: with the rated torque from the output at the rated speed the stresses are those of the drive, worked above.
+    [Theory]
+    [InlineData("coast_contact_stress", 1042.7736, 1020.7134, 707.66518)]
+    [InlineData("coast_root_stress", 151.59454, 173.32044, 215.68680)]
+    public void While_the_output_drives_the_other_flanks_are_stressed_alike(string quantity, double sun, double planet, double planetAtRing)
+    {
+        var analysis = SpecText.Analyse(Yaml.Replace("  service_life: 8000 h", "  coast: {torque: 60 N·m}\n  service_life: 8000 h", StringComparison.Ordinal));
+
+        Assert.Equal(sun, analysis.Value("meshes.sun~planet_gear.sun", quantity), sun * 1e-5);
+        Assert.Equal(planet, analysis.Value("meshes.sun~planet_gear.planet_gear", quantity), planet * 1e-5);
+        Assert.Equal(planetAtRing, analysis.Value("meshes.planet_gear~ring.planet_gear", quantity), planetAtRing * 1e-5);
+    }
+
     // In turn: the sun, the planet against the sun, the planet against the ring.
     [Theory]
     [InlineData("single_contact_factor", 1.0216126, 1, 1.1435430)]

@@ -172,7 +172,7 @@ public class LubricationOfSpecsTests
 
     [Theory]
     [InlineData("supply: splash, ", "supply", "lubrication.supply is not stated")]
-    [InlineData("lowest_wetted: true, ", "lowest_wetted", "lubrication.lowest_wetted is not stated")]
+    [InlineData("lowest_wetted: true, ", "lowest_wetted", "lubrication.lowest_wetted or lubrication.level is not stated")]
     [InlineData("ambient: 30 °C, ", "balanced_temperature", "lubrication.ambient is not stated")]
     [InlineData("cooling_area: 0.1 m², ", "balanced_temperature", "lubrication.cooling_area is not stated")]
     [InlineData("free_volume: 0.5 L, ", "fill_share", "lubrication.free_volume is not stated")]

@@ -75,7 +75,7 @@ internal static class Meanings
         ("zero", "none so far: no turns, no cycles, no speed", ["cycles", "turns", "parameterInMillimetresPerSecond"]),
         ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio", "resonanceRatio"]),
         ("zero negative", "a temperature in °C or a change of it", [
-            "ambient", "cold", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
+            "ambient", "cold", "coolant", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
             "holeTemperature", "shaftTemperature", "rise", "partsRise", "boltRise",
             "temperatureRiseOfCarrier", "temperatureRiseOfGears", "warmth",
         ]),
@@ -111,6 +111,16 @@ internal static class Meanings
         ("RotorBalance.Eccentricity", "residual", "zero", "a rotor without any unbalance of its own"),
         ("RotorBalance.Eccentricity", "offCentre", "zero", "a part that sits without play"),
         ("RotorBalance.Force", "eccentricity", "zero", "a rotor without any unbalance"),
+        ("AxialThrust.Along", "teeth", "zero negative", "spur teeth; the sign is the direction"),
+        ("AxialThrust.Along", "reverse", "zero", "torque in one direction alone"),
+        ("AxialThrust.Along", "lasting", "zero", "neither machine nor weight"),
+        ("HeatBalance.SumpTemperature", "cooler", "zero", "no cooler"),
+        ("HousingVent.PressureDrop", "flow", "zero", "nothing flows"),
+        ("HousingVent.PressureLeft", "opening", "zero", "always open"),
+        ("HousingVent.PressureLeft", "drop", "zero", "nothing flows"),
+        ("HousingVent.PressureLeft", "closed", "zero", "no change of temperature"),
+        ("RotatingOil.PressureGain", "from", "zero", "on the axis"),
+        ("RotatingOil.PressureGain", "to", "zero", "on the axis"),
     ];
 
     private static readonly HashSet<string> Used = [];

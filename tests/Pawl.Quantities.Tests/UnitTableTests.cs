@@ -162,6 +162,7 @@ public class UnitTableTests
         ["N·m/′"] = 1000 * 60 * 180 / Math.PI,
         ["W/(m·K)"] = 1, // 1000 N·mm/s / (1000 mm · K)
         ["W/(m²·K)"] = 1e-3,
+        ["W/K"] = 1e3, // 1000 N·mm/s / K
         ["J/(kg·K)"] = 1e6, // 1000 N·mm / (0.001 t · K)
         ["kJ/(kg·K)"] = 1e9,
         ["1/GPa"] = 1e-3,

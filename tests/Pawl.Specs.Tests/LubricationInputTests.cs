@@ -26,7 +26,16 @@ public sealed class LubricationInputTests
           fill: 0.6 L
           min_fill: 0.5 L
           max_fill: 0.7 L
-          ports: {fill: true, drain: true, vent: false, level: true}
+          level: -40 mm
+          min_level: -42 mm
+          max_level: -37 mm
+          lowest_opening: 60 mm
+          cooler: {capacity: 300 W, at: 40 K, coolant: 25 °C}
+          vent: {bore: 3 mm, opening_pressure: 20 mbar, intake_pressure: 5 mbar, one_way: false}
+          pump: {driven_by: input, reversible: true, min_speed: 60 rad/s}
+          warm_up: 20 min
+          cool_down: 5 min
+          ports: {fill: true, drain: true, vent: true, level: false}
         lip_seals:
           input:
             shaft: input_shaft
@@ -41,6 +50,7 @@ public sealed class LubricationInputTests
             offset: 0.08 mm
             lip_faces: oil
             max_pressure: 0.05 MPa
+            max_suction: 15 kPa
             max_speed: 14 m/s
             pressure: 0.02 MPa
             lead_in: {angle: 20°, length: 3 mm}
@@ -61,10 +71,16 @@ public sealed class LubricationInputTests
         Assert.True(oil.Filtered!.Value && oil.ExtremePressure!.Value && oil.LowestWetted!.Value && oil.Flushed!.Value);
         Assert.Equal((35, 0.18e6, 0.020, 25e3), (oil.Ambient!.Value.Coherent, oil.CoolingArea!.Value.Coherent, oil.HeatTransfer!.Value.Coherent, oil.OtherLosses!.Value.Coherent));
         Assert.Equal((1.4e6, 0.6e6, 0.5e6, 0.7e6), (oil.FreeVolume!.Value.Coherent, oil.Fill!.Value.Coherent, oil.MinFill!.Value.Coherent, oil.MaxFill!.Value.Coherent));
-        Assert.Equal((true, true, false, true), (oil.Ports!.Fill!.Value, oil.Ports.Drain!.Value, oil.Ports.Vent!.Value, oil.Ports.Level!.Value));
+        Assert.Equal((-40, -42, -37, 60), (oil.Level!.Value.Coherent, oil.MinLevel!.Value.Coherent, oil.MaxLevel!.Value.Coherent, oil.LowestOpening!.Value.Coherent));
+        Assert.Equal((300e3, 40, 25), (oil.Cooler!.Capacity!.Value.Coherent, oil.Cooler.At!.Value.Coherent, oil.Cooler.Coolant.Value.Coherent));
+        Assert.Equal((3, 0.002, 0.0005, 1200, 300), (oil.Vent!.Bore!.Value.Coherent, oil.Vent.OpeningPressure!.Value.Coherent, oil.Vent.IntakePressure!.Value.Coherent, oil.WarmUp!.Value.Coherent, oil.CoolDown!.Value.Coherent));
+        Assert.False(oil.Vent.OneWay!.Value);
+        Assert.Equal(("input", true, 60), (oil.Pump!.DrivenBy!.Value, oil.Pump.Reversible!.Value, oil.Pump.MinSpeed!.Value.Coherent));
+        Assert.Equal((true, true, true, false), (oil.Ports!.Fill!.Value, oil.Ports.Drain!.Value, oil.Ports.Vent!.Value, oil.Ports.Level!.Value));
         Assert.Equal(("input_shaft", "housing", "FKM", "oil"), (seal.Shaft.Value, seal.Housing.Value, seal.Elastomer!.Value, seal.LipFaces!.Value));
         Assert.Equal(("40 mm h11", "55 mm H8", "58..62 HRC", "0.4 µm ±0.2"), (seal.Diameter!.Text, seal.Bore!.Text, seal.Hardness!.Text, seal.RoughnessRa!.Text));
         Assert.Equal((0.05, 0.08, 0.05, 14e3, 0.02, 12e3), (seal.Runout!.Value.Coherent, seal.Offset!.Value.Coherent, seal.MaxPressure!.Value.Coherent, seal.MaxSpeed!.Value.Coherent, seal.Pressure!.Value.Coherent, seal.Loss!.Value.Coherent));
+        Assert.Equal(0.015, seal.MaxSuction!.Value.Coherent, 1e-12);
         Assert.True(seal.TwistFree!.Value);
         Assert.Equal(3, seal.LeadIn!.Length.Value.Coherent);
     }
@@ -79,12 +95,23 @@ public sealed class LubricationInputTests
     [InlineData("fill: 0.6 L", "fill: 1.6 L", DiagnosticCodes.OutOfRange, "1.6 L", "less than the free volume of 1.4 L")]
     [InlineData("fill: 0.6 L", "fill: 1.4 L", DiagnosticCodes.OutOfRange, "1.4 L\n  min", "less than the free volume of 1.4 L")]
     [InlineData("min_fill: 0.5 L", "min_fill: 0.8 L", DiagnosticCodes.OutOfRange, "0.8 L", "not above the greatest fill of 0.7 L")]
+    [InlineData("min_level: -42 mm", "min_level: -39 mm", DiagnosticCodes.OutOfRange, "-39 mm", "not above the level of -40 mm")]
+    [InlineData("max_level: -37 mm", "max_level: -41 mm", DiagnosticCodes.OutOfRange, "-41 mm", "not below the level of -40 mm")]
+    [InlineData("capacity: 300 W, at: 40 K", "transfer: 12 W/m", DiagnosticCodes.UnitMismatch, "W/m", null)]
+    [InlineData("capacity: 300 W, at: 40 K", "transfer: 12 W/K, capacity: 300 W, at: 40 K", DiagnosticCodes.ExclusiveKeys, "capacity", "transfer")]
+    [InlineData("capacity: 300 W, at: 40 K", "capacity: 300 W", DiagnosticCodes.MissingKey, "cooler", "at")]
+    [InlineData("capacity: 300 W, at: 40 K", "at: 40 K", DiagnosticCodes.MissingKey, "cooler", "capacity")]
+    [InlineData("at: 40 K, coolant: 25 °C", "at: 40 K", DiagnosticCodes.MissingKey, "cooler", "coolant")]
     [InlineData("fill: 0.6 L", "fill: 0.6", DiagnosticCodes.MissingUnit, "0.6\n", "0.6 L")]
     [InlineData("cooling_area: 0.18 m²", "cooling_area: 0.18 m", DiagnosticCodes.UnitMismatch, "m\n  heat", null)]
     [InlineData("heat_transfer: 20 W/(m²·K)", "heat_transfer: 20 W/(m·K)", DiagnosticCodes.UnitMismatch, "W/(m·K)", null)]
     [InlineData("ambient: 35 °C", "ambient: -300 °C", DiagnosticCodes.OutOfRange, "-300 °C", null)]
-    [InlineData("vent: false", "vent: nope", DiagnosticCodes.NotATruthValue, "nope", null)]
-    [InlineData("vent: false", "breather: true", DiagnosticCodes.UnknownKey, "breather", null)]
+    [InlineData("vent: true", "vent: nope", DiagnosticCodes.NotATruthValue, "nope", null)]
+    [InlineData("vent: true", "breather: true", DiagnosticCodes.UnknownKey, "breather", null)]
+    [InlineData("vent: true", "vent: false", DiagnosticCodes.ExclusiveKeys, "false, level", "ports.vent: false")]
+    [InlineData("driven_by: input", "driven_by: engine", DiagnosticCodes.UnknownWord, "engine", "machine")]
+    [InlineData("one_way: false", "one_way: true", DiagnosticCodes.ExclusiveKeys, "intake_pressure", "one_way")]
+    [InlineData("bore: 3 mm, open", "bore: 0 mm, open", DiagnosticCodes.OutOfRange, "0 mm, open", null)]
     [InlineData("shaft: input_shaft", "shaft: input_shart", DiagnosticCodes.UnknownBody, "input_shart", "input_shaft")]
     [InlineData("housing: housing", "housing: lid", DiagnosticCodes.UnknownBody, "lid", null)]
     [InlineData("housing: housing", "housing: input_shaft", DiagnosticCodes.SelfCarried, "input_shaft\n    diameter", "cannot be the shaft and the housing of a seal")]

@@ -215,7 +215,8 @@ public sealed class BearingQuantities : Section<BearingSpec>
                 .RelateOptional("seat", () => ShaftPlaces.SubjectOf(context, ShaftPlaces.Under(context.Spec, spec)))
                 .RelateOptional("pin", () => ShaftPlaces.PinsUnder(context.Spec, spec).FirstOrDefault() is { } pin
                     ? context.Find(SubjectKinds.PlanetPin, $"planet_pins.{pin.Name.Value}")
-                    : null));
+                    : null)
+                .RelateOptional("lubrication", () => context.Find(SubjectKinds.Lubrication, "lubrication")));
         }
 
         train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)))

@@ -85,11 +85,22 @@ internal sealed record HeldBodies(
     public double AxialTeeth(string body) =>
         Train.PlanetSet(body) is null ? Forces.Of(body).AxialTeeth : Forces.Of(body).TeethTangential.Sum(static load => load.Axial);
 
-    /// <summary>Axial force on a body that nothing holds, N.</summary>
-    public double UnheldThrust(string body, PlanetSetSpec? set)
+    /// <summary>Axial force on a body that nothing holds, N: the greatest in a direction in which no bearing takes thrust.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="set">What the spec says of it as planets.</param>
+    /// <param name="reverse">Torque in the other direction, or of coasting, over that of the drive.</param>
+    public double UnheldThrust(string body, PlanetSetSpec? set, double reverse)
     {
-        var whole = Math.Abs(AxialTeeth(body)) + Forces.Of(body).AxialLasting;
-        return LocatingPlaces(body) > 0 || set?.ThrustWashers is { Value: true } || whole < 1e-6 ? 0 : whole;
+        if (set?.ThrustWashers is { Value: true })
+            return 0;
+        var own = Own(body);
+        var (teeth, lasting) = (AxialTeeth(body), Forces.Of(body).AxialLasting);
+        var unheld = Math.Max(
+            Holds("plus") ? 0 : AxialThrust.Along(teeth, reverse, lasting),
+            Holds("minus") ? 0 : AxialThrust.Along(-teeth, reverse, lasting));
+        return unheld < 1e-6 ? 0 : unheld;
+
+        bool Holds(string way) => own.Any(place => place.Duty == "locating" || place.Duty == way);
     }
 
     private bool Floats(string body) => Spec.Bodies.Find(body)?.Floating is { Value: true };

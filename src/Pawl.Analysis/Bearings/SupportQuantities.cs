@@ -47,10 +47,17 @@ public sealed class SupportQuantities : Section<BodyInTrain>
         .When(IsJudged)
         .Solved([], ForceReasons, static (s, subject) => Held(subject).AxialTeeth(s.Name) is var teeth && Math.Abs(teeth) < 1e-6 ? 0 : teeth);
 
+    public static readonly NumberDefinition<BodyInTrain> ReverseAxialForce =
+        Number("reverse_axial_force", "", "Axial force of the teeth on it at the torque in the other direction", Units.Newton)
+        .By("−Σ F_a·T_rev/T_in", "statics").Scaled(1)
+        .Noted("of a reversed drive, or while the output drives")
+        .When(IsJudged)
+        .From(AxialForce, BodyInputs.ReverseTorque, BodyInputs.InputTorque, static (force, reverse, torque) => force == 0 ? 0 : -force * reverse / torque);
+
     public static readonly NumberDefinition<BodyInTrain> UnheldThrust =
         Number("unheld_thrust", "", "Axial force on it that nothing holds", Units.Newton)
-        .By("|Σ F_a| of the teeth, the machine and an upright weight, where no bearing locates it and no thrust washers are stated", "statics").Scaled(1)
-        .When(IsJudged).Solved([Seats], ForceReasons, static (s, subject) => Held(subject).UnheldThrust(s.Name, s.Set));
+        .By("greatest of Σ F_a, −Σ F_a·T_rev/T_in and 0, and machine and upright weight, in a direction in which no bearing takes thrust and no thrust washers are stated", "statics").Scaled(1)
+        .When(IsJudged).Solved([Seats], ForceReasons, static (s, subject) => Held(subject).UnheldThrust(s.Name, s.Set, LoadShares.Of(subject.Reach("train")!).Reverse));
 
     private static HeldBodies Held(Subject body) => body.Context.Held!;
 

@@ -50,6 +50,7 @@ internal sealed class MeshBuilder
             .RelateOptional("first", () => Subject.Reach("first")).RelateOptional("pinion", () => Subject.Reach("pinion"))
             .RelateOptional("wheel", () => Subject.Reach("wheel"))
             .RelateOptional("peak", () => context.Find(SubjectKinds.MeshCase, $"{Subject.Path}.peak"))
+            .RelateOptional("coast", () => context.Find(SubjectKinds.MeshCase, $"{Subject.Path}.coast"))
             .RelateAll("shares", () => Subject.ReachAll("shares"));
 }
 

@@ -21,9 +21,6 @@ public sealed class OilSystem : Section<LubricationSpec>
     private const string Spec = "the spec";
     private const string Walther = "lg lg(ν + 0.7) = A − B·lg T, T in kelvin, through ν_40 and ν_100";
 
-    // 1/K, of mineral oils; common practice, no source. PAG grows by about as much.
-    private const double OilExpansion = 7e-4;
-
     public static readonly RowDefinition<LubricationSpec, string> Supply = Text("supply", "Oil supply to the meshes").OneOf("splash", "jet", "grease")
         .Stated(static s => s.Supply);
 
@@ -102,7 +99,9 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly TruthDefinition<LubricationSpec> LowestWetted =
         Truth("lowest_wetted", "The level at rest wets the lowest planet over its whole face width")
         .When(static s => s.Supply is null or { Value: "splash" })
-        .Stated(static s => s.LowestWetted);
+        .Stated(static s => s.LowestWetted)
+        .For(static s => s is { Level: not null, MountingPosition.Value: "horizontal" }).From(OwnRow(static () => OilLevel.LevelWets), static wets => wets)
+        .Asking("lowest_wetted or level");
 
     public static readonly RowDefinition<LubricationSpec, string> TopBearing = Text("top_bearing", "Lubrication of the upper bearing of a vertical unit")
         .When(static s => s.MountingPosition is { Value: "vertical" })
@@ -138,38 +137,6 @@ public sealed class OilSystem : Section<LubricationSpec>
         .By("P = P_mesh + P_bearing + P_seal + P_other", Closed).Scaled(1000)
         .From(MeshLoss, BearingLoss, SealLoss, OtherLoss, static (mesh, bearing, seal, other) => mesh + bearing + seal + other);
 
-    public static readonly NumberDefinition<LubricationSpec> Ambient =
-        Number("ambient", "θ_a", "Maximum ambient temperature", Units.Celsius).Stated(static s => s.Ambient);
-
-    public static readonly NumberDefinition<LubricationSpec> Area =
-        Number("cooling_area", "A", "Surface of the housing in free air", Units.SquareMetre).Stated(static s => s.CoolingArea);
-
-    public static readonly NumberDefinition<LubricationSpec> Transfer =
-        Number("heat_transfer", "k", "Heat transfer coefficient to the air", Units.WattPerSquareMetreKelvin)
-        .Stated(static s => s.HeatTransfer)
-        .Assumed(15e-3, $"15 W/(m²·K), calm air, {Practice}");
-
-    public static readonly NumberDefinition<LubricationSpec> Balanced =
-        Number("balanced_temperature", "θ_S", "Sump temperature at heat balance", Units.Celsius)
-        .By("θ_S = θ_a + P/(k·A)", "heat balance, as in textbooks of machine design")
-        .Noted("one temperature of the whole housing, steady running; the losses do not follow the temperature")
-        .From(Ambient, Loss, Transfer, Area, static (ambient, loss, transfer, area) => HeatBalance.SumpTemperature(loss, transfer, area, ambient));
-
-    public static readonly NumberDefinition<LubricationSpec> Running =
-        Number("running_temperature", "", "Running temperature of the duty", Units.Celsius)
-        .By("that of the oil", Closed)
-        .From(OfLimits("train", static () => TrainQuantities.OilTemperature, "T"), static oil => oil.Nominal);
-
-    public static readonly NumberDefinition<LubricationSpec> Hottest =
-        Number("hottest_temperature", "", "Maximum oil temperature of the duty", Units.Celsius)
-        .By("that of the oil", Closed)
-        .From(OfLimits("train", static () => TrainQuantities.OilTemperature, "T"), static oil => oil.Max);
-
-    public static readonly NumberDefinition<LubricationSpec> SumpLimit =
-        Number("sump_limit", "", "Maximum continuous sump temperature of the oil", Units.Celsius)
-        .By("100 °C of mineral oil and ATF, 115 °C of PAO, PAG and ester", Practice, Certainty.CommonPractice)
-        .From(Base, OilBase.MaxSumpTemperature);
-
     public static readonly NumberDefinition<LubricationSpec> FreeVolume =
         Number("free_volume", "V", "Free volume of the housing without its parts", Units.Litre).Stated(static s => s.FreeVolume);
 
@@ -190,29 +157,6 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly RowDefinition<LubricationSpec, string> PortsMissing = Text("ports_missing", "Missing ports")
         .By("none, or those of fill, drain, vent and level that the housing lacks", Spec, Certainty.Declared)
         .Custom(static subject => Missing(((LubricationSpec)subject.Model).Ports));
-
-    public static readonly TruthDefinition<LubricationSpec> Vented = Truth("vented", "Housing is vented").Stated(static s => s.Ports?.Vent);
-
-    public static readonly NumberDefinition<LubricationSpec> HousingPressure =
-        Number("housing_pressure", "p", "Gauge pressure in the housing at the maximum temperature", Units.Megapascal)
-        .By(
-            "vented: 0; else p = p_1·(T_2/T_1·V_air/(V_air − V_oil·β·(T_2 − T_1)) − 1), V_air = V − V_oil, p_1 = 0.101325 MPa, β = 7·10⁻⁴ 1/K",
-            "ideal gas law; expansion of the oil common practice, no source").Scaled(0.01)
-        .Noted("from the coldest start to the hottest oil, for a lip lets air in as a housing cools; water vapour is not included: optimistic where there is any")
-        .Custom(static subject => subject[Vented] is { IsEvaluated: true, Truth: true } vented
-            ? Quantity.Compute(HousingPressure!, [vented], static _ => 0).With(["vented"])
-            : null)
-        .From(
-            Vented, FreeVolume, Fill, OfLimits("train", static () => TrainQuantities.OilTemperature, "T"),
-            static (_, free, fill, oil) => Mechanics.Lubrication.HousingPressure.Rise(oil.Min, oil.Max, free, fill, OilExpansion));
-
-    public static readonly NumberDefinition<LubricationSpec> PermittedPressure =
-        Number("permitted_pressure", "", "Permitted pressure of the weakest lip seal", Units.Megapascal)
-        .By("minimum of the lip seals; without any 0.02 MPa", Practice, Certainty.CommonPractice).Scaled(0.01)
-        .Custom(static subject => subject.ReachAll("lip_seals").Any()
-            ? null
-            : subject.Context.Assumed(PermittedPressure!, 0.02, $"0.02 MPa of an ordinary lip, {Practice}"))
-        .From(Each("lip_seals", static () => LipSeals.PermittedPressure), static permitted => permitted.Min());
 
     public static readonly RowDefinition<LubricationSpec, string> BaseBefore = Text("base_before", "Base of the previous oil")
         .Custom(static subject => ((LubricationSpec)subject.Model).OilBefore is { } before

@@ -135,13 +135,30 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
         foreach (var spec in context.Spec.PlanetPins.Entries)
         {
             context.Begin(SubjectKinds.PlanetPin, $"planet_pins.{spec.Name.Value}", spec.Name.Span, spec)
-                .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
+                .InDuty(context)
+                .RelateOptional("carrier", () => CarrierOf(spec, context))
+                .RelateOptional("lubrication", () => context.Find(SubjectKinds.Lubrication, "lubrication"))
+                .RelateAll("central", () => CentralOf(spec, context))
                 .RelateAll("gears", () => GearsOf(spec, context).Select(gear => context.Find(SubjectKinds.Gear, $"gears.{gear.Name.Value}")!));
         }
     }
 
     private static IEnumerable<GearSpec> GearsOf(PlanetPinSpec pin, AnalysisContext context) =>
         context.Spec.Train?.Gears.Entries.Where(gear => gear.On.Value == pin.Planets.Value) ?? [];
+
+    private static Subject? CarrierOf(PlanetPinSpec pin, AnalysisContext context) =>
+        context.Spec.Train?.Planets.Find(pin.Planets.Value) is { } set ? context.Find(SubjectKinds.Body, $"bodies.{set.Carrier.Value}") : null;
+
+    /// <summary>The meshes of the planet with gears that no planet carries.</summary>
+    private static IEnumerable<Subject> CentralOf(PlanetPinSpec pin, AnalysisContext context)
+    {
+        var train = context.Spec.Train;
+        return train?.Meshes.Where(mesh => mesh.Gears.Count(gear => On(gear.Value) == pin.Planets.Value) == 1
+                && mesh.Gears.Any(gear => On(gear.Value) is { } on && train.Planets.Find(on) is null))
+            .Select(mesh => context.Find(SubjectKinds.Mesh, $"meshes.{mesh.Gears[0].Value}~{mesh.Gears[1].Value}")).OfType<Subject>() ?? [];
+
+        string? On(string gear) => train.Gears.Find(gear)?.On.Value;
+    }
 
     private static bool HasPlaces(PlanetPinSpec pin, Subject subject) =>
         GearsOf(pin, subject.Context).ToArray() is { Length: > 0 } gears && Array.TrueForAll(gears, static gear => gear is { FaceWidth: not null, AxialPosition: not null });

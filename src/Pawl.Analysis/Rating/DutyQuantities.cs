@@ -23,11 +23,40 @@ public sealed class DutyQuantities : Section<GearboxSpec>
     public static readonly NumberDefinition<GearboxSpec> PeakTorque =
         Number("peak_torque", "T_peak", "Peak torque at the input", Units.NewtonMetre).Stated(static s => s.Duty?.Input?.PeakTorque, "/duty.input.peak_torque");
 
+    public static readonly NumberDefinition<GearboxSpec> CoastTorque =
+        Number("coast_torque", "T_c", "Torque at the input while the output drives", Units.NewtonMetre)
+        .Stated(static s => s.Duty?.Coast?.Torque, "/duty.coast.torque").Optional();
+
+    public static readonly NumberDefinition<GearboxSpec> CoastSpeed =
+        Number("coast_speed", "n_c", "Speed of the input while the output drives", Units.RevolutionPerMinute)
+        .When(static s => s.Duty?.Coast is not null).Stated(static s => s.Duty?.Coast?.Speed, "/duty.coast.speed")
+        .From(Own(static () => TrainQuantities.InputSpeed, "n_in"), static speed => speed);
+
+    public static readonly NumberDefinition<GearboxSpec> CoastShare =
+        Number("coast_share", "q_c", "Share of the service life in which the output drives", Units.Percent)
+        .When(static s => s.Duty?.Coast is not null).Stated(static s => s.Duty?.Coast?.Share, "/duty.coast.share")
+        .Assumed(1, "100 %, for no share is stated");
+
+    public static readonly NumberDefinition<GearboxSpec> BackEfficiency =
+        Number("back_efficiency", "η′", "Efficiency of the meshes while the output drives", Units.Percent)
+        .By("η′ = 2 − 1/η", "balance of power, textbooks of machine design").Noted("the same loss in both directions")
+        .When(static s => s.Duty?.Coast is not null)
+        .From(Own(static () => TrainQuantities.Efficiency, "η"), Mechanics.Trains.BackDriving.Efficiency);
+
+    public static readonly NumberDefinition<GearboxSpec> DriveReverseTorque =
+        Number("drive_reverse_torque", "T_back", "Torque at the input with the drive in the other direction", Units.NewtonMetre)
+        .Noted("0 for a drive that turns one way")
+        .When(static s => s.Duty?.Coast is not null)
+        .Stated(static s => s.Duty?.Input?.ReverseTorque, "/duty.input.torque")
+        .Custom(static subject => Otherwise(subject, DriveReverseTorque!));
+
     public static readonly NumberDefinition<GearboxSpec> ReverseTorque =
         Number("reverse_torque", "T_rev", "Torque at the input in the other direction", Units.NewtonMetre)
-        .Noted("0 for a drive that turns one way")
+        .By("that of the drive, or of coasting where it is greater", "closed form")
+        .Noted("0 for a drive that turns one way and does not coast")
+        .For(static s => s.Duty?.Coast is not null).From(DriveReverseTorque, CoastTorque, Math.Max)
         .Stated(static s => s.Duty?.Input?.ReverseTorque, "/duty.input.torque")
-        .Custom(static subject => Otherwise(subject));
+        .Custom(static subject => Otherwise(subject, ReverseTorque!));
 
     public static readonly NumberDefinition<GearboxSpec> PeakOverRated =
         Number("peak_over_rated", "f_p", "Peak torque over rated torque with its application factor, at least 1")
@@ -121,14 +150,14 @@ public sealed class DutyQuantities : Section<GearboxSpec>
     private static string Key(Subject subject, string key) => Oil(subject) is { } oil ? $"lubricants.{oil.Name.Value}.{key}" : "duty.oil.lubricant";
 
     /// <summary>The reverse torque of a drive that states none.</summary>
-    private static Quantity? Otherwise(Subject subject) => subject.Context.Spec.Duty?.Input switch
+    private static Quantity? Otherwise(Subject subject, NumberDefinition<GearboxSpec> kind) => subject.Context.Spec.Duty?.Input switch
     {
         { Direction: { Value: "one" } direction } =>
-            subject.Context.Between(ReverseTorque, AnalysisContext.Declared(direction, "no torque in the other direction"), 0, 0, 0),
+            subject.Context.Between(kind, AnalysisContext.Declared(direction, "no torque in the other direction"), 0, 0, 0),
         { Torque: { } torque, Direction: null } =>
-            subject.Context.Assumed(ReverseTorque, torque.Value.Coherent, "as in the first direction, for neither direction nor reverse torque is stated"),
+            subject.Context.Assumed(kind, torque.Value.Coherent, "as in the first direction, for neither direction nor reverse torque is stated"),
         { Torque: { } torque } =>
-            subject.Context.Assumed(ReverseTorque, torque.Value.Coherent, "as in the first direction, for the drive turns both ways and no reverse torque is stated"),
+            subject.Context.Assumed(kind, torque.Value.Coherent, "as in the first direction, for the drive turns both ways and no reverse torque is stated"),
         _ => null,
     };
 

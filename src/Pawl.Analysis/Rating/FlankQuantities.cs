@@ -27,7 +27,7 @@ public sealed class FlankQuantities : Section<MeshGear>
         static (name, pitting, longLife) => LifeCurves.Flank(LoadFactors.ClassOf(name), pitting == "limited", longLife == "full"));
 
     /// <summary>The static strength has no factors of film: its corner moves against the others by them.</summary>
-    private static readonly IInput<LifeCurve> Curve = Join(
+    internal static readonly IInput<LifeCurve> Curve = Join(
         Endurance, Of("mesh", static () => L.LubricantFactor), Of("mesh", static () => L.SpeedFactor), Of("mesh", static () => L.RoughnessFactor),
         static (curve, zl, zv, zr) => curve.WithStaticFactor(curve.StaticFactor * (1 / (zl * zv * zr))));
 

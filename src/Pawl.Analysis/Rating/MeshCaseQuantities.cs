@@ -13,17 +13,19 @@ using Q = Pawl.Analysis.Gears.MeshQuantities;
 
 namespace Pawl.Analysis.Rating;
 
-/// <summary>What the spec says of a mesh and of a share of the service life; without a share, the peak torque.</summary>
-public sealed record MeshCase(MeshSpec Mesh, SpectrumBinSpec? Share);
+/// <summary>What the spec says of a mesh and of a share of the service life or of coasting; with neither, the peak torque.</summary>
+public sealed record MeshCase(MeshSpec Mesh, SpectrumBinSpec? Share, CoastSpec? Coast = null);
 
-/// <summary>A mesh in a load case: in a share of the service life, or at the peak torque. Its load factors are those of its own load and speed.</summary>
+/// <summary>A mesh in a load case: in a share of the service life, while the output drives, or at the peak torque. Its load factors are those of its own load and speed.</summary>
 public sealed class MeshCaseQuantities : Section<MeshCase>
 {
     private const string Loads = "ISO 6336-1";
 
     public static readonly NumberDefinition<MeshCase> TorqueRatio =
         Number("torque_ratio", "r_T", "Torque with its application factor over the rated torque with its own")
-        .By("r_T = T/T_in where K_A applies to the torques of the spectrum, else T/(T_in·K_A), as at the peak", "closed form")
+        .By("r_T = T/T_in where K_A applies to the torques of the spectrum, and of coasting; else T/(T_in·K_A), as at the peak", "closed form")
+        .For(static s => s.Coast is not null).From(
+            Of("train", static () => D.CoastTorque), Of("train", static () => TrainQuantities.InputTorque), static (coast, torque) => coast / torque)
         .For(static s => s.Share is null).From(
             Of("train", static () => D.PeakTorque), Of("train", static () => TrainQuantities.InputTorque), Of("train", static () => D.ApplicationFactor),
             static (peak, torque, application) => peak / (torque * application))
@@ -34,12 +36,15 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
 
     public static readonly NumberDefinition<MeshCase> SpeedRatio = Number("speed_ratio", "r_n", "Speed over the rated speed")
         .By("r_n = n/n_in; 1 at the peak", "closed form")
+        .For(static s => s.Coast is not null).From(
+            Of("train", static () => D.CoastSpeed), Of("train", static () => TrainQuantities.InputSpeed), static (coast, speed) => coast / speed)
         .For(static s => s.Share is null).From(static () => 1)
         .From(Of("case", static () => C.Speed), Of("train", static () => TrainQuantities.InputSpeed), static (share, speed) => share / speed);
 
     public static readonly NumberDefinition<MeshCase> CycleShare = Number("cycle_share", "q_N", "Cycles over those of the whole life at the rated speed")
         .By("q_N = q·r_n", "closed form")
-        .When(static s => s.Share is not null)
+        .When(static s => s.Share is not null || s.Coast is not null)
+        .For(static s => s.Coast is not null).From(Of("train", static () => D.CoastShare), SpeedRatio, static (share, speed) => share * speed)
         .From(Of("case", static () => C.Share), SpeedRatio, static (share, speed) => share * speed);
 
     public static readonly NumberDefinition<MeshCase> LineLoad = Loaded("line_load", "w_t", "Line load", Units.NewtonPerMillimetre)
@@ -156,7 +161,7 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
             TransverseLoadFactorBending, Product)
         .From(TorqueRatio, static _ => 0);
 
-    /// <summary>Adds the load cases of every mesh: the peak, then the shares of the service life.</summary>
+    /// <summary>Adds the load cases of every mesh: the peak, coasting, then the shares of the service life.</summary>
     internal static void AddAll(AnalysisContext context)
     {
         foreach (var mesh in context.Train?.Meshes ?? [])
@@ -167,6 +172,8 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
     {
         var spec = (MeshSpec)mesh.Model;
         Add("peak", null, spec.Span);
+        if (context.Spec.Duty?.Coast is { } coast)
+            Begin("coast", new(spec, null, coast), coast.Torque.Span);
         var shares = ImmutableArray.CreateBuilder<Subject>();
         foreach (var share in context.Spec.Duty?.Spectrum ?? [])
         {
@@ -176,8 +183,10 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
 
         mesh.RelateAll("shares", () => shares);
 
-        Subject Add(string name, SpectrumBinSpec? share, Specs.Text.SourceSpan span) => context
-            .Begin(SubjectKinds.MeshCase, $"{mesh.Path}.{name}", span, new MeshCase(spec, share))
+        Subject Add(string name, SpectrumBinSpec? share, Specs.Text.SourceSpan span) => Begin(name, new(spec, share), span);
+
+        Subject Begin(string name, MeshCase model, Specs.Text.SourceSpan span) => context
+            .Begin(SubjectKinds.MeshCase, $"{mesh.Path}.{name}", span, model)
             .Relate("mesh", mesh).Relate("train", () => mesh.Reach("train"))
             .RelateOptional("pinion", () => mesh.Reach("pinion")).RelateOptional("wheel", () => mesh.Reach("wheel"));
     }

@@ -135,7 +135,7 @@ public sealed class RootQuantities : Section<MeshGear>
 
     public static readonly NumberDefinition<MeshGear> LoadReversal = Number("load_reversal", "R", "Stress ratio of the root")
         .By("R = 0 for load on one flank; −1.2 · lesser/greater load of the two flanks", Bending, Certainty.Memory)
-        .Noted("planets and idlers are loaded on both flanks, and so is every gear of a drive that turns both ways").Scaled(1)
+        .Noted("planets and idlers are loaded on both flanks, and so is every gear of a drive that turns both ways or coasts").Scaled(1)
         .From(
             OtherFlankShare, Of("train", static () => TrainQuantities.InputTorque), Of("train", static () => D.ReverseTorque), Reversal);
 
@@ -165,7 +165,7 @@ public sealed class RootQuantities : Section<MeshGear>
         .From(Class, Of("mesh", static () => Q.Module), RootStrength.Size);
 
     // The static corner has factors of its own; it moves against the endurance by what they differ.
-    private static readonly IInput<LifeCurve> Curve = Join(
+    internal static readonly IInput<LifeCurve> Curve = Join(
         Endurance,
         Join(Class, Peened, Yield, static (material, peened, yield) => (material, peened, yield)),
         Join(NotchSensitivity, SurfaceFactor, SizeFactor, MeanStressFactor, static (notch, surface, size, mean) => notch * surface * size * mean),

@@ -113,7 +113,7 @@ public sealed class LipSeals : Section<LipSealSpec>
         Number("pressure", "p", "Maximum gauge pressure at the lip", Units.Megapascal)
         .By("as stated, else that of the housing", "the spec", Certainty.Declared).Scaled(0.01)
         .Stated(static s => s.Pressure, "pressure or /lubrication")
-        .From(Of("lubrication", static () => OilSystem.HousingPressure, "p"), static p => p);
+        .From(Of("lubrication", static () => HousingAir.HousingPressure, "p"), static p => p);
 
     public static readonly NumberDefinition<LipSealSpec> PermittedPressure =
         Number("permitted_pressure", "p_lim", "Permitted pressure at the lip", Units.Megapascal)
@@ -121,6 +121,15 @@ public sealed class LipSeals : Section<LipSealSpec>
         .Tables(LipSeal.PressureTableId)
         .Stated(static s => s.MaxPressure)
         .From(SurfaceSpeed, LipSeal.MaxPressure);
+
+    public static readonly NumberDefinition<LipSealSpec> Suction =
+        Number("suction", "p_v", "Suction at the lip after the unit cools", Units.Megapascal).NeverNegative()
+        .By("that of the housing", Closed).Scaled(0.01)
+        .From(Of("lubrication", static () => HousingAir.HousingSuction, "p_v"), static suction => suction);
+
+    public static readonly NumberDefinition<LipSealSpec> PermittedSuction =
+        Number("permitted_suction", "", "Suction that the lip bears", Units.Megapascal).Scaled(0.01)
+        .Stated(static s => s.MaxSuction).Assumed(0.01, $"0.01 MPa, {Practice}");
 
     public static readonly NumberDefinition<LipSealSpec> RiseAtPermittedSpeed =
         Number("lip_temperature_rise_at_permitted_speed", "ΔT_lim", "Temperature rise of a lip over the oil at its permitted speed", Units.Kelvin)
@@ -153,6 +162,14 @@ public sealed class LipSeals : Section<LipSealSpec>
 
     public static readonly NumberDefinition<LipSealSpec> LeadInAngle =
         Number("lead_in_angle", "", "Chamfer angle of the shaft end, from the axis", Units.Degree).Stated(static s => s.LeadIn?.Angle, "lead_in");
+
+    public static readonly NumberDefinition<LipSealSpec> LevelOverLip =
+        Number("level_over_lip", "", "Height of the oil at rest over the lowest place of the lip", Units.Millimetre)
+        .By("h + d/2, h level over the axis", Closed).Scaled(1)
+        .Noted("of a horizontal unit, shafts on the common axis")
+        .When(static (s, subject) => subject.Context.Spec.Lubrication is { MountingPosition.Value: "horizontal", Supply: not { Value: "grease" } }
+            && OilLevel.IsOnAxis(subject.Context, s.Shaft.Value))
+        .From(Of("lubrication", static () => OilLevel.Level, "h"), Diameter, static (level, d) => level + d / 2);
 
     public static readonly NumberDefinition<LipSealSpec> Loss =
         Number("loss", "", "Friction loss of the lip", Units.Watt).Scaled(1000).Stated(static s => s.Loss).Optional();

@@ -15,6 +15,29 @@ public static class HeatBalance
     public static double SumpTemperature(double loss, double transmittance, double area, double ambient) =>
         Guard.Celsius(ambient, "the temperature around") + NotNegative(loss) / Conductance(transmittance, area);
 
+    /// <summary>Temperature of the sump of a housing with a cooler, °C.</summary>
+    /// <remarks>
+    /// <code>θ_S = (P + k·A · θ_a + G_c · θ_c) / (k·A + G_c)</code>
+    /// Symbols: as above; G_c conductance of the cooler, N·mm/(s·K) (1 W/K = 1000 N·mm/(s·K)); θ_c temperature of the coolant as it enters, °C.<br/>
+    /// Source: balance of heat, as in textbooks of machine design: P = k·A·(θ_S − θ_a) + G_c·(θ_S − θ_c).<br/>
+    /// Valid for: steady running, one temperature of the whole housing and of the oil that enters the cooler.
+    /// </remarks>
+    /// <param name="loss">Loss P.</param>
+    /// <param name="transmittance">Heat transmittance k.</param>
+    /// <param name="area">Area A.</param>
+    /// <param name="ambient">Temperature around.</param>
+    /// <param name="cooler">Conductance of the cooler G_c.</param>
+    /// <param name="coolant">Temperature of the coolant θ_c.</param>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double SumpTemperature(double loss, double transmittance, double area, double ambient, double cooler, double coolant)
+    {
+        var housing = Conductance(transmittance, area);
+        var both = housing + Guard.NotNegative(cooler, "the conductance of the cooler", "N·mm/(s·K)");
+        return Guard.Finite(
+            (NotNegative(loss) + housing * Guard.Celsius(ambient, "the temperature around") + cooler * Guard.Celsius(coolant, "the temperature of the coolant")) / both,
+            "the sump temperature");
+    }
+
     /// <summary>The same where the loss falls or rises with the temperature of the oil, °C.</summary>
     /// <remarks>
     /// <code>θ_S = θ_a + P(θ_S) / (k · A), solved by halving</code>

@@ -174,12 +174,35 @@ public sealed record DutySpec
     [Display(Name = "Oil", Description = "Lubricant and its temperatures.")]
     public OilSpec? Oil { get; init; }
 
+    [Display(Name = "Coast", Description = "Overrunning, towing and regeneration: the output drives, in the sense of rotation of the drive, so that teeth carry on their other flanks.")]
+    public CoastSpec? Coast { get; init; }
+
     [Display(Name = "Load spectrum", Description = "Shares of the service life with their torque and speed; the shares add up to 100 %.")]
     public ImmutableArray<SpectrumBinSpec> Spectrum { get; init; } = [];
 
     [Display(Name = "Peaks in the spectrum", Description = "included: the torques of the spectrum hold the dynamic peaks, so the application factor does not apply to them; excluded, also when absent: it does.")]
     [OneOf("included", "excluded")]
     public Stated<string>? SpectrumPeaks { get; init; }
+}
+
+/// <summary>The output drives: overrunning, towing, regeneration.</summary>
+public sealed record CoastSpec
+{
+    [Display(Name = "Torque", Description = "Maximum lasting torque at the input while the output drives, against that of the drive.")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.NotNegative, Example = "40 N·m")]
+    public required Stated<Amount> Torque { get; init; }
+
+    [Display(Name = "Speed", Description = "Speed of the input while the output drives; absent: that of the drive.")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "3000 rpm")]
+    public Stated<Amount>? Speed { get; init; }
+
+    [Display(Name = "Share", Description = "Share of the service life; absent: all of it.")]
+    [Measures(nameof(Dimension.Ratio), Example = "5 %", Min = 0.01, Max = 100, Unit = nameof(Units.Percent))]
+    public Stated<Amount>? Share { get; init; }
+
+    [Display(Name = "Machine", Description = "Whether the coupled machine at the input turns with it or stands, uncoupled or switched off with what it drives.")]
+    [OneOf("turns", "stands")]
+    public Stated<string>? Machine { get; init; }
 }
 
 /// <summary>Speed and torque at the input.</summary>

@@ -61,6 +61,10 @@ public sealed record LipSealSpec
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "0.05 MPa")]
     public Stated<Amount>? MaxPressure { get; init; }
 
+    [Display(Name = "Maximum suction", Description = "Pressure from outside that its maker permits; absent: common practice.")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "10 kPa")]
+    public Stated<Amount>? MaxSuction { get; init; }
+
     [Display(Name = "Maximum speed", Description = "Surface speed that its maker permits; absent: common practice by elastomer.")]
     [Measures(nameof(Dimension.OfSpeed), AmountRange.Positive, Example = "14 m/s")]
     public Stated<Amount>? MaxSpeed { get; init; }

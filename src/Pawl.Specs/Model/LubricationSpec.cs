@@ -74,6 +74,39 @@ public sealed record LubricationSpec
     [Display(Name = "Grease", Description = "Of the bearings that run on grease of their own.")]
     public GreaseSpec? Grease { get; init; }
 
+    [Display(Name = "Level", Description = "Height of the oil at rest over the common axis of a horizontal unit, after a fill as stated; below the axis it is negative.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-36 mm")]
+    public Stated<Amount>? Level { get; init; }
+
+    [Display(Name = "Minimum level", Description = "Lowest level that the builder permits; absent: the level.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-38 mm")]
+    public Stated<Amount>? MinLevel { get; init; }
+
+    [Display(Name = "Maximum level", Description = "Highest level that the builder permits; absent: the level.")]
+    [Measures(nameof(Dimension.OfLength), Example = "-34 mm")]
+    public Stated<Amount>? MaxLevel { get; init; }
+
+    [Display(Name = "Lowest opening", Description = "Height over the common axis of the lowest place that is open to the outside without contact, a labyrinth, a gap or the vent; absent: not judged.")]
+    [Measures(nameof(Dimension.OfLength), Example = "62 mm")]
+    public Stated<Amount>? LowestOpening { get; init; }
+
+    [Display(Name = "Cooler", Description = "A cooler beside the surface of the housing.")]
+    public CoolerSpec? Cooler { get; init; }
+
+    [Display(Name = "Vent", Description = "The vent that the port carries.")]
+    public VentSpec? Vent { get; init; }
+
+    [Display(Name = "Warm-up", Description = "Time from the coldest start to the hottest oil; absent: the flow through the vent is not counted.")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "20 min")]
+    public Stated<Amount>? WarmUp { get; init; }
+
+    [Display(Name = "Cool-down", Description = "Shortest time from the hottest oil to the coldest, under a hose or a wave; absent: the flow through the vent is not counted.")]
+    [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "5 min")]
+    public Stated<Amount>? CoolDown { get; init; }
+
+    [Display(Name = "Pump", Description = "The pump that feeds a jet.")]
+    public PumpSpec? Pump { get; init; }
+
     [Display(Name = "Ports", Description = "Openings for service.")]
     public PortsSpec? Ports { get; init; }
 }
@@ -88,6 +121,60 @@ public sealed record GreaseSpec
     [Display(Name = "Relubrication", Description = "Running time after which the grease is renewed; absent: it must last the service life.")]
     [Measures(nameof(Dimension.OfTime), AmountRange.Positive, Example = "2000 h")]
     public Stated<Amount>? Relubrication { get; init; }
+}
+
+/// <summary>The pump of the oil.</summary>
+public sealed record PumpSpec
+{
+    [Display(Name = "Driven by", Description = "input, output: that shaft of the gearbox; machine: the coupled machine at the input; own: a motor of its own that runs whenever the gearbox turns.")]
+    [OneOf("input", "output", "machine", "own")]
+    public Stated<string>? DrivenBy { get; init; }
+
+    [Display(Name = "Reversible", Description = "Whether it delivers in the same way when it turns the other way.")]
+    public Stated<bool>? Reversible { get; init; }
+
+    [Display(Name = "Minimum speed", Description = "Speed of the shaft that drives it, above which it delivers enough.")]
+    [Measures(nameof(Dimension.OfAngularSpeed), AmountRange.Positive, Example = "600 rpm")]
+    public Stated<Amount>? MinSpeed { get; init; }
+}
+
+/// <summary>A vent of the housing.</summary>
+public sealed record VentSpec
+{
+    [Display(Name = "Bore", Description = "Its narrowest bore.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "3 mm")]
+    public Stated<Amount>? Bore { get; init; }
+
+    [Display(Name = "Opening pressure", Description = "Gauge pressure at which it lets air out; absent: always open.")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "20 mbar")]
+    public Stated<Amount>? OpeningPressure { get; init; }
+
+    [Display(Name = "Intake pressure", Description = "Suction at which it lets air in; absent: always open.")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "5 mbar")]
+    public Stated<Amount>? IntakePressure { get; init; }
+
+    [Display(Name = "One way", Description = "Whether it lets air out and none in.")]
+    public Stated<bool>? OneWay { get; init; }
+}
+
+/// <summary>A cooler of the oil.</summary>
+public sealed record CoolerSpec
+{
+    [Display(Name = "Capacity", Description = "Heat that it takes, as its maker states it at a difference of temperatures.")]
+    [Measures(nameof(Dimension.OfPower), AmountRange.Positive, Example = "300 W")]
+    public Stated<Amount>? Capacity { get; init; }
+
+    [Display(Name = "At", Description = "Difference of oil and coolant as they enter, for which the capacity is stated.")]
+    [Measures(nameof(Dimension.OfTemperatureDifference), AmountRange.Positive, Example = "40 K")]
+    public Stated<Amount>? At { get; init; }
+
+    [Display(Name = "Transfer", Description = "Heat for each kelvin between oil and coolant as they enter, in place of a capacity.")]
+    [Measures(nameof(Dimension.OfHeatConductance), AmountRange.Positive, Example = "12 W/K")]
+    public Stated<Amount>? Transfer { get; init; }
+
+    [Display(Name = "Coolant", Description = "Warmest coolant as it enters.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "25 °C")]
+    public required Stated<Amount> Coolant { get; init; }
 }
 
 /// <summary>Openings for service.</summary>

@@ -198,4 +198,23 @@ public sealed record PlanetPinSpec
     [Display(Name = "Secured", Description = "What keeps it from turning and creeping.")]
     [OneOf("press", "press and pin", "flat", "ring", "none")]
     public Stated<string>? Secured { get; init; }
+
+    [Display(Name = "Oil", Description = "How oil comes to the bearing on it.")]
+    public PinOilSpec? Oil { get; init; }
+}
+
+/// <summary>How oil comes to the bearing on a planet pin.</summary>
+public sealed record PinOilSpec
+{
+    [Display(Name = "Feed", Description = "holes: passages in the carrier; catcher: a ring on the carrier that gathers thrown oil, and holes from it; splash: what the bath and the planet bring; none.")]
+    [OneOf("holes", "catcher", "splash", "none")]
+    public required Stated<string> Feed { get; init; }
+
+    [Display(Name = "Radius", Description = "Where oil enters the holes or stands in the catcher, from the axis of the carrier: 0 at its centre; beyond the pin it has to flow inwards.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "12 mm")]
+    public Stated<Amount>? Radius { get; init; }
+
+    [Display(Name = "Pressure", Description = "Of the oil where it enters, from a pump; absent: none.")]
+    [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "1 bar")]
+    public Stated<Amount>? Pressure { get; init; }
 }

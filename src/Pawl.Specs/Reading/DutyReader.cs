@@ -6,8 +6,12 @@ namespace Pawl.Specs.Reading;
 
 internal static partial class DutyReader
 {
+    /// <summary>Everything is sized by the torque of the first direction.</summary>
+    public const string GreaterFirst = "State the greater torque as that of the input; the other direction has the lesser.";
+
     static partial void Check(DutySpec read, MapReader reader, Scope scope)
     {
+        reader.NotAbove("coast.torque", read.Coast?.Torque.Size(), read.Input?.Torque.Size(), "at most the torque of", GreaterFirst);
         if (!reader.Has("spectrum") || reader.HasErrors)
             return;
 
@@ -25,6 +29,7 @@ internal static partial class InputDutyReader
 {
     static partial void Check(InputDutySpec read, MapReader reader, Scope scope)
     {
+        reader.NotAbove("reverse_torque", read.ReverseTorque.Size(), read.Torque.Size(), "at most the torque of", DutyReader.GreaterFirst);
         reader.NotBelow("peak_torque", read.PeakTorque.Size(), read.Torque.Size(), "at least the torque of");
         if (read.ReverseTorque is { } reverse && read.Direction is { Value: "one" })
             reader.Report(SpecDiagnostics.ReverseOfOne(reverse.Span, reader.PathOf("reverse_torque"), reverse.Text));

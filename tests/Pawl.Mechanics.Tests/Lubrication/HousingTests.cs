@@ -22,6 +22,22 @@ public class HousingTests
     public void The_sump_temperature_is_worked_by_hand() =>
         Assert.Equal(57, HeatBalance.SumpTemperature(120e3, 15e-3, 0.25e6, 25), 1e-9);
 
+    // 300 W on 3 W/K to air of 30 °C and 12 W/K to water of 20 °C: (300 + 90 + 240)/15 = 42 °C; 36 W go to the air, 264 W to the water.
+    [Fact]
+    public void A_cooler_shares_the_heat_with_the_housing()
+    {
+        var sump = HeatBalance.SumpTemperature(300e3, 15e-3, 0.2e6, 30, 12e3, 20);
+        Assert.Equal(42, sump, 1e-9);
+        Assert.Equal(300, 3 * (sump - 30) + 12 * (sump - 20), 1e-9);
+    }
+
+    // Without a cooler nothing changes; a cooler without end holds the oil at the temperature of its coolant.
+    [Fact]
+    public void The_limits_of_a_cooler_are_those_of_paper() =>
+        Gen.Select(Gen.Double[1e3, 900e3], Gen.Double[0.05e6, 0.5e6], Gen.Double[-10, 40], Gen.Double[5, 40]).Sample((loss, area, ambient, coolant) =>
+            Math.Abs(HeatBalance.SumpTemperature(loss, 15e-3, area, ambient, 0, coolant) - HeatBalance.SumpTemperature(loss, 15e-3, area, ambient)) < 1e-9
+                && Math.Abs(HeatBalance.SumpTemperature(loss, 15e-3, area, ambient, 1e15, coolant) - coolant) < 1e-6);
+
     // A loss that falls in proportion with warmth, P = a − b·(θ − θ_a), has θ − θ_a = a/(k·A + b).
     [Fact]
     public void A_loss_that_falls_with_warmth_balances_where_paper_says() =>
@@ -70,11 +86,56 @@ public class HousingTests
             HousingPressure.Rise(20, hot, 1e6, Math.Min(one, other) * 1e6, 7e-4)
                 <= HousingPressure.Rise(20, hot, 1e6, Math.Max(one, other) * 1e6, 7e-4) + 1e-12);
 
+    // Closed at 80 °C with p_1, cooled to 20 °C: 1.013·(1 − 293.15/353.15·(300 − 8.4)/300) = 0.1956 bar of suction.
+    [Fact]
+    public void The_suction_of_a_closed_housing_is_worked_by_hand() =>
+        Assert.Equal(0.01956, HousingPressure.Fall(80, 20, 500e3, 200e3, 7e-4, 0.1013), 1e-5);
+
+    // Gay-Lussac: a flask closed in boiling water and cooled to 20 °C holds 293.15/373.15 = 0.7856 of the atmosphere.
+    [Fact]
+    public void A_flask_closed_in_boiling_water_sucks_a_fifth_of_the_atmosphere() =>
+        Assert.Equal((1 - 0.7856) * 0.101325, HousingPressure.Fall(100, 20, 1e6, 0, 7e-4), 1e-5);
+
+    // What warms and cools again comes back: (1 + rise)·(1 − fall) = 1, as shares of the pressure at the start of each.
+    [Fact]
+    public void Warming_and_cooling_undo_each_other() =>
+        Gen.Select(Gen.Double[-40, 40], Gen.Double[41, 120], Gen.Double[0, 0.8]).Sample((cold, hot, share) =>
+            Math.Abs((1 + HousingPressure.Rise(cold, hot, 1e6, share * 1e6, 7e-4, 1)) * (1 - HousingPressure.Fall(hot, cold, 1e6, share * 1e6, 7e-4, 1)) - 1) < 1e-12);
+
+    // ISO 2533, standard atmosphere at sea level: 15 °C, 101 325 Pa, 1.225 kg/m³.
+    [Fact]
+    public void Air_has_the_density_of_the_standard_atmosphere() =>
+        Assert.Equal(1.225, HousingVent.AirDensity(15) * 1e12, 5e-5);
+
+    // Torricelli: with C_d = 0.6 a drop of 100 Pa drives air of 1.2 kg/m³ at √(2·100/1.2) = 12.910 m/s through 0.6·π/4·(3 mm)².
+    [Fact]
+    public void A_vent_takes_the_pressure_of_the_orifice_equation() =>
+        Assert.Equal(100e-6, HousingVent.PressureDrop(12_910 * 0.6 * Math.PI / 4 * 9, 3, 1.2e-12), 1e-8);
+
+    // 1 L of air at 0 °C grows by 1/273.15 for each kelvin (Gay-Lussac): 60 K in 60 s drive 3661 mm³/s; 1 L of oil adds 700 mm³/s.
+    [Theory]
+    [InlineData(1e6, 0, 3661)]
+    [InlineData(2e6, 1e6, 4361)]
+    public void The_flow_of_a_vent_is_that_of_Gay_Lussac(double room, double oil, double flow) =>
+        Assert.Equal(flow, HousingVent.Flow(0, 60, 60, room, oil, 7e-4), 0.5);
+
+    // A blocked vent is no vent, and one that opens late never holds more than a closed housing.
+    [Theory]
+    [InlineData(0.002, 0.001, 0.03, 0.003)]
+    [InlineData(0.002, 0.02, 0.03, 0.03)]
+    [InlineData(0.05, 0, 0.03, 0.03)]
+    public void A_vent_never_leaves_more_than_a_closed_housing(double opening, double drop, double closed, double left) =>
+        Assert.Equal(left, HousingVent.PressureLeft(opening, drop, closed), 1e-12);
+
     [Fact]
     public void A_housing_full_of_oil_is_refused()
     {
         Refusal.Says("no air is left", () => HousingPressure.Rise(20, 80, 100, 99, 7e-4));
         Refusal.Says("no air is left", () => HousingPressure.Rise(20, 80, 100, -1, 7e-4));
+        Refusal.Says("no air is left to cool", () => HousingPressure.Fall(80, 20, 100, 99, 7e-4));
+        Refusal.Says("no air is left to cool", () => HousingPressure.Fall(20, 80, 100, 50, 7e-4));
+        Refusal.Says("does not breathe", () => HousingVent.Flow(20, 10, 60, 100, 50, 7e-4));
+        Refusal.Says("the bore of the vent must be above zero", () => HousingVent.PressureDrop(1, 0, 1.2e-12));
     }
 
     // A public teaching page on friction of rolling bearings, coefficient on the bore.

@@ -24,6 +24,7 @@ static partial class DutyReader
             ApplicationFactor = reader.Number("application_factor", 0.1, 10),
             Safety = reader.Map("safety", SafetyReader.Read, scope),
             Oil = reader.Map("oil", OilReader.Read, scope),
+            Coast = reader.Map("coast", CoastReader.Read, scope),
             Spectrum = reader.Items("spectrum", SpectrumBinReader.Read, scope),
             SpectrumPeaks = reader.Word("spectrum_peaks", SpectrumPeaksWords),
         };

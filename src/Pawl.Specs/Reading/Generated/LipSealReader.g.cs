@@ -30,6 +30,7 @@ static partial class LipSealReader
             Offset = reader.Amount("offset", Dimension.OfLength, AmountRange.NotNegative),
             LipFaces = reader.Word("lip_faces", LipFacesWords),
             MaxPressure = reader.Amount("max_pressure", Dimension.OfStress, AmountRange.Positive),
+            MaxSuction = reader.Amount("max_suction", Dimension.OfStress, AmountRange.Positive),
             MaxSpeed = reader.Amount("max_speed", Dimension.OfSpeed, AmountRange.Positive),
             Pressure = reader.Amount("pressure", Dimension.OfStress, AmountRange.NotNegative),
             LeadIn = reader.Map("lead_in", LeadInReader.Read, scope),

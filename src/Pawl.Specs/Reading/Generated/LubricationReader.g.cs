@@ -36,6 +36,15 @@ static partial class LubricationReader
             MinFill = reader.Amount("min_fill", Dimension.OfVolume, AmountRange.Positive),
             MaxFill = reader.Amount("max_fill", Dimension.OfVolume, AmountRange.Positive),
             Grease = reader.Map("grease", GreaseReader.Read, scope),
+            Level = reader.Amount("level", Dimension.OfLength),
+            MinLevel = reader.Amount("min_level", Dimension.OfLength),
+            MaxLevel = reader.Amount("max_level", Dimension.OfLength),
+            LowestOpening = reader.Amount("lowest_opening", Dimension.OfLength),
+            Cooler = reader.Map("cooler", CoolerReader.Read, scope),
+            Vent = reader.Map("vent", VentReader.Read, scope),
+            WarmUp = reader.Amount("warm_up", Dimension.OfTime, AmountRange.Positive),
+            CoolDown = reader.Amount("cool_down", Dimension.OfTime, AmountRange.Positive),
+            Pump = reader.Map("pump", PumpReader.Read, scope),
             Ports = reader.Map("ports", PortsReader.Read, scope),
         };
         reader.Finish();

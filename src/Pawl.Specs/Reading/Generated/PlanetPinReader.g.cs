@@ -31,6 +31,7 @@ static partial class PlanetPinReader
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
             MaxSlope = reader.Amount("max_slope", Dimension.OfAngle, AmountRange.Positive),
             Secured = reader.Word("secured", SecuredWords),
+            Oil = reader.Map("oil", PinOilReader.Read, scope),
         };
         reader.Finish();
         References.Check(reader, "planets", read.Planets, Declared.PlanetSet, scope);
