@@ -121,6 +121,7 @@ public static class SubjectKinds
             "bearing", "Bearing", "Bearings",
             static () => RunClassConstructor(typeof(BearingQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingLifeQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BearingSetQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Body)

@@ -213,7 +213,8 @@ public sealed class BearingQuantities : Section<BearingSpec>
                 .Relate("housing", () => context.Find(SubjectKinds.Body, $"bodies.{spec.Housing.Value}")));
         }
 
-        train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)));
+        train.Subject.RelateAll("bearings", () => all);
+        train.Subject.RelateAll("other_bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies - 1)));
     }
 
     internal static BearingPlace PlaceOf(Subject bearing) => bearing.Context.Held!.PlaceOf(((BearingSpec)bearing.Model).Name.Value);

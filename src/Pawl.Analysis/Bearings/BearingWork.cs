@@ -119,7 +119,17 @@ internal sealed class BearingWork
 
     public double PeakRadial() => Loads.PeakRadial(_duty.Peak!.Value, _duty.Fastest);
 
-    public double MeanLoad() => LoadSpectrum.MeanLoad([.. _duty.Shares.Select(Bin)], RatingLife.Exponent(_place.Type!));
+    public double MeanLoad() => MeanLoad(_duty.Shares);
+
+    /// <summary>Mean load in a planet that is not the most loaded, N.</summary>
+    public double MeanLoadOfOthers() =>
+        MeanLoad([.. _duty.Shares.Select(share => share with { Torque = share.Torque * Nominal(BearingSetQuantities.OtherShare) })]);
+
+    /// <summary>Basic rating life in a planet that is not the most loaded, s.</summary>
+    public double LifeOfOthers() => Math.Min(Longest, Basic(Nominal(BearingSetQuantities.MeanLoadOfOthers)));
+
+    /// <summary>K_γ of the planet that it carries: the least of its meshes, which leaves the others the most.</summary>
+    public double LeastSharing() => Forces.LeastSharingOf(Planet!);
 
     /// <summary>Basic rating life under the spectrum, s.</summary>
     public double BasicLife() => Math.Min(Longest, Basic());
@@ -220,8 +230,12 @@ internal sealed class BearingWork
         }
     }
 
-    private double Basic() => RatingLife.Duration(
-        RatingLife.Basic(_place.Type!, Nominal(B.SetRating), Math.Max(Nominal(L.MeanLoad), 1e-6)), LoadSpectrum.MeanSpeed([.. _duty.Shares.Select(Bin)]));
+    private double Basic() => Basic(Nominal(L.MeanLoad));
+
+    private double Basic(double mean) => RatingLife.Duration(
+        RatingLife.Basic(_place.Type!, Nominal(B.SetRating), Math.Max(mean, 1e-6)), LoadSpectrum.MeanSpeed([.. _duty.Shares.Select(Bin)]));
+
+    private double MeanLoad(ImmutableArray<LoadShare> shares) => LoadSpectrum.MeanLoad([.. shares.Select(Bin)], RatingLife.Exponent(_place.Type!));
 
     private LoadBin Bin(LoadShare share) => new(Loads.Equivalent(share, Reverse), RatedSpeed * share.Speed, share.Share);
 

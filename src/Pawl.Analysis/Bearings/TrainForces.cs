@@ -242,17 +242,17 @@ internal sealed class TrainForces
         }
     }
 
-    private double SharingOf(string planet)
-    {
-        var greatest = 1.0;
-        foreach (var mesh in _train.Meshes)
-        {
-            if ((mesh.First.Spec.On.Value == planet || mesh.Second.Spec.On.Value == planet) && mesh.Subject[L.LoadSharing] is { IsEvaluated: true } sharing)
-                greatest = Math.Max(greatest, sharing.Value.Nominal);
-        }
+    /// <summary>K_γ of a planet, the least of its meshes.</summary>
+    public double LeastSharingOf(string planet) => SharingsOf(planet).DefaultIfEmpty(1).Min();
 
-        return greatest;
-    }
+    private double SharingOf(string planet) => SharingsOf(planet).Append(1).Max();
+
+    private IEnumerable<double> SharingsOf(string planet) =>
+        from mesh in _train.Meshes
+        where mesh.First.Spec.On.Value == planet || mesh.Second.Spec.On.Value == planet
+        let sharing = mesh.Subject[L.LoadSharing]
+        where sharing.IsEvaluated
+        select sharing.Value.Nominal;
 
     private static ShaftLoad Turned(ShaftLoad load, double angle, (double X, double Y) centre)
     {
