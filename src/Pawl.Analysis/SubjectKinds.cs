@@ -122,7 +122,8 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(BearingQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingLifeQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingSetQuantities).TypeHandle),
-            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle))
+            static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BearingCreepQuantities).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Body)
             .With("housing", () => Body)

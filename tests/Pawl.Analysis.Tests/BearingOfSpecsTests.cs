@@ -62,6 +62,10 @@ public class BearingOfSpecsTests
             + ", " + Planet.Replace("pin:", "second:", StringComparison.Ordinal).Replace("axial_position: 0 mm", "axial_position: 4 mm", StringComparison.Ordinal);
         var (whole, analysis) = (Of(Planet, Duty()).Value("bearings.pin", "radial_load"), Of(two, Duty()));
 
+        // The orbit lies on each by its own lever, 10.966·4/12 and 10.966·8/12, and so do the teeth, which lie in the same plane.
+        Assert.Equal(10.966 / 3, analysis.Value("bearings.first", "orbit_load"), 0.001);
+        Assert.Equal(10.966 * 2 / 3, analysis.Value("bearings.second", "orbit_load"), 0.001);
+        Assert.Equal(Of(Planet, Duty()).Value("bearings.pin", "orbit_share"), analysis.Value("bearings.first", "orbit_share"), 1e-9);
         Assert.Equal(whole / 3, analysis.Value("bearings.first", "radial_load"), 1e-6);
         Assert.Equal(whole * 2 / 3, analysis.Value("bearings.second", "radial_load"), 1e-6);
     }

@@ -97,10 +97,18 @@ internal sealed class BearingWork
     public double? OrbitForce() => Planet is { } planet && Forces.OrbitForces.TryGetValue(planet, out var force) ? force : null;
 
     public ImmutableArray<string> OrbitReasons => !_place.Reasons.IsEmpty ? _place.Reasons
-        : Forces.ToothForceOf(Planet!) > 0 ? []
-        : ["the planet has no tooth forces"];
+        : _place.Load is null ? [$"the loads of {_place.Name} are not known"]
+        : [];
 
-    public double OrbitShare() => OrbitForce()!.Value / Forces.ToothForceOf(Planet!);
+    /// <summary>What the bearing bears of the orbit, N at the rated speed.</summary>
+    public double OrbitLoad() => _place.Load!.Value.Orbit.Radial;
+
+    /// <summary>What the bearing bears of the tooth forces, N at the rated torque.</summary>
+    public double ToothLoad()
+    {
+        var load = _place.Load!.Value;
+        return double.Hypot(load.Radial.X + load.Tangential.X, load.Radial.Y + load.Tangential.Y);
+    }
 
     /// <summary>Couple that it bears as the only bearing of a planet, N·mm; null where it is not.</summary>
     public double? Tilt() => Planet is not null && _place.Tilt is { } tilt ? Math.Abs(tilt) < 1e-6 ? 0 : tilt : null;
@@ -181,34 +189,6 @@ internal sealed class BearingWork
     public double? Acceleration() => Planet is { } planet && Forces.Accelerations.TryGetValue(planet, out var acceleration)
         ? acceleration * _duty.Fastest * _duty.Fastest
         : null;
-
-    public bool TurnsKnown => !double.IsNaN(SpeedOf(Spec.Shaft.Value) + SpeedOf(Spec.Housing.Value) + DirectionSpeed());
-
-    public string LoadOnInner() => LoadOn(SpeedOf(Spec.Shaft.Value));
-
-    public string LoadOnOuter() => LoadOn(SpeedOf(Spec.Housing.Value));
-
-    private string LoadOn(double ring) => RingSeat.NeedsInterference(RingSeat.Of(ring, DirectionSpeed())) ? "rotating" : "stationary";
-
-    /// <summary>Speed at which the direction of the load turns, per input speed: that of the carrier, where what turns with it outweighs the rest.</summary>
-    /// <remarks>Gear forces stand still on central shafts, and turn with the carrier in a planet and on the carrier's own seats only by weight.</remarks>
-    private double DirectionSpeed()
-    {
-        if (Planet is { } planet)
-            return SpeedOf(_train.PlanetSet(planet)!.Carrier.Value);
-        if (_place.Load is not { } load || !load.TurnsWithCarrier(_duty.Reasons.IsEmpty ? _duty.Rated.Torque : 1))
-            return 0;
-        foreach (var set in _context.Spec.Train!.Planets.Entries)
-        {
-            if (set.Carrier.Value == _place.Holds || _train.Meshes.Any(mesh => Joins(mesh, _place.Holds, set.Name.Value)))
-                return SpeedOf(set.Carrier.Value);
-        }
-
-        return 0;
-
-        static bool Joins(MeshBuilder mesh, string? body, string planet) =>
-            (mesh.First.Spec.On.Value == body && mesh.Second.Spec.On.Value == planet) || (mesh.Second.Spec.On.Value == body && mesh.First.Spec.On.Value == planet);
-    }
 
     private double SpeedOf(string body) => _train.Solution?.Speeds?.Of(body)?.Speed.ToDouble() ?? double.NaN;
 
