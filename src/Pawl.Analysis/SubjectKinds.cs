@@ -82,6 +82,7 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(MeshQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MaterialPairQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MeshLoadQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(MeshTiltQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MeshDynamicsQuantities).TypeHandle))
             .With("train", () => Train)
             .With("first", () => Gear)

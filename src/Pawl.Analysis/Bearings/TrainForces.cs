@@ -21,6 +21,7 @@ internal sealed class TrainForces
     private readonly Dictionary<string, BodyForces> _bodies = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _angles = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _radii = new(StringComparer.Ordinal);
+    private readonly List<(string Mesh, string Planet, double Radial, double Tangential, double Direction)> _meshes = [];
 
     private TrainForces(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
@@ -30,6 +31,22 @@ internal sealed class TrainForces
     }
 
     public BodyForces Of(string body) => _bodies[body];
+
+    /// <summary>Direction in which the flanks of a mesh press on its planet, of length 1; a torque below zero drives the other way round.</summary>
+    public (double X, double Y) FlankNormal(string mesh, string planet, double torque)
+    {
+        var force = _meshes.First(each => each.Mesh == mesh && each.Planet == planet);
+        var (sin, cos) = Math.SinCos(force.Direction);
+        var tangential = Math.Sign(torque) * force.Tangential;
+        var size = double.Hypot(force.Radial, force.Tangential);
+        return (((force.Radial * cos) - (tangential * sin)) / size, ((force.Radial * sin) + (tangential * cos)) / size);
+    }
+
+    /// <summary>Direction around the axis of the train at the place of the first planet of a set, of length 1.</summary>
+    public (double X, double Y) AroundAxis(string planet) => (-Math.Sin(_angles[planet]), Math.Cos(_angles[planet]));
+
+    /// <summary>Distance of a planet from the axis of the train, mm; null where it is not known.</summary>
+    public double? RadiusOf(string planet) => _radii.TryGetValue(planet, out var radius) ? radius : null;
 
     /// <summary>Centrifugal force of a planet at the rated speed, N; null where it is not a planet or not known.</summary>
     public Dictionary<string, double> OrbitForces { get; } = new(StringComparer.Ordinal);
@@ -144,6 +161,7 @@ internal sealed class TrainForces
 
         if (_train.PlanetSet(on) is not null)
         {
+            _meshes.Add((mesh.Name, on, radial, tangential, _train.PlanetSet(with) is not null ? Towards(on, with) : _angles[on] + (mate.IsInternal ? 0 : Math.PI)));
             // The most loaded planet, in its own place; direction from its axis to the pitch point.
             var direction = _train.PlanetSet(with) is not null ? Towards(on, with) : _angles[on] + (mate.IsInternal ? 0 : Math.PI);
             Add(_bodies[on], direction, direction, radius, place, tangential * sharing, radial * sharing, axial * sharing);
