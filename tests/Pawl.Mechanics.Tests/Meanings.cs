@@ -107,6 +107,16 @@ internal static class Meanings
         ("PlanetBearing.Acceleration", "centreDistance", "negative", "of the mesh with a ring"),
         ("PlanetBearing.Centrifugal", "centreDistance", "negative", "of the mesh with a ring"),
         ("CentralNut.FaceTorque", "inner", "zero", "a face without a hole"),
+        ("PlanetPin.StraddledDeflection", "force", "negative", "bent the other way"),
+        ("PlanetPin.StraddledDeflection", "from", "zero", "at the cheek"),
+        ("PlanetPin.StraddledDeflection", "at", "zero", "at the cheek"),
+        ("PlanetPin.StraddledSlopeAtForce", "force", "negative", "bent the other way"),
+        ("PlanetPin.StraddledSlopeAtForce", "from", "zero", "at the cheek"),
+        ("PlanetPin.OverhungDeflection", "force", "negative", "bent the other way"),
+        ("PlanetPin.OverhungDeflection", "from", "zero", "at the cheek"),
+        ("PlanetPin.OverhungDeflection", "at", "zero", "at the cheek"),
+        ("PlanetPin.OverhungSlopeAtForce", "force", "negative", "bent the other way"),
+        ("PlanetPin.OverhungSlopeAtForce", "from", "zero", "at the cheek"),
     ];
 
     private static readonly HashSet<string> Used = [];

@@ -3,7 +3,6 @@ using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
-using static Pawl.Analysis.Core.Inputs;
 using B = Pawl.Analysis.Bearings.BearingQuantities;
 using L = Pawl.Analysis.Bearings.BearingLifeQuantities;
 

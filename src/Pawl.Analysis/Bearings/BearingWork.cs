@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Lubrication;

@@ -1,7 +1,6 @@
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Pins;
 using Pawl.Mechanics.Bearings;
-using Pawl.Specs.Model;
 using F = Pawl.Analysis.Bearings.BearingFitQuantities;
 using Value = Pawl.Quantities.Extent;
 

@@ -2,7 +2,6 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
-using Pawl.Specs.Model;
 using B = Pawl.Analysis.Bearings.BearingQuantities;
 
 namespace Pawl.Analysis.Bearings;
