@@ -30,7 +30,7 @@ public sealed class BearingCreepQuantities : Section<BearingSpec>
         Number("mean_inner_fit", "I_i,mean", "Overlap of shaft seat and inner ring in the middle of their tolerances, where it is loosest", Units.Micrometre)
         .By("d_s − d in the middle of both tolerances, least of 20 °C, coldest and hottest; below 0: play", "ISO 286-1, ISO 492; thermal expansion", Certainty.Memory).Scaled(0.005)
         .Tables(RingTolerance.TableId)
-        .Solved([F.InnerFit], static (_, subject) => BearingPlay.Of(subject).MeanInnerFit());
+        .SolvedLimits([F.InnerFit], static (_, subject) => Extent.Exactly(BearingPlay.Of(subject).MeanInnerFit()));
 
     public static readonly NumberDefinition<BearingSpec> LossUnderLoad =
         Number("inner_fit_loss", "ΔI_F", "Overlap that a rotating load takes from the inner ring", Units.Micrometre).NeverNegative()

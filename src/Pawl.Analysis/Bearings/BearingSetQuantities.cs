@@ -19,6 +19,7 @@ public sealed class BearingSetQuantities : Section<BearingSpec>
         .From(B.Arrangement, static place => SetLife.Exponent(place.Type!));
 
     public static readonly NumberDefinition<BearingSpec> PlanetCount = Number("planet_count", "N", "Planets of its set").NeverNegative()
+        .By("count of the planet set", "the spec", Certainty.Declared)
         .When(static (_, subject) => BearingWork.Of(subject).Copies > 1)
         .Solved([], static (_, subject) => BearingWork.Of(subject).Copies);
 

@@ -27,8 +27,8 @@ public sealed class MeshTiltQuantities : Section<MeshSpec>
     public static readonly NumberDefinition<MeshSpec> CarrierSlope =
         Number("carrier_slope", "φ_c", "Slope of the planet across the flanks by the twist of the carrier's cage", Units.Arcminute).NeverNegative()
         .By("greatest of Σ φ_t·|n·t| of both directions of drive, φ_t of the pins of each planet of the mesh, t around the axis, n across the flanks", "statics").Scaled(1e-4)
-        .When(static (_, subject) => subject.Context.Held is not null)
-        .Solved([Each("twisted_pins", static () => PlanetPins.CarrierTwist, "φ_t")], static (_, subject) => Twist(subject));
+        .When(static (_, subject) => subject.Context.Held is not null && subject.ReachAll("twisted_pins").Any())
+        .SolvedLimits([Each("twisted_pins", static () => PlanetPins.CarrierTwist, "φ_t")], static (_, subject) => Twist(subject));
 
     public static readonly NumberDefinition<MeshSpec> HelixCorrection =
         Number("helix_correction", "C_h", "Correction of the helix against the tilt", Units.Micrometre).NeverNegative()
@@ -79,17 +79,19 @@ public sealed class MeshTiltQuantities : Section<MeshSpec>
         static (sum, part) => Math.Max(Math.Abs(part.Min), Math.Abs(part.Max)) is var most
             ? new(sum.Nominal + part.Nominal, sum.Min - most, sum.Max + most) : sum);
 
-    private static double? Twist(Subject mesh)
+    private static Extent Twist(Subject mesh)
     {
         var forces = mesh.Context.Forces!;
         var pins = mesh.ReachAll("twisted_pins").ToImmutableArray();
-        return pins.IsEmpty ? null : Math.Max(Along(1), Along(-1));
+        return new(Greatest(static twist => twist.Nominal), Greatest(static twist => twist.Min), Greatest(static twist => twist.Max));
 
-        double Along(double torque) => pins.Sum(pin =>
+        double Greatest(Func<Extent, double> which) => Math.Max(Along(1, which), Along(-1, which));
+
+        double Along(double torque, Func<Extent, double> which) => pins.Sum(pin =>
         {
             var planet = ((PlanetPinSpec)pin.Model).Planets.Value;
             var ((nx, ny), (tx, ty)) = (forces.FlankNormal(NameOf(mesh), planet, torque), forces.AroundAxis(planet));
-            return Math.Abs((nx * tx) + (ny * ty)) * pin[PlanetPins.CarrierTwist].Value.Nominal;
+            return Math.Abs((nx * tx) + (ny * ty)) * which(pin[PlanetPins.CarrierTwist].Value);
         });
     }
 }
