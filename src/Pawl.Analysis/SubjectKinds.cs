@@ -83,6 +83,7 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(MeshQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MaterialPairQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MeshLoadQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(MeshTiltQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(MeshDynamicsQuantities).TypeHandle))
             .With("train", () => Train)
             .With("first", () => Gear)
@@ -123,7 +124,9 @@ public static class SubjectKinds
             "bearing", "Bearing", "Bearings",
             static () => RunClassConstructor(typeof(BearingQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingLifeQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BearingSetQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BearingCreepQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(GreaseQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingOil).TypeHandle))
             .With("train", () => Train)

@@ -62,6 +62,10 @@ public class BearingOfSpecsTests
             + ", " + Planet.Replace("pin:", "second:", StringComparison.Ordinal).Replace("axial_position: 0 mm", "axial_position: 4 mm", StringComparison.Ordinal);
         var (whole, analysis) = (Of(Planet, Duty()).Value("bearings.pin", "radial_load"), Of(two, Duty()));
 
+        // The orbit lies on each by its own lever, 10.966·4/12 and 10.966·8/12, and so do the teeth, which lie in the same plane.
+        Assert.Equal(10.966 / 3, analysis.Value("bearings.first", "orbit_load"), 0.001);
+        Assert.Equal(10.966 * 2 / 3, analysis.Value("bearings.second", "orbit_load"), 0.001);
+        Assert.Equal(Of(Planet, Duty()).Value("bearings.pin", "orbit_share"), analysis.Value("bearings.first", "orbit_share"), 1e-9);
         Assert.Equal(whole / 3, analysis.Value("bearings.first", "radial_load"), 1e-6);
         Assert.Equal(whole * 2 / 3, analysis.Value("bearings.second", "radial_load"), 1e-6);
     }
@@ -83,6 +87,30 @@ public class BearingOfSpecsTests
         var analysis = Of(Planet, Duty());
 
         Assert.Equal(analysis.Value("bearings.pin", "basic_life") * Math.Pow(3, -8.0 / 9), analysis.Value("train", "bearing_set_life"), 1e-6);
+    }
+
+    // K_γ = 1.2 of three: the others carry (3 − 1.2)/2 = 0.9 of the mean, 0.75 of the heaviest; the orbit of 11 N stays. That life is
+    // computed again as that of the heaviest planet at three quarters of the torque. Σ (t/L)^e = 1 with 9/8 rollers, 10/9 balls.
+    [Theory]
+    [InlineData("", 0)]
+    [InlineData(", " + Carrier, 2)]
+    public void The_heaviest_planet_and_the_others_use_up_the_life_of_the_set(string more, int balls)
+    {
+        GearboxAnalysis At(int torque) => SpecText.Analyse(SpecText.Simple(
+            duty: $"{Duty().Replace("torque: 60", $"torque: {torque}", StringComparison.Ordinal)}\nbearings: {{ {OneLine(Planet + more)} }}", gears: Gears,
+            extraTrain: "bodies: {input: {floating: true}}")
+            .Replace("planet: {carrier: carrier, count: 3}", "planet: {carrier: carrier, count: 3, mass: 0.2 kg, load_sharing: 1.2}", StringComparison.Ordinal));
+        var analysis = At(60);
+        var (heaviest, other) = (analysis.Value("bearings.pin", "basic_life"), At(45).Value("bearings.pin", "basic_life"));
+        var life = analysis.Value("train", "bearing_set_life");
+        var used = Math.Pow(life / heaviest, 9.0 / 8) + (2 * Math.Pow(life / other, 9.0 / 8))
+            + new[] { "near", "far" }.Take(balls).Sum(name => Math.Pow(life / analysis.Value($"bearings.{name}", "basic_life"), 10.0 / 9));
+
+        Assert.Equal(0.75, analysis.Value("bearings.pin", "other_planet_share"), 1e-12);
+        Assert.Equal(1, analysis.Value("bearings.pin", "life_of_others") / other, 1e-9);
+        Assert.Equal(1, used, 1e-9);
+        Assert.Equal(
+            Math.Pow(0.9, Math.Pow(2000 / life, 9.0 / 8)), analysis.Value("train", "bearing_set_reliability") / 100, balls == 0 ? 1e-9 : 2e-3);
     }
 
     // P_m = (Σ P³·q·n/Σ q·n)^(1/3) for balls: 800 N all the time; the torque has no hold on a load of the coupled machine.

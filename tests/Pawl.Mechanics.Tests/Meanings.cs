@@ -72,7 +72,7 @@ internal static class Meanings
             "faceWidth", "length", "gap", "contamination", "poisson", "tipDiameter", "innerDiameter", "tipRelief", "pitchForce", "profileForce",
             "stiffnessForce",
         ]),
-        ("zero", "none so far: no turns, no cycles, no speed", ["cycles", "turns", "parameterInMillimetresPerSecond"]),
+        ("zero", "none so far: no turns, no cycles, no speed", ["cycles", "turns", "time", "parameterInMillimetresPerSecond"]),
         ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio", "resonanceRatio"]),
         ("zero negative", "a temperature in °C or a change of it", [
             "ambient", "cold", "coolant", "hot", "temperature", "temperature1", "innerTemperature", "outerTemperature", "elementTemperature",
@@ -121,6 +121,16 @@ internal static class Meanings
         ("HousingVent.PressureLeft", "closed", "zero", "no change of temperature"),
         ("RotatingOil.PressureGain", "from", "zero", "on the axis"),
         ("RotatingOil.PressureGain", "to", "zero", "on the axis"),
+        ("PlanetPin.StraddledDeflection", "force", "negative", "bent the other way"),
+        ("PlanetPin.StraddledDeflection", "from", "zero", "at the cheek"),
+        ("PlanetPin.StraddledDeflection", "at", "zero", "at the cheek"),
+        ("PlanetPin.StraddledSlopeAtForce", "force", "negative", "bent the other way"),
+        ("PlanetPin.StraddledSlopeAtForce", "from", "zero", "at the cheek"),
+        ("PlanetPin.OverhungDeflection", "force", "negative", "bent the other way"),
+        ("PlanetPin.OverhungDeflection", "from", "zero", "at the cheek"),
+        ("PlanetPin.OverhungDeflection", "at", "zero", "at the cheek"),
+        ("PlanetPin.OverhungSlopeAtForce", "force", "negative", "bent the other way"),
+        ("PlanetPin.OverhungSlopeAtForce", "from", "zero", "at the cheek"),
     ];
 
     private static readonly HashSet<string> Used = [];

@@ -19,13 +19,33 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
 
     private static readonly IInput<double> Oil = Of("train", static () => TrainQuantities.OilTemperature);
 
-    public static readonly RowDefinition<BearingSpec, string> InnerLoad = Text("inner_load", "How the load lies to the inner ring")
-        .By("rotating where ring and direction of the load turn at different speeds", "kinematics")
-        .Solved([], Turning, static (_, subject) => BearingWork.Of(subject).LoadOnInner());
+    private const string Lie = "rotating where ring and direction of the load turn at different speeds in any state: with the carrier where F_o > F_s, else in space, each from C_s/100 up; negligible where P/C < 1 %";
 
-    public static readonly RowDefinition<BearingSpec, string> OuterLoad = Text("outer_load", "How the load lies to the outer ring")
-        .By("rotating where ring and direction of the load turn at different speeds", "kinematics")
-        .Solved([], Turning, static (_, subject) => BearingWork.Of(subject).LoadOnOuter());
+    public static readonly NumberDefinition<BearingSpec> TurningLoad =
+        Number("turning_load", "F_o", "Greatest part of the radial load that goes round with the carrier", Units.Newton).NeverNegative()
+        .By("reaction to tooth forces, orbit and unequal sharing, greatest of all states", "statics of rigid shafts").Scaled(1)
+        .When(static (_, subject) => RingLoads.Of(subject).Turning is not null)
+        .Solved([B.RadialLoad], static (_, subject) => RingLoads.Of(subject).Turning!.Value.Greatest);
+
+    public static readonly NumberDefinition<BearingSpec> LeastTurningLoad =
+        Number("least_turning_load", "F_o,min", "Least part of the radial load that goes round with the carrier", Units.Newton).NeverNegative()
+        .By("as F_o, least of all states", "statics of rigid shafts").Scaled(1)
+        .When(static (_, subject) => RingLoads.Of(subject).Turning is not null)
+        .Solved([B.RadialLoad], static (_, subject) => RingLoads.Of(subject).Turning!.Value.Least);
+
+    public static readonly NumberDefinition<BearingSpec> StandingLoad =
+        Number("standing_load", "F_s", "Part of the radial load that stands still in space", Units.Newton).NeverNegative()
+        .By("reaction to forces of the coupled machine and weight", "statics of rigid shafts").Scaled(1)
+        .When(static (_, subject) => RingLoads.Of(subject).Turning is not null)
+        .Solved([B.RadialLoad], static (_, subject) => RingLoads.Of(subject).Standing);
+
+    public static readonly RowDefinition<BearingSpec, string> InnerLoad = Text("inner_load", "How the load lies to the inner ring").OneOf("rotating", "stationary", "negligible")
+        .By(Lie, "kinematics; the hundredth is common practice, no source")
+        .Solved([], Turning, static (_, subject) => RingLoads.Of(subject).OnInner());
+
+    public static readonly RowDefinition<BearingSpec, string> OuterLoad = Text("outer_load", "How the load lies to the outer ring").OneOf("rotating", "stationary", "negligible")
+        .By(Lie, "kinematics; the hundredth is common practice, no source")
+        .Solved([], Turning, static (_, subject) => RingLoads.Of(subject).OnOuter());
 
     public static readonly NumberDefinition<BearingSpec> ShaftSeat = Number("shaft_seat", "d_s", "Seat on the shaft", Units.Millimetre)
         .By("as stated, else of the section of the shaft, or of the planet pin, that it sits on", "the spec", Certainty.Declared)
@@ -168,5 +188,5 @@ public sealed class BearingFitQuantities : Section<BearingSpec>
     private static bool IsRadial(Subject bearing) => !IsNeedleCage(bearing) && B.PlaceOf(bearing).Type is { ContactAngle: <= 0 };
 
     private static ImmutableArray<string> Turning(Subject bearing) =>
-        BearingWork.Of(bearing).TurnsKnown ? [] : ["the speeds of its bodies are not determined"];
+        RingLoads.Of(bearing).SpeedsKnown ? [] : ["the speeds of its bodies are not determined"];
 }

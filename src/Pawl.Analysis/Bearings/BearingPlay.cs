@@ -53,6 +53,9 @@ internal sealed class BearingPlay
 
     public Value InnerFit() => Hull(InnerFits(SpanOf(F.ShaftSeat)));
 
+    /// <summary>Overlap in the middle of the tolerances, mm, where coldest, hottest or 20 °C leave the least.</summary>
+    public double MeanInnerFit() => InnerFits(SpanOf(F.ShaftSeat)).Min(static state => state.Middle);
+
     public Value OuterFit() => Hull(OuterFits(SpanOf(F.HousingSeat)));
 
     public Value NewClearance() => Hull([Fresh()]);

@@ -150,11 +150,22 @@ public sealed class BearingQuantities : Section<BearingSpec>
         .By("m·a·ω_carrier²", "closed form").Scaled(1)
         .Solved([InputSpeed], static (_, subject) => BearingWork.Of(subject).OrbitForce());
 
-    public static readonly NumberDefinition<BearingSpec> OrbitShare =
-        Number("orbit_share", "F_c/F_mesh", "Centrifugal force over the tooth forces of the planet")
-        .By("F_c/|Σ F_tooth|", "closed form")
+    public static readonly NumberDefinition<BearingSpec> OrbitLoad =
+        Number("orbit_load", "F_cb", "Part of the centrifugal force on this bearing", Units.Newton).NeverNegative()
+        .By("reaction of this bearing to F_c in the middle of the gears of the planet", Statics).Scaled(1)
         .When(static (_, subject) => BearingWork.Of(subject).OrbitForce() is not null)
-        .Solved([OrbitForce], static subject => BearingWork.Of(subject).OrbitReasons, static (_, subject) => BearingWork.Of(subject).OrbitShare());
+        .Solved([OrbitForce], static subject => BearingWork.Of(subject).OrbitReasons, static (_, subject) => BearingWork.Of(subject).OrbitLoad());
+
+    public static readonly NumberDefinition<BearingSpec> ToothLoad =
+        Number("tooth_load", "F_zb", "Part of the tooth forces on this bearing at the rated torque", Units.Newton).NeverNegative()
+        .By("|reaction of this bearing to the tooth forces of the most loaded planet|, without K_A", Statics).Scaled(1)
+        .When(static (_, subject) => BearingWork.Of(subject).OrbitForce() is not null)
+        .Solved([Of("train", static () => TrainQuantities.InputTorque)], static subject => BearingWork.Of(subject).OrbitReasons, static (_, subject) => BearingWork.Of(subject).ToothLoad());
+
+    public static readonly NumberDefinition<BearingSpec> OrbitShare =
+        Number("orbit_share", "F_cb/F_zb", "Centrifugal force over the tooth forces, of what this bearing bears").NeverNegative()
+        .By("F_cb/F_zb", "closed form")
+        .From(OrbitLoad, ToothLoad, static (orbit, teeth) => teeth > 0 ? orbit / teeth : throw new OutsideValidityException("the bearing bears no tooth force"));
 
     public static readonly NumberDefinition<BearingSpec> RadialLoad = Number("radial_load", "F_r", "Radial load at the rated torque", Units.Newton)
         .By("reaction to tooth forces and orbit, with the application factor; unequal sharing, forces of the coupled machine and weight added in size", Statics, Certainty.ClosedForm)
@@ -219,7 +230,8 @@ public sealed class BearingQuantities : Section<BearingSpec>
                 .RelateOptional("lubrication", () => context.Find(SubjectKinds.Lubrication, "lubrication")));
         }
 
-        train.Subject.RelateAll("bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies)))
+        train.Subject.RelateAll("bearings", () => all)
+            .RelateAll("other_bearings", () => all.SelectMany(static each => Enumerable.Repeat(each, BearingWork.Of(each).Copies - 1)))
             .RelateAll("oiled_bearings", () => all.Where(static each => !BearingWork.Of(each).IsGreased));
     }
 

@@ -1,5 +1,4 @@
 using Pawl.Analysis.Core;
-using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
 using Pawl.Mechanics.Lubrication;
@@ -97,10 +96,18 @@ internal sealed class BearingWork
     public double? OrbitForce() => Planet is { } planet && Forces.OrbitForces.TryGetValue(planet, out var force) ? force : null;
 
     public ImmutableArray<string> OrbitReasons => !_place.Reasons.IsEmpty ? _place.Reasons
-        : Forces.ToothForceOf(Planet!) > 0 ? []
-        : ["the planet has no tooth forces"];
+        : _place.Load is null ? [$"the loads of {_place.Name} are not known"]
+        : [];
 
-    public double OrbitShare() => OrbitForce()!.Value / Forces.ToothForceOf(Planet!);
+    /// <summary>What the bearing bears of the orbit, N at the rated speed.</summary>
+    public double OrbitLoad() => _place.Load!.Value.Orbit.Radial;
+
+    /// <summary>What the bearing bears of the tooth forces, N at the rated torque.</summary>
+    public double ToothLoad()
+    {
+        var load = _place.Load!.Value;
+        return double.Hypot(load.Radial.X + load.Tangential.X, load.Radial.Y + load.Tangential.Y);
+    }
 
     /// <summary>Couple that it bears as the only bearing of a planet, N·mm; null where it is not.</summary>
     public double? Tilt() => Planet is not null && _place.Tilt is { } tilt ? Math.Abs(tilt) < 1e-6 ? 0 : tilt : null;
@@ -119,7 +126,17 @@ internal sealed class BearingWork
 
     public double PeakRadial() => Loads.PeakRadial(_duty.Peak!.Value, _duty.Fastest);
 
-    public double MeanLoad() => LoadSpectrum.MeanLoad([.. _duty.Shares.Select(Bin)], RatingLife.Exponent(_place.Type!));
+    public double MeanLoad() => MeanLoad(_duty.Shares);
+
+    /// <summary>Mean load in a planet that is not the most loaded, N.</summary>
+    public double MeanLoadOfOthers() =>
+        MeanLoad([.. _duty.Shares.Select(share => share with { Torque = share.Torque * Nominal(BearingSetQuantities.OtherShare) })]);
+
+    /// <summary>Basic rating life in a planet that is not the most loaded, s.</summary>
+    public double LifeOfOthers() => Math.Min(Longest, Basic(Nominal(BearingSetQuantities.MeanLoadOfOthers)));
+
+    /// <summary>K_γ of the planet that it carries: the least of its meshes, which leaves the others the most.</summary>
+    public double LeastSharing() => Forces.LeastSharingOf(Planet!);
 
     /// <summary>Basic rating life under the spectrum, s.</summary>
     public double BasicLife() => Math.Min(Longest, Basic());
@@ -172,34 +189,6 @@ internal sealed class BearingWork
         ? acceleration * _duty.Fastest * _duty.Fastest
         : null;
 
-    public bool TurnsKnown => !double.IsNaN(SpeedOf(Spec.Shaft.Value) + SpeedOf(Spec.Housing.Value) + DirectionSpeed());
-
-    public string LoadOnInner() => LoadOn(SpeedOf(Spec.Shaft.Value));
-
-    public string LoadOnOuter() => LoadOn(SpeedOf(Spec.Housing.Value));
-
-    private string LoadOn(double ring) => RingSeat.NeedsInterference(RingSeat.Of(ring, DirectionSpeed())) ? "rotating" : "stationary";
-
-    /// <summary>Speed at which the direction of the load turns, per input speed: that of the carrier, where what turns with it outweighs the rest.</summary>
-    /// <remarks>Gear forces stand still on central shafts, and turn with the carrier in a planet and on the carrier's own seats only by weight.</remarks>
-    private double DirectionSpeed()
-    {
-        if (Planet is { } planet)
-            return SpeedOf(_train.PlanetSet(planet)!.Carrier.Value);
-        if (_place.Load is not { } load || !load.TurnsWithCarrier(_duty.Reasons.IsEmpty ? _duty.Rated.Torque : 1))
-            return 0;
-        foreach (var set in _context.Spec.Train!.Planets.Entries)
-        {
-            if (set.Carrier.Value == _place.Holds || _train.Meshes.Any(mesh => Joins(mesh, _place.Holds, set.Name.Value)))
-                return SpeedOf(set.Carrier.Value);
-        }
-
-        return 0;
-
-        static bool Joins(MeshBuilder mesh, string? body, string planet) =>
-            (mesh.First.Spec.On.Value == body && mesh.Second.Spec.On.Value == planet) || (mesh.Second.Spec.On.Value == body && mesh.First.Spec.On.Value == planet);
-    }
-
     private double SpeedOf(string body) => _train.Solution?.Speeds?.Of(body)?.Speed.ToDouble() ?? double.NaN;
 
     /// <summary>f₀ as stated, or of the internal geometry; null where neither is known.</summary>
@@ -220,8 +209,12 @@ internal sealed class BearingWork
         }
     }
 
-    private double Basic() => RatingLife.Duration(
-        RatingLife.Basic(_place.Type!, Nominal(B.SetRating), Math.Max(Nominal(L.MeanLoad), 1e-6)), LoadSpectrum.MeanSpeed([.. _duty.Shares.Select(Bin)]));
+    private double Basic() => Basic(Nominal(L.MeanLoad));
+
+    private double Basic(double mean) => RatingLife.Duration(
+        RatingLife.Basic(_place.Type!, Nominal(B.SetRating), Math.Max(mean, 1e-6)), LoadSpectrum.MeanSpeed([.. _duty.Shares.Select(Bin)]));
+
+    private double MeanLoad(ImmutableArray<LoadShare> shares) => LoadSpectrum.MeanLoad([.. shares.Select(Bin)], RatingLife.Exponent(_place.Type!));
 
     private LoadBin Bin(LoadShare share) => new(Loads.Equivalent(share, Reverse), RatedSpeed * share.Speed, share.Share);
 

@@ -66,10 +66,6 @@ internal readonly record struct SupportLoad(Reaction Radial, Reaction Tangential
         return Math.Abs(even.At(torque, speed) - Lasting);
     }
 
-    /// <summary>Whether what turns with the carrier outweighs what stands still in space, at the rated duty.</summary>
-    public bool TurnsWithCarrier(double torque)
-    {
-        var turning = this with { Lasting = 0 };
-        return turning.At(torque, 1) > Lasting;
-    }
+    /// <summary>What of the radial load goes round with the carrier, where the body meshes with planets or carries them, N.</summary>
+    public double Turning(double torque, double speed) => (this with { Lasting = 0 }).At(torque, speed);
 }

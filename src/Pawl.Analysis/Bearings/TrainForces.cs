@@ -21,6 +21,7 @@ internal sealed class TrainForces
     private readonly Dictionary<string, BodyForces> _bodies = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _angles = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _radii = new(StringComparer.Ordinal);
+    private readonly List<(string Mesh, string Planet, double Radial, double Tangential, double Direction)> _meshes = [];
 
     private TrainForces(AnalysisContext context, TrainSpec spec, TrainBuilder train)
     {
@@ -30,6 +31,22 @@ internal sealed class TrainForces
     }
 
     public BodyForces Of(string body) => _bodies[body];
+
+    /// <summary>Direction in which the flanks of a mesh press on its planet, of length 1; a torque below zero drives the other way round.</summary>
+    public (double X, double Y) FlankNormal(string mesh, string planet, double torque)
+    {
+        var force = _meshes.First(each => each.Mesh == mesh && each.Planet == planet);
+        var (sin, cos) = Math.SinCos(force.Direction);
+        var tangential = Math.Sign(torque) * force.Tangential;
+        var size = double.Hypot(force.Radial, force.Tangential);
+        return (((force.Radial * cos) - (tangential * sin)) / size, ((force.Radial * sin) + (tangential * cos)) / size);
+    }
+
+    /// <summary>Direction around the axis of the train at the place of the first planet of a set, of length 1.</summary>
+    public (double X, double Y) AroundAxis(string planet) => (-Math.Sin(_angles[planet]), Math.Cos(_angles[planet]));
+
+    /// <summary>Distance of a planet from the axis of the train, mm; null where it is not known.</summary>
+    public double? RadiusOf(string planet) => _radii.TryGetValue(planet, out var radius) ? radius : null;
 
     /// <summary>Centrifugal force of a planet at the rated speed, N; null where it is not a planet or not known.</summary>
     public Dictionary<string, double> OrbitForces { get; } = new(StringComparer.Ordinal);
@@ -144,6 +161,7 @@ internal sealed class TrainForces
 
         if (_train.PlanetSet(on) is not null)
         {
+            _meshes.Add((mesh.Name, on, radial, tangential, _train.PlanetSet(with) is not null ? Towards(on, with) : _angles[on] + (mate.IsInternal ? 0 : Math.PI)));
             // The most loaded planet, in its own place; direction from its axis to the pitch point.
             var direction = _train.PlanetSet(with) is not null ? Towards(on, with) : _angles[on] + (mate.IsInternal ? 0 : Math.PI);
             Add(_bodies[on], direction, direction, radius, place, tangential * sharing, radial * sharing, axial * sharing);
@@ -242,17 +260,17 @@ internal sealed class TrainForces
         }
     }
 
-    private double SharingOf(string planet)
-    {
-        var greatest = 1.0;
-        foreach (var mesh in _train.Meshes)
-        {
-            if ((mesh.First.Spec.On.Value == planet || mesh.Second.Spec.On.Value == planet) && mesh.Subject[L.LoadSharing] is { IsEvaluated: true } sharing)
-                greatest = Math.Max(greatest, sharing.Value.Nominal);
-        }
+    /// <summary>K_γ of a planet, the least of its meshes.</summary>
+    public double LeastSharingOf(string planet) => SharingsOf(planet).DefaultIfEmpty(1).Min();
 
-        return greatest;
-    }
+    private double SharingOf(string planet) => SharingsOf(planet).Append(1).Max();
+
+    private IEnumerable<double> SharingsOf(string planet) =>
+        from mesh in _train.Meshes
+        where mesh.First.Spec.On.Value == planet || mesh.Second.Spec.On.Value == planet
+        let sharing = mesh.Subject[L.LoadSharing]
+        where sharing.IsEvaluated
+        select sharing.Value.Nominal;
 
     private static ShaftLoad Turned(ShaftLoad load, double angle, (double X, double Y) centre)
     {

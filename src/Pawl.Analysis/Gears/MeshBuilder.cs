@@ -1,4 +1,6 @@
 using Pawl.Analysis.Core;
+using Pawl.Analysis.Pins;
+using Pawl.Analysis.Rating;
 using Pawl.Specs.Model;
 
 namespace Pawl.Analysis.Gears;
@@ -15,6 +17,12 @@ internal sealed class MeshBuilder
         Subject = context.Begin(SubjectKinds.Mesh, $"meshes.{Name}", spec.Span, spec, $"train.meshes[{index}]")
             .Relate("first", first.Subject).Relate("second", second.Subject).Relate("train", () => context.Find(SubjectKinds.Train, "train"));
         var (pinion, wheel) = IsInternal || first.Spec.Teeth.Value <= second.Spec.Teeth.Value ? (first, second) : (second, first);
+        Subject.RelateAll("planet_bearings", () => context.Held is { } held
+            ? held.Places.Where(place => place.Holds is not null && MeshTiltQuantities.PlanetsOf(Subject!).Contains(place.Holds))
+                .Select(place => context.Find(SubjectKinds.Bearing, $"bearings.{place.Name}")!)
+            : []);
+        Subject.RelateAll("twisted_pins", () => context.Subjects.Where(each => each.Kind == SubjectKinds.PlanetPin
+            && each.Model is PlanetPinSpec pin && MeshTiltQuantities.PlanetsOf(Subject!).Contains(pin.Planets.Value) && each.Find(PlanetPins.CarrierTwist) is not null));
         Subject.RelateOptional("pinion", () => pinion.Subject).RelateOptional("wheel", () => wheel.Subject);
         _first = OneGear(context, first, second);
         _second = OneGear(context, second, first);

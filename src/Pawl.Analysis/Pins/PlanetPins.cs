@@ -3,6 +3,7 @@ using Pawl.Analysis.Core;
 using Pawl.Analysis.Gears;
 using Pawl.Analysis.Trains;
 using Pawl.Mechanics.Bearings;
+using Pawl.Mechanics.Rating;
 using Pawl.Quantities;
 using Pawl.Specs.Model;
 using static Pawl.Analysis.BodyInputs;
@@ -100,6 +101,27 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
             Diameter, Bore.Or(0), Force, Gap, LoadWidth, Modulus,
             static (d, bore, force, gap, width, modulus) => new PlanetPin(d, bore).OverhungSlope(force, gap, width, modulus));
 
+    public static readonly NumberDefinition<PlanetPinSpec> StatedTwistStiffness =
+        Number("stated_twist_stiffness", "c_t", "Torsional stiffness of the carrier from cheek to cheek, as stated", Units.NewtonMetrePerRadian).NeverNegative()
+        .When(IsStraddled).Stated(static s => s.TwistStiffness).Optional();
+
+    public static readonly NumberDefinition<PlanetPinSpec> TwistStiffness =
+        Number("twist_stiffness", "c_t", "Torsional stiffness of the carrier from cheek to cheek", Units.NewtonMetrePerRadian).NeverNegative()
+        .By("as stated; of webs: n·(D_w/2)²/(l³/(12·E·I) + 1.2·l/(G·A)), l = L − t, I = h·w³/12, A = w·h", "beams guided at both ends, bent and sheared")
+        .Noted("the cheeks and the corners of the windows are taken as stiff")
+        .When(static s => IsStraddled(s) && (s.TwistStiffness is not null || s.Webs is not null))
+        .From(StatedTwistStiffness, static stiffness => stiffness)
+        .From(Span, Own(static () => Cheek!), Layout(WebsOf), static (span, cheek, webs) => new CarrierCage(
+            webs.Spec.Count.Value, webs.Spec.Circle.Value.Coherent, webs.Spec.Width.Value.Coherent, webs.Spec.Depth.Value.Coherent, span - cheek).TorsionalStiffness(webs.Material));
+
+    public static readonly NumberDefinition<PlanetPinSpec> CarrierTwist =
+        Number("carrier_twist", "φ_t", "Slope of the pins by the twist of the carrier, rated torque", Units.Arcminute).NeverNegative()
+        .By("φ_t = K_A·T_c/2/c_t·a/L", "statics: each cheek takes half of the force, the webs bring one half across").Scaled(1e-4)
+        .When(static (s, subject) => IsStraddled(s) && (s.TwistStiffness is not null || s.Webs is not null))
+        .From(
+            Of("carrier", static () => BodyQuantities.Torque, "T_c"), ApplicationFactor, TwistStiffness, Layout(RadiusOf), Span,
+            static (torque, application, stiffness, orbit, span) => CarrierCage.Slope(torque * application, stiffness, orbit.Radius, span));
+
     public static readonly NumberDefinition<PlanetPinSpec> MaxSlope = Number("max_slope", "φ_max", "Slope that the planet bearing permits", Units.Arcminute)
         .Stated(static s => s.MaxSlope).Assumed(UsualSlope, "3′, common practice for needles and cylindrical rollers, no source");
 
@@ -162,6 +184,23 @@ public sealed class PlanetPins : Section<PlanetPinSpec>
 
     private static bool HasPlaces(PlanetPinSpec pin, Subject subject) =>
         GearsOf(pin, subject.Context).ToArray() is { Length: > 0 } gears && Array.TrueForAll(gears, static gear => gear is { FaceWidth: not null, AxialPosition: not null });
+
+    private static WebsOfCarrier? WebsOf(Subject subject)
+    {
+        var pin = (PlanetPinSpec)subject.Model;
+        var carrier = subject.Context.Spec.Train?.Planets.Find(pin.Planets.Value)?.Carrier.Value;
+        var id = carrier is null ? null : subject.Context.Spec.Train!.Bodies.Find(carrier)?.Material?.Value;
+        var material = id is null ? null : subject.Context.Spec.Catalogue.Materials.Find(id);
+        return pin.Webs is not { } webs ? null
+            : new(webs, material is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : new(SteelModulus, 0.3));
+    }
+
+    private static OrbitOfPlanet? RadiusOf(Subject subject) =>
+        subject.Context.Forces?.RadiusOf(((PlanetPinSpec)subject.Model).Planets.Value) is { } radius ? new(radius) : null;
+
+    private sealed record WebsOfCarrier(CarrierWebSpec Spec, Elastic Material);
+
+    private sealed record OrbitOfPlanet(double Radius);
 
     private static bool IsStraddled(PlanetPinSpec spec) => spec.Held.Value == "straddled";
 

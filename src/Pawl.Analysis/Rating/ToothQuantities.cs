@@ -20,6 +20,11 @@ public sealed class ToothQuantities : Section<GearSpec>
         .Stated(static s => s.PitchDeviation)
         .From(G.ReferenceDiameter, G.Module, AccuracyGrade, static (d, module, grade) => FlankTolerance.SinglePitch(d, module, (int)grade));
 
+    public static readonly NumberDefinition<GearSpec> HelixDeviation = Number("helix_deviation", "f_Hβ", "Helix slope deviation", Units.Micrometre).NeverNegative()
+        .By("f_HβT = (0.05·√d + 0.35·√b + 4)·(√2)^(A − 5) µm, d and b in mm, or as declared", "ISO 1328-1:2013", Certainty.Memory)
+        .Stated(static s => s.HelixDeviation)
+        .From(G.ReferenceDiameter, G.Module, G.FaceWidth, AccuracyGrade, static (d, module, width, grade) => FlankTolerance.HelixSlope(d, module, width, (int)grade));
+
     public static readonly NumberDefinition<GearSpec> ProfileDeviation = Number("profile_deviation", "f_fα", "Profile form deviation", Units.Micrometre)
         .By("f_fαT = (0.55·m_n + 5)·(√2)^(A − 5) µm, m_n in mm", "ISO 1328-1:2013", Certainty.Memory)
         .From(G.ReferenceDiameter, G.Module, AccuracyGrade, static (d, module, grade) => FlankTolerance.ProfileForm(d, module, (int)grade));

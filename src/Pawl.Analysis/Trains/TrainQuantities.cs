@@ -152,12 +152,28 @@ public sealed class TrainQuantities : Section<GearboxSpec>
         Number("max_lash", "", "Maximum angular play at the output that the load bears", Units.Arcminute)
         .Stated(static s => s.Duty?.Output?.MaxLash, "/duty.output.max_lash").Optional();
 
+    private const string SeriesSystem = "product of the reliabilities of Weibull's distribution; ISO 281, ISO/TR 1281-1 for e";
+
+    private static readonly IInput<(double Life, double Exponent)[]> BearingLives = Join(
+        Each("bearings", static () => BearingSetQuantities.Life, "L_10h,i"), Each("bearings", static () => BearingSetQuantities.Exponent, "e_i"),
+        Each("other_bearings", static () => BearingSetQuantities.LifeOfOthers, "L_10h,i'"), Each("other_bearings", static () => BearingSetQuantities.Exponent, "e_i'"),
+        static (lives, exponents, others, theirs) => (ValueTuple<double, double>[])[.. lives.Zip(exponents), .. others.Zip(theirs)]);
+
     public static readonly NumberDefinition<GearboxSpec> BearingSetLife =
-        Number("bearing_set_life", "L_set", "Life that all bearings reach together, at the reliability of the basic life", Units.Hour)
-        .By("L_set = (Σ N_i·L_10h,i^−w)^(−1/w), N_i bearings of a place; w = 10/9 balls, 9/8 rollers, 1.1 both", "product of the reliabilities of Weibull's distribution; ISO/TR 1281-1 for w, the 1.1 common practice")
-        .From(Layout(static subject => subject.Context.Held), Each("bearings", static () => BearingLifeQuantities.BasicLife, "L_10h,i"), static (held, lives) =>
-            LoadSpectrum.SystemLife(lives, LoadSpectrum.Slope(
-                held.Places.Any(static place => place.Type is { IsBall: true }), held.Places.Any(static place => place.Type is not { IsBall: true }))));
+        Number("bearing_set_life", "L_set", "Life that all bearings reach together in 90 % of gearboxes", Units.Hour).NeverNegative()
+        .By("Σ (L_set/L_10h,i)^e_i + Σ (L_set/L_10h,i')^e_i' = 1, each bearing once", SeriesSystem)
+        .Noted("one planet carries K_γ times the mean all the time, the others share the rest; from the basic lives, without film and dirt")
+        .From(Layout(static subject => subject.Context.Held), BearingLives, static (_, lives) => SetLife.Time(lives));
+
+    public static readonly NumberDefinition<GearboxSpec> BearingSetReliability =
+        Number("bearing_set_reliability", "R_set", "Share of gearboxes in which no bearing fails in the service life", Units.Percent).NeverNegative()
+        .By("R_set = 0.9^(Σ (L_h/L_10h,i)^e_i + Σ (L_h/L_10h,i')^e_i'), each bearing once", SeriesSystem)
+        .Noted("one planet carries K_γ times the mean all the time, the others share the rest; from the basic lives, without film and dirt")
+        .From(Layout(static subject => subject.Context.Held), Own(static () => Rating.DutyQuantities.ServiceLife), BearingLives, static (_, service, lives) => SetLife.Reliability(service, lives));
+
+    public static readonly NumberDefinition<GearboxSpec> RequiredSetReliability =
+        Number("required_set_reliability", "R_req", "Reliability required of all bearings together", Units.Percent).NeverNegative()
+        .Stated(static s => s.Duty?.SetReliability, "/duty.set_reliability").Optional();
 
     public static readonly NumberDefinition<GearboxSpec> MinViscosityRatio =
         Number("min_viscosity_ratio", "κ_min", "Viscosity ratio of the bearing with the thinnest film").NeverNegative()

@@ -6,7 +6,7 @@ namespace Pawl.Mechanics.Bearings;
 /// <param name="Share">Share of the time, 1.</param>
 public sealed record LoadBin(double Load, double RelativeSpeed, double Share);
 
-/// <summary>Loads that change, and bearings that must all live.</summary>
+/// <summary>Loads that change.</summary>
 public static class LoadSpectrum
 {
     /// <summary>Mean speed ω_m, rad/s.</summary>
@@ -51,37 +51,6 @@ public static class LoadSpectrum
 
         return Guard.Finite(1 / parts.Sum(part => part.Share / part.Life), "the life");
     }
-
-    /// <summary>Life that all bearings of a group reach with the same reliability, in the unit of theirs.</summary>
-    /// <param name="lives">Lives in one unit of time.</param>
-    /// <param name="slope">Weibull slope w: see <see cref="Slope"/>.</param>
-    /// <remarks>
-    /// <code>L = ( Σ L_i^−w )^(−1/w)</code>
-    /// Symbols: w slope of the distribution, 1; L lives.<br/>
-    /// Source: product of the reliabilities of Weibull's distribution; ISO 281 and ISO/TR 1281-1 for w.<br/>
-    /// Valid for: lives that depend on nothing in common.
-    /// </remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double SystemLife(IReadOnlyList<double> lives, double slope)
-    {
-        Guard.Positive(slope, "the slope");
-        if (lives.Count == 0 || lives.Any(life => !(life > 0)))
-            throw Guard.Because($"a group needs bearings, and every one a life above zero");
-
-        // The shortest life leads, so that no power overflows.
-        var least = lives.Min();
-        return least * Math.Pow(lives.Sum(life => Math.Pow(life / least, -slope)), -1 / slope);
-    }
-
-    /// <summary>Slope of the distribution of lives, 1: 10/9 balls, 9/8 rollers, 1.1 a mixed group.</summary>
-    /// <remarks>Source: ISO/TR 1281-1; the 1.1 is common practice, no source.</remarks>
-    public static double Slope(bool balls, bool rollers) => (balls, rollers) switch
-    {
-        (true, false) => 10.0 / 9,
-        (false, true) => 9.0 / 8,
-        (true, true) => 1.1,
-        _ => throw Guard.Because($"a group needs bearings"),
-    };
 
     private static IReadOnlyList<LoadBin> Checked(IReadOnlyList<LoadBin> bins)
     {

@@ -3,7 +3,7 @@ namespace Pawl.Mechanics.Bearings;
 /// <summary>A round pin that carries a planet.</summary>
 /// <param name="Diameter">Outside diameter d, mm.</param>
 /// <param name="Hole">Diameter d_i of the hole along it, mm; zero for a solid pin.</param>
-public sealed record PlanetPin(double Diameter, double Hole = 0)
+public sealed partial record PlanetPin(double Diameter, double Hole = 0)
 {
     /// <summary>Greatest bending moment of a pin held in two cheeks, N·mm.</summary>
     /// <param name="force">Force F of the planet, N, even over the width.</param>

@@ -34,6 +34,33 @@ public static class FlankTolerance
         return (0.55 * normalModule + 5) * step * MillimetresPerMicrometre;
     }
 
+    /// <summary>Helix slope tolerance f_HβT, mm.</summary>
+    /// <remarks>
+    /// <code>f_HβT = (0.05·√d + 0.35·√b + 4) · (√2)^(A − 5) µm, here divided by 1000</code>
+    /// Symbols: d reference diameter, b face width, mm; A flank tolerance class; m_n normal module, mm, for the scope only. Not
+    /// homogeneous.<br/>
+    /// Source: ISO 1328-1:2013, helix slope tolerance; from memory. The value is not rounded.<br/>
+    /// Valid for: as the single pitch tolerance; b 4 to 1200 mm.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double HelixSlope(double referenceDiameter, double normalModule, double faceWidth, int toleranceClass)
+    {
+        var step = Step("helix", referenceDiameter, normalModule, toleranceClass);
+        if (!(faceWidth is >= 4 and <= 1200))
+            throw Guard.Because($"no helix tolerance: ISO 1328-1 covers face widths of 4 to 1200 mm; this one is {faceWidth:0.####} mm");
+        return ((0.05 * Math.Sqrt(Math.Abs(referenceDiameter))) + (0.35 * Math.Sqrt(faceWidth)) + 4) * step * MillimetresPerMicrometre;
+    }
+
+    /// <summary>Misalignment of a mesh by manufacture f_ma, mm.</summary>
+    /// <remarks>
+    /// <code>f_ma = √(f_Hβ1² + f_Hβ2²)</code>
+    /// Symbols: f_Hβ helix slope deviations of both gears, mm.<br/>
+    /// Source: ISO 6336-1, mesh misalignment by manufacture, for pairs that are not adjusted to each other; from memory.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double MeshMisalignment(double first, double second) =>
+        double.Hypot(Guard.NotNegative(first, "the helix slope deviation"), Guard.NotNegative(second, "the helix slope deviation"));
+
     /// <summary>Base pitch deviation f_pb, mm.</summary>
     /// <remarks>
     /// <code>f_pb = f_pT · cos α_t</code>

@@ -40,6 +40,21 @@ public static class PlanetLoadSharing
         };
     }
 
+    /// <summary>Load of each of the other planets over the mean, where one carries K_γ times the mean, 1.</summary>
+    /// <param name="planets">N, two or more.</param>
+    /// <param name="heaviest">K_γ, from 1 to N.</param>
+    /// <remarks>
+    /// <code>K_o = (N − K_γ)/(N − 1)</code>
+    /// Source: equilibrium: the planets together carry N times the mean.<br/>
+    /// Valid for: the rest shared evenly by the others.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double OfTheOthers(int planets, double heaviest)
+    {
+        Guard.Count(planets, 2, "the number of planets");
+        return (planets - Guard.Between(heaviest, 1, planets, "the mesh load factor")) / (planets - 1);
+    }
+
     // Two threads may both read it at first; they read the same.
     private static ImmutableArray<double> Factors()
     {

@@ -89,6 +89,30 @@ public sealed record BearingSpec
     [Range(Limits.MinSafety, Limits.MaxSafety)]
     public Stated<double>? StaticSafety { get; init; }
 
+    [Display(Name = "Locking of the inner ring", Description = "What keeps a loose inner ring from turning on its seat: o-ring in a groove of the seat, pin (or key, or lug), adhesive, clamped between faces; absent: none.")]
+    [OneOf("none", "o-ring", "pin", "adhesive", "clamped")]
+    public Stated<string>? InnerLocking { get; init; }
+
+    [Display(Name = "Locking of the outer ring", Description = "What keeps a loose outer ring from turning in its seat: o-ring in a groove of the seat, pin (or key, or lug), adhesive, clamped between faces; absent: none.")]
+    [OneOf("none", "o-ring", "pin", "adhesive", "clamped")]
+    public Stated<string>? OuterLocking { get; init; }
+
+    [Display(Name = "Holding torque of the inner ring", Description = "Least torque that the locking of the inner ring holds, hot and after wear, by its maker, test or computation.")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "12 N·m")]
+    public Stated<Amount>? InnerLockingTorque { get; init; }
+
+    [Display(Name = "Holding torque of the outer ring", Description = "Least torque that the locking of the outer ring holds, hot and after wear, by its maker, test or computation.")]
+    [Measures(nameof(Dimension.OfTorque), AmountRange.Positive, Example = "12 N·m")]
+    public Stated<Amount>? OuterLockingTorque { get; init; }
+
+    [Display(Name = "Limit of the adhesive", Description = "Temperature up to which the adhesive of a ring holds, by its maker.")]
+    [Measures(nameof(Dimension.OfTemperature), Example = "150 °C")]
+    public Stated<Amount>? AdhesiveLimit { get; init; }
+
+    [Display(Name = "Friction of the seats", Description = "Greatest friction of rings and seats, against which a locking must hold; absent: 0.2.")]
+    [Range(Limits.MinFriction, Limits.MaxFriction)]
+    public Stated<double>? SeatFriction { get; init; }
+
     [Display(Name = "Rows", Description = "Like bearings side by side that share the load; absent: 1.")]
     [Range(Limits.FewestRows, Limits.MostRows)]
     public Stated<int>? Rows { get; init; }

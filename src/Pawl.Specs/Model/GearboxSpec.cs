@@ -164,6 +164,10 @@ public sealed record DutySpec
     [Measures(nameof(Dimension.Ratio), Example = "95 %", Min = 50, Max = 99.99, Unit = nameof(Units.Percent))]
     public Stated<Amount>? Reliability { get; init; }
 
+    [Display(Name = "Reliability of the bearings together", Description = "Share of gearboxes in which no bearing may fail within the service life; absent: none is demanded, and a life of all bearings together that 90 % of gearboxes do not reach is a warning.")]
+    [Measures(nameof(Dimension.Ratio), Example = "90 %", Min = 1, Max = 99.99, Unit = nameof(Units.Percent))]
+    public Stated<Amount>? SetReliability { get; init; }
+
     [Display(Name = "Application factor", Description = "K_A: external dynamic overload, 1 for a smooth drive and a smooth load.")]
     [Range(Limits.MinApplicationFactor, Limits.MaxApplicationFactor)]
     public Stated<double>? ApplicationFactor { get; init; }

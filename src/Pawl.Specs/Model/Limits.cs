@@ -44,6 +44,8 @@ public static class Limits
 
     public const int FewestRows = 1;
     public const int MostRows = 8;
+    public const int FewestWebs = 2;
+    public const int MostWebs = 20;
     public const int FewestElements = 3;
     public const int MostElements = 200;
     public const int FewestKeys = 1;

@@ -191,6 +191,13 @@ public sealed record PlanetPinSpec
     [Measures(nameof(Dimension.OfStress), AmountRange.Positive, Example = "850 MPa")]
     public Stated<Amount>? Yield { get; init; }
 
+    [Display(Name = "Twist stiffness", Description = "Torsional stiffness of the carrier from one cheek to the other, by analysis or test; absent: from the webs.")]
+    [Measures(nameof(Dimension.OfTorsionalStiffness), AmountRange.Positive, Example = "900000 N·m/rad")]
+    public Stated<Amount>? TwistStiffness { get; init; }
+
+    [Display(Name = "Webs", Description = "What joins the two cheeks between the planets.")]
+    public CarrierWebSpec? Webs { get; init; }
+
     [Display(Name = "Maximum slope", Description = "Misalignment that the bearing on it bears, by its maker.")]
     [Measures(nameof(Dimension.OfAngle), AmountRange.Positive, Example = "3′")]
     public Stated<Amount>? MaxSlope { get; init; }
@@ -217,4 +224,24 @@ public sealed record PinOilSpec
     [Display(Name = "Pressure", Description = "Of the oil where it enters, from a pump; absent: none.")]
     [Measures(nameof(Dimension.OfStress), AmountRange.NotNegative, Example = "1 bar")]
     public Stated<Amount>? Pressure { get; init; }
+}
+
+/// <summary>The webs of a carrier.</summary>
+public sealed record CarrierWebSpec
+{
+    [Display(Name = "Count", Description = "How many there are.")]
+    [Range(Limits.FewestWebs, Limits.MostWebs)]
+    public required Stated<int> Count { get; init; }
+
+    [Display(Name = "Circle", Description = "Diameter of the circle of their middles.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "96 mm")]
+    public required Stated<Amount> Circle { get; init; }
+
+    [Display(Name = "Width", Description = "Least width of a web around the axis.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "24 mm")]
+    public required Stated<Amount> Width { get; init; }
+
+    [Display(Name = "Depth", Description = "Least depth of a web along the radius.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "16 mm")]
+    public required Stated<Amount> Depth { get; init; }
 }

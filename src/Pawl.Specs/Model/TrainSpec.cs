@@ -250,6 +250,10 @@ public sealed record GearSpec
     [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "6 µm")]
     public Stated<Amount>? PitchDeviation { get; init; }
 
+    [Display(Name = "Helix deviation", Description = "Maximum helix slope deviation f_Hβ as the drawing permits or as measured; absent: the tolerance of the accuracy grade.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.Positive, Example = "4 µm")]
+    public Stated<Amount>? HelixDeviation { get; init; }
+
     [Display(Name = "Roughness", Description = "Roughness of flanks and roots.")]
     public RoughnessSpec? Roughness { get; init; }
 
@@ -308,6 +312,10 @@ public sealed record MeshSpec
     [Display(Name = "Misalignment", Description = "F_βx: misalignment of the flanks over the face width under load, before running-in, from deflection, bearing play and manufacture.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "8 µm")]
     public Stated<Amount>? Misalignment { get; init; }
+
+    [Display(Name = "Helix correction", Description = "By how much the helix of one gear of the pair is ground against the computed tilt, on each flank for its direction of drive, over the face width; absent: none.")]
+    [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "6 µm")]
+    public Stated<Amount>? HelixCorrection { get; init; }
 
     [Display(Name = "Face load factor", Description = "K_Hβ where known by analysis or test; absent: from the misalignment.")]
     [Range(Limits.MinLoadFactor, Limits.MaxLoadFactor)]

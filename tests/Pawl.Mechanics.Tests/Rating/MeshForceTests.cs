@@ -7,6 +7,22 @@ namespace Pawl.Mechanics.Tests.Rating;
 public class MeshForceTests
 {
     // Three planets whose carrier and central gears are all guided: the heaviest bears a tenth more than the mean.
+    // Equilibrium: all planets together carry N times the mean.
+    [Theory]
+    [InlineData(2, 1.1, 0.9)]
+    [InlineData(3, 1.2, 0.9)]
+    [InlineData(5, 1.35, 0.9125)]
+    [InlineData(3, 3, 0)]
+    public void The_others_carry_what_the_heaviest_planet_leaves(int planets, double heaviest, double expected) =>
+        Assert.Equal(expected, PlanetLoadSharing.OfTheOthers(planets, heaviest), 1e-12);
+
+    [Fact]
+    public void No_planet_carries_more_than_all_or_less_than_its_share()
+    {
+        Refusal.Says("the mesh load factor must lie from 1 to 3", () => PlanetLoadSharing.OfTheOthers(3, 3.1));
+        Refusal.Says("the number of planets must be 2 or more", () => PlanetLoadSharing.OfTheOthers(1, 1));
+    }
+
     [Fact]
     public void The_heaviest_planet_bears_more_than_the_mean() => Assert.Equal(550, 500 * PlanetLoadSharing.Factor(3, floating: false), 1e-9);
 

@@ -14,6 +14,8 @@ static partial class BearingReader
     private static readonly Amount LeastInnerWarmer = new(-50, Units.Kelvin);
     private static readonly Amount MostInnerWarmer = new(150, Units.Kelvin);
     private static readonly string[] LubricatedByWords = ["oil", "grease"];
+    private static readonly string[] InnerLockingWords = ["none", "o-ring", "pin", "adhesive", "clamped"];
+    private static readonly string[] OuterLockingWords = ["none", "o-ring", "pin", "adhesive", "clamped"];
 
     internal static BearingSpec? Read(Stated<string> name, MapReader reader, Scope scope)
     {
@@ -40,6 +42,12 @@ static partial class BearingReader
             Running = reader.Amount("running", Dimension.OfTemperature),
             LubricatedBy = reader.Word("lubricated_by", LubricatedByWords),
             StaticSafety = reader.Number("static_safety", 0.1, 20),
+            InnerLocking = reader.Word("inner_locking", InnerLockingWords),
+            OuterLocking = reader.Word("outer_locking", OuterLockingWords),
+            InnerLockingTorque = reader.Amount("inner_locking_torque", Dimension.OfTorque, AmountRange.Positive),
+            OuterLockingTorque = reader.Amount("outer_locking_torque", Dimension.OfTorque, AmountRange.Positive),
+            AdhesiveLimit = reader.Amount("adhesive_limit", Dimension.OfTemperature),
+            SeatFriction = reader.Number("seat_friction", 0, 1),
             Rows = reader.Whole("rows", 1, 8),
         };
         reader.Finish();

@@ -11,6 +11,8 @@ static partial class DutyReader
 {
     private static readonly Amount LeastReliability = new(50, Units.Percent);
     private static readonly Amount MostReliability = new(99.99, Units.Percent);
+    private static readonly Amount LeastSetReliability = new(1, Units.Percent);
+    private static readonly Amount MostSetReliability = new(99.99, Units.Percent);
     private static readonly string[] SpectrumPeaksWords = ["included", "excluded"];
 
     internal static DutySpec? Read(MapReader reader, Scope scope)
@@ -21,6 +23,7 @@ static partial class DutyReader
             Output = reader.Map("output", OutputDutyReader.Read, scope),
             ServiceLife = reader.Amount("service_life", Dimension.OfTime, AmountRange.Positive),
             Reliability = reader.Amount("reliability", Dimension.Ratio, LeastReliability, MostReliability),
+            SetReliability = reader.Amount("set_reliability", Dimension.Ratio, LeastSetReliability, MostSetReliability),
             ApplicationFactor = reader.Number("application_factor", 0.1, 10),
             Safety = reader.Map("safety", SafetyReader.Read, scope),
             Oil = reader.Map("oil", OilReader.Read, scope),

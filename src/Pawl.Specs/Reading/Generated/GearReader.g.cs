@@ -50,6 +50,7 @@ static partial class GearReader
             HeatTreatment = reader.Map("heat_treatment", HeatTreatmentReader.Read, scope),
             AccuracyGrade = reader.Whole("accuracy_grade", 1, 12),
             PitchDeviation = reader.Amount("pitch_deviation", Dimension.OfLength, AmountRange.Positive),
+            HelixDeviation = reader.Amount("helix_deviation", Dimension.OfLength, AmountRange.Positive),
             Roughness = reader.Map("roughness", RoughnessReader.Read, scope),
             Cutter = reader.Map("cutter", CutterReader.Read, scope),
         };

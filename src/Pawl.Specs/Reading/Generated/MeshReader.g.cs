@@ -22,6 +22,7 @@ static partial class MeshReader
             Friction = reader.Number("friction", 0, 1),
             Efficiency = reader.Amount("efficiency", Dimension.Ratio, LeastEfficiency, MostEfficiency),
             Misalignment = reader.Amount("misalignment", Dimension.OfLength, AmountRange.NotNegative),
+            HelixCorrection = reader.Amount("helix_correction", Dimension.OfLength, AmountRange.NotNegative),
             FaceLoadFactor = reader.Number("face_load_factor", 1, 10),
             DynamicFactor = reader.Number("dynamic_factor", 1, 10),
             MinBacklash = reader.Amount("min_backlash", Dimension.OfLength, AmountRange.NotNegative),

@@ -29,6 +29,8 @@ static partial class PlanetPinReader
             CheekYield = reader.Amount("cheek_yield", Dimension.OfStress, AmountRange.Positive),
             CheekHole = reader.Toleranced("cheek_hole", Dimension.OfLength, AmountRange.Positive),
             Yield = reader.Amount("yield", Dimension.OfStress, AmountRange.Positive),
+            TwistStiffness = reader.Amount("twist_stiffness", Dimension.OfTorsionalStiffness, AmountRange.Positive),
+            Webs = reader.Map("webs", CarrierWebReader.Read, scope),
             MaxSlope = reader.Amount("max_slope", Dimension.OfAngle, AmountRange.Positive),
             Secured = reader.Word("secured", SecuredWords),
             Oil = reader.Map("oil", PinOilReader.Read, scope),
