@@ -22,8 +22,16 @@ public class DenseSamplingTests
     [InlineData("specs/tarn-180/r180.yaml", 12_000)]
     [InlineData("specs/tarn-180/r180.yaml", 29_800)]
     [InlineData("specs/tarn-180/r180.yaml", 44_000)]
+    [InlineData("specs/tarn-180/r148.yaml", 15_000)]
+    [InlineData("specs/tarn-180/r148.yaml", 25_000)]
+    [InlineData("specs/tarn-120/r400.yaml", 9_000)]
+    [InlineData("specs/tarn-120/r400.yaml", 25_000)]
     [InlineData("specs/tarn-120/r400.yaml", 34_000)]
+    [InlineData("specs/tarn-120/r525.yaml", 50_000)]
+    [InlineData("specs/beck-90/r760.yaml", 6_000)]
+    [InlineData("specs/beck-90/r760.yaml", 20_000)]
     [InlineData("specs/beck-90/r760.yaml", 60_000)]
+    [InlineData("specs/beck-90/r760.yaml", 75_000)]
     public void Nor_is_one_of_a_fast_drive(string path, int speed) =>
         IsCovered(SpecText.AnalyseChanged(path, $"duty: {{input: {{speed: {speed} rpm}}}}"));
 

@@ -13,7 +13,7 @@ namespace Pawl.Analysis.Rating;
 public sealed class CaseStrengthQuantities : Section<MeshGear>
 {
     public static readonly NumberDefinition<MeshGear> DepthForContact =
-        Number("case_depth_for_contact", "Eht_H", "Case depth that the shear below the contact needs", Units.Millimetre)
+        Number("case_depth_for_contact", "Eht_H", "Case depth that the shear below the contact needs", Units.Millimetre).Turns()
         .By("Eht_H = σ_H·d_w1·sin α_wt/(U_H·cos β_b) · u/(u + 1), d_w1 = 2·a_w/(u + 1)", "ISO 6336-5", Certainty.Memory)
         .Noted("U_H = 66 000 MPa, for quality ML 44 000 MPa: not sure")
         .When(static (_, subject) => MaterialQuantities.Of(subject.Reach("gear")!).Class == MaterialClass.CaseHardened)

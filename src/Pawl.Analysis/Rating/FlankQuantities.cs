@@ -62,7 +62,7 @@ public sealed class FlankQuantities : Section<MeshGear>
                     ContactFactors.SinglePairRatio(angle, own.Tip, own.Ground, own.Teeth, mate.Tip, mate.Ground, mate.Teeth, ratio), overlap));
 
     public static readonly NumberDefinition<MeshGear> ContactStress =
-        Number("contact_stress", "σ_H", "Contact stress at the rated torque", Units.Megapascal)
+        Number("contact_stress", "σ_H", "Contact stress at the rated torque", Units.Megapascal).Turns()
         .By("σ_H = Z_B,D·σ_H0·√(K_A·K_γ·K_v·K_Hβ·K_Hα)", Contact)
         .From(
             SingleContactFactor, Of("mesh", static () => L.NominalContactStress), Of("train", static () => D.ApplicationFactor),

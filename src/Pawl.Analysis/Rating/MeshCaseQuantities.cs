@@ -110,7 +110,7 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
             PitchLineSpeed, LoadFactors.Teeth, LineLoad, Of("mesh", static () => L.AccuracyGrade), Of("mesh", static () => Q.OverlapRatio),
             static (speed, teeth, load, grade, overlap) => LoadFactors.Dynamic(LoadFactors.Parameter(speed, teeth), load, grade, overlap));
 
-    public static readonly NumberDefinition<MeshCase> DynamicFactor = Loaded("dynamic_factor", "K_v", "Dynamic factor")
+    public static readonly NumberDefinition<MeshCase> DynamicFactor = Loaded("dynamic_factor", "K_v", "Dynamic factor").AsOne()
         .By("as at the rated load: the larger of K_vB and K_vC, or the one that can be evaluated, or as declared", Loads, Certainty.Memory).Turns()
         .For(static s => s.Mesh.DynamicFactor is not null).From(Of("mesh", static () => L.DynamicFactor), static factor => factor)
         .For(static (_, subject) => B.Has(subject, DynamicFactorOfC) && !B.Has(subject, DynamicFactorOfB)).From(DynamicFactorOfC, static factor => factor)
@@ -147,14 +147,14 @@ public sealed class MeshCaseQuantities : Section<MeshCase>
             Of("mesh", static () => Q.TotalContactRatio), Of("mesh", static () => Q.TransverseContactRatio), MeshStiffness, RunInPitchDeviation, LineLoad,
             DynamicFactor, FaceLoadFactor, LoadFactors.TransverseOfRoot);
 
-    public static readonly NumberDefinition<MeshCase> ContactLoadFactor = Number("contact_load_factor", "K_H", "Load of the contact over the nominal load at the rated torque")
+    public static readonly NumberDefinition<MeshCase> ContactLoadFactor = Number("contact_load_factor", "K_H", "Load of the contact over the nominal load at the rated torque").AsOne()
         .By("K_H = r_T·K_A·K_γ·K_v·K_Hβ·K_Hα; 0 without load", Loads)
         .From(
             TorqueRatio, Of("train", static () => D.ApplicationFactor), Of("mesh", static () => L.LoadSharing), DynamicFactor, FaceLoadFactor,
             TransverseLoadFactor, Product)
         .From(TorqueRatio, static _ => 0);
 
-    public static readonly NumberDefinition<MeshCase> RootLoadFactor = Number("root_load_factor", "K_F", "Load of the root over the nominal load at the rated torque")
+    public static readonly NumberDefinition<MeshCase> RootLoadFactor = Number("root_load_factor", "K_F", "Load of the root over the nominal load at the rated torque").AsOne()
         .By("K_F = r_T·K_A·K_γ·K_v·K_Fβ·K_Fα; 0 without load", Loads)
         .From(
             TorqueRatio, Of("train", static () => D.ApplicationFactor), Of("mesh", static () => L.LoadSharing), DynamicFactor, FaceLoadFactorBending,

@@ -100,7 +100,7 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
         .By("the greater of A_1 and A_2", "ISO 1328-1")
         .From(Of("pinion", static () => ToothQuantities.AccuracyGrade, "A_1"), Of("wheel", static () => ToothQuantities.AccuracyGrade, "A_2"), Math.Max);
 
-    public static readonly NumberDefinition<MeshSpec> DynamicFactor = Number("dynamic_factor", "K_v", "Dynamic factor")
+    public static readonly NumberDefinition<MeshSpec> DynamicFactor = Number("dynamic_factor", "K_v", "Dynamic factor").AsOne()
         .By("K_v = max(K_vB, K_vC), or the one that can be evaluated, or as declared", "ISO 6336-1, methods B and C", Certainty.Memory)
         .Noted("B sees resonance and holds at any speed; C is the simpler and better known, up to s = 3 m/s; where both can be evaluated the larger counts").Turns()
         .Stated(static s => s.DynamicFactor)

@@ -121,7 +121,7 @@ public sealed class RootQuantities : Section<MeshGear>
             static (force, width, module, form, correction, helix, rim) =>
                 Mechanics.Rating.RootStress.Nominal(force, width, module, form, correction, helix, rim));
 
-    public static readonly NumberDefinition<MeshGear> RootStress = Number("root_stress", "σ_F", "Root stress at the rated torque", Units.Megapascal)
+    public static readonly NumberDefinition<MeshGear> RootStress = Number("root_stress", "σ_F", "Root stress at the rated torque", Units.Megapascal).Turns()
         .By("σ_F = σ_F0·K_A·K_γ·K_v·K_Fβ·K_Fα", Bending)
         .From(
             NominalRootStress, Of("train", static () => D.ApplicationFactor), Of("mesh", static () => L.LoadSharing), Of("mesh", static () => L.DynamicFactor),

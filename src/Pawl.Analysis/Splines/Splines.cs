@@ -199,7 +199,7 @@ public sealed class Splines : Section<SplineSpec>
         .By("σ_2 = ρ·n²/16·((3 + ν)·D_o² + (1 − ν)·D_EI²)", "rotating ring")
         .From(Speed, Density, Poisson, InternalMajor, HubOutside, SplineStress.CentrifugalHoop);
 
-    public static readonly NumberDefinition<SplineSpec> HubTension = Stress("hub_tension", "σ_h", "Tensile stress of the hub", "σ_h = σ_T·K_A·K_m + σ_2")
+    public static readonly NumberDefinition<SplineSpec> HubTension = Stress("hub_tension", "σ_h", "Tensile stress of the hub", "σ_h = σ_T·K_A·K_m + σ_2").Turns()
         .From(HubLoadTension, ApplicationFactor, Distribution, HubSpeedTension, static (load, application, distribution, speed) => load * application * distribution + speed);
 
     public static readonly NumberDefinition<SplineSpec> AllowablePressure = Allowable("allowable_flank_pressure", "p_allow", "Allowable flank pressure, life factor 1")
@@ -225,7 +225,7 @@ public sealed class Splines : Section<SplineSpec>
             "root_torsion_utilisation", "Torsional stress below the teeth over allowable stress", "τ_r/(τ_allow·L_f)")
         .From(Torsion, AllowableShear, Life, static (stress, allowed, life) => stress / (allowed * life));
 
-    public static readonly NumberDefinition<SplineSpec> HubUse = Use("hub_tension_utilisation", "Tensile stress of the hub over allowable stress", "σ_h/(σ_allow·L_f)")
+    public static readonly NumberDefinition<SplineSpec> HubUse = Use("hub_tension_utilisation", "Tensile stress of the hub over allowable stress", "σ_h/(σ_allow·L_f)").Turns()
         .From(HubTension, AllowableTension, Life, static (stress, allowed, life) => stress / (allowed * life));
 
     public static readonly NumberDefinition<SplineSpec> ToothYieldUse = Number("tooth_yield_utilisation", "U", "Peak shear stress of the teeth over shear yield strength")
@@ -239,7 +239,7 @@ public sealed class Splines : Section<SplineSpec>
         .By("16·T_p·D_IE/(π·(D_IE⁴ − d_h⁴))·√3/σ_S", Statics)
         .From(ShaftBore, PeakTorque, Minor, ShaftYield, static (bore, torque, minor, yield) => Twisted(torque, minor, bore) * Math.Sqrt(3) / yield);
 
-    public static readonly NumberDefinition<SplineSpec> HubYieldUse = Number("hub_yield_utilisation", "U", "Peak tensile stress of the hub over yield strength")
+    public static readonly NumberDefinition<SplineSpec> HubYieldUse = Number("hub_yield_utilisation", "U", "Peak tensile stress of the hub over yield strength").Turns()
         .By("(σ_T·T_peak/T_in·K_m + σ_2)/σ_S,h", "Lamé, rotating ring; tooth bending " + Dudley)
         .From(HubLoadTension, InputPeak, InputTorque, Distribution, HubSpeedTension, HubYield, static (load, peak, input, distribution, speed, yield) =>
             (load * peak / input * distribution + speed) / yield);
