@@ -128,6 +128,7 @@ public static class SubjectKinds
             static () => RunClassConstructor(typeof(BearingFitQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingCreepQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(GreaseQuantities).TypeHandle),
+            static () => RunClassConstructor(typeof(BearingStiffnessQuantities).TypeHandle),
             static () => RunClassConstructor(typeof(BearingOil).TypeHandle))
             .With("train", () => Train)
             .With("shaft", () => Body)

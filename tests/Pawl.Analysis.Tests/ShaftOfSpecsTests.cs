@@ -42,7 +42,8 @@ public class ShaftOfSpecsTests
         var analysis = Of(Shaft());
 
         Assert.Equal(60, analysis.Value("shafts.out.seat", "bending_moment"), 1e-9);
-        Assert.Equal(60, analysis.Value("shafts.out.seat", "peak_bending_moment"), 1e-9);
+        // The peak torque is twice the rated one, and the machine pulls twice as hard.
+        Assert.Equal(120, analysis.Value("shafts.out.seat", "peak_bending_moment"), 1e-9);
         Assert.Equal(0, analysis.Value("shafts.out.cage", "bending_moment"), 1e-9);
     }
 
@@ -104,9 +105,9 @@ public class ShaftOfSpecsTests
         Assert.Equal(8.658, analysis.Value("shafts.out.seat", "fatigue_safety"), 5e-4);
     }
 
-    // DIN 743: at the peak σ_b = 9.5493 and τ = 540 N·m/(2·W) = 42.972 MPa against 1.2·700 and 1.2·700/√3: 11.194.
+    // DIN 743: at the peak σ_b = 2·9.5493 and τ = 540 N·m/(2·W) = 42.972 MPa against 1.2·700 and 1.2·700/√3: 10.9317.
     [Fact]
-    public void Static_safety_by_hand() => Assert.Equal(11.194, Of(Shaft()).Value("shafts.out.seat", "static_safety"), 5e-4);
+    public void Static_safety_by_hand() => Assert.Equal(10.9317, Of(Shaft()).Value("shafts.out.seat", "static_safety"), 5e-4);
 
     // K_1 of a part tempered at 100 mm: 1 − 0.26·lg(100/16) = 0.79307.
     [Fact]
@@ -115,7 +116,7 @@ public class ShaftOfSpecsTests
         var analysis = Of(Shaft(more: ", heat_treated_diameter: 100 mm"));
 
         Assert.Equal(0.79307, analysis.Value("shafts.out", "technological_size_factor"), 5e-6);
-        Assert.Equal(11.194 * 0.79307, analysis.Value("shafts.out.seat", "static_safety"), 5e-4);
+        Assert.Equal(10.9317 * 0.79307, analysis.Value("shafts.out.seat", "static_safety"), 5e-4);
     }
 
     // φ = 270 000·32/(π·G)·(50/100⁴ + 140/40⁴), G = 206 000/2.6: 6.5854′.
@@ -172,7 +173,11 @@ public class ShaftOfSpecsTests
         var analysis = Pair();
 
         Assert.Equal(90_525, analysis.Value("shafts.first", "critical_speed"), tolerance: 90_525 * 0.005);
-        Assert.Equal(1500 / 90_525.0, analysis.Value("shafts.first", "critical_speed_share"), tolerance: 1e-4);
+
+        // Bearings that give way make it whirl earlier; Dunkerley: 1/n² is at most the sum of those of the shaft and of the springs alone.
+        var soft = analysis.Value("shafts.first", "critical_speed_on_springs");
+        Assert.InRange(soft, 1000, 90_525);
+        Assert.Equal(1500 / soft, analysis.Value("shafts.first", "critical_speed_share"), tolerance: 1e-6);
     }
 
     [Theory]

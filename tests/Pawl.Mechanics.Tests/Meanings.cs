@@ -72,6 +72,7 @@ internal static class Meanings
             "faceWidth", "length", "gap", "contamination", "poisson", "tipDiameter", "innerDiameter", "tipRelief", "pitchForce", "profileForce",
             "stiffnessForce",
         ]),
+        ("zero", "a radial bearing", ["contactAngle"]),
         ("zero", "none so far: no turns, no cycles, no speed", ["cycles", "turns", "time", "parameterInMillimetresPerSecond"]),
         ("zero", "an index or ratio whose scale begins at zero", ["index", "meanStressRatio", "weakerOverStronger", "ratio", "resonanceRatio"]),
         ("zero negative", "a temperature in °C or a change of it", [

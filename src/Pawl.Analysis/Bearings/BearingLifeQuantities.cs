@@ -91,6 +91,7 @@ public sealed class BearingLifeQuantities : Section<BearingSpec>
     public static readonly NumberDefinition<BearingSpec> PeakLoad =
         Number("peak_static_load", "P_0", "Equivalent static load at the peak torque", Units.Newton)
         .By("P_0 = max(X_0·F_r + Y_0·F_a, F_r) at the peak torque", "ISO 76:2006")
+        .Noted("machine and weight grow with the torque to the peak, common practice")
         .Solved([PeakTorque, .. B.LoadInputs], B.LoadReasons, static (_, subject) => BearingWork.Of(subject).PeakLoad());
 
     public static readonly NumberDefinition<BearingSpec> StaticSafety = Number("static_safety", "s_0", "Static safety at the peak torque").NeverNegative()

@@ -51,12 +51,13 @@ internal readonly record struct SupportLoad(Reaction Radial, Reaction Tangential
     /// <summary>Radial load, N.</summary>
     /// <param name="torque">Torque over the rated one, negative in the other direction.</param>
     /// <param name="speed">Speed over the rated one.</param>
-    public double At(double torque, double speed)
+    /// <param name="overload">Machine and weight over their lasting size.</param>
+    public double At(double torque, double speed, double overload = 1)
     {
         var size = Math.Abs(torque);
         return double.Hypot(
             (size * Radial.X) + (torque * Tangential.X) + (speed * speed * Orbit.X),
-            (size * Radial.Y) + (torque * Tangential.Y) + (speed * speed * Orbit.Y)) + (size * Sharing) + Lasting;
+            (size * Radial.Y) + (torque * Tangential.Y) + (speed * speed * Orbit.Y)) + (size * Sharing) + (overload * Lasting);
     }
 
     /// <summary>Least radial load, N: planets share evenly, and machine and weight lie against the rest.</summary>

@@ -75,24 +75,28 @@ internal sealed class BearingLoads(BearingPlace place, double? factor, double? s
     private readonly BearingType _type = place.Type!;
 
     /// <summary>Radial load, N, the torque with its direction.</summary>
-    public double Radial(double torque, double speed) => place.Load!.Value.At(torque, speed);
+    public double Radial(double torque, double speed) => Radial(torque, speed, 1);
+
+    private double Radial(double torque, double speed, double overload) => place.Load!.Value.At(torque, speed, overload);
 
     /// <summary>Axial load, N: the greatest that torque, machine and weight can make in this direction of drive.</summary>
-    public double Axial(double torque, double speed)
+    public double Axial(double torque, double speed) => Axial(torque, speed, 1);
+
+    private double Axial(double torque, double speed, double overload)
     {
         if (place.Duty == "floating")
             return 0;
         if (place.Partner is not { } partner)
         {
             // One that holds one way only, without its partner, is told by a rule; here it takes all.
-            return Math.Abs(torque * place.AxialTeeth) + place.AxialLasting;
+            return Math.Abs(torque * place.AxialTeeth) + (overload * place.AxialLasting);
         }
 
         var greatest = 0.0;
         foreach (var side in (ReadOnlySpan<int>)[1, -1])
         {
-            var force = (torque * place.AxialTeeth) + (side * place.AxialLasting);
-            greatest = Math.Max(greatest, OfPair(place.Duty == "plus" ? force : -force, torque, speed, partner));
+            var force = (torque * place.AxialTeeth) + (side * overload * place.AxialLasting);
+            greatest = Math.Max(greatest, OfPair(place.Duty == "plus" ? force : -force, torque, speed, partner, overload));
         }
 
         return greatest;
@@ -118,7 +122,10 @@ internal sealed class BearingLoads(BearingPlace place, double? factor, double? s
 
     /// <summary>Radial load at the peak, N.</summary>
     public double PeakRadial(double peak, double fastest) => Math.Max(
-        Math.Max(Radial(peak, 0), Radial(-peak, 0)), Math.Max(Radial(peak, fastest), Radial(-peak, fastest)));
+        Math.Max(Radial(peak, 0, Overload(peak)), Radial(-peak, 0, Overload(peak))), Math.Max(Radial(peak, fastest, Overload(peak)), Radial(-peak, fastest, Overload(peak))));
+
+    /// <summary>A peak of the torque pulls at belt, gear or coupling alike; what lasts is never less.</summary>
+    public static double Overload(double peak) => Math.Max(1, Math.Abs(peak));
 
     public double Equivalent(double radial, double axial) => DynamicLoad.Equivalent(_type, radial, axial, Ratio(axial));
 
@@ -128,7 +135,8 @@ internal sealed class BearingLoads(BearingPlace place, double? factor, double? s
         : null;
 
     private double Peak(double peak, double speed) => Math.Max(
-        StaticLoad.Equivalent(_type, Radial(peak, speed), Axial(peak, speed)), StaticLoad.Equivalent(_type, Radial(-peak, speed), Axial(-peak, speed)));
+        StaticLoad.Equivalent(_type, Radial(peak, speed, Overload(peak)), Axial(peak, speed, Overload(peak))),
+        StaticLoad.Equivalent(_type, Radial(-peak, speed, Overload(peak)), Axial(-peak, speed, Overload(peak))));
 
     private static double Worse(LoadShare share, double reverse, Func<double, double, double> load)
     {
@@ -137,12 +145,12 @@ internal sealed class BearingLoads(BearingPlace place, double? factor, double? s
     }
 
     /// <summary>Thrust of this bearing of a pair; the force is positive where it presses onto it.</summary>
-    private double OfPair(double force, double torque, double speed, BearingPlace partner)
+    private double OfPair(double force, double torque, double speed, BearingPlace partner, double overload)
     {
         if (partner.Type is not { } other || partner.Load is not { } otherLoad)
             throw new OutsideValidityException($"the loads of {partner.Name}, its partner, are not known");
 
-        var (own, its) = (Radial(torque, speed), otherLoad.At(torque, speed));
+        var (own, its) = (Radial(torque, speed, overload), otherLoad.At(torque, speed, overload));
         var thrust = new PairThrust(own, its);
         // At 15° the thrust sets its own factor, so go round until it holds.
         for (var round = 0; round < 20; round++)

@@ -60,7 +60,8 @@ internal sealed class BodyBending
     /// <param name="place">Along the axis, mm.</param>
     /// <param name="torque">Torque over the rated one, with its direction.</param>
     /// <param name="speed">Speed over the rated one.</param>
-    public double Moment(double place, double torque, double speed) => Sum(torque, speed, bent => bent.MomentAt(place));
+    /// <param name="overload">Machine and weight over their lasting size.</param>
+    public double Moment(double place, double torque, double speed, double overload = 1) => Sum(torque, speed, bent => bent.MomentAt(place), overload);
 
     /// <summary>Slope at a place, rad.</summary>
     public double Slope(double place, double torque, double speed) => Sum(torque, speed, bent => bent.SlopeAt(place));
@@ -68,13 +69,13 @@ internal sealed class BodyBending
     /// <summary>Deflection at a place, mm.</summary>
     public double Deflection(double place, double torque, double speed) => Sum(torque, speed, bent => bent.DeflectionAt(place));
 
-    private double Sum(double torque, double speed, Func<BentShaft, ShaftVector> of)
+    private double Sum(double torque, double speed, Func<BentShaft, ShaftVector> of, double overload = 1)
     {
         var size = Math.Abs(torque);
         var (radial, tangential, orbit) = (of(_radial), of(_tangential), of(_orbit));
         return double.Hypot(
                 (size * radial.X) + (torque * tangential.X) + (speed * speed * orbit.X),
                 (size * radial.Y) + (torque * tangential.Y) + (speed * speed * orbit.Y))
-            + (size * _sharing.Sum(bent => of(bent).Magnitude)) + _lasting.Sum(bent => of(bent).Magnitude);
+            + (size * _sharing.Sum(bent => of(bent).Magnitude)) + (overload * _lasting.Sum(bent => of(bent).Magnitude));
     }
 }

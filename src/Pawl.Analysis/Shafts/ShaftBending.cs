@@ -89,11 +89,25 @@ internal sealed class ShaftBending
         return InSection(section, place => Math.Max(
             Math.Max(At(place, ratio, 0), At(place, -ratio, 0)), Math.Max(At(place, ratio, _duty.Fastest), At(place, -ratio, _duty.Fastest))));
 
-        double At(double place, double torque, double speed) => _bent!.Moment(place, torque, speed);
+        double At(double place, double torque, double speed) => _bent!.Moment(place, torque, speed, BearingLoads.Overload(ratio));
     }
 
     /// <summary>Lowest critical speed in bending, rad/s.</summary>
-    public double CriticalSpeed()
+    public double CriticalSpeed() => Lowest(springs: null);
+
+    /// <summary>Lowest critical speed in bending on two bearings that give way, rad/s.</summary>
+    public double CriticalSpeedOnSprings() => Lowest([.. Springs.Select(each => new ShaftSpring(
+        each.Support!.Position, StiffnessOf(each)!.Value.Nominal))]);
+
+    /// <summary>Whether two bearings hold it and the stiffness of both is known.</summary>
+    public bool IsOnSprings => Springs is [var one, var other] && StiffnessOf(one) is { IsEvaluated: true } && StiffnessOf(other) is { IsEvaluated: true };
+
+    private ImmutableArray<BearingPlace> Springs => Reasons.IsEmpty ? Bearings : [];
+
+    private Quantity? StiffnessOf(BearingPlace place) =>
+        _context.Find(SubjectKinds.Bearing, $"bearings.{place.Name}")?.Find(BearingStiffnessQuantities.RadialStiffness);
+
+    private double Lowest(ShaftSpring[]? springs)
     {
         var start = _spec.From!.Value.Coherent;
         var masses = Mechanics.Shafts.CriticalSpeed.OwnMass(start, _segments, _shaft[ShaftQuantities.Density].Value.Nominal, Slice);
@@ -101,9 +115,12 @@ internal sealed class ShaftBending
         if (_context.Spec.Train!.Bodies.Find(Body) is { Mass: { } stated, MassAt: { } at } && stated.Value.Coherent > own)
             masses = masses.Add(new(at.Value.Coherent, stated.Value.Coherent - own));
         ImmutableArray<ShaftSupport> supports = [.. _held!.SupportsOf(Body).Select(each => new ShaftSupport(each.Position, false))];
-        // A mass right over a bearing does not move, and whirls at no speed.
-        masses = [.. masses.Where(mass => supports.All(support => Math.Abs(support.Position - mass.Position) > 1e-9))];
+        // A mass right over a stiff bearing does not move, and whirls at no speed.
+        if (springs is null)
+            masses = [.. masses.Where(mass => supports.All(support => Math.Abs(support.Position - mass.Position) > 1e-9))];
         var influences = Mechanics.Shafts.CriticalSpeed.Influences(start, _segments, Modulus, supports, masses);
+        if (springs is [var one, var other])
+            influences = Mechanics.Shafts.CriticalSpeed.OnSprings(influences, masses, one, other);
         return Mechanics.Shafts.CriticalSpeed.Lowest(influences, [.. masses.Select(mass => mass.Mass)]);
     }
 

@@ -1,3 +1,4 @@
+using Pawl.Analysis.Bearings;
 using Pawl.Analysis.Core;
 using Pawl.Analysis.Rating;
 using Pawl.Analysis.Trains;
@@ -140,8 +141,18 @@ public sealed class ShaftQuantities : Section<ShaftSpec>
         .Noted("an estimate from above: stiff bearings and housing, no gyroscopic moment")
         .Solved([Modulus, Density], Reasons, static (_, subject) => ShaftBending.Of(subject).CriticalSpeed());
 
+    public static readonly NumberDefinition<ShaftSpec> CriticalSpeedOnSprings =
+        Number("critical_speed_on_springs", "n_cr,s", "Lowest critical speed in bending on bearings that give way", Units.RevolutionPerMinute)
+        .By("as n_cr, with (1 − s_i)·(1 − s_j)/c_1 + s_i·s_j/c_2 added to each influence, s the share of the way between the bearings", "statics of two springs").Scaled(Math.PI / 30)
+        .Noted("stiff housing, no gyroscopic moment; where two bearings of known stiffness hold the shaft")
+        .When(static (_, subject) => ShaftBending.Of(subject).IsOnSprings)
+        .Solved([Modulus, Density, Stiffnesses], Reasons, static (_, subject) => ShaftBending.Of(subject).CriticalSpeedOnSprings());
+
     public static readonly NumberDefinition<ShaftSpec> CriticalShare = Number("critical_speed_share", "n/n_cr", "Speed over critical speed")
-        .By("n/n_cr", "closed form").From(Speed, CriticalSpeed, static (speed, critical) => speed / critical);
+        .By("n/n_cr, n_cr on bearings that give way where their stiffness is known", "closed form")
+        .From(Speed, CriticalSpeed, CriticalSpeedOnSprings.Or(double.PositiveInfinity), static (speed, stiff, soft) => speed / Math.Min(stiff, soft));
+
+    private static IInput<double[]> Stiffnesses => Each("bearings", static () => BearingStiffnessQuantities.RadialStiffness, "c");
 
     internal static void AddAll(AnalysisContext context)
     {
@@ -151,7 +162,8 @@ public sealed class ShaftQuantities : Section<ShaftSpec>
         {
             var sections = ImmutableArray.CreateBuilder<Subject>();
             var shaft = context.Begin(SubjectKinds.Shaft, $"shafts.{spec.Name.Value}", spec.Name.Span, spec)
-                .On(context, spec.Body.Value).RelateAll("sections", () => sections);
+                .On(context, spec.Body.Value).RelateAll("sections", () => sections)
+                .RelateAll("bearings", () => (context.Held?.Holding(spec.Body.Value) ?? []).Select(place => context.Find(SubjectKinds.Bearing, $"bearings.{place.Name}")!));
             foreach (var section in spec.Sections.Entries)
             {
                 var name = section.Name.Value;

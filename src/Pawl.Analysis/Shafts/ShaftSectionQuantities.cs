@@ -99,7 +99,7 @@ public sealed class ShaftSectionQuantities : Section<ShaftSectionSpec>
 
     public static readonly NumberDefinition<ShaftSectionSpec> PeakMoment =
         Number("peak_bending_moment", "M_peak", "Bending moment at the peak torque", Units.NewtonMetre)
-        .By("as M, at the peak torque", Statics).Scaled(1000).Noted("at nominal dimensions")
+        .By("as M, at the peak torque", Statics).Scaled(1000).Noted("at nominal dimensions; machine and weight grow with the torque to the peak, common practice")
         .Solved([Of("train", static () => D.PeakTorque)], Reasons, static (_, subject) => Bent(subject).PeakMoment(subject));
 
     public static readonly NumberDefinition<ShaftSectionSpec> BendingStress =
@@ -122,12 +122,12 @@ public sealed class ShaftSectionQuantities : Section<ShaftSectionSpec>
 
     public static readonly NumberDefinition<ShaftSectionSpec> StaticSafety = Number("static_safety", "S_F", "Safety against yield at the peak torque").NeverNegative()
         .By("1/√((σ_zd/σ_zdFK + σ_b/σ_bFK)² + (τ_t/τ_tFK)²)", Din743, Certainty.Memory)
-        .Noted("the least at every corner of the tolerances; the moment at nominal")
+        .Noted("the least at every corner of the tolerances; the moment at nominal; axial force F_a·f_p + F_a0·max(1, f_p)")
         .When(static (_, subject) => IsLoaded(subject))
         .From(
             Weakened, Stressed, Strength, PeakMoment, Torque, PeakRatio, Of("shaft", static () => S.AxialOfTeeth), Of("shaft", static () => S.AxialLasting), Bore,
             static (notch, section, strength, moment, torque, peak, teeth, lasting, bore) => ShaftFatigue.StaticSafety(
-                strength, notch, section.Stresses(teeth * peak + lasting, moment, torque * peak), bore > 0));
+                strength, notch, section.Stresses(teeth * peak + lasting * Math.Max(1, peak), moment, torque * peak), bore > 0));
 
     public static readonly NumberDefinition<ShaftSectionSpec> FatigueSafety = Number("fatigue_safety", "S_D", "Safety against fatigue").NeverNegative()
         .By("1/√((σ_zda/σ_zdADK + σ_ba/σ_bADK)² + (τ_ta/τ_tADK)²), mean and swing growing together", Din743, Certainty.Memory).Noted(Start)

@@ -7,13 +7,17 @@ namespace Pawl.Mechanics.Shafts;
 /// <param name="Mass">Mass m, t (a kilogram is 0.001).</param>
 public sealed record ShaftMass(double Position, double Mass);
 
+/// <summary>A bearing that gives way.</summary>
+/// <param name="Position">Place along the shaft, mm.</param>
+/// <param name="Stiffness">Radial stiffness c, N/mm.</param>
+public sealed record ShaftSpring(double Position, double Stiffness);
+
 /// <summary>Speeds at which a shaft whirls in bending, rad/s.</summary>
 /// <remarks>
-/// All for stiff bearings and without the gyroscopic moment of discs: soft bearings and housings whirl earlier. Keep well away.
+/// Without the gyroscopic moment of discs, and with stiff bearings unless they are given as springs: soft housings whirl earlier. Keep well away.
 /// </remarks>
 public static class CriticalSpeed
 {
-
     /// <summary>Critical speed with one mass alone.</summary>
     /// <remarks>
     /// <code>ω = 1/√(δ·m)</code>
@@ -41,6 +45,25 @@ public static class CriticalSpeed
             return masses.Select(other => bent.DeflectionAt(other.Position).X).ToArray();
         }),
     ];
+
+    /// <summary>Deflections at all masses under 1 N at each, mm/N, of a shaft whose two bearings give way.</summary>
+    /// <param name="stiff">The same on stiff bearings, mm/N.</param>
+    /// <param name="masses">The masses.</param>
+    /// <param name="one">One bearing.</param>
+    /// <param name="other">The other.</param>
+    /// <remarks>
+    /// <code>δ_ij = δ_ij,stiff + (1 − s_i)·(1 − s_j)/c_1 + s_i·s_j/c_2,  s = (z − z_1)/(z_2 − z_1)</code>
+    /// Source: statics; a shaft on two bearings is determinate, so that bending and tilt on the springs add.
+    /// </remarks>
+    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
+    public static double[][] OnSprings(
+        IReadOnlyList<double[]> stiff, IReadOnlyList<ShaftMass> masses, ShaftSpring one, ShaftSpring other)
+    {
+        var (c1, c2) = (Guard.Positive(one.Stiffness, "the stiffness of a bearing"), Guard.Positive(other.Stiffness, "the stiffness of a bearing"));
+        var distance = Guard.NotZero(Guard.Number(other.Position, "the place of a bearing") - Guard.Number(one.Position, "the place of a bearing"), "the distance of the bearings");
+        double[] shares = [.. masses.Select(mass => (mass.Position - one.Position) / distance)];
+        return [.. stiff.Select((row, i) => row.Select((influence, j) => influence + (1 - shares[i]) * (1 - shares[j]) / c1 + shares[i] * shares[j] / c2).ToArray())];
+    }
 
     /// <summary>Lowest critical speed of the masses together.</summary>
     /// <param name="influences">Deflections at all masses under 1 N at each, mm/N.</param>

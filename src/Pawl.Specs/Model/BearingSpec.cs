@@ -65,6 +65,10 @@ public sealed record BearingSpec
     [Measures(nameof(Dimension.OfTemperatureDifference), Example = "10 K", Min = -50, Max = 150, Unit = nameof(Units.Kelvin))]
     public Stated<Amount>? InnerWarmer { get; init; }
 
+    [Display(Name = "Radial stiffness", Description = "At the rated load, as its maker states it; absent: by its rolling elements.")]
+    [Measures(nameof(Dimension.OfLineLoad), AmountRange.Positive, Example = "120 N/µm")]
+    public Stated<Amount>? RadialStiffness { get; init; }
+
     [Display(Name = "Float", Description = "Axial way of a floating bearing.")]
     [Measures(nameof(Dimension.OfLength), AmountRange.NotNegative, Example = "0.4 mm")]
     public Stated<Amount>? Float { get; init; }

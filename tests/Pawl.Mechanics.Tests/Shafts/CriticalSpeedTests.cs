@@ -43,6 +43,38 @@ public class CriticalSpeedTests
         Assert.Equal(7.85e-9 * section.Area * 600, masses.Sum(mass => mass.Mass), 1e-12);
     }
 
+    // A stiff shaft on two springs is one or two oscillators: c_1 + c_2 over the mass in the middle, and the bounce and pitch of a pair of equal
+    // masses at the bearings, each on its own spring.
+    [Fact]
+    public void A_stiff_shaft_on_springs_bounces_in_closed_form()
+    {
+        ShaftSpring one = new(0, 30_000), other = new(200, 50_000);
+        double[][] stiff = [[0, 0], [0, 0]];
+
+        ShaftMass[] middle = [new(100, 0.004)];
+        Assert.Equal(
+            Math.Sqrt(1 / (0.25 / 30_000 + 0.25 / 50_000) / 0.004),
+            CriticalSpeed.Lowest(CriticalSpeed.OnSprings([[0]], middle, one, other), [0.004]), 1e-6);
+
+        ShaftMass[] ends = [new(0, 0.004), new(200, 0.002)];
+        Assert.Equal(
+            Math.Sqrt(30_000 / 0.004), CriticalSpeed.Lowest(CriticalSpeed.OnSprings(stiff, ends, one, other), [0.004, 0.002]), 1e-6);
+    }
+
+    // Springs in a row: 1/ω² of one mass is the sum of those of the shaft and of the bearings.
+    [Fact]
+    public void Springs_and_shaft_stand_in_a_row_and_stiff_springs_change_nothing() =>
+        Gen.Select(Gen.Double[50, 650], Gen.Double[1e3, 1e6], Gen.Double[1e3, 1e6]).Where((at, _, _) => Math.Abs(at - 500) > 5).Sample((at, c1, c2) =>
+        {
+            ShaftMass[] mass = [new(at, 0.005)];
+            var stiff = CriticalSpeed.Influences(0, [new(300, new(30)), new(400, new(20))], 207_000, [new(0, true), new(500, false)], mass);
+            var share = at / 500;
+            var soft = CriticalSpeed.OnSprings(stiff, mass, new(0, c1), new(500, c2))[0][0];
+            Assert.Equal(stiff[0][0] + Math.Pow(1 - share, 2) / c1 + share * share / c2, soft, 1e-12);
+            var hard = CriticalSpeed.OnSprings(stiff, mass, new(0, 1e15), new(500, 1e15))[0][0];
+            Assert.Equal(1, hard / stiff[0][0], 1e-6);
+        });
+
     // One mass that sags 0.05 mm: √(9806.65/0.05) = 442.9 rad/s.
     [Fact]
     public void One_mass_is_worked_by_hand()

@@ -36,6 +36,7 @@ static partial class BearingReader
             MaxClearance = reader.Amount("max_clearance", Dimension.OfLength, AmountRange.Positive),
             Preloaded = reader.Truth("preloaded"),
             InnerWarmer = reader.Amount("inner_warmer", Dimension.OfTemperatureDifference, LeastInnerWarmer, MostInnerWarmer),
+            RadialStiffness = reader.Amount("radial_stiffness", Dimension.OfLineLoad, AmountRange.Positive),
             Float = reader.Amount("float", Dimension.OfLength, AmountRange.NotNegative),
             Fillet = reader.Amount("fillet", Dimension.OfLength, AmountRange.NotNegative),
             RacewayHardness = reader.Hardness("raceway_hardness"),
