@@ -107,6 +107,11 @@ public sealed class OilSystem : Section<LubricationSpec>
         .When(static s => s.MountingPosition is { Value: "vertical" })
         .Stated(static s => s.TopBearing);
 
+    public static readonly TruthDefinition<LubricationSpec> GreaseHasBearing = Truth("grease_has_bearing", "A bearing runs on the grease that is stated")
+        .By("top_bearing: grease, or grease of the bearings, and a bearing lubricated by it", "the spec")
+        .When(static s => s is { MountingPosition.Value: "vertical", TopBearing.Value: "grease" } or { Grease: not null })
+        .Solved([], static (_, subject) => subject.Context.Subjects.Any(static each => each.Kind == SubjectKinds.Bearing && Bearings.BearingWork.Of(each).IsGreased));
+
     public static readonly NumberDefinition<LubricationSpec> MeshLoss =
         Number("mesh_loss", "P_mesh", "Power loss of the meshes", Units.Watt)
         .By("that of the train, at the rated torque and speed", Closed).Scaled(1000)

@@ -35,6 +35,13 @@ public sealed class ShaftSectionQuantities : Section<ShaftSectionSpec>
     public static readonly NumberDefinition<ShaftSectionSpec> Roughness =
         Number("roughness", "Rz", "Height of roughness", Units.Micrometre).Scaled(1e-3).Stated(static s => s.Roughness);
 
+    public static readonly TruthDefinition<ShaftSectionSpec> Keyed = Truth("keyed", "A parallel key sits in its keyway")
+        .By("an entry of parallel_keys carries its body on a shaft of its diameter", "the spec")
+        .When(static s => s.Notch?.Kind.Value == "keyway")
+        .Solved([Outside], static (s, subject) => ((ShaftSpec)subject.Reach("shaft")!.Model) is var shaft
+            && subject.Context.Spec.ParallelKeys.Entries.Any(key => (key.Carries is null || key.Carries.Value == shaft.Body.Value)
+                && Math.Abs(key.Diameter.Value.Nominal.Coherent - s.Outside.Value.Nominal.Coherent) < 1e-6));
+
     public static readonly NumberDefinition<ShaftSectionSpec> Wall = Number("wall_share", "s/d", "Wall of a hollow section by its diameter")
         .By("(d − d_i)/(2·d)", "geometry")
         .When(static s => s.Bore is not null)
