@@ -35,7 +35,9 @@ internal sealed class TrainForces
     /// <summary>Direction in which the flanks of a mesh press on its planet, of length 1; a torque below zero drives the other way round.</summary>
     public (double X, double Y) FlankNormal(string mesh, string planet, double torque)
     {
-        var force = _meshes.First(each => each.Mesh == mesh && each.Planet == planet);
+        if (_meshes.FindIndex(each => each.Mesh == mesh && each.Planet == planet) is not (>= 0 and var at))
+            throw new OutsideValidityException($"the direction of the tooth forces of meshes.{mesh} on {planet} is not known");
+        var force = _meshes[at];
         var (sin, cos) = Math.SinCos(force.Direction);
         var tangential = Math.Sign(torque) * force.Tangential;
         var size = double.Hypot(force.Radial, force.Tangential);
@@ -43,7 +45,9 @@ internal sealed class TrainForces
     }
 
     /// <summary>Direction around the axis of the train at the place of the first planet of a set, of length 1.</summary>
-    public (double X, double Y) AroundAxis(string planet) => (-Math.Sin(_angles[planet]), Math.Cos(_angles[planet]));
+    public (double X, double Y) AroundAxis(string planet) => _angles.TryGetValue(planet, out var angle)
+        ? (-Math.Sin(angle), Math.Cos(angle))
+        : throw new OutsideValidityException($"the place of {planet} is not known");
 
     /// <summary>Distance of a planet from the axis of the train, mm; null where it is not known.</summary>
     public double? RadiusOf(string planet) => _radii.TryGetValue(planet, out var radius) ? radius : null;

@@ -81,7 +81,7 @@ public sealed class MeshTiltQuantities : Section<MeshSpec>
 
     private static Extent Twist(Subject mesh)
     {
-        var forces = mesh.Context.Forces!;
+        var forces = mesh.Context.Forces ?? throw new OutsideValidityException("the forces of the train are not known");
         var pins = mesh.ReachAll("twisted_pins").ToImmutableArray();
         return new(Greatest(static twist => twist.Nominal), Greatest(static twist => twist.Min), Greatest(static twist => twist.Max));
 

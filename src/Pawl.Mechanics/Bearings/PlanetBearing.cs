@@ -61,10 +61,3 @@ public static class PlanetBearing
                 Guard.Positive(pinDiameter, "the diameter of the pin") / 2),
             Elastic.Reduced(roller, pin));
 }
-
-/// <summary>Force of a planet on its pin, in the frame of the carrier.</summary>
-/// <param name="Tangential">Along the path of the planet, N.</param>
-/// <param name="Outward">Away from the carrier axis, N; below zero inwards.</param>
-public readonly record struct PlanetForce(double Tangential, double Outward)
-{
-}

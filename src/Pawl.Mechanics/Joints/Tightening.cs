@@ -90,13 +90,6 @@ public static class Tightening
         return Math.PI / 4 * diameter * diameter * share * Guard.Positive(yield, "the yield") / Math.Sqrt(1 + 3 * twist * twist);
     }
 
-    /// <summary>Torque that uses a share of the yield, N·mm: <see cref="Torque"/> of <see cref="PermittedPreload"/>.</summary>
-    /// <remarks>Source: VDI 2230 Part 1. The friction is the least: with more the same torque strains the bolt less.</remarks>
-    /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
-    public static double PermittedTorque(
-        ScrewThread thread, JointFriction friction, BearingFace face, double yield, double share = 0.9, double? section = null) =>
-        Torque(thread, friction, face, PermittedPreload(thread, friction.Thread, yield, share, section));
-
     /// <summary>Share of the yield that tightening uses, 1, with elastic torsion.</summary>
     /// <remarks>
     /// <code>√(σ² + 3·τ²)/R_p;  σ = F/A₀;  τ = 16·M_G/(π·d₀³)</code>

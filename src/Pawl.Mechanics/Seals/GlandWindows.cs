@@ -26,23 +26,6 @@ public sealed record GlandWindows(
     public static GlandWindows For(GlandKind kind, bool wide = false) =>
         (_all.IsDefault ? _all = Read() : _all).First(row => row.Kind == kind && row.Wide == wide).Windows;
 
-    /// <summary>How far inside the windows a gland lies, 1: the least distance to a limit as a share of its window; below zero it is outside.</summary>
-    /// <remarks>A one-sided limit counts its distance as a share of itself.</remarks>
-    public double Reserve(GlandExtremes extremes)
-    {
-        ArgumentNullException.ThrowIfNull(extremes);
-        var reserve = Math.Min(Inside(Squeeze, extremes.Squeeze), 1 - extremes.Fill.Max / Guard.Positive(MaxFill, "the greatest fill"));
-        reserve = Math.Min(reserve, extremes.SqueezeLength.Min / Guard.Positive(MinSqueezeLength, "the least squeeze", "mm") - 1);
-        if (extremes.Stretch is { } stretch)
-            reserve = Math.Min(reserve, Inside(Stretch, stretch));
-        if (extremes.Compression is { } compression)
-            reserve = Math.Min(reserve, Inside(Compression, compression));
-        return reserve;
-    }
-
-    private static double Inside(Interval window, Interval value) =>
-        Math.Min(value.Min - window.Min, window.Max - value.Max) / (window.Max - window.Min);
-
     private static ImmutableArray<(GlandKind Kind, bool Wide, GlandWindows Windows)> Read()
     {
         var read = ImmutableArray.CreateBuilder<(GlandKind Kind, bool Wide, GlandWindows Windows)>(6);

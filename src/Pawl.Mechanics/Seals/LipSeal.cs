@@ -9,9 +9,6 @@ public static class LipSeal
     /// <summary>The id of the table of pressures.</summary>
     public const string PressureTableId = "lip-seal-pressure";
 
-    /// <summary>Tolerance class of the shaft under the lip. Source: ISO 6194-1, DIN 3760; printed on public trade pages.</summary>
-    public const string ShaftClass = "h11";
-
     /// <summary>How much the lip is warmer than the oil near its limit of speed, K: from 20 K to this.</summary>
     public const double MaxLipRise = 40;
 

@@ -76,14 +76,6 @@ public sealed record SizeChain(ImmutableArray<Contributor> Contributors)
         }
     }
 
-    /// <summary>What the contributors' own temperatures add to the gap, mm.</summary>
-    /// <remarks>
-    /// <code>Δ = Σ c·α·m·(θ − 20)</code>
-    /// Symbols: α expansions, 1/K; m middles, mm; θ temperatures, °C.<br/>
-    /// Source: thermal expansion along the same loop.
-    /// </remarks>
-    public double Warmth => Sum(part => part.WarmthAt(part.Temperature));
-
     /// <summary>What one temperature of all adds to the gap, mm.</summary>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public double WarmthAt(double temperature) => Sum(part => part.WarmthAt(temperature));

@@ -149,17 +149,6 @@ public class BoltStrengthTests
         Assert.Contains("the table has no coating `gold`; it has none, black oxide", reason, StringComparison.Ordinal);
     }
 
-    // VDI 2230 Part 1, table A9, on a public trade page.
-    [Theory]
-    [InlineData("S355", 760)]
-    [InlineData("EN-GJL-250", 900)]
-    [InlineData("EN AW-7075", 410)]
-    [InlineData("AlSi9Cu3 permanent mould", 220)]
-    public void Limits_of_pressure_are_those_of_VDI_2230(string material, double pressure)
-    {
-        Assert.Equal(pressure, HeadPressure.All.Single(row => row.Material == material).Pressure);
-    }
-
     // VDI 2230: 0.85·(150/12 + 45) = 48.875 MPa; with a mean of 0.6 of the yield 1.4 times that; at 250 000 cycles twice, or √2 times.
     [Fact]
     public void Fatigue_of_an_M12_is_worked_by_hand()

@@ -107,13 +107,6 @@ public class FlangeTests
             return all && (bolts % 2 == 1 || Enumerable.Range(0, bolts / 2).All(pair => order[2 * pair + 1] - order[2 * pair] == bolts / 2));
         });
 
-    // 14.6 mm face on an 11 mm hole: π/4·(213.16 − 121) = 72.38 mm².
-    [Fact]
-    public void Pressure_under_a_head_is_worked_by_hand()
-    {
-        Assert.Equal(20_000 / 72.382, HeadPressure.Pressure(20_000, new BearingFace(14.6, 11)), 0.01);
-    }
-
     // A spacer 30 × 20 of 40 mm, a ring 40 × 30 of 12 mm, steel of 206 000; shaft of 20 with a bore of 8, 52 mm:
     // 40/(206 000·392.70) + 12/(206 000·549.78) = 4.9447e-7 + 1.0596e-7; 52/(206 000·263.89) = 9.5655e-7.
     [Fact]

@@ -18,8 +18,8 @@ public class HeadFaceTests
         var thread = Bolts.Thread(designation);
         Assert.True(HeadFace.TryFind(thread, BoltHead.Hexagon, false, out var face, out _));
 
-        var permitted = Tightening.PermittedTorque(
-            thread, new JointFriction(0.12, 0.12), face.Value, Bolts.Strength("10.9", designation).Yield);
+        var permitted = Tightening.Torque(
+            thread, new JointFriction(0.12, 0.12), face.Value, Tightening.PermittedPreload(thread, 0.12, Bolts.Strength("10.9", designation).Yield));
         Assert.Equal(torque, permitted / 1000, 0.01 * torque);
     }
 
