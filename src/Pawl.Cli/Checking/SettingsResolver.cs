@@ -58,7 +58,7 @@ internal static class SettingsResolver
             ReportPlace = place,
             ReportIsFile = isFile,
             ReportFormats = formats,
-            Color = Color(request, context),
+            Color = Color(request.Color, context),
             Quiet = request.Quiet,
             Verbose = request.Verbose,
             StrictSchema = request.StrictSchema,
@@ -178,7 +178,8 @@ internal static class SettingsResolver
         return new([.. files], patterns.Origin);
     }
 
-    private static Setting<bool> Color(CheckRequest request, CommandContext context) => request.Color switch
+    /// <summary>Whether to colour text.</summary>
+    internal static Setting<bool> Color(string? option, CommandContext context) => option switch
     {
         "always" => new(true, Origins.CommandLine),
         "never" => new(false, Origins.CommandLine),

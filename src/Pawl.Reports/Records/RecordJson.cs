@@ -9,7 +9,7 @@ namespace Pawl.Reports.Records;
 /// <summary>The record as JSON and back.</summary>
 internal static class RecordJson
 {
-    private static readonly JsonSerializerOptions Written = Options();
+    private static readonly JsonSerializerOptions Written = Like(RecordContext.Default);
 
     public static JsonSerializerOptions SerializerOptions => Written;
 
@@ -54,12 +54,13 @@ internal static class RecordJson
         }
     }
 
-    private static JsonSerializerOptions Options() => new(RecordContext.Default.Options)
+    /// <summary>The conventions of the record, for the types of a context.</summary>
+    public static JsonSerializerOptions Like(JsonSerializerContext context) => new(context.Options)
     {
         // Units and symbols stay readable; the record is a file, never a piece of a web page.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NewLine = "\n",
-        TypeInfoResolver = RecordContext.Default.WithAddedModifier(LeaveOutWhatIsEmpty),
+        TypeInfoResolver = context.WithAddedModifier(LeaveOutWhatIsEmpty),
     };
 
     /// <summary>Optional texts and lists are left out when empty; required ones always stand.</summary>
