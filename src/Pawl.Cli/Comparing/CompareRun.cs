@@ -1,8 +1,9 @@
 using System.CommandLine;
+using System.Globalization;
+using System.Runtime.ExceptionServices;
 using Pawl.Cli.Checking;
 using Pawl.Cli.Commands;
 using Pawl.Cli.Output;
-using Pawl.Quantities;
 using Pawl.Reports.Comparing;
 using Pawl.Reports.Records;
 using Pawl.Specs.Text;
@@ -73,7 +74,7 @@ internal sealed class CompareRun
     {
         var number = text.Trim();
         var isPercent = number.EndsWith('%');
-        var isNumber = double.TryParse(number.TrimEnd('%').TrimEnd(), System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out share);
+        var isNumber = double.TryParse(number.TrimEnd('%').TrimEnd(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out share);
         share /= isPercent ? 100 : 1;
         return isNumber && isPercent && share > 0;
     }
@@ -122,7 +123,20 @@ internal sealed class CompareRun
         }
 
         pairs.AddRange(gone.Select(static key => ((string?)key, (string?)null)));
-        Parallel.ForEach(pairs, new ParallelOptions { CancellationToken = _context.Cancelled }, pair => Compare(pair.Base, pair.Head));
+        InParallel(_context, pairs.Count, i => Compare(pairs[i].Base, pairs[i].Head));
+    }
+
+    /// <summary>What is thrown comes out as it is.</summary>
+    internal static void InParallel(CommandContext context, int count, Action<int> action)
+    {
+        try
+        {
+            Parallel.For(0, count, new ParallelOptions { CancellationToken = context.Cancelled }, action);
+        }
+        catch (AggregateException several)
+        {
+            ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
+        }
     }
 
     private void Compare(string? baseKey, string? headKey)
@@ -130,7 +144,7 @@ internal sealed class CompareRun
         var head = headKey is null ? null : _head.Open(headKey);
         if (head is { IsBase: true })
             return;
-        if (head is not null && baseKey is not null && head.Judge is not null && _base.Ground == _head.Ground && _base.HasSame(baseKey, head.FilesRead, _head is RecordSide ? baseKey : head.File))
+        if (head is not null && baseKey is not null && head.Judge is not null && _base.Ground == _head.Ground && _base.HasSame(baseKey, head.FilesRead, head.File))
         {
             Interlocked.Increment(ref _unchanged);
             return;
@@ -143,7 +157,7 @@ internal sealed class CompareRun
             Refuse(head, _head.Prefix, isHead: true);
         if (@base is { Judge: null, IsBase: false })
             Refuse(@base, _base.Prefix, isHead: false);
-        var records = new RecordPair(@base?.Judge?.Invoke(), head?.Judge?.Invoke());
+        var records = new RecordPair(@base?.Judge?.Invoke(), head?.Judge?.Invoke()) { BaseIsRefused = @base is { Judge: null, IsBase: false } };
         if (records is { Base: null, Head: null } || head is { Judge: null })
             return;
         var diff = PairDiff.Of(records);

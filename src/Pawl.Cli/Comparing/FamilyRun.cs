@@ -12,7 +12,7 @@ internal static class FamilyRun
     {
         var opened = new Opened[side.Keys.Length];
         var variants = new FamilyVariant?[side.Keys.Length];
-        Parallel.For(0, opened.Length, new ParallelOptions { CancellationToken = context.Cancelled }, i =>
+        CompareRun.InParallel(context, opened.Length, i =>
         {
             opened[i] = side.Open(side.Keys[i]);
             variants[i] = opened[i].Judge is { } judge ? FamilyVariant.Of(judge()) : null;

@@ -68,13 +68,13 @@ internal sealed class ProjectSide : Side
             loaded.Spec is { } spec ? () => Judge(spec) : null, loaded.Diagnostics);
     }
 
-    public override bool HasSame(string key, ImmutableArray<FileRead> other, string otherKey)
+    public override bool HasSame(string key, ImmutableArray<FileRead> other, string otherFile)
     {
         foreach (var read in other)
         {
             if (read.Path.StartsWith(Shipped, StringComparison.Ordinal))
                 continue;
-            if (Hash(Here(read.Path, key, otherKey)) != read.Sha256)
+            if (Here(read.Path, _files[key], otherFile) is not { } path || Hash(path) != read.Sha256)
                 return false;
         }
 
@@ -87,15 +87,20 @@ internal sealed class ProjectSide : Side
         base.Dispose();
     }
 
-    // Beside the spec on that side is beside the spec on this one, when folders of other names are compared.
-    private string Here(string path, string key, string otherKey)
+    /// <summary>Where this side reads what the other reads from a path; null where that cannot be told.</summary>
+    private string? Here(string path, string file, string otherFile)
     {
-        var file = _files[key];
-        if (otherKey == file)
+        if (file == otherFile || _settings.Catalogue.Value.Contains(path) || _settings.Adapters.Value.Contains(path))
             return path;
-        var (above, other) = (file[..^key.Length], otherKey[..^key.Length]);
-        return other.Length > 0 && path.StartsWith(other, StringComparison.Ordinal) ? above + path[other.Length..] : path == otherKey ? file : path;
+        if (path == otherFile)
+            return file;
+
+        // Beside or below the spec there is beside or below the spec here.
+        var (folder, other) = (FolderOf(file), FolderOf(otherFile));
+        return other.Length > 0 && path.StartsWith(other, StringComparison.Ordinal) ? folder + path[other.Length..] : null;
     }
+
+    private static string FolderOf(string file) => file[..(file.LastIndexOf('/') + 1)];
 
     private string Hash(string path) => _hashes.GetOrAdd(path, static (at, side) =>
     {
@@ -143,6 +148,6 @@ internal sealed class RecordSide : Side
             [new("record:", record.Id)], () => record, []);
     }
 
-    public override bool HasSame(string key, ImmutableArray<FileRead> other, string otherKey) =>
+    public override bool HasSame(string key, ImmutableArray<FileRead> other, string otherFile) =>
         other is [{ Path: "record:" } only] && only.Sha256 == _records[key].Id;
 }

@@ -17,7 +17,12 @@ internal static class Revisions
     /// <param name="name">As git writes it: <c>main</c>, <c>v1.2</c>, <c>HEAD~3</c>, a hash.</param>
     /// <param name="problem">What is wrong.</param>
     /// <param name="hint">What to do.</param>
-    public static Revision? Find(string folder, string name, out string problem, out string hint)
+    public static Revision? Find(string folder, string name, out string problem, out string hint) => Find(folder, name, Open, out problem, out hint);
+
+    /// <summary>Opens a repository; a test passes one whose native library is missing.</summary>
+    internal delegate Revision? Opener(string folder, string name, out string problem, out string hint);
+
+    internal static Revision? Find(string folder, string name, Opener open, out string problem, out string hint)
     {
         // Its calls marshal strings by code that is made while it runs, which a native program cannot do.
         if (!RuntimeFeature.IsDynamicCodeSupported)
@@ -29,7 +34,7 @@ internal static class Revisions
 
         try
         {
-            return Open(folder, name, out problem, out hint);
+            return open(folder, name, out problem, out hint);
         }
         catch (Exception missing) when (missing is DllNotFoundException or TypeInitializationException or EntryPointNotFoundException or BadImageFormatException)
         {

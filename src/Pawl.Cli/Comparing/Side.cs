@@ -36,8 +36,8 @@ internal abstract class Side(SideRecord record) : IDisposable
     /// <summary>Whether a spec would be read from the same bytes here; false where that is not known.</summary>
     /// <param name="key">The spec.</param>
     /// <param name="other">What it was read from on the other side.</param>
-    /// <param name="otherKey">Where it is on the other side.</param>
-    public abstract bool HasSame(string key, ImmutableArray<FileRead> other, string otherKey);
+    /// <param name="otherFile">Its file on the other side.</param>
+    public abstract bool HasSame(string key, ImmutableArray<FileRead> other, string otherFile);
 
     public virtual void Dispose() => GC.SuppressFinalize(this);
 }

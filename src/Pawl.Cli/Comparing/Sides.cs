@@ -40,6 +40,12 @@ internal sealed class Sides(CommandContext context, CompareRequest request)
             : other is not null && IsOnDisk(other) && !IsProject(context, other) && Path.GetExtension(other) != ".json" ? context.Absolute(other)
             : null;
         var at = context with { Files = revision.Files, Engine = context.Engine.Reading(revision.Files) };
+        if (path is { Length: > 0 } && !at.Files.IsFile(place!) && !at.Files.IsFolder(place!))
+        {
+            revision.Files.Dispose();
+            return Problem(argument, $"`{name}` holds no `{path}`.", "Paths of a revision count from the top of the repository.");
+        }
+
         var side = Project(new() { Name = argument, Commit = revision.Commit }, at, place, revision.Top, name + ":", revision.Files);
         if (side is null)
             revision.Files.Dispose();
@@ -167,7 +173,7 @@ internal sealed class Sides(CommandContext context, CompareRequest request)
 
     private Side? Problem(string place, string message, string hint)
     {
-        _problems.Add(new(CliCodes.NotComparable, Severity.Error, SourceSpan.Whole(place), message, hint));
+        _problems.Add(new(CliCodes.NotComparable, Severity.Error, new(place, default, default), message, hint));
         return null;
     }
 }

@@ -74,7 +74,7 @@ public static class ComparisonMarkdown
             var section = new StringBuilder();
             section.Append(folded ? "\n#### " : "\n## ");
             if (change is null)
-                section.Append("Of no one declared value\n\n");
+                section.Append("Not traced to one declared value\n\n");
             else
                 section.Append(Code(change.Path)).Append(": ").Append(Text(ComparisonWords.Values(change))).Append("\n\n")
                     .Append(Code(ComparisonWords.Place(change).ToString())).Append(", for ").Append(Text(Join(change.Variants))).Append('\n');

@@ -36,7 +36,7 @@ public sealed class ComparisonText(bool verbose = false, bool colour = false)
     private void Write(ComparisonRecord comparison, ValueChange? change, List<Effect> effects, Lines lines)
     {
         if (change is null)
-            lines.Write("of no one declared value:");
+            lines.Write("not traced to one declared value:");
         else
             lines.Write($"{Safe(ComparisonWords.Place(change).ToString())}: {_paint.Blue("changed")} {Safe(change.Path)}: {Safe(ComparisonWords.Values(change))}, {For(change.Variants)}{Was(change)}");
 
@@ -94,7 +94,7 @@ public sealed class ComparisonText(bool verbose = false, bool colour = false)
     private void Totals(ComparisonRecord comparison, Lines lines)
     {
         foreach (var breach in comparison.Breaches)
-            lines.Write($"{_paint.Red("exceeds")} {Safe(breach.Statement)}");
+            lines.Write($"{_paint.Red("exceeds")}: {Safe(breach.Statement)}");
         lines.Write(Summary(comparison));
     }
 

@@ -81,14 +81,23 @@ public sealed class FamilyMatrix
 
         public ImmutableArray<string> Columns { get; } = Comparer.Names([.. variants.Select(static v => v.Identity)]);
 
-        /// <summary>Every rule that applies anywhere, the worst first.</summary>
+        /// <summary>Every rule that applies anywhere: what fails first, then what is not the same in all, the least margin first.</summary>
         public List<string> Rules { get; } =
         [
             .. variants.SelectMany(static v => v.Rules.Keys).Distinct(StringComparer.Ordinal)
                 .OrderByDescending(rule => variants.Any(v => v.Rules.TryGetValue(rule, out var f) && f is { Outcome: not OutcomeWord.Conforms, Severity: SeverityWord.Error }))
+                .ThenByDescending(rule => variants.Any(v => v.Rules.TryGetValue(rule, out var f) && f.Outcome != OutcomeWord.Conforms))
+                .ThenBy(rule => variants.All(v => v.Rules.TryGetValue(rule, out var f) && f.Margin == variants[0].Rules.GetValueOrDefault(rule)?.Margin))
                 .ThenBy(rule => variants.Where(v => v.Rules.ContainsKey(rule)).Min(v => FamilyVariant.Order(v.Rules[rule])))
                 .ThenBy(static rule => rule, StringComparer.Ordinal),
         ];
+
+        /// <summary>A rule with its severity, unless that is error.</summary>
+        public string Named(string rule)
+        {
+            var severity = Variants.Select(v => v.Rules.GetValueOrDefault(rule)).First(static f => f is not null)!.Severity;
+            return severity == SeverityWord.Error ? rule : $"{rule} ({Labels.Of(severity)})";
+        }
 
         /// <summary>Declared values that are not the same in all, by path.</summary>
         public List<(string Path, ImmutableArray<string> Written)> Values { get; } = Differing(variants);
@@ -126,7 +135,7 @@ public sealed class FamilyMatrix
             }
 
             var shown = verbose ? family.Rules : family.Rules[..Math.Min(MostRules, family.Rules.Count)];
-            Grid(lines, paint, "rule, least margin", family.Columns, [.. shown.Select(rule => (rule, family.Variants.Select(v => Cell(v, rule)).ToArray()))]);
+            Grid(lines, paint, "rule, least margin", family.Columns, [.. shown.Select(rule => (family.Named(rule), family.Variants.Select(v => Cell(v, rule)).ToArray()))]);
             More(lines, family.Rules.Count - shown.Count, "rule");
             var values = verbose ? family.Values : family.Values[..Math.Min(MostValues, family.Values.Count)];
             Grid(lines, paint, "declared", family.Columns, [.. values.Select(static v => (v.Path, v.Written.Select(static w => ((OutcomeWord?)null, w)).ToArray()))]);
@@ -145,7 +154,7 @@ public sealed class FamilyMatrix
             text.Append(ComparisonMarkdown.Lines(["Variant", "Verdict", "Least margin, evaluated"], family.Variants.Select((v, i) =>
                 ComparisonMarkdown.Row(columns[i], ComparisonMarkdown.Verdict(v.Verdict.Word, ""), ComparisonMarkdown.Text(About(v))))));
             text.Append("\n### Rules, least margin of each\n").Append(ComparisonMarkdown.Lines(["Rule", .. columns], family.Rules.Select(rule =>
-                ComparisonMarkdown.Row([ComparisonMarkdown.Code(rule), .. family.Variants.Select(v => Cell(v, rule) is (var outcome, var cell) && outcome is not null ? $"**{cell}**" : "–")]))));
+                ComparisonMarkdown.Row([$"{ComparisonMarkdown.Code(rule)}{family.Named(rule)[rule.Length..]}", .. family.Variants.Select(v => Cell(v, rule) is (var outcome, var cell) && outcome is not null ? $"**{cell}**" : "–")]))));
             if (family.Values.Count > 0)
             {
                 text.Append("\n### Declared values that differ\n").Append(ComparisonMarkdown.Lines(["Value", .. columns], family.Values.Select(static v =>
@@ -165,11 +174,13 @@ public sealed class FamilyMatrix
 
     private static string About(FamilyVariant variant)
     {
-        var least = variant.Rules.Values.Where(static f => f is { Severity: SeverityWord.Error, Margin: not null })
+        var least = variant.Rules.Values.Where(static f => f is { Severity: SeverityWord.Error, Margin: not null } && (f.Margin != 0 || f.Outcome != OutcomeWord.Conforms))
             .OrderBy(FamilyVariant.Order).ThenBy(static f => f.Rule, StringComparer.Ordinal).FirstOrDefault();
+        var exact = variant.Rules.Values.Count(static f => f is { Severity: SeverityWord.Error, Margin: 0, Outcome: OutcomeWord.Conforms });
         var (counts, failing) = (variant.Counts, variant.Rules.Values.Count(static f => f is { Outcome: OutcomeWord.Fails, Severity: SeverityWord.Error }));
         return (failing > 0 ? $"{Phrase.Count(failing, "rule")} of severity error {Phrase.Verb(failing, "fails", "fail")}, " : "")
             + (least is null ? "no margin" : $"least {Figures.Margin(least)} in {least.Rule} on {least.Subject}")
+            + (exact == 0 ? "" : $", {Phrase.Count(exact, "rule")} on the limit")
             + $", {Phrase.Whole(counts.Evaluated)} of {Phrase.Whole(counts.Applicable)} evaluated";
     }
 

@@ -6,7 +6,11 @@ namespace Pawl.Reports.Comparing;
 /// <summary>One spec on both sides, as records; either may be absent, not both.</summary>
 /// <param name="Base">In the base.</param>
 /// <param name="Head">In the head.</param>
-public sealed record RecordPair(ConformanceRecord? Base, ConformanceRecord? Head);
+public sealed record RecordPair(ConformanceRecord? Base, ConformanceRecord? Head)
+{
+    /// <summary>Whether the base holds it and cannot be judged, so that all of the head counts as new.</summary>
+    public bool BaseIsRefused { get; init; }
+}
 
 /// <summary>What differs in one variant; small, so that the records need not be kept.</summary>
 public sealed record PairDiff
@@ -42,14 +46,14 @@ public sealed record PairDiff
             Variant = new()
             {
                 Variant = identity.Variant,
-                Presence = @base is null ? PresenceWord.Added : head is null ? PresenceWord.Removed : PresenceWord.Both,
+                Presence = pair.BaseIsRefused ? PresenceWord.Both : @base is null ? PresenceWord.Added : head is null ? PresenceWord.Removed : PresenceWord.Both,
                 BaseFile = @base?.Identity.File,
                 HeadFile = head?.Identity.File,
                 BaseVerdict = @base?.Verdict.Word,
                 HeadVerdict = head?.Verdict.Word,
                 BaseCounts = @base?.Coverage.Overall,
                 HeadCounts = head?.Coverage.Overall,
-                IsWorse = head is not null && head.Verdict.Word > (@base?.Verdict.Word ?? VerdictWord.Conforms),
+                IsWorse = head is not null && !pair.BaseIsRefused && head.Verdict.Word > (@base?.Verdict.Word ?? VerdictWord.Conforms),
             },
             Inputs = inputs,
             Checks = DifferingChecks(@base, head, inputs),
@@ -103,6 +107,9 @@ public sealed record PairDiff
         var before = (@base?.Findings ?? []).ToDictionary(static f => (f.Rule, f.Subject));
         var beneath = (Base: new Beneath(@base, [.. inputs.Select(static i => i.Base?.Place)]), Head: new Beneath(head, [.. inputs.Select(static i => i.Head?.Place)]));
         List<CheckDiff> checks = [];
+
+        // Speeds, torques, reactions and places of planets are solved for the train as a whole: their derivation names no single value.
+        ImmutableArray<int> untraced = inputs.Length == 1 ? [0] : [.. Enumerable.Range(0, inputs.Length).Where(i => IsOfTheTrain(inputs[i].Path))];
         foreach (var finding in head.Findings)
         {
             before.Remove((finding.Rule, finding.Subject), out var was);
@@ -122,9 +129,12 @@ public sealed record PairDiff
             if (EffectKinds.Of(was, now) is not { } kind || (@base is null && kind is EffectKind.NewlyJudged))
                 return;
             var causes = beneath.Base.Of(was).Union(beneath.Head.Of(now));
-            checks.Add(new(kind, was, now, EffectKinds.Lost(was, now), causes.Count == 0 && inputs.Length == 1 ? [0] : [.. causes]));
+            checks.Add(new(kind, was, now, EffectKinds.Lost(was, now), causes.Count == 0 ? untraced : [.. causes]));
         }
     }
+
+    private static bool IsOfTheTrain(string path) =>
+        path.StartsWith("train.", StringComparison.Ordinal) || path.StartsWith("duty.", StringComparison.Ordinal);
 
     private static ImmutableArray<SubjectChange> DifferingSubjects(ConformanceRecord @base, ConformanceRecord head)
     {
