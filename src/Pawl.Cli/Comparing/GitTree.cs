@@ -85,6 +85,7 @@ internal sealed class GitTree : FileSource, IDisposable
     /// <summary>The entry with every link on the way followed; null outside of the tree.</summary>
     private TreeEntry? Followed(string path, out bool isTop)
     {
+        path = Path.TrimEndingDirectorySeparator(path);
         for (var links = 0; links <= MostLinks; links++)
         {
             var entry = Entry(path, out isTop);

@@ -37,7 +37,7 @@ internal sealed class Sides(CommandContext context, CompareRequest request)
             return Problem(argument, problem, hint);
 
         var place = path is not null ? Path.GetFullPath(path, revision.Top)
-            : other is not null && IsOnDisk(other) && !IsProject(context, other) && Path.GetExtension(other) != ".json" ? context.Absolute(other)
+            : other is not null && IsOnDisk(other) && !IsProject(context, other) && RecordsOf(other).IsEmpty ? context.Absolute(other)
             : null;
         var at = context with { Files = revision.Files, Engine = context.Engine.Reading(revision.Files) };
         if (path is { Length: > 0 } && !at.Files.IsFile(place!) && !at.Files.IsFolder(place!))
@@ -58,17 +58,18 @@ internal sealed class Sides(CommandContext context, CompareRequest request)
 
     private Side? OnDisk(string argument)
     {
+        var records = RecordsOf(argument);
+        return records.IsEmpty ? Project(new() { Name = argument }, context, context.Absolute(argument), context.Folder, "", null) : Records(argument, records);
+    }
+
+    /// <summary>The record files that are meant; none where specs are.</summary>
+    private ImmutableArray<string> RecordsOf(string argument)
+    {
         var full = context.Absolute(argument);
         if (Path.GetExtension(full) == ".json")
-            return Records(argument, [full]);
-        if (context.Files.IsFolder(full) && !IsProject(context, argument))
-        {
-            var files = new List<string>();
-            if (IsOfRecords(full, files) && files.Count > 0)
-                return Records(argument, files);
-        }
-
-        return Project(new() { Name = argument }, context, full, context.Folder, "", null);
+            return [full];
+        var files = new List<string>();
+        return context.Files.IsFolder(full) && !IsProject(context, argument) && IsOfRecords(full, files) ? [.. files] : [];
     }
 
     /// <summary>The records below a folder; false when it holds YAML, so that it is one of specs.</summary>
@@ -88,7 +89,7 @@ internal sealed class Sides(CommandContext context, CompareRequest request)
         return true;
     }
 
-    private RecordSide? Records(string argument, List<string> files)
+    private RecordSide? Records(string argument, ImmutableArray<string> files)
     {
         List<ConformanceRecord> records = [];
         foreach (var file in files)
@@ -151,7 +152,7 @@ internal sealed class Sides(CommandContext context, CompareRequest request)
         var selection = missing ? new([], []) : SpecSelection.Of(settings, check, at);
         var rules = at.Engine.LoadRules(settings.Root.Value, settings.Rules.Value);
         Diagnostic[] wrong = [.. project.Diagnostics, .. rules.Diagnostics, .. selection.Problems];
-        _problems.AddRange(wrong.Where(static d => d.Severity == Severity.Error).Select(d => Prefixed(d, prefix)));
+        _problems.AddRange(project.Diagnostics.Concat(wrong.Where(static d => d.Severity == Severity.Error)).Distinct().Select(d => Prefixed(d, prefix)));
         if (rules.Rules is not { } inForce || wrong.Any(static d => d.Severity == Severity.Error))
             return null;
 

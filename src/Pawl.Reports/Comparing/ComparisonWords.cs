@@ -126,7 +126,7 @@ internal static class ComparisonWords
     private static string Says(EffectKind kind, VariantEffect effect) => (kind, effect.Base, effect.Head) switch
     {
         (EffectKind.MarginLost or EffectKind.MarginGained, { } was, { } now) =>
-            $"margin {Figures.Margin(was)} → {Figures.Margin(now)}{(effect.Lost is { } lost && was.Margin != 0 ? $", {(lost > 0 ? $"{Figures.Share(lost)} of it lost" : $"{Figures.Share(-lost)} of it gained")}" : "")}",
+            $"margin {Figures.Margin(was)} → {Figures.Margin(now)}{(effect.Lost is { } lost && was.Margin != 0 ? $", {(lost > 0 ? $"{Lost(lost)} of it lost" : $"{Figures.Share(-lost)} of it gained")}" : "")}",
         (EffectKind.NoLongerEvaluated or EffectKind.NewlyOpen, _, { } now) => string.Join("; ", now.Reasons.DefaultIfEmpty("no reason is given")),
         (EffectKind.NoLongerJudged, _, null) => "its subject or rule is gone",
         (EffectKind.NoLongerJudged, _, { } now) => "does not apply: " + string.Join("; ", now.Reasons.DefaultIfEmpty("its condition does not hold")),
@@ -134,6 +134,9 @@ internal static class ComparisonWords
             : now.Margin is null ? "" : $", margin {Figures.Margin(now)}"),
         _ => "",
     };
+
+    // All but a trace is not all.
+    private static string Lost(double share) => share is > 0.99 and < 1 ? "more than 99 %" : Figures.Share(share);
 
     private static string Now(FindingRecord finding)
     {

@@ -69,8 +69,8 @@ internal sealed class TableRenderer : HtmlObjectRenderer<Table>
 
     /// <summary>The text of a cell that is strong as a whole: a sign and what it stands for. No text of a spec is strong.</summary>
     private static string SignOf(TableCell cell) =>
-        cell is [ParagraphBlock { Inline: { } inlines }] && inlines.FirstChild is EmphasisInline { DelimiterCount: 2 } strong && strong == inlines.LastChild
-            ? PlainText(strong.Descendants<Inline>())
+        cell.Descendants<EmphasisInline>().FirstOrDefault() is { DelimiterCount: 2 } strong && PlainText(strong) is var text && text == PlainText(cell.Descendants<Inline>()).Trim()
+            ? text
             : "";
 
     private static string Classes(Table table, TableRow row, int column, string text, string sign)
