@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Runtime.ExceptionServices;
-using Pawl.Cli.Checking;
 using Pawl.Cli.Commands;
 using Pawl.Cli.Output;
 using Pawl.Reports.Comparing;

@@ -1,6 +1,5 @@
 using Pawl.Cli.Output;
 using Pawl.Reports.Comparing;
-using Pawl.Reports.Records;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Comparing;

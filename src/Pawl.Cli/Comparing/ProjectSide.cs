@@ -8,7 +8,6 @@ using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Model;
-using Pawl.Specs.Text;
 using Pawl.Specs.Yaml;
 
 namespace Pawl.Cli.Comparing;

@@ -3,7 +3,6 @@ using System.Text.Json;
 using Pawl.Cli.Checking;
 using Pawl.Reports.Comparing;
 using Pawl.Reports.Records;
-using Pawl.Specs.Files;
 using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 

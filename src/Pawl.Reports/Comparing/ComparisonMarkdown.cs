@@ -46,7 +46,7 @@ public static class ComparisonMarkdown
             Add(Fold($"Quantities that moved: {Phrase.Whole(comparison.Quantities.Length)}", ["Quantity", "Title", "Variant", "Values"], comparison.Quantities.SelectMany(q =>
                 q.Variants.Select(v => Row(Code(q.Quantity), Text(q.Title), Text(v.Variant), Text(ComparisonWords.Values(v)))))));
             if (_leftOut > 0)
-                _text.Append("\n").Append(Phrase.Count(_leftOut, "section")).Append(" left out for the size of a comment; `pawl compare --format html` holds all.\n");
+                _text.Append('\n').Append(Phrase.Count(_leftOut, "section")).Append(" left out for the size of a comment; `pawl compare --format html` holds all.\n");
             return _text.ToString();
         }
 

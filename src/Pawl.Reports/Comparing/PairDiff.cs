@@ -1,5 +1,4 @@
 using Pawl.Reports.Records;
-using Pawl.Reports.Rendering;
 
 namespace Pawl.Reports.Comparing;
 
