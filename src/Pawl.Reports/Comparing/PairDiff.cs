@@ -73,7 +73,9 @@ public sealed record PairDiff
         var changed = head.Files.Where(f => @base.Files.Any(b => b.Path == f.Path && b.Sha256 != f.Sha256)).Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
         var own = head.Inputs.Select(static i => i.Place.File).ToHashSet(StringComparer.Ordinal);
         HashSet<PlaceRecord> seen = [];
-        var before = Declared(@base).ToDictionary(static d => d.Path, StringComparer.Ordinal);
+        var before = new Dictionary<string, InputRecord>(StringComparer.Ordinal);
+        foreach (var was in Declared(@base))
+            before[was.Path] = was;
         foreach (var now in Declared(head))
         {
             if (changed.Contains(now.Place.File) && !own.Contains(now.Place.File) && before.TryGetValue(now.Path, out var was)
@@ -103,7 +105,9 @@ public sealed record PairDiff
         // A spec that goes is said once, not check by check.
         if (head is null)
             return [];
-        var before = (@base?.Findings ?? []).ToDictionary(static f => (f.Rule, f.Subject));
+        var before = new Dictionary<(string, string), FindingRecord>();
+        foreach (var was in @base?.Findings ?? [])
+            before[(was.Rule, was.Subject)] = was;
         var beneath = (Base: new Beneath(@base, [.. inputs.Select(static i => i.Base?.Place)]), Head: new Beneath(head, [.. inputs.Select(static i => i.Head?.Place)]));
         List<CheckDiff> checks = [];
 

@@ -8,7 +8,9 @@ internal static class RuleDiff
 {
     public static ImmutableArray<RuleChange> Of(ImmutableArray<RuleRecord> @base, ImmutableArray<RuleRecord> head)
     {
-        var before = @base.ToDictionary(static r => r.Id, StringComparer.Ordinal);
+        var before = new Dictionary<string, RuleRecord>(StringComparer.Ordinal);
+        foreach (var was in @base)
+            before[was.Id] = was;
         var changes = ImmutableArray.CreateBuilder<RuleChange>();
         foreach (var now in head)
         {
@@ -31,7 +33,7 @@ internal static class RuleDiff
             }
         }
 
-        foreach (var was in @base.Where(r => before.ContainsKey(r.Id)))
+        foreach (var was in before.Values)
             changes.Add(new() { Rule = was.Id, What = "rule", Base = was.Title, Head = null, Place = was.Place });
         return changes.DrainToImmutable();
     }

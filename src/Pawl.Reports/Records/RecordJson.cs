@@ -11,6 +11,8 @@ internal static class RecordJson
 {
     private static readonly JsonSerializerOptions Written = Like(RecordContext.Default);
 
+    private static readonly JsonSerializerOptions Reading = new(Written) { Converters = { new Finite() } };
+
     public static JsonSerializerOptions SerializerOptions => Written;
 
     public static string Write(ConformanceRecord record)
@@ -26,7 +28,7 @@ internal static class RecordJson
         try
         {
             RequireFormat(json);
-            return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)Written.GetTypeInfo(typeof(ConformanceRecord)))
+            return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)Reading.GetTypeInfo(typeof(ConformanceRecord)))
                 ?? throw new FormatException("The record is null.");
         }
         catch (JsonException malformed)
@@ -62,6 +64,17 @@ internal static class RecordJson
         NewLine = "\n",
         TypeInfoResolver = context.WithAddedModifier(LeaveOutWhatIsEmpty),
     };
+
+    /// <summary>1e999 is a number of JSON and none that can be reckoned with.</summary>
+    private sealed class Finite : JsonConverter<double>
+    {
+        public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            reader.TokenType == JsonTokenType.Number && reader.TryGetDouble(out var number) && double.IsFinite(number)
+                ? number
+                : throw new JsonException("A number is expected that is not too large.");
+
+        public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options) => writer.WriteNumberValue(value);
+    }
 
     /// <summary>Optional texts and lists are left out when empty; required ones always stand.</summary>
     private static void LeaveOutWhatIsEmpty(JsonTypeInfo type)

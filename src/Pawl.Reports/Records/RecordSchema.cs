@@ -12,7 +12,7 @@ namespace Pawl.Reports.Records;
 public static class RecordSchema
 {
     /// <summary>The schemas of this layer, as kept in the folder <c>schema</c>.</summary>
-    public static ImmutableArray<SchemaFile> Files { get; } = 
+    public static ImmutableArray<SchemaFile> Files { get; } =
     [
         new("record.schema.json", () => Generate(RecordJson.SerializerOptions, typeof(ConformanceRecord), "Pawl conformance record", "The judgement of one variant as one document.")),
         new("comparison.schema.json", () => Generate(ComparisonJson.SerializerOptions, typeof(ComparisonRecord), "Pawl comparison", "What a change does to every check, as one document.")),

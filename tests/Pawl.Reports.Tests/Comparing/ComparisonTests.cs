@@ -221,6 +221,57 @@ public sealed class ComparisonTests
         Assert.All(page.QuerySelectorAll("td.conforms"), static cell => Assert.DoesNotContain("img", cell.TextContent, StringComparison.Ordinal));
     }
 
+    // A record may come from anywhere: what can be read can be compared.
+    [Fact]
+    public void A_spoiled_record_is_refused_or_compared()
+    {
+        var json = Sample.Record().ToJson();
+        var whole = ConformanceRecord.Read(json);
+        var lines = json.Split('\n');
+        string[] values = ["1e999", "-1e300", "0", "-1", "null", "\"\"", "[]", "{}", "true", "\"fails\"", "2147483648"];
+        var random = new Random(3);
+        var compared = 0;
+        for (var i = 0; i < 500; i++)
+        {
+            var spoiled = lines.ToArray();
+            var at = random.Next(lines.Length);
+            var colon = spoiled[at].IndexOf(": ", StringComparison.Ordinal);
+            if (random.Next(4) == 0 && spoiled[at].EndsWith("},", StringComparison.Ordinal))
+                spoiled[at] += Entry(lines, at);
+            else if (colon > 0 && !spoiled[at].EndsWith('{') && !spoiled[at].EndsWith('['))
+                spoiled[at] = spoiled[at][..(colon + 2)] + values[random.Next(values.Length)] + (spoiled[at].EndsWith(',') ? "," : "");
+
+            ConformanceRecord record;
+            try
+            {
+                record = ConformanceRecord.Read(string.Join('\n', spoiled));
+            }
+            catch (FormatException)
+            {
+                continue;
+            }
+
+            compared++;
+            var comparison = Comparer.Join(Before, After, [PairDiff.Of(new(whole, record)), PairDiff.Of(new(record, whole))], 0);
+            comparison.ToJson();
+            ComparisonMarkdown.Comment(comparison);
+            ComparisonMarkdown.Page(comparison);
+            new ComparisonText(verbose: true).Write(comparison, TextWriter.Null);
+            new FamilyMatrix([FamilyVariant.Of(record), FamilyVariant.Of(whole)]).Html();
+        }
+
+        Assert.True(compared > 80, $"{compared} compared");
+
+        // The entry that ends at a line once more: a finding, a rule or a file twice.
+        static string Entry(string[] lines, int end)
+        {
+            var start = end;
+            while (start > 0 && lines[start].Length - lines[start].TrimStart().Length >= lines[end].Length - lines[end].TrimStart().Length && lines[start].Trim() != "{")
+                start--;
+            return string.Join('\n', lines[start..(end + 1)]);
+        }
+    }
+
     [Fact]
     public void A_comment_keeps_its_limit_and_says_what_it_leaves_out()
     {
