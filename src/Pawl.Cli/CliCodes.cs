@@ -11,6 +11,7 @@ internal static class CliCodes
     public const string NoRules = "cli/no-rules";
     public const string NoSpec = "cli/no-spec";
     public const string NothingEvaluated = "cli/nothing-evaluated";
+    public const string NotComparable = "cli/not-comparable";
     public const string OutsideProject = "cli/outside-project";
     public const string UnknownCord = "cli/unknown-cord";
     public const string UnknownName = "cli/unknown-name";
@@ -28,6 +29,7 @@ internal static class CliCodes
         (NoRules, "No rule is in force, so nothing can be judged.", "Check --rules and `rules:` in pawl.yaml."),
         (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),
+        (NotComparable, "A side of a comparison is no file, folder, record or git revision, or it cannot be read.", "Name what is on the disk, or a revision as git writes it; the message says which."),
         (OutsideProject, "A file lies outside the project root.", "Move it into the project, or give the root with --root."),
         (UnknownCord, "No O-ring of the table has that cord.", "Write cords as lengths, parted by commas: `--cord \"3.53 mm, 0.103 in\"`."),
         (UnknownName, "No rule, quantity, subject, size, steel or diagnostic has that name, or no O-ring of a spec.", "Run `pawl explain` for the list."),

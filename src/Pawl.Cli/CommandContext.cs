@@ -26,6 +26,9 @@ public sealed record CommandContext
 
     public CancellationToken Cancelled { get; init; }
 
+    /// <summary>Where projects and specs are read from.</summary>
+    internal Specs.Files.FileSource Files { get; init; } = Specs.Files.FileSource.Disk;
+
     /// <summary>The layers below.</summary>
     internal Checking.Engine Engine { get; init; } = Checking.Engine.Shipped;
 

@@ -16,7 +16,7 @@ internal static class WarmUp
     /// <summary>Starts for the commands that judge; returns at once.</summary>
     public static void Start(string[] args)
     {
-        if (Environment.ProcessorCount < 2 || args is not ["check", ..])
+        if (Environment.ProcessorCount < 2 || args is not ["check" or "compare", ..])
             return;
 
         new Thread(Run) { IsBackground = true, Name = "warm-up" }.Start();

@@ -1,4 +1,5 @@
 using Pawl.Rules.Packs;
+using Pawl.Specs.Files;
 using Pawl.Specs.Text;
 
 namespace Pawl.Rules;
@@ -15,7 +16,8 @@ public static class RulePacks
     /// <summary>The shipped packs, then the house packs of the folders, which add rules or override limits by id.</summary>
     /// <param name="root">Project root; house folders are relative to it and stay inside it.</param>
     /// <param name="houseFolders">Folders with <c>*.yaml</c> packs.</param>
-    public static RuleSetLoad Load(string root, ImmutableArray<string> houseFolders)
+    /// <param name="source">Where files are read from; null: the disk.</param>
+    public static RuleSetLoad Load(string root, ImmutableArray<string> houseFolders, FileSource? source = null)
     {
         ArgumentNullException.ThrowIfNull(root);
         var shipped = Shipped;
@@ -24,7 +26,7 @@ public static class RulePacks
 
         var diagnostics = new List<Diagnostic>();
         var packs = new List<PackSyntax>();
-        foreach (var (path, bytes) in HouseFolders.Read(root, houseFolders, diagnostics))
+        foreach (var (path, bytes) in HouseFolders.Read(root, houseFolders, source ?? FileSource.Disk, diagnostics))
         {
             if (PackReader.Read(path, bytes, diagnostics) is { } pack)
                 packs.Add(pack);

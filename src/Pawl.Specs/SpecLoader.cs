@@ -16,7 +16,7 @@ public sealed class SpecLoader
     ];
 
     private readonly ProjectRoot _root;
-    private readonly FileStore _files = new();
+    private readonly FileStore _files;
     private readonly Inheritance _inheritance;
     private readonly Lazy<CatalogueFiles> _catalogues;
     private readonly bool _validate;
@@ -25,10 +25,14 @@ public sealed class SpecLoader
     /// <param name="cataloguePaths">Catalogue files, absolute or from the root; they apply in the order of their paths.</param>
     /// <param name="validate">Whether a spec that the reader takes is put before the JSON Schema as well: a second judge, and slow.</param>
     /// <param name="adapterPaths">Adapter files, absolute or from the root.</param>
-    public SpecLoader(string root, ImmutableArray<string> cataloguePaths, bool validate = false, ImmutableArray<string> adapterPaths = default)
+    /// <param name="source">Where files are read from; null: the disk.</param>
+    public SpecLoader(
+        string root, ImmutableArray<string> cataloguePaths, bool validate = false, ImmutableArray<string> adapterPaths = default, FileSource? source = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(root);
-        _root = new(root);
+        var files = source ?? FileSource.Disk;
+        _root = new(root, files);
+        _files = new(files);
         _inheritance = new(_root, _files);
         _catalogues = new(() => CatalogueFiles.Read(
             _root, _files, cataloguePaths.IsDefault ? [] : cataloguePaths, adapterPaths.IsDefault ? [] : adapterPaths));
@@ -57,7 +61,7 @@ public sealed class SpecLoader
         if (_root.Find(path, out var complaint) is not { } source)
             return new() { File = complaint!.Span.File, Diagnostics = [complaint] };
 
-        var file = FileStore.Read(source);
+        var file = _files.Read(source);
         return file.Unreadable is { } unreadable
             ? new() { File = source.Shown, Diagnostics = [unreadable(SourceSpan.Whole(source.Shown), source.Shown)] }
             : Load(file, source);

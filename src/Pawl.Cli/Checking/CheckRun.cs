@@ -63,7 +63,7 @@ internal sealed class CheckRun : IDisposable
         }
 
         // Asked of the request, not of what it happens to match, so that the shape of the output can be relied on.
-        var many = request.Paths is not [var only] || !(only == "-" || File.Exists(context.Absolute(only)));
+        var many = request.Paths is not [var only] || !(only == "-" || context.Files.IsFile(context.Absolute(only)));
         if (many && (settings.Out.Value == Format.Html || (settings.ReportIsFile && settings.ReportFormats.Value is [Format.Html])))
             return Usage.Report(context, command, "A page holds one spec. Give --output DIR for a page each, or name one spec.");
 

@@ -2,6 +2,7 @@ using Pawl.Analysis;
 using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs;
+using Pawl.Specs.Files;
 using Pawl.Specs.Schema;
 using Pawl.Specs.Text;
 
@@ -12,13 +13,9 @@ internal sealed partial record Engine
     /// <summary>The layers as they are shipped.</summary>
     public static Engine Shipped { get; } = new()
     {
-        FindProject = ProjectViews.Find,
-        OpenSpecs = (root, catalogue, adapters, strict) =>
-        {
-            var loader = new SpecLoader(root, catalogue, validate: strict, adapters);
-            return input => input.Bytes is { } bytes ? loader.Load(input.Display, bytes) : loader.Load(input.Display);
-        },
-        LoadRules = RulePacks.Load,
+        FindProject = (folder, root) => ProjectViews.Find(FileSource.Disk, folder, root),
+        OpenSpecs = Opener(FileSource.Disk),
+        LoadRules = (root, folders) => RulePacks.Load(root, folders),
         Analyse = GearboxAnalyser.Analyse,
         Judge = Rules.Judge.Of,
         Schemas = () => ((ImmutableArray<SchemaFile>)[.. SchemaFiles.Specs, .. Rules.Schema.RuleSchemas.Files, .. RecordSchema.Files]).ToImmutableSortedDictionary(
@@ -29,4 +26,19 @@ internal sealed partial record Engine
             .. RuleDiagnosticCatalogue.All.Select(d => (d.Code, d.Meaning, d.Mend)),
         ],
     };
+
+    /// <summary>The same layers, with everything read from elsewhere.</summary>
+    public Engine Reading(FileSource source) => this with
+    {
+        FindProject = (folder, root) => ProjectViews.Find(source, folder, root),
+        OpenSpecs = Opener(source),
+        LoadRules = (root, folders) => RulePacks.Load(root, folders, source),
+    };
+
+    private static Func<string, ImmutableArray<string>, ImmutableArray<string>, bool, Func<SpecInput, SpecLoad>> Opener(FileSource source) =>
+        (root, catalogue, adapters, strict) =>
+        {
+            var loader = new SpecLoader(root, catalogue, validate: strict, adapters, source);
+            return input => input.Bytes is { } bytes ? loader.Load(input.Display, bytes) : loader.Load(input.Display);
+        };
 }

@@ -1,4 +1,5 @@
 using Microsoft.Extensions.FileSystemGlobbing;
+using Pawl.Specs.Files;
 
 namespace Pawl.Cli.Checking;
 
@@ -18,14 +19,14 @@ internal static class FilePatterns
     }
 
     /// <summary>Absolute paths in ordinal order; nothing from hidden folders.</summary>
-    public static string[] Files(string folder, string pattern, ImmutableArray<string> exclude)
+    public static string[] Files(FileSource source, string folder, string pattern, ImmutableArray<string> exclude)
     {
         // A plain name needs no matcher, and most projects list few files.
         if (!IsPattern(pattern) && exclude.IsEmpty)
-            return File.Exists(Path.Combine(folder, pattern)) ? [Path.GetFullPath(pattern, folder)] : [];
+            return source.IsFile(Path.Combine(folder, pattern)) ? [Path.GetFullPath(pattern, folder)] : [];
 
         if (exclude.IsEmpty && EndingOfOneFolder(pattern) is { } ending)
-            return InOneFolder(Path.GetFullPath(FixedPart(pattern), folder), ending);
+            return InOneFolder(source, Path.GetFullPath(FixedPart(pattern), folder), ending);
 
         var start = folder;
         var rest = pattern.StartsWith("./", StringComparison.Ordinal) ? pattern[2..] : pattern;
@@ -42,24 +43,40 @@ internal static class FilePatterns
             rest = rest[3..];
         }
 
-        if (!Directory.Exists(start))
+        if (!source.IsFolder(start))
             return [];
 
         var matcher = new Matcher(StringComparison.Ordinal).AddInclude(rest).AddExclude("**/.*/**");
         foreach (var excluded in exclude)
             matcher.AddExclude(excluded);
-        string[] files = [.. matcher.GetResultsInFullPath(start).Select(Path.GetFullPath)];
+        var found = source == FileSource.Disk
+            ? matcher.GetResultsInFullPath(start)
+            : matcher.Match(start, All(source, start)).Files.Select(match => Path.Combine(start, match.Path));
+        string[] files = [.. found.Select(Path.GetFullPath)];
         Array.Sort(files, StringComparer.Ordinal);
         return files;
     }
 
+    private static IEnumerable<string> All(FileSource source, string folder)
+    {
+        foreach (var entry in source.Entries(folder))
+        {
+            var path = Path.Combine(folder, entry.Name);
+            if (!entry.IsFolder)
+                yield return path;
+            else if (!entry.IsLink && !entry.Name.StartsWith('.'))
+                foreach (var below in All(source, path))
+                    yield return below;
+        }
+    }
+
     /// <summary>The files of a pattern, or none with the reason why they cannot be listed.</summary>
-    public static string[] Readable(string folder, string pattern, out string? problem)
+    public static string[] Readable(FileSource source, string folder, string pattern, out string? problem)
     {
         problem = null;
         try
         {
-            return Files(folder, pattern, []);
+            return Files(source, folder, pattern, []);
         }
         catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
         {
@@ -78,12 +95,9 @@ internal static class FilePatterns
             : null;
     }
 
-    private static string[] InOneFolder(string folder, string ending)
+    private static string[] InOneFolder(FileSource source, string folder, string ending)
     {
-        if (!Directory.Exists(folder))
-            return [];
-
-        var files = Array.FindAll(Directory.GetFiles(folder), f => f.EndsWith(ending, StringComparison.Ordinal));
+        string[] files = [.. from entry in source.Entries(folder) where !entry.IsFolder && entry.Name.EndsWith(ending, StringComparison.Ordinal) select Path.Combine(folder, entry.Name)];
         Array.Sort(files, StringComparer.Ordinal);
         return files;
     }

@@ -1,3 +1,4 @@
+using Pawl.Specs.Files;
 using Pawl.Specs.Model;
 using Pawl.Specs.Reading;
 using Pawl.Specs.Text;
@@ -7,18 +8,18 @@ namespace Pawl.Cli.Checking;
 /// <summary>Finds pawl.yaml and says where each of its values stands.</summary>
 internal static class ProjectViews
 {
-    public static ProjectView Find(string folder, string? root)
+    public static ProjectView Find(FileSource source, string folder, string? root)
     {
-        var file = root is null ? ProjectReader.Find(folder) : Path.Combine(root, ProjectFile.FileName);
-        if (file is null || !File.Exists(file))
+        var file = root is null ? ProjectReader.Find(folder, source) : Path.Combine(root, ProjectFile.FileName);
+        if (file is null || !source.IsFile(file))
             return new ProjectView { Root = root ?? folder };
 
-        var load = ProjectReader.Read(file, ProjectFile.FileName);
+        var load = ProjectReader.Read(file, ProjectFile.FileName, source);
         var view = new ProjectView { Root = root ?? Path.GetDirectoryName(file)!, File = file, Diagnostics = load.Diagnostics };
-        return load.Project is { } project ? Filled(view, project) : view;
+        return load.Project is { } project ? Filled(source, view, project) : view;
     }
 
-    private static ProjectView Filled(ProjectView view, ProjectFile project) => view with
+    private static ProjectView Filled(FileSource source, ProjectView view, ProjectFile project) => view with
     {
         Specs = List(project.Specs),
         Exclude = List(project.Exclude),
@@ -31,15 +32,15 @@ internal static class ProjectViews
         RequireComplete = One(project.RequireComplete),
         AllowIncomplete = One(project.AllowIncomplete),
         RequiredSections = project.RequiredSections,
-        Diagnostics = [.. view.Diagnostics, .. Idle(view.Root, project.Catalogues, "catalogue"), .. Idle(view.Root, project.Adapters, "adapter"), .. UnknownFormats(project), .. OutsideReports(view.Root, project)],
+        Diagnostics = [.. view.Diagnostics, .. Idle(source, view.Root, project.Catalogues, "catalogue"), .. Idle(source, view.Root, project.Adapters, "adapter"), .. UnknownFormats(project), .. OutsideReports(view.Root, project)],
     };
 
     // Not refused: what is missing in a catalogue is an error of the spec that wants it.
-    private static IEnumerable<Diagnostic> Idle(string root, ImmutableArray<Stated<string>> patterns, string what)
+    private static IEnumerable<Diagnostic> Idle(FileSource source, string root, ImmutableArray<Stated<string>> patterns, string what)
     {
         foreach (var pattern in patterns)
         {
-            if (FilePatterns.Readable(root, pattern.Value, out var problem).Length == 0)
+            if (FilePatterns.Readable(source, root, pattern.Value, out var problem).Length == 0)
             {
                 yield return problem is null
                     ? new(CliCodes.NoCatalogue, Severity.Warning, pattern.Span, $"`{pattern.Value}` matches no {what}.", "Paths count from the project file. Mend the pattern or take it out.")

@@ -14,7 +14,7 @@ internal static class SettingsResolver
         // Without a project file the working folder is the project, unless the specs lie elsewhere.
         if (project.File is null && request.Root is null)
             project = project with { Root = IsWithin(start, context.Folder) ? context.Folder : start };
-        if (request.Root is not null && !Directory.Exists(project.Root))
+        if (request.Root is not null && !context.Files.IsFolder(project.Root))
         {
             error = $"--root is no folder: {request.Root}";
             return null;
@@ -46,8 +46,8 @@ internal static class SettingsResolver
             Specs = fromProject ? project.Specs ?? new([], Origins.Default) : new(request.Paths, Origins.CommandLine),
             FromProject = fromProject,
             Exclude = project.Exclude ?? new([], Origins.Default),
-            Catalogue = Files(project, project.Catalogues),
-            Adapters = Files(project, project.Adapters),
+            Catalogue = Files(context, project, project.Catalogues),
+            Adapters = Files(context, project, project.Adapters),
             Rules = HouseRules(request, project, context),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
@@ -58,7 +58,7 @@ internal static class SettingsResolver
             ReportPlace = place,
             ReportIsFile = isFile,
             ReportFormats = formats,
-            Color = Color(request, context),
+            Color = Color(request.Color, context),
             Quiet = request.Quiet,
             Verbose = request.Verbose,
             StrictSchema = request.StrictSchema,
@@ -73,7 +73,7 @@ internal static class SettingsResolver
             first = request.StdinPath is { } standIn ? Path.GetDirectoryName(standIn) is { Length: > 0 } folder ? folder : "." : ".";
 
         var absolute = context.Absolute(FilePatterns.FixedPart(first));
-        while (!Directory.Exists(absolute) && Path.GetDirectoryName(absolute) is { } parent)
+        while (!context.Files.IsFolder(absolute) && Path.GetDirectoryName(absolute) is { } parent)
             absolute = parent;
         return absolute;
     }
@@ -163,7 +163,7 @@ internal static class SettingsResolver
             word.Origin);
     }
 
-    private static Setting<ImmutableArray<string>> Files(ProjectView project, Setting<ImmutableArray<string>>? stated)
+    private static Setting<ImmutableArray<string>> Files(CommandContext context, ProjectView project, Setting<ImmutableArray<string>>? stated)
     {
         if (stated is not { } patterns)
             return new([], Origins.Default);
@@ -171,14 +171,15 @@ internal static class SettingsResolver
         var files = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var pattern in patterns.Value)
         {
-            foreach (var file in FilePatterns.Readable(project.Root, pattern, out _))
+            foreach (var file in FilePatterns.Readable(context.Files, project.Root, pattern, out _))
                 files.Add(RelativeTo(project.Root, file));
         }
 
         return new([.. files], patterns.Origin);
     }
 
-    private static Setting<bool> Color(CheckRequest request, CommandContext context) => request.Color switch
+    /// <summary>Whether to colour text.</summary>
+    internal static Setting<bool> Color(string? option, CommandContext context) => option switch
     {
         "always" => new(true, Origins.CommandLine),
         "never" => new(false, Origins.CommandLine),

@@ -36,11 +36,11 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
                 Problem(CliCodes.NoSpec, "pawl", "An empty argument names no spec.", "Is a variable of the shell unset? A single point is the working folder.");
             else if (path == "-")
                 StandardInput(stdinPath);
-            else if (FilePatterns.IsPattern(path) && !File.Exists(context.Absolute(path)))
+            else if (FilePatterns.IsPattern(path) && !context.Files.IsFile(context.Absolute(path)))
                 Pattern(path, context.Folder, []);
-            else if (Directory.Exists(context.Absolute(path)))
+            else if (context.Files.IsFolder(context.Absolute(path)))
                 Folder(path);
-            else if (File.Exists(context.Absolute(path)))
+            else if (context.Files.IsFile(context.Absolute(path)))
                 Add(context.Absolute(path), named: true);
             else
                 Problem(CliCodes.NoSpec, path, "There is no such file or folder.", "Paths count from the working folder.");
@@ -50,7 +50,7 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         {
             try
             {
-                var files = FilePatterns.Files(from, pattern, exclude);
+                var files = FilePatterns.Files(context.Files, from, pattern, exclude);
                 foreach (var file in files)
                     Add(file, named: false);
                 if (files.Length == 0)
@@ -146,19 +146,19 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
         {
             try
             {
-                foreach (var entry in new DirectoryInfo(folder).EnumerateFileSystemInfos())
+                foreach (var entry in context.Files.Entries(folder))
                 {
                     if (entry.Name.StartsWith('.'))
                         continue;
-                    if (entry is DirectoryInfo)
+                    if (entry.IsFolder)
                     {
                         // A link to a folder may lead in a circle or out of the project.
-                        if (!entry.Attributes.HasFlag(FileAttributes.ReparsePoint))
-                            Walk(entry.FullName);
+                        if (!entry.IsLink)
+                            Walk(Path.Combine(folder, entry.Name));
                     }
-                    else if (entry.Extension is ".yaml" or ".yml")
+                    else if (Path.GetExtension(entry.Name) is ".yaml" or ".yml")
                     {
-                        Add(entry.FullName, named: false);
+                        Add(Path.Combine(folder, entry.Name), named: false);
                     }
                 }
             }

@@ -14,6 +14,15 @@ internal static class Examples
             ("pawl check - --stdin-path specs/draft.yaml < draft.yaml", "from standard input, as an editor does"),
             ("pawl check --show-config", "what is in force, and where it was set"),
         ],
+        "compare" =>
+        [
+            ("pawl compare main .", "the working folder with main"),
+            ("pawl compare origin/main HEAD --format markdown", "for a comment on a pull request"),
+            ("pawl compare v1.2 HEAD --fail-on-loss '10 %'", "fail when a margin loses a tenth or more"),
+            ("pawl compare main specs/tarn-120", "one folder, with the same folder in main"),
+            ("pawl compare reports/r180.json specs/tarn-180/r180.yaml", "a record with the spec as it is now"),
+            ("pawl compare --family specs/tarn-180", "the variants of a family beside each other"),
+        ],
         "explain" =>
         [
             ("pawl explain", "all names"),

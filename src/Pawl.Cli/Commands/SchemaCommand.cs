@@ -13,7 +13,7 @@ internal static class SchemaCommand
     {
         var name = new Argument<string>("NAME")
         {
-            Description = "gearbox, catalogue, project, rules or record. None: all, with --output; else the list.",
+            Description = "gearbox, catalogue, project, rules, record or comparison. None: all, with --output; else the list.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var output = CheckCommand.Text("--output", "DIR", "The folder to write to.", "-o");

@@ -20,6 +20,20 @@ internal static class OutcomeClass
         _ => "aside",
     };
 
+    /// <summary>The class of a text that begins with the sign of an outcome or of a margin that shrank or grew, or nothing.</summary>
+    public static string OfSign(string text)
+    {
+        foreach (var outcome in Enum.GetValues<OutcomeWord>())
+        {
+            if (text.StartsWith(Labels.Symbol(outcome) + " ", StringComparison.Ordinal))
+                return Of(outcome);
+        }
+
+        return text.StartsWith("▼ ", StringComparison.Ordinal) ? Of(OutcomeWord.UnderConcession)
+            : text.StartsWith("▲ ", StringComparison.Ordinal) ? Of(OutcomeWord.Conforms)
+            : "";
+    }
+
     /// <summary>The class of a cell that holds just an outcome, or nothing.</summary>
     public static string Of(string cell)
     {

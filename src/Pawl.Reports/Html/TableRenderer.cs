@@ -55,7 +55,7 @@ internal sealed class TableRenderer : HtmlObjectRenderer<Table>
             var cell = (TableCell)row[i];
             var text = cell.Descendants<Inline>() is var inlines ? PlainText(inlines) : "";
             var (tag, scope) = row.IsHeader ? ("th", " scope=\"col\"") : i == 0 ? ("th", " scope=\"row\"") : ("td", "");
-            var css = Classes(table, row, i, text);
+            var css = Classes(table, row, i, text, SignOf(cell));
             renderer.Write($"<{tag}{scope}{(css.Length > 0 ? $" class=\"{css}\"" : "")}>");
             var paragraphs = renderer.ImplicitParagraph;
             renderer.ImplicitParagraph = true;
@@ -67,10 +67,16 @@ internal sealed class TableRenderer : HtmlObjectRenderer<Table>
         renderer.Write("</tr>\n");
     }
 
-    private static string Classes(Table table, TableRow row, int column, string text)
+    /// <summary>The text of a cell that is strong as a whole: a sign and what it stands for. No text of a spec is strong.</summary>
+    private static string SignOf(TableCell cell) =>
+        cell.Descendants<EmphasisInline>().FirstOrDefault() is { DelimiterCount: 2 } strong && PlainText(strong) is var text && text == PlainText(cell.Descendants<Inline>()).Trim()
+            ? text
+            : "";
+
+    private static string Classes(Table table, TableRow row, int column, string text, string sign)
     {
         var right = column < table.ColumnDefinitions.Count && table.ColumnDefinitions[column].Alignment == TableColumnAlign.Right;
-        var outcome = row.IsHeader ? "" : OutcomeClass.Of(text);
+        var outcome = row.IsHeader ? "" : sign.Length > 0 ? OutcomeClass.OfSign(sign) : OutcomeClass.Of(text);
         return (right, outcome) switch
         {
             (false, _) => outcome,

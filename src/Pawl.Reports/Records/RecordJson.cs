@@ -9,7 +9,9 @@ namespace Pawl.Reports.Records;
 /// <summary>The record as JSON and back.</summary>
 internal static class RecordJson
 {
-    private static readonly JsonSerializerOptions Written = Options();
+    private static readonly JsonSerializerOptions Written = Like(RecordContext.Default);
+
+    private static readonly JsonSerializerOptions Reading = new(Written) { Converters = { new Finite() } };
 
     public static JsonSerializerOptions SerializerOptions => Written;
 
@@ -26,7 +28,7 @@ internal static class RecordJson
         try
         {
             RequireFormat(json);
-            return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)Written.GetTypeInfo(typeof(ConformanceRecord)))
+            return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)Reading.GetTypeInfo(typeof(ConformanceRecord)))
                 ?? throw new FormatException("The record is null.");
         }
         catch (JsonException malformed)
@@ -54,13 +56,25 @@ internal static class RecordJson
         }
     }
 
-    private static JsonSerializerOptions Options() => new(RecordContext.Default.Options)
+    /// <summary>The conventions of the record, for the types of a context.</summary>
+    public static JsonSerializerOptions Like(JsonSerializerContext context) => new(context.Options)
     {
         // Units and symbols stay readable; the record is a file, never a piece of a web page.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NewLine = "\n",
-        TypeInfoResolver = RecordContext.Default.WithAddedModifier(LeaveOutWhatIsEmpty),
+        TypeInfoResolver = context.WithAddedModifier(LeaveOutWhatIsEmpty),
     };
+
+    /// <summary>1e999 is a number of JSON and none that can be reckoned with.</summary>
+    private sealed class Finite : JsonConverter<double>
+    {
+        public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            reader.TokenType == JsonTokenType.Number && reader.TryGetDouble(out var number) && double.IsFinite(number)
+                ? number
+                : throw new JsonException("A number is expected that is not too large.");
+
+        public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options) => writer.WriteNumberValue(value);
+    }
 
     /// <summary>Optional texts and lists are left out when empty; required ones always stand.</summary>
     private static void LeaveOutWhatIsEmpty(JsonTypeInfo type)

@@ -1,6 +1,8 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
+using Pawl.Reports.Comparing;
 using Pawl.Specs.Schema;
 
 namespace Pawl.Reports.Records;
@@ -10,12 +12,15 @@ namespace Pawl.Reports.Records;
 public static class RecordSchema
 {
     /// <summary>The schemas of this layer, as kept in the folder <c>schema</c>.</summary>
-    public static ImmutableArray<SchemaFile> Files { get; } = [new("record.schema.json", Generate)];
+    public static ImmutableArray<SchemaFile> Files { get; } =
+    [
+        new("record.schema.json", () => Generate(RecordJson.SerializerOptions, typeof(ConformanceRecord), "Pawl conformance record", "The judgement of one variant as one document.")),
+        new("comparison.schema.json", () => Generate(ComparisonJson.SerializerOptions, typeof(ComparisonRecord), "Pawl comparison", "What a change does to every check, as one document.")),
+    ];
 
-    private static string Generate()
+    private static string Generate(JsonSerializerOptions options, Type type, string title, string description)
     {
-        var options = RecordJson.SerializerOptions;
-        var node = options.GetJsonSchemaAsNode(typeof(ConformanceRecord), new()
+        var node = options.GetJsonSchemaAsNode(type, new()
         {
             TreatNullObliviousAsNonNullable = true,
             TransformSchemaNode = Describe,
@@ -24,8 +29,8 @@ public static class RecordSchema
         var schema = new JsonObject
         {
             ["$schema"] = "http://json-schema.org/draft-07/schema#",
-            ["title"] = "Pawl conformance record",
-            ["description"] = "The judgement of one variant as one document.",
+            ["title"] = title,
+            ["description"] = description,
         };
         foreach (var (key, value) in node.AsObject().ToList())
         {

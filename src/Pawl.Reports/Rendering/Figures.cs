@@ -36,6 +36,9 @@ internal static class Figures
         return $"{(margin > 0 ? "+" : "")}{Rounded(percent, digits)} %";
     }
 
+    /// <summary>A share without a sign: <c>12 %</c>.</summary>
+    public static string Share(double share) => $"{Rounded(share * 100, Math.Max(2, Magnitude(share * 100) + 1))} %";
+
     /// <summary>The margin of a finding: in the unit of the value where the limit is zero, <c>−5 mm</c>, else a percentage; a dash without one.</summary>
     public static string Margin(FindingRecord finding) => Margin(finding.Margin, finding.AbsoluteMargin);
 

@@ -10,7 +10,7 @@ internal static class HouseFolders
     private const int MostPacks = 200;
 
     /// <summary>Every <c>*.yaml</c> directly in the folders, by path from the root, in order.</summary>
-    public static List<(string Path, byte[] Bytes)> Read(string root, ImmutableArray<string> folders, List<Diagnostic> diagnostics)
+    public static List<(string Path, byte[] Bytes)> Read(string root, ImmutableArray<string> folders, FileSource source, List<Diagnostic> diagnostics)
     {
         var packs = new List<(string Path, byte[] Bytes)>();
         var top = Path.TrimEndingDirectorySeparator(Path.GetFullPath(root));
@@ -24,7 +24,7 @@ internal static class HouseFolders
                 continue;
             }
 
-            if (!Directory.Exists(full))
+            if (!source.IsFolder(full))
             {
                 diagnostics.Add(RuleDiagnostics.Error(
                     RuleCodes.MissingFolder, SourceSpan.Whole(folder),
@@ -33,7 +33,7 @@ internal static class HouseFolders
                 continue;
             }
 
-            if (Files(full, folder, diagnostics) is not { } files)
+            if (Files(full, folder, source, diagnostics) is not { } files)
                 continue;
             foreach (var file in files)
             {
@@ -46,9 +46,9 @@ internal static class HouseFolders
                     return packs;
                 }
 
-                if (!IsRealPathWithin(file, top))
+                if (!IsRealPathWithin(file, top, source))
                     diagnostics.Add(Outside(shown));
-                else if (Bytes(file, shown, diagnostics) is { } bytes)
+                else if (Bytes(file, shown, source, diagnostics) is { } bytes)
                     packs.Add((shown, bytes));
             }
         }
@@ -57,11 +57,11 @@ internal static class HouseFolders
     }
 
     /// <summary>The pack files of a folder in order, or null with the reason: a folder that adds no rule is never a pass.</summary>
-    private static string[]? Files(string full, string folder, List<Diagnostic> diagnostics)
+    private static string[]? Files(string full, string folder, FileSource source, List<Diagnostic> diagnostics)
     {
         try
         {
-            var files = Directory.GetFiles(full, "*.yaml");
+            string[] files = [.. from entry in source.Entries(full) where !entry.IsFolder && entry.Name.EndsWith(".yaml", StringComparison.Ordinal) select Path.Combine(full, entry.Name)];
             Array.Sort(files, StringComparer.Ordinal);
             if (files.Length > 0)
                 return files;
@@ -78,11 +78,11 @@ internal static class HouseFolders
         return null;
     }
 
-    private static byte[]? Bytes(string file, string shown, List<Diagnostic> diagnostics)
+    private static byte[]? Bytes(string file, string shown, FileSource source, List<Diagnostic> diagnostics)
     {
         try
         {
-            var bytes = WholeFile.Read(file, YamlReader.MostBytes, out _);
+            var bytes = source.Read(file, YamlReader.MostBytes, out _);
             if (bytes is null)
                 diagnostics.Add(Unreadable(shown, $"The file has more than {YamlReader.MostBytes / 1_000_000} MB."));
             else if (bytes.Length == 0)
@@ -99,24 +99,35 @@ internal static class HouseFolders
     }
 
     /// <summary>Links are followed: a pack may not lie outside the project by one.</summary>
-    private static bool IsRealPathWithin(string file, string top)
+    private static bool IsRealPathWithin(string file, string top, FileSource source)
     {
         try
         {
-            var info = new FileInfo(file);
-            var real = info.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? info.FullName;
-            for (var folder = info.Directory; folder is not null && folder.FullName.Length > top.Length; folder = folder.Parent)
+            for (var at = file; at is not null && at.Length > top.Length; at = Path.GetDirectoryName(at))
             {
-                if (folder.ResolveLinkTarget(returnFinalTarget: true) is { } target && !IsWithin(target.FullName, top))
+                if (!IsWithin(EndOfLinks(at, source), top))
                     return false;
             }
 
-            return IsWithin(real, top);
+            return IsWithin(file, top);
         }
         catch (IOException)
         {
             return false;
         }
+    }
+
+    private static string EndOfLinks(string path, FileSource source)
+    {
+        const int most = 40;
+        for (var i = 0; i < most; i++)
+        {
+            if (source.LinkTarget(path) is not { } target)
+                return path;
+            path = Path.GetFullPath(target, Path.GetDirectoryName(path)!);
+        }
+
+        throw new IOException("The links lead in a circle.");
     }
 
     private static bool IsWithin(string path, string top) =>

@@ -26,22 +26,23 @@ internal sealed record ParsedFile(
 }
 
 /// <summary>Reads files; a file that many specs share is read and parsed once.</summary>
-internal sealed class FileStore
+/// <param name="source">Where they are.</param>
+internal sealed class FileStore(FileSource source)
 {
     private readonly ConcurrentDictionary<string, Lazy<ParsedFile>> _shared = new(StringComparer.Ordinal);
 
     /// <summary>A file that many may name.</summary>
-    public ParsedFile Shared(SourcePath path) => _shared.GetOrAdd(path.Full, static (_, file) => new(() => Read(file)), path).Value;
+    public ParsedFile Shared(SourcePath path) => _shared.GetOrAdd(path.Full, (_, file) => new(() => Read(file)), path).Value;
 
     /// <summary>Reads and parses a file.</summary>
-    public static ParsedFile Read(SourcePath path)
+    public ParsedFile Read(SourcePath path)
     {
         try
         {
-            if (Directory.Exists(path.Full))
+            if (source.IsFolder(path.Full))
                 return Unreadable(path, (span, name) => SpecDiagnostics.UnreadableFile(span, name, "it is a folder"));
 
-            return WholeFile.Read(path.Full, YamlReader.MostBytes, out var length) switch
+            return source.Read(path.Full, YamlReader.MostBytes, out var length) switch
             {
                 null => new(path.Shown, null, null, [SpecDiagnostics.TooLarge(path.Shown, length)]),
                 [] => new(path.Shown, null, null, [SpecDiagnostics.EmptyFile(SourceSpan.Whole(path.Shown))]),
@@ -72,16 +73,20 @@ internal sealed class FileStore
     private static ParsedFile Unreadable(SourcePath path, Func<SourceSpan, string, Diagnostic> complaint) =>
         new(path.Shown, null, null, [], complaint);
 
-    private static string? NearestFile(string full)
+    private string? NearestFile(string full)
     {
         try
         {
-            if (Path.GetDirectoryName(full) is not { } folder || !Directory.Exists(folder))
+            if (Path.GetDirectoryName(full) is not { } folder || !source.IsFolder(folder))
                 return null;
 
             List<string> names = [];
-            foreach (var file in Directory.EnumerateFiles(folder))
-                names.Add(Path.GetFileName(file));
+            foreach (var entry in source.Entries(folder))
+            {
+                if (!entry.IsFolder)
+                    names.Add(entry.Name);
+            }
+
             names.Sort(StringComparer.Ordinal);
             return Nearest.To(Path.GetFileName(full), names);
         }

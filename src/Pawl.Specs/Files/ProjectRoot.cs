@@ -7,12 +7,14 @@ namespace Pawl.Specs.Files;
 internal sealed class ProjectRoot
 {
     private const int MostLinks = 40;
+    private readonly FileSource _source;
     private readonly string _written;
     private readonly string _real;
     private readonly ConcurrentDictionary<string, string> _realFolders = new(StringComparer.Ordinal);
 
-    public ProjectRoot(string folder)
+    public ProjectRoot(string folder, FileSource source)
     {
+        _source = source;
         _written = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
         var links = 0;
         _real = RealPath(_written, ref links) ?? _written;
@@ -119,7 +121,7 @@ internal sealed class ProjectRoot
         }
 
         var path = Path.Combine(realParent, Path.GetFileName(full));
-        if (new FileInfo(path).LinkTarget is not { } target)
+        if (_source.LinkTarget(path) is not { } target)
             return path;
         return ++links > MostLinks ? null : RealPath(Path.TrimEndingDirectorySeparator(Path.GetFullPath(target, realParent)), ref links);
     }

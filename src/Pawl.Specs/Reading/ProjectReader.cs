@@ -14,17 +14,20 @@ public sealed record ProjectLoad(ProjectFile? Project, ImmutableArray<Diagnostic
 public static partial class ProjectReader
 {
     /// <summary>The nearest project file from a folder upwards, or null. The folder that holds <c>.git</c> is the last one looked at.</summary>
-    public static string? Find(string folder)
+    /// <param name="folder">Where to begin.</param>
+    /// <param name="source">Where files are read from; null: the disk.</param>
+    public static string? Find(string folder, FileSource? source = null)
     {
+        source ??= FileSource.Disk;
         for (var at = Path.GetFullPath(folder); at is not null; at = Path.GetDirectoryName(at))
         {
             var file = Path.Combine(at, ProjectFile.FileName);
-            if (File.Exists(file))
+            if (source.IsFile(file))
                 return file;
 
             // A work tree of its own has a file of that name, a repository a folder.
             var git = Path.Combine(at, ".git");
-            if (Directory.Exists(git) || File.Exists(git))
+            if (source.IsFolder(git) || source.IsFile(git))
                 return null;
         }
 
@@ -34,11 +37,12 @@ public static partial class ProjectReader
     /// <summary>Reads a project file.</summary>
     /// <param name="path">Where it is.</param>
     /// <param name="shown">The path that messages carry.</param>
-    public static ProjectLoad Read(string path, string shown)
+    /// <param name="source">Where files are read from; null: the disk.</param>
+    public static ProjectLoad Read(string path, string shown, FileSource? source = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(shown);
-        var file = FileStore.Read(new(path, shown));
+        var file = new FileStore(source ?? FileSource.Disk).Read(new(path, shown));
         List<Diagnostic> diagnostics = [.. file.Diagnostics];
         if (file.Unreadable is { } unreadable)
             diagnostics.Add(unreadable(SourceSpan.Whole(shown), shown));
