@@ -150,12 +150,12 @@ public sealed class JUnitDocument : RunDocument, IDisposable
         {
             Errors(spec.Diagnostics);
             if (spec.Defect is { } defect)
-                Problem("error", "pawl/defect", defect, "");
+                Problem("error", "pawl/defect", defect);
         }
 
         var statement = spec.Record is { } record ? $"{Labels.Of(record.Verdict)}. {record.Verdict.Statement}" : "";
         if (spec.Fails)
-            Problem("failure", "verdict", statement, "");
+            Problem("failure", "verdict", statement);
         else if (statement.Length > 0)
             Output(statement);
         _xml.WriteEndElement();
@@ -164,7 +164,7 @@ public sealed class JUnitDocument : RunDocument, IDisposable
     private void Errors(IEnumerable<Diagnostic> diagnostics)
     {
         foreach (var diagnostic in diagnostics.Where(d => d.Severity == Severity.Error))
-            Problem("error", diagnostic.Code, diagnostic.Message, $"{diagnostic.Span}\n{diagnostic.Hint}");
+            Problem("error", diagnostic.Code, diagnostic.Message, diagnostic.Span.ToString(), diagnostic.Hint ?? "");
     }
 
     private void Case(string name, FindingRecord finding, RuleRecord? rule)
@@ -178,7 +178,7 @@ public sealed class JUnitDocument : RunDocument, IDisposable
                 _xml.WriteElementString("skipped", $"not evaluated: {SafeText.Line(string.Join("; ", finding.Reasons))}");
                 break;
             case OutcomeWord.Fails when IsFailure(finding):
-                Problem("failure", finding.Rule, measured, $"{finding.Place}\nseverity: {Labels.Of(finding.Severity)}\nwhy: {rule?.Why}\nmend: {rule?.Mend}");
+                Problem("failure", finding.Rule, measured, finding.Place.ToString(), $"severity: {Labels.Of(finding.Severity)}", $"why: {rule?.Why}", $"mend: {rule?.Mend}");
                 break;
             case OutcomeWord.Fails:
                 Output($"{finding.Place}: {Labels.Of(finding.Severity)} {measured}");
@@ -199,12 +199,13 @@ public sealed class JUnitDocument : RunDocument, IDisposable
         _xml.WriteAttributeString("time", "0");
     }
 
-    private void Problem(string element, string type, string message, string lines)
+    private void Problem(string element, string type, string message, params ReadOnlySpan<string> lines)
     {
         _xml.WriteStartElement(element);
         _xml.WriteAttributeString("type", type);
         _xml.WriteAttributeString("message", SafeText.Line(message));
-        _xml.WriteString(string.Join('\n', lines.Split('\n').Select(SafeText.Line)).Trim());
+        for (var i = 0; i < lines.Length; i++)
+            _xml.WriteString((i == 0 ? "" : "\n") + LogText.Line(SafeText.Line(lines[i])));
         _xml.WriteEndElement();
     }
 

@@ -10,7 +10,7 @@ internal static class SarifText
     public static string Plain(string text)
     {
         var line = SafeText.Line(text);
-        if (!line.AsSpan().ContainsAny('{', '}', '['))
+        if (!line.AsSpan().ContainsAny('{', '}', ']'))
             return line;
 
         var plain = new StringBuilder(line.Length + 8);
