@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Xml;
 using System.Xml.Linq;
-using System.Xml.Schema;
 using Pawl.Cli.Checking;
 
 namespace Pawl.Cli.Tests;

@@ -74,7 +74,7 @@ public sealed class AnnotationDocument(string project) : RunDocument
         _verdicts.Append(text);
     }
 
-    public override string Finish(RunEnd end)
+    public override string Finish(RunEnd ended)
     {
         using var text = new StringWriter { NewLine = "\n" };
         var lines = new Lines(text);

@@ -64,7 +64,7 @@ public sealed class JUnitDocument : RunDocument, IDisposable
         _xml.WriteEndElement();
     }
 
-    public override string Finish(RunEnd end)
+    public override string Finish(RunEnd ended)
     {
         // What is wrong with a spec stands in its suite; what is left is wrong with the run.
         var left = _complaints.Where(d => !_ofSpecs.Contains(d)).ToList();

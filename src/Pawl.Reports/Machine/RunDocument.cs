@@ -40,5 +40,5 @@ public abstract class RunDocument
     public abstract void Add(SpecOutcome spec);
 
     /// <summary>The whole text; nothing can be added after it.</summary>
-    public abstract string Finish(RunEnd end);
+    public abstract string Finish(RunEnd ended);
 }

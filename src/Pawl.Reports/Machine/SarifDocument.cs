@@ -89,13 +89,13 @@ public sealed class SarifDocument : RunDocument, IDisposable
         }
     }
 
-    public override string Finish(RunEnd end)
+    public override string Finish(RunEnd ended)
     {
-        ArgumentNullException.ThrowIfNull(end);
+        ArgumentNullException.ThrowIfNull(ended);
         _json.WriteEndArray();
         var codes = _notes.Select(n => n.Code).Distinct().Order(StringComparer.Ordinal).ToList();
         Tool(codes);
-        Invocation(end, codes);
+        Invocation(ended, codes);
         Artifacts();
         _json.WriteString("columnKind", "utf16CodeUnits");
         _json.WriteStartObject("automationDetails");
@@ -308,12 +308,12 @@ public sealed class SarifDocument : RunDocument, IDisposable
         _json.WriteEndObject();
     }
 
-    private void Invocation(RunEnd end, List<string> codes)
+    private void Invocation(RunEnd ended, List<string> codes)
     {
         _json.WriteStartArray("invocations");
         _json.WriteStartObject();
-        _json.WriteBoolean("executionSuccessful", end.Successful);
-        _json.WriteNumber("exitCode", end.ExitCode);
+        _json.WriteBoolean("executionSuccessful", ended.Successful);
+        _json.WriteNumber("exitCode", ended.ExitCode);
         Notifications("toolConfigurationNotifications", codes, isConfiguration: true);
         Notifications("toolExecutionNotifications", codes, isConfiguration: false);
         _json.WriteEndObject();

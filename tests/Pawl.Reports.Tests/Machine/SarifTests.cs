@@ -6,7 +6,7 @@ namespace Pawl.Reports.Tests.Machine;
 
 public sealed class SarifTests
 {
-    private static IEnumerable<JsonElement> Results(JsonElement run) => run.GetProperty("results").EnumerateArray();
+    private static JsonElement.ArrayEnumerator Results(JsonElement run) => run.GetProperty("results").EnumerateArray();
 
     private static string Text(JsonElement element, params string[] path) => path.Aggregate(element, (e, key) => e.GetProperty(key)).GetString()!;
 
