@@ -59,9 +59,8 @@ public sealed class SarifTests
         var tip = Results(Documents.Sarif()).First();
 
         Assert.Equal(
-            "meshes.sun~planet.sun The tip stays clear of the mate's root: value 0.512 mm at worst (nominal 0.525, 0.510…0.540), limit at least 0.625 mm, margin −18 %.".Split(':')[0],
-            Text(tip, "message", "text").Split(':')[0]);
-        Assert.Contains(", limit at least 0.625 mm, margin −", Text(tip, "message", "text"), StringComparison.Ordinal);
+            "meshes.sun~planet.sun The tip stays clear of the mate's root: value 0.510 mm at worst (nominal 0.525, 0.510…0.540), limit at least 0.625 mm, margin −18 %.",
+            Text(tip, "message", "text"));
         var place = Place(tip.GetProperty("locations")[0]);
         Assert.Equal("specs/tarn-180/r180.yaml", Text(place, "artifactLocation", "uri"));
         Assert.Equal("%SRCROOT%", Text(place, "artifactLocation", "uriBaseId"));
