@@ -1,4 +1,3 @@
-using System.Globalization;
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
 
@@ -7,7 +6,7 @@ namespace Pawl.Reports;
 /// <summary>How much the text says.</summary>
 public enum TextLevel
 {
-    /// <summary>Failures, one line each, and the summary.</summary>
+    /// <summary>The summary.</summary>
     Quiet,
 
     /// <summary>Failures with why and how to mend, concessions, what is not evaluated, the summary.</summary>
@@ -30,12 +29,11 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(to);
         var lines = new Lines(to);
-        var rules = level == TextLevel.Quiet ? null : record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
-        foreach (var failure in FailureList.Of(record))
-            Write(failure, rules, lines);
-
         if (level != TextLevel.Quiet)
         {
+            var rules = record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
+            foreach (var failure in FailureList.Of(record))
+                Write(failure, rules, lines);
             Concessions(record, lines);
             Waiting(record, lines);
         }
@@ -43,7 +41,7 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         if (level == TextLevel.Verbose)
         {
             foreach (var finding in FindingOrder.WorstFirst(record.Findings, OutcomeWord.Conforms))
-                lines.Write($"{Place(finding)} {_paint.Green("conforms")} {Head(finding)}: {Measured(finding)}");
+                lines.Write($"{Place(finding)} {_paint.Green("conforms")} {Head(finding)}: {FindingText.Measured(finding)}");
             foreach (var deviation in record.Deviations)
             {
                 lines.Write($"{Safe(deviation.Place.ToString())}: {_paint.Yellow("deviation")} {Safe(deviation.Rule)}: {Safe(deviation.What)} "
@@ -61,7 +59,7 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         lines.Write(Summary(record));
     }
 
-    private void Write(Failure failure, Dictionary<string, RuleRecord>? rules, Lines lines)
+    private void Write(Failure failure, Dictionary<string, RuleRecord> rules, Lines lines)
     {
         var (finding, indent, also) = (failure.Worst, failure.IsConsequence ? "  " : "", failure.Also(Safe));
         var severity = Labels.Of(finding.Severity);
@@ -71,9 +69,7 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             SeverityWord.Warning => _paint.Yellow(severity),
             _ => _paint.Blue(severity),
         };
-        lines.Write($"{indent}{Place(finding)} {painted} {Head(finding)}: {Measured(finding)}{(rules is null && also.Length > 0 ? $"; {also}" : "")}");
-        if (rules is null || !rules.TryGetValue(finding.Rule, out var rule))
-            return;
+        lines.Write($"{indent}{Place(finding)} {painted} {Head(finding)}: {FindingText.Measured(finding)}");
         if (also.Length > 0)
             lines.Write($"{indent}  {also}");
         foreach (var reason in finding.Reasons)
@@ -83,6 +79,8 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
 
         // Whoever mends the cause needs no advice on what follows from it.
         if (failure.IsConsequence && level != TextLevel.Verbose)
+            return;
+        if (!rules.TryGetValue(finding.Rule, out var rule))
             return;
         lines.Write($"{indent}  {_paint.Dim("why:")} {Safe(rule.Why)}");
         lines.Write($"{indent}  {_paint.Dim("mend:")} {Safe(rule.Mend)}");
@@ -94,11 +92,9 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
     {
         foreach (var finding in FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession))
         {
-            lines.Write($"{Place(finding)} {_paint.Yellow("concession")} {Head(finding)}: {Measured(finding)}");
-            if (finding.Concession is not { } concession)
-                continue;
-            var variants = concession.Variants.IsEmpty ? "" : $", for {Safe(string.Join(", ", concession.Variants))}";
-            lines.Write($"  until {Day(concession.Expires)}, down to {Figures.Margin(concession.WorstMargin)}{variants}, approved by {Safe(concession.ApprovedBy)}: {Safe(concession.Reason)}");
+            lines.Write($"{Place(finding)} {_paint.Yellow("concession")} {Head(finding)}: {FindingText.Measured(finding)}");
+            if (finding.Concession is { } concession)
+                lines.Write($"  {FindingText.Of(concession)}");
         }
     }
 
@@ -131,21 +127,7 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
 
     private static string Place(FindingRecord finding) => Safe(finding.Place.ToString()) + ":";
 
-    private static string Head(FindingRecord finding) => $"{Safe(finding.Rule)}: {Safe(finding.Subject)} {Safe(finding.Title)}";
-
-    private static string Measured(FindingRecord finding)
-    {
-        // A list of faults that should be empty: what is in it says all, and "limit none" would read as no limit.
-        if (finding.OneOf is ["none"] && finding.Measured?.Value.Text is { } faults && faults != "none")
-            return Safe(faults);
-
-        var (value, limit) = Figures.Apart(finding);
-        var margin = finding.Margin is null ? ""
-            : $", margin {(finding.Outcome == OutcomeWord.UnderConcession ? Figures.ConcededMargin(finding) : Figures.Margin(finding))}";
-        return $"value {Safe(value)}, limit {Safe(limit)}{margin}";
-    }
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static string Head(FindingRecord finding) => $"{Safe(finding.Rule)}: {FindingText.Head(finding)}";
 
     private static string Safe(string text) => SafeText.Line(text);
 }

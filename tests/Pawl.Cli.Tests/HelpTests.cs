@@ -38,7 +38,7 @@ public sealed partial class HelpTests
     {
         using var place = new Workplace();
 
-        Assert.Equal(["html", "json", "markdown", "text"], place.Run("[suggest:15]", "check --format ").OutLines.Where(l => !l.StartsWith('-')).Order(StringComparer.Ordinal));
+        Assert.Equal(["annotations", "html", "json", "junit", "markdown", "sarif", "text"], place.Run("[suggest:15]", "check --format ").OutLines.Where(l => !l.StartsWith('-')).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -29,6 +29,7 @@ internal sealed class CheckRun : IDisposable
     private readonly Sequence _out;
     private readonly StringWriter _fileText = new() { NewLine = "\n" };
     private readonly Sequence? _file;
+    private readonly RunDocuments _documents;
     private RuleUse? _use;
     private Progress? _progress;
     private bool _refused;
@@ -40,10 +41,14 @@ internal sealed class CheckRun : IDisposable
         _context = context;
         _settings = settings;
         _many = many;
-        _out = new Sequence(context.Out, settings.Out.Value, many);
-        if (settings is { ReportIsFile: true, ReportPlace.Value: not null })
-            _file = new Sequence(_fileText, settings.ReportFormats.Value[0], many);
+        _documents = new(context, settings);
+        _out = new Sequence(context.Out, settings.Out.Value, many, IsSpaced(settings, settings.Out.Value));
+        if (settings is { ReportIsFile: true, ReportPlace.Value: not null } && !Formats.IsOfRun(settings.ReportFormats.Value[0]))
+            _file = new Sequence(_fileText, settings.ReportFormats.Value[0], many, IsSpaced(settings, settings.ReportFormats.Value[0]));
     }
+
+    // A verdict is one line.
+    private static bool IsSpaced(Settings settings, Format format) => format != Format.Text || settings.Level != TextLevel.Quiet;
 
     /// <summary>Settles the settings and runs; returns the exit code.</summary>
     public static int Start(CommandContext context, Command command, CheckRequest request)
@@ -53,10 +58,8 @@ internal sealed class CheckRun : IDisposable
 
         foreach (var diagnostic in project.Diagnostics)
             DiagnosticWriter.Write(context.Error, diagnostic);
-        if (project.Diagnostics.Any(d => d.Severity == Severity.Error))
-            return ExitCode.NotJudged;
-
-        if (request.ShowConfig)
+        var isBad = project.Diagnostics.Any(d => d.Severity == Severity.Error);
+        if (request.ShowConfig && !isBad)
         {
             SettingsWriter.Write(context.Out, settings);
             return ExitCode.Conforms;
@@ -68,7 +71,9 @@ internal sealed class CheckRun : IDisposable
             return Usage.Report(context, command, "A page holds one spec. Give --output DIR for a page each, or name one spec.");
 
         using var run = new CheckRun(context, settings, many);
-        return run.Go(request);
+        foreach (var diagnostic in project.Diagnostics)
+            run._documents.Complain(diagnostic);
+        return isBad ? run.NotJudged() : run.Go(request);
     }
 
     public void Dispose() => _fileText.Dispose();
@@ -84,7 +89,7 @@ internal sealed class CheckRun : IDisposable
         foreach (var problem in selection.Problems)
             Complain(problem);
         if (selection.Specs.IsEmpty)
-            return ExitCode.NotJudged;
+            return NotJudged();
         if (_settings is { ReportIsFile: true, ReportPlace.Value: { } place }
             && selection.Specs.FirstOrDefault(s => Path.GetFullPath(s.Display, root) == place) is { } victim)
         {
@@ -107,7 +112,7 @@ internal sealed class CheckRun : IDisposable
         var first = new Task<ComputedSpec>(() => Compute(selection.Specs[0]));
         first.RunSynchronously();
         if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
-            return ExitCode.NotJudged;
+            return NotJudged();
 
         _use = new(rules);
         CheckAll(selection.Specs, Compute, first, new SpecChecker(engine, _settings, rules));
@@ -116,8 +121,20 @@ internal sealed class CheckRun : IDisposable
         return Conclude();
     }
 
+    /// <summary>Ends a run in which nothing can be judged; what machines read says so, rather than staying what it was.</summary>
+    private int NotJudged()
+    {
+        _documents.Finish(ExitCode.NotJudged, successful: false);
+        return ExitCode.NotJudged;
+    }
+
     private int Conclude()
     {
+        var code = _defect ? ExitCode.Defect
+            : _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
+            : _fails ? ExitCode.Findings
+            : ExitCode.Conforms;
+        _documents.Finish(code, successful: code is ExitCode.Conforms or ExitCode.Findings);
         _out.Finish();
         if (_file is not null && _file.Count > 0)
         {
@@ -135,10 +152,7 @@ internal sealed class CheckRun : IDisposable
         if (_settings.ReportPlace.Value is { } place && !_settings.Quiet)
             to.WriteLine($"reports in {Plain.Line(Path.GetRelativePath(_context.Folder, place).Replace('\\', '/'))}");
         _totals.Write(to);
-        return _defect ? ExitCode.Defect
-            : _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
-            : _fails ? ExitCode.Findings
-            : ExitCode.Conforms;
+        return code;
     }
 
     private RuleSet? InForce(RuleSetLoad load)
@@ -241,6 +255,7 @@ internal sealed class CheckRun : IDisposable
 
         _refused |= result.State == SpecState.Refused;
         _fails |= result.Fails;
+        _documents.Add(result, name);
         if (result.Record is { } record)
         {
             _totals.Add(record);
@@ -297,6 +312,7 @@ internal sealed class CheckRun : IDisposable
         if (!_told.Add(diagnostic))
             return;
 
+        _documents.Complain(diagnostic);
         Say(to => DiagnosticWriter.Write(to, diagnostic));
     }
 

@@ -1,3 +1,4 @@
+using Pawl.Reports;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -66,6 +67,9 @@ internal sealed record Settings
     public required bool Quiet { get; init; }
 
     public required bool Verbose { get; init; }
+
+    /// <summary>How much is said.</summary>
+    public TextLevel Level => Quiet ? TextLevel.Quiet : Verbose ? TextLevel.Verbose : TextLevel.Normal;
 
     /// <summary>Whether the JSON Schema judges specs beside the reader.</summary>
     public required bool StrictSchema { get; init; }

@@ -32,7 +32,7 @@ internal static class SettingsResolver
 
         var fromProject = request.Paths.IsEmpty;
         var place = ReportPlace(request, project, context, fromProject, out var isFile);
-        if (StandardOutput(request, out error) is not { } standardOutput)
+        if (StandardOutput(request, isFile, out error) is not { } standardOutput)
             return null;
 
         var formats = ReportFormats(request, project, place.Value, isFile, out error);
@@ -81,9 +81,11 @@ internal static class SettingsResolver
     private static bool IsWithin(string path, string folder) =>
         path == folder || path.StartsWith(Path.EndsInDirectorySeparator(folder) ? folder : folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
-    private static Setting<Format>? StandardOutput(CheckRequest request, out string? error)
+    private static Setting<Format>? StandardOutput(CheckRequest request, bool toFile, out string? error)
     {
         error = null;
+        if (request.Output is not null && !toFile && request.Formats.Contains(Formats.NameOf(Format.Annotations)))
+            return new(Format.Annotations, Origins.CommandLine);
         if (request.Output is not null || request.Formats.IsEmpty)
             return new(Format.Text, Origins.Default);
         if (request.Formats.Length > 1)
@@ -103,7 +105,7 @@ internal static class SettingsResolver
         if (request.Output is { } output)
         {
             var place = context.Absolute(output);
-            isFile = !Path.EndsInDirectorySeparator(output) && !Directory.Exists(place) && Formats.FromExtension(Path.GetExtension(place)) is not null;
+            isFile = !Path.EndsInDirectorySeparator(output) && !Directory.Exists(place) && Formats.FromName(place) is not null;
             return new(place, Origins.CommandLine);
         }
 
@@ -121,7 +123,7 @@ internal static class SettingsResolver
 
         if (isFile)
         {
-            var implied = Formats.FromExtension(Path.GetExtension(place))!.Value;
+            var implied = Formats.FromName(place)!.Value;
             if (request.Formats.Length > 1)
                 error = "One file takes one format. Give --output DIR to write several.";
             return request.Formats.IsEmpty
@@ -129,8 +131,10 @@ internal static class SettingsResolver
                 : new([Formats.Find(request.Formats[0])!.Value], Origins.CommandLine);
         }
 
-        if (request.Output is not null && !request.Formats.IsEmpty)
-            return new([.. request.Formats.Select(f => Formats.Find(f)!.Value).Distinct().Order()], Origins.CommandLine);
+        // Annotations are of use in a log alone, so they go to standard output whatever goes to the folder.
+        ImmutableArray<Format> asked = [.. request.Formats.Select(f => Formats.Find(f)!.Value).Where(f => f != Format.Annotations).Distinct().Order()];
+        if (request.Output is not null && !asked.IsEmpty)
+            return new(asked, Origins.CommandLine);
 
         return project.ReportFormats is { } formats
             ? new([.. formats.Value.Select(f => Formats.Find(f)).OfType<Format>().Distinct().Order()], formats.Origin)

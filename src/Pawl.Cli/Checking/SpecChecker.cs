@@ -5,6 +5,7 @@ using Pawl.Reports.Html;
 using Pawl.Reports.Markdown;
 using Pawl.Reports.Output;
 using Pawl.Reports.Records;
+using Pawl.Reports.Rendering;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Text;
@@ -41,7 +42,7 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
     private SpecResult Judged(SpecResult result, Judgement judgement, string reportName)
     {
         // Text for a terminal shows findings alone; only what is kept or read elsewhere needs all that was computed.
-        var isPrinted = settings is { Out.Value: Format.Text, ReportPlace.Value: null };
+        var isPrinted = settings is { Out.Value: Format.Text or Format.Junit or Format.Annotations, ReportPlace.Value: null };
         var record = RecordBuilder.Build(judgement, isPrinted ? RecordScope.Findings : RecordScope.Whole);
         WriteReports(record, reportName);
         result = result with
@@ -81,12 +82,14 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
         return false;
     }
 
-    private string Render(ConformanceRecord record, Format format, bool color) => format switch
+    /// <summary>The text of one spec; null in a format that is of the whole run.</summary>
+    private string? Render(ConformanceRecord record, Format format, bool color) => format switch
     {
-        Format.Json => record.ToJson(),
-        Format.Html => HtmlReport.Render(record),
-        Format.Markdown => Plain.GuardLines(MarkdownReport.Render(record)),
-        _ => Plain.GuardLines(Text(record, settings.Quiet ? TextLevel.Quiet : settings.Verbose ? TextLevel.Verbose : TextLevel.Normal, color)),
+        _ when Formats.IsOfRun(format) => null,
+        Format.Json => LogText.Json(record.ToJson()),
+        Format.Html => LogText.Markup(HtmlReport.Render(record)),
+        Format.Markdown => LogText.Lines(MarkdownReport.Render(record)),
+        _ => Text(record, settings.Level, color),
     };
 
     private static string Text(ConformanceRecord record, TextLevel level, bool color)

@@ -16,12 +16,12 @@ internal static class CheckCommand
         RefuseOptions(paths);
         var format = new Option<string[]>("--format", "-f")
         {
-            Description = "text, markdown, html or json. Once for standard output; several with --output. Default: text.",
+            Description = "text, markdown, html, json, sarif, junit or annotations. Once for standard output; several with --output. Default: text.",
             HelpName = "FORMAT",
             Arity = ArgumentArity.OneOrMore,
         };
         format.AcceptOnlyFromAmong(Formats.Names);
-        var output = Text("--output", "DIR|FILE", "Write reports in the given formats there; a name with an extension is a file. Standard output then carries text.", "-o");
+        var output = Text("--output", "DIR|FILE", "Write reports in the given formats there; a name with an extension is a file. Standard output then carries text, or annotations.", "-o");
         var failOn = Text("--fail-on", "SEVERITY", "Minimum severity of a finding that makes the exit code 1: error, warning, note or never. Default: error.");
         failOn.AcceptOnlyFromAmong("error", "warning", "note", "never");
         var requireComplete = Flag("--require-complete", "A rule of any severity that could not be evaluated makes the exit code 1.");

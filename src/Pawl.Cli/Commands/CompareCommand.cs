@@ -22,7 +22,7 @@ internal static class CompareCommand
         CheckCommand.RefuseOptions(head);
         var family = CheckCommand.Flag("--family", "One side: its variants beside each other, the rules, the least margins and the declared values that differ.");
         var format = CheckCommand.Text("--format", "FORMAT", "text, markdown (fit for a comment), html or json. Default: text.", "-f");
-        format.AcceptOnlyFromAmong(Formats.Names);
+        format.AcceptOnlyFromAmong([.. Formats.Names.Where(static name => !Formats.IsOfRun(Formats.Find(name)!.Value))]);
         var output = CheckCommand.Text("--output", "FILE", "Write it there; the ending says the format unless --format does. Standard output then carries text.", "-o");
         var failOn = CheckCommand.Text("--fail-on", "SEVERITY", "Minimum severity of a rule that newly fails for the exit code 1: error, warning, note; a worse verdict counts as well. never: neither. Default: error.");
         failOn.AcceptOnlyFromAmong("error", "warning", "note", "never");

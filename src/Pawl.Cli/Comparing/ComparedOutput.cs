@@ -1,5 +1,6 @@
 using Pawl.Cli.Checking;
 using Pawl.Cli.Output;
+using Pawl.Reports.Rendering;
 
 namespace Pawl.Cli.Comparing;
 
@@ -31,7 +32,7 @@ internal sealed class ComparedOutput
     public static ComparedOutput? Of(CommandContext context, CompareRequest request, out string? error)
     {
         error = null;
-        var implied = request.Output is { } output ? Formats.FromExtension(Path.GetExtension(output)) : null;
+        var implied = request.Output is { } output && Formats.FromName(output) is { } named && !Formats.IsOfRun(named) ? named : (Format?)null;
         var format = request.Format is { } name ? Formats.Find(name) : request.Output is null ? Format.Text : implied;
         if (format is null)
             error = "--output is one file; its ending says the format: .txt, .md, .html or .json. Or give --format.";
@@ -53,16 +54,16 @@ internal sealed class ComparedOutput
         switch (format)
         {
             case Format.Json:
-                return document.Json!();
+                return LogText.Json(document.Json!());
             case Format.Html:
-                return document.Html();
+                return LogText.Markup(document.Html());
             case Format.Markdown:
-                return Plain.GuardLines(document.Markdown());
+                return LogText.Lines(document.Markdown());
             default:
                 using (var text = new StringWriter { NewLine = "\n" })
                 {
                     document.Text(verbose, colour, text);
-                    return Plain.GuardLines(text.ToString());
+                    return LogText.Lines(text.ToString());
                 }
         }
     }

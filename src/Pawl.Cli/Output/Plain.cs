@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
+using Pawl.Reports.Rendering;
 
 namespace Pawl.Cli.Output;
 
@@ -28,27 +29,11 @@ internal static class Plain
         return clean.ToString();
     }
 
-    /// <summary>Many lines: none of them begins with two colons, which is a command in the logs of some build services.</summary>
-    public static string GuardLines(string text)
-    {
-        if (!text.Contains("::", StringComparison.Ordinal))
-            return text;
-
-        var lines = text.Split('\n');
-        for (var i = 0; i < lines.Length; i++)
-        {
-            if (lines[i].AsSpan().TrimStart().StartsWith("::"))
-                lines[i] = lines[i].Replace("::", ":\u200b:", StringComparison.Ordinal);
-        }
-
-        return string.Join('\n', lines);
-    }
-
-    // "##[" starts a command in the logs of some build services, wherever it stands in a line.
+    // "##[" and "##name[" start a command in the logs of some build services, wherever they stand in a line.
     private static bool IsHarmless(string text, int i) => text[i] switch
     {
         < ' ' or '\u007f' => false,
-        < '\u0080' => text[i] != '[' || i < 2 || text[i - 1] != '#' || text[i - 2] != '#',
+        < '\u0080' => text[i] != '[' || !LogText.EndsMark(text.AsSpan(0, i)),
         _ => !Unsafe.Contains(text[i]) && !IsLoneSurrogate(text, i),
     };
 

@@ -76,7 +76,10 @@ internal sealed class TableRenderer : HtmlObjectRenderer<Table>
     private static string Classes(Table table, TableRow row, int column, string text, string sign)
     {
         var right = column < table.ColumnDefinitions.Count && table.ColumnDefinitions[column].Alignment == TableColumnAlign.Right;
-        var outcome = row.IsHeader ? "" : sign.Length > 0 ? OutcomeClass.OfSign(sign) : OutcomeClass.Of(text);
+        var outcome = row.IsHeader ? ""
+            : sign.Length > 0 ? OutcomeClass.OfSign(sign)
+            : HoldsOutcomes(table, column) ? OutcomeClass.Of(text)
+            : "";
         return (right, outcome) switch
         {
             (false, _) => outcome,
@@ -84,6 +87,11 @@ internal sealed class TableRenderer : HtmlObjectRenderer<Table>
             (true, _) => $"number {outcome}",
         };
     }
+
+    // A text of a spec may read as a verdict; only a column of ours that holds verdicts gets their colours.
+    private static bool HoldsOutcomes(Table table, int column) =>
+        table is [TableRow { IsHeader: true } head, ..] && column < head.Count
+        && PlainText(((TableCell)head[column]).Descendants<Inline>()) is "Outcome" or "Verdict";
 
     private static HeadingBlock? Heading(Table table)
     {

@@ -55,6 +55,6 @@ public sealed record ReportsSpec
     public Stated<string>? Folder { get; init; }
 
     [Display(Name = "Formats", Description = "Formats to write.")]
-    [OneOf("markdown", "html", "json")]
+    [OneOf("markdown", "html", "json", "sarif", "junit")]
     public ImmutableArray<Stated<string>> Formats { get; init; } = [];
 }

@@ -9,7 +9,7 @@ namespace Pawl.Specs.Reading;
 
 static partial class ReportsReader
 {
-    private static readonly string[] FormatsWords = ["markdown", "html", "json"];
+    private static readonly string[] FormatsWords = ["markdown", "html", "json", "sarif", "junit"];
 
     internal static ReportsSpec? Read(MapReader reader, Scope scope)
     {
