@@ -3,11 +3,14 @@ namespace Pawl.Cli;
 /// <summary>Diagnostics of the command line itself, with what each means and how to mend it.</summary>
 internal static class CliCodes
 {
+    public const string BadKey = "cli/bad-key";
+    public const string BadSignature = "cli/bad-signature";
     public const string BaseNamed = "cli/base-named";
     public const string CannotRead = "cli/cannot-read";
     public const string CannotWrite = "cli/cannot-write";
     public const string GlandOpen = "cli/gland-open";
     public const string NoCatalogue = "cli/no-catalogue";
+    public const string NoRecord = "cli/no-record";
     public const string NoRules = "cli/no-rules";
     public const string NoSpec = "cli/no-spec";
     public const string NothingEvaluated = "cli/nothing-evaluated";
@@ -20,11 +23,14 @@ internal static class CliCodes
     /// <summary>Code, meaning, remedy; ordered by code.</summary>
     public static readonly ImmutableArray<(string Code, string Meaning, string Mend)> All =
     [
+        (BadKey, "A file holds no key that signs or verifies: PEM, ECDSA on the curve P-256.", "Give the private key to sign, the public one to verify."),
+        (BadSignature, "A signature is not of that record by that key.", "Ask whoever signed for the record as it was signed, and for the key."),
         (BaseNamed, "A file without a variant was named to be judged. It is a base for others.", "Name a variant that extends it."),
         (CannotRead, "A file or folder cannot be read.", "Check that it exists and that you may read it."),
         (CannotWrite, "A report or the standard output cannot be written.", "Check the folder, its permissions and the space on the disk."),
         (GlandOpen, "A gland lacks a dimension, so that no size can be put into it.", "State the dimension, with its tolerance."),
         (NoCatalogue, "A pattern under `catalogues:` or `adapters:` in pawl.yaml matches no file.", "Mend the pattern, or take it out."),
+        (NoRecord, "A file holds no record that this version reads.", "Name a record that `pawl check --format json` wrote; verify one of another version with that version."),
         (NoRules, "No rule is in force, so nothing can be judged.", "Check --rules and `rules:` in pawl.yaml."),
         (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),

@@ -24,7 +24,7 @@ public enum RecordScope
 public static class RecordBuilder
 {
     /// <summary>The tool as this assembly knows it.</summary>
-    public static readonly ToolRecord Tool = new() { Name = "pawl", Version = VersionOfThis() };
+    public static readonly ToolRecord Tool = new() { Name = "pawl", Version = VersionOfThis(), Revision = RevisionOfThis() };
 
     /// <summary>The record of a judgement. Pure: the same judgement gives the same record.</summary>
     public static ConformanceRecord Build(Judgement judgement, RecordScope scope = RecordScope.Whole) => Build(judgement, Tool, scope);
@@ -63,6 +63,7 @@ public static class RecordBuilder
             Files = Map(spec.FilesRead, f => new FileRecord { Path = f.Path, Sha256 = f.Sha256 }),
             Packs = Map(judgement.Rules.Packs, p =>
                 new PackRecord { Name = p.Name, Path = p.Path, Version = p.Version, Sha256 = p.Sha256 }),
+            ShippedFiles = whole ? ShippedFiles.Of(analysis.TablesUsed) : [],
             Tables = analysis.TablesUsed,
             Findings = findings,
             Waiting = WaitingList.Of(findings),
@@ -91,6 +92,8 @@ public static class RecordBuilder
     {
         var text = new StringBuilder();
         text.Append(tool.Name).Append('\n').Append(tool.Version).Append('\n');
+        if (tool.Revision.Length > 0)
+            text.Append(tool.Revision).Append('\n');
         text.Append(judgement.AsOf.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)).Append('\n');
         text.Append(judgement.Analysis.Spec.File).Append('\n');
         foreach (var demand in judgement.Analysis.Spec.RequiredSections)
@@ -104,4 +107,7 @@ public static class RecordBuilder
 
     private static string VersionOfThis() =>
         typeof(RecordBuilder).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+
+    private static string RevisionOfThis() =>
+        typeof(RecordBuilder).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().FirstOrDefault(each => each.Key == "SourceRevisionId")?.Value ?? "";
 }

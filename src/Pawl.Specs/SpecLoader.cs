@@ -40,6 +40,9 @@ public sealed class SpecLoader
     /// <summary>The steels that ship inside, before a project adds to them or overrides them.</summary>
     public static Catalogue Shipped => ShippedCatalogue.Instance.Catalogue;
 
+    /// <summary>The file that they ship in, with its hash.</summary>
+    public static FileRead ShippedFile => ShippedCatalogue.Instance.Read;
+
     /// <summary>The project root, in full.</summary>
     public string Root => _root.Folder;
 

@@ -94,23 +94,16 @@ internal sealed class CheckRun : IDisposable
             return ExitCode.NotJudged;
         }
 
-        var load = engine.OpenSpecs(root, _settings.Catalogue.Value, _settings.Adapters.Value, _settings.StrictSchema);
-        ComputedSpec Compute(SpecInput input)
-        {
-            var loaded = load(input);
-            return new(input, loaded, loaded is { IsBase: false, Spec: { } spec }
-                ? engine.Analyse(spec with { RequiredSections = spec.RequiredSections.AddRange(_settings.RequiredSections) })
-                : null);
-        }
+        var bench = new Workbench(engine, _settings);
 
         // A task, because what it throws is said when its turn comes.
-        var first = new Task<ComputedSpec>(() => Compute(selection.Specs[0]));
+        var first = new Task<ComputedSpec>(() => bench.Compute(selection.Specs[0]));
         first.RunSynchronously();
         if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
             return ExitCode.NotJudged;
 
         _use = new(rules);
-        CheckAll(selection.Specs, Compute, first, new SpecChecker(engine, _settings, rules));
+        CheckAll(selection.Specs, bench.Compute, first, new SpecChecker(engine, _settings, rules));
         WarnOfUnusedBases();
         WarnOfIdleRules();
         return Conclude();

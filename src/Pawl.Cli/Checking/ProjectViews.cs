@@ -14,7 +14,7 @@ internal static class ProjectViews
             return new ProjectView { Root = root ?? folder };
 
         var load = ProjectReader.Read(file, ProjectFile.FileName);
-        var view = new ProjectView { Root = root ?? Path.GetDirectoryName(file)!, File = file, Diagnostics = load.Diagnostics };
+        var view = new ProjectView { Root = root ?? Path.GetDirectoryName(file)!, File = file, Read = load.Read, Diagnostics = load.Diagnostics };
         return load.Project is { } project ? Filled(view, project) : view;
     }
 

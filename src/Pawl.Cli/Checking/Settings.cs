@@ -1,3 +1,4 @@
+using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -20,6 +21,9 @@ internal sealed record Settings
 
     /// <summary>pawl.yaml, absolute; null when there is none.</summary>
     public required string? ProjectFile { get; init; }
+
+    /// <summary>pawl.yaml with its hash; null when there is none.</summary>
+    public FileRead? ProjectRead { get; init; }
 
     /// <summary>Paths and patterns to judge.</summary>
     public required Setting<ImmutableArray<string>> Specs { get; init; }

@@ -43,6 +43,7 @@ internal static class SettingsResolver
         {
             Root = new(project.Root, request.Root is not null ? Origins.CommandLine : project.File is not null ? "folder of the project file" : "no project file: working folder or that of the specs"),
             ProjectFile = project.File,
+            ProjectRead = project.Read,
             Specs = fromProject ? project.Specs ?? new([], Origins.Default) : new(request.Paths, Origins.CommandLine),
             FromProject = fromProject,
             Exclude = project.Exclude ?? new([], Origins.Default),

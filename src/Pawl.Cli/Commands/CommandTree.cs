@@ -12,6 +12,8 @@ internal static class CommandTree
         var root = new RootCommand("Judges YAML specifications of planetary speed reducers by rules that are data, and reports.")
         {
             CheckCommand.Build(context),
+            VerifyCommand.Build(context),
+            VerifyCommand.BuildSign(context),
             ExplainCommand.Build(context),
             ORingCommand.Build(context),
             SchemaCommand.Build(context),

@@ -14,6 +14,16 @@ internal static class Examples
             ("pawl check - --stdin-path specs/draft.yaml < draft.yaml", "from standard input, as an editor does"),
             ("pawl check --show-config", "what is in force, and where it was set"),
         ],
+        "verify" =>
+        [
+            ("pawl verify reports/out/tarn-180/r180.json", "which files changed, and what that changes"),
+            ("pawl verify r180.json --key office.pub.pem", "the signature in r180.json.sig too"),
+            ("pawl verify reports/out/r180.json --format json", "for a program"),
+        ],
+        "sign" =>
+        [
+            ("pawl sign r180.json --key office.pem", "writes r180.json.sig"),
+        ],
         "explain" =>
         [
             ("pawl explain", "all names"),

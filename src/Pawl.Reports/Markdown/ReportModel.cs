@@ -19,7 +19,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["id"] = Code(record.Id),
         ["identity"] = Identity(),
         ["as_of"] = Day(record.AsOf),
-        ["tool"] = Escape($"{record.Tool.Name} {record.Tool.Version}"),
+        ["tool"] = Escape(record.Tool.ToString()),
         ["verdict"] = new ScriptObject
         {
             ["symbol"] = Labels.Symbol(record.Verdict),
@@ -31,6 +31,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["files"] = List(record.Files, f => Row(("path", Code(f.Path)), ("sha256", Code(f.Sha256)))),
         ["packs"] = List(record.Packs, p => Row(
             ("name", Escape(p.Name)), ("path", Code(p.Path)), ("version", Escape(p.Version)), ("sha256", Code(p.Sha256)))),
+        ["shipped_files"] = List(record.ShippedFiles, t => Row(("path", Code(t.Path)), ("sha256", Code(t.Sha256)))),
         ["tables"] = string.Join(", ", record.Tables.Select(Code)),
         ["failures"] = List(FailureList.Of(record), Failure),
         ["conceded"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession), Finding),

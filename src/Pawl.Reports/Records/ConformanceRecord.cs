@@ -38,11 +38,14 @@ public sealed record ConformanceRecord
     [Display(Name = "Topology", Description = "The train in words, as recognised from the graph.")]
     public string Topology { get; init => field = value ?? ""; } = "";
 
-    [Display(Name = "Files", Description = "Every file of the spec that was read, with its hash.")]
+    [Display(Name = "Files", Description = "Every file that was read, with its hash: the spec and what it extends, catalogues, adapters, pawl.yaml; \"shipped:\" in front for those inside the tool.")]
     public required ImmutableArray<FileRecord> Files { get; init; }
 
     [Display(Name = "Rule packs", Description = "Every rule pack in force, with its hash.")]
     public required ImmutableArray<PackRecord> Packs { get; init; }
+
+    [Display(Name = "Shipped files", Description = "Files inside the tool, besides its rule packs and its catalogue, with their hashes: standard tables used, templates of the pages.")]
+    public ImmutableArray<FileRecord> ShippedFiles { get; init => field = value.IsDefault ? [] : value; } = [];
 
     [Display(Name = "Standard tables", Description = "Standard tables used, by id.")]
     public required ImmutableArray<string> Tables { get; init; }
@@ -87,6 +90,11 @@ public sealed record ToolRecord
 
     [Display(Name = "Version", Description = "Version of the tool.")]
     public required string Version { get; init; }
+
+    [Display(Name = "Revision", Description = "Revision of the sources that the tool was built from; absent when the build was not told.")]
+    public string Revision { get; init => field = value ?? ""; } = "";
+
+    public override string ToString() => Revision.Length == 0 ? $"{Name} {Version}" : $"{Name} {Version} (revision {Revision})";
 }
 
 /// <summary>What was judged.</summary>
@@ -127,7 +135,7 @@ public sealed record VerdictRecord
     public ImmutableArray<string> NotStated { get; init => field = value.IsDefault ? [] : value; } = [];
 }
 
-/// <summary>A file of the spec that was read.</summary>
+/// <summary>A file that was read.</summary>
 public sealed record FileRecord
 {
     [Display(Name = "Path", Description = "From the project root, forward slashes.")]
