@@ -5,6 +5,9 @@ internal static class CliCodes
 {
     public const string BadKey = "cli/bad-key";
     public const string BadSignature = "cli/bad-signature";
+    public const string BaselineGone = "baseline/gone";
+    public const string BaselineOpen = "baseline/open";
+    public const string BaselineRepeated = "baseline/repeated";
     public const string BaseNamed = "cli/base-named";
     public const string CannotRead = "cli/cannot-read";
     public const string CannotWrite = "cli/cannot-write";
@@ -23,6 +26,9 @@ internal static class CliCodes
     /// <summary>Code, meaning, remedy; ordered by code.</summary>
     public static readonly ImmutableArray<(string Code, string Meaning, string Mend)> All =
     [
+        (BaselineGone, "A known finding of the baseline does not fail any more.", "Remove its entry, or run `pawl check --prune`."),
+        (BaselineOpen, "A known finding of the baseline is not evaluated, so whether it is gone cannot be told.", "State the inputs that the report lists as missing."),
+        (BaselineRepeated, "The baseline lists a finding twice.", "Keep one of the entries."),
         (BadKey, "A file holds no key that signs or verifies: PEM, ECDSA on the curve P-256.", "Give the private key to sign, the public one to verify."),
         (BadSignature, "A signature is not of that record by that key.", "Ask whoever signed for the record as it was signed, and for the key."),
         (BaseNamed, "A file without a variant was named to be judged. It is a base for others.", "Name a variant that extends it."),

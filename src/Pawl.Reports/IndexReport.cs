@@ -97,7 +97,7 @@ public static class IndexReport
             ["variant"] = entry.Name.Length == 0 ? title : $"[{title}]({Address(entry.Name + ending)})",
             ["revision"] = MarkdownText.Escape(entry.Summary?.Identity.Revision ?? ""),
             ["verdict"] = entry.Summary is { Verdict: { } verdict }
-                ? $"{Labels.Symbol(verdict)} {Labels.Of(verdict)}{Besides(verdict.WeakenedRules, verdict.WeakenedRules == 1 ? "rule weakened" : "rules weakened")}"
+                ? $"{Labels.Symbol(verdict)} {Labels.Of(verdict)}{Besides(verdict.KnownFindings, "known")}{Besides(verdict.WeakenedRules, verdict.WeakenedRules == 1 ? "rule weakened" : "rules weakened")}"
                 : "? could not be judged",
             ["evaluated"] = entry.Summary is { Coverage.Overall: { } counts }
                 ? $"{Phrase.Whole(counts.Evaluated)} of {Phrase.Whole(counts.Applicable)}"

@@ -66,6 +66,7 @@ public static class RecordBuilder
             ShippedFiles = whole ? ShippedFiles.Of(analysis.TablesUsed) : [],
             Tables = analysis.TablesUsed,
             Findings = findings,
+            Baseline = Baselines.Of(judgement, quantities),
             Waiting = WaitingList.Of(findings),
             Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
             Deviations = RuleWriter.Deviations(judgement.Rules.Rules),

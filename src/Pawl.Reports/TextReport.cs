@@ -64,25 +64,29 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
     private void Write(Failure failure, Dictionary<string, RuleRecord>? rules, Lines lines)
     {
         var (finding, indent, also) = (failure.Worst, failure.IsConsequence ? "  " : "", failure.Also(Safe));
-        var severity = Labels.Of(finding.Severity);
+        var severity = Labels.SeverityOf(finding);
+        var baseline = Labels.BaselineOf(finding);
         var painted = finding.Severity switch
         {
+            _ when finding.Known is { Holds: true } => _paint.Yellow(severity),
             SeverityWord.Error => _paint.Red(severity),
             SeverityWord.Warning => _paint.Yellow(severity),
             _ => _paint.Blue(severity),
         };
-        lines.Write($"{indent}{Place(finding)} {painted} {Head(finding)}: {Measured(finding)}{(rules is null && also.Length > 0 ? $"; {also}" : "")}");
+        lines.Write($"{indent}{Place(finding)} {painted} {Head(finding)}: {Measured(finding)}{(rules is null && also.Length > 0 ? $"; {also}" : "")}{(rules is null && baseline.Length > 0 ? $"; {baseline}" : "")}");
         if (rules is null || !rules.TryGetValue(finding.Rule, out var rule))
             return;
         if (also.Length > 0)
             lines.Write($"{indent}  {also}");
+        if (baseline.Length > 0)
+            lines.Write($"{indent}  {baseline}, {Safe(finding.Known!.Place.ToString())}");
         foreach (var reason in finding.Reasons)
             lines.Write($"{indent}  {Safe(reason)}");
         if (failure.IsConsequence)
             lines.Write($"{indent}  follows from {Safe(finding.FollowsFrom!.Rule)} on {Safe(finding.FollowsFrom.Subject)}");
 
-        // Whoever mends the cause needs no advice on what follows from it.
-        if (failure.IsConsequence && level != TextLevel.Verbose)
+        // Whoever mends the cause needs no advice on what follows from it, and of what is known it was read before.
+        if ((failure.IsConsequence || finding.Known is { Holds: true }) && level != TextLevel.Verbose)
             return;
         lines.Write($"{indent}  {_paint.Dim("why:")} {Safe(rule.Why)}");
         lines.Write($"{indent}  {_paint.Dim("mend:")} {Safe(rule.Mend)}");

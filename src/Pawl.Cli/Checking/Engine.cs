@@ -34,6 +34,8 @@ internal sealed record ProjectView
 
     public Setting<ImmutableArray<string>>? Rules { get; init; }
 
+    public Setting<string>? Baseline { get; init; }
+
     public Setting<string>? ReportFolder { get; init; }
 
     public Setting<ImmutableArray<string>>? ReportFormats { get; init; }

@@ -25,6 +25,7 @@ internal static class ProjectViews
         Catalogues = List(project.Catalogues),
         Adapters = List(project.Adapters),
         Rules = List(project.Rules),
+        Baseline = One(project.Baseline),
         ReportFolder = One(project.Reports?.Folder),
         ReportFormats = project.Reports is { } reports ? List(reports.Formats) : null,
         FailOn = One(project.FailOn),

@@ -42,6 +42,9 @@ internal sealed record Settings
 
     public required Setting<ImmutableArray<string>> Rules { get; init; }
 
+    /// <summary>The file of known findings, from the root; null for none.</summary>
+    public required Setting<string?> Baseline { get; init; }
+
     /// <summary>Least severity that fails; null for never.</summary>
     public required Setting<Severity?> FailOn { get; init; }
 

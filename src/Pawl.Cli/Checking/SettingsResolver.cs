@@ -50,6 +50,9 @@ internal static class SettingsResolver
             Catalogue = Files(project, project.Catalogues),
             Adapters = Files(project, project.Adapters),
             Rules = HouseRules(request, project, context),
+            Baseline = request.Baseline is { } baseline ? new(RelativeTo(project.Root, context.Absolute(baseline)), Origins.CommandLine)
+                : project.Baseline is { } known ? new(known.Value, known.Origin)
+                : new(null, Origins.Default),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
             AllowIncomplete = request.AllowIncomplete ? new(true, Origins.CommandLine) : project.AllowIncomplete ?? new(false, Origins.Default),

@@ -12,7 +12,13 @@ internal static class Examples
             ("pawl check 'specs/**/*.yaml' --fail-on warning", "a pattern; warnings fail too"),
             ("pawl check specs --format html --output reports/out", "text here, pages there"),
             ("pawl check - --stdin-path specs/draft.yaml < draft.yaml", "from standard input, as an editor does"),
+            ("pawl check --baseline baseline.yaml --prune", "known findings do not fail; forget what is mended"),
             ("pawl check --show-config", "what is in force, and where it was set"),
+        ],
+        "baseline" =>
+        [
+            ("pawl baseline --output baseline.yaml", "what fails today, of all specs of pawl.yaml"),
+            ("pawl baseline specs/old -o old.yaml --overwrite", "of one folder, anew"),
         ],
         "verify" =>
         [

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using System.Text.Json;
 using Pawl.Cli.Checking;
 using Pawl.Cli.Commands;
@@ -7,7 +6,6 @@ using Pawl.Cli.Output;
 using Pawl.Reports;
 using Pawl.Reports.Records;
 using Pawl.Reports.Verifying;
-using Pawl.Rules;
 using Pawl.Specs.Files;
 using Pawl.Specs.Text;
 
@@ -153,7 +151,11 @@ internal sealed class VerifyRun
             return null;
         }
 
-        return settings with { Rules = new([.. settings.Rules.Value, .. HouseFolders(record)], "the record") };
+        return settings with
+        {
+            Rules = new([.. settings.Rules.Value, .. HouseFolders(record)], "the record"),
+            Baseline = new(record.Baseline?.Path, "the record"),
+        };
     }
 
     // Packs that were named by --rules stand in no file; the loader reads a pack that two folders name once.
@@ -178,14 +180,21 @@ internal sealed class VerifyRun
             return null;
         }
 
-        var computed = new Workbench(engine, settings).Compute(new(record.Identity.File, null, Named: true));
+        var bench = new Workbench(engine, settings);
+        if (bench.Diagnostics.Any(static d => d.Severity == Severity.Error))
+        {
+            reason = First(bench.Diagnostics);
+            return null;
+        }
+
+        var computed = bench.Compute(new(record.Identity.File, null, Named: true));
         if (computed.Analysis is not { } analysis)
         {
             reason = computed.Loaded.IsBase ? "the file names no variant any more" : First(computed.Loaded.Diagnostics);
             return null;
         }
 
-        return RecordBuilder.Build(engine.Judge(analysis, rules, record.AsOf));
+        return RecordBuilder.Build(bench.Judge(analysis, rules, record.AsOf));
     }
 
     private static string First(ImmutableArray<Diagnostic> diagnostics) =>

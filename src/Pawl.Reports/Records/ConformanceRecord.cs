@@ -53,6 +53,9 @@ public sealed record ConformanceRecord
     [Display(Name = "Findings", Description = "Every rule put to every subject of its kind.")]
     public required ImmutableArray<FindingRecord> Findings { get; init; }
 
+    [Display(Name = "Baseline", Description = "The known findings that it was held against; absent without a baseline.")]
+    public BaselineRecord? Baseline { get; init; }
+
     [Display(Name = "Waiting", Description = "Why checks are not evaluated, the reason that holds up most of them first.")]
     public required ImmutableArray<WaitRecord> Waiting { get; init; }
 
@@ -127,6 +130,10 @@ public sealed record VerdictRecord
 
     [Display(Name = "Weakened rules", Description = "Shipped rules that house rules weaken: they may pass what the shipped rule refuses.")]
     public required int WeakenedRules { get; init; }
+
+    [Display(Name = "Known findings", Description = "Checks that fail and are in the baseline, no worse than listed there; absent: none.")]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public int KnownFindings { get; init; }
 
     [Display(Name = "Statement", Description = "The verdict in a sentence or two.")]
     public required string Statement { get; init; }

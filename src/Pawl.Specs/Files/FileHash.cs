@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using Pawl.Specs.Text;
 using Pawl.Specs.Yaml;
 
 namespace Pawl.Specs.Files;

@@ -47,6 +47,7 @@ public sealed class EveryKeyTests
         (typeof(CatalogueFile), "catalogue.schema.json", (tree, found) => CatalogueReader.Read(tree, found)),
         (typeof(AdapterSpec), "adapter.schema.json", (tree, found) => AdapterReader.Read(tree, found)),
         (typeof(ProjectFile), "project.schema.json", (tree, found) => ProjectReader.Read(tree, found)),
+        (typeof(BaselineFile), "baseline.schema.json", (tree, found) => BaselineReader.Read(tree, found)),
     ];
 
     [Theory]
@@ -54,6 +55,7 @@ public sealed class EveryKeyTests
     [InlineData(nameof(CatalogueFile))]
     [InlineData(nameof(AdapterSpec))]
     [InlineData(nameof(ProjectFile))]
+    [InlineData(nameof(BaselineFile))]
     public async Task Reader_and_schema_agree_on_every_key(string file)
     {
         var (type, name, read) = Files.Single(each => each.Type.Name == file);
@@ -106,6 +108,7 @@ public sealed class EveryKeyTests
     [InlineData(nameof(CatalogueFile))]
     [InlineData(nameof(AdapterSpec))]
     [InlineData(nameof(ProjectFile))]
+    [InlineData(nameof(BaselineFile))]
     public async Task Neither_takes_a_key_that_is_not_known(string file)
     {
         var (type, name, read) = Files.Single(each => each.Type.Name == file);
