@@ -139,12 +139,7 @@ public sealed class SpecLoader
     /// <summary>By file, line and column; complaints at the same place in the order in which they were found, each once.</summary>
     internal static ImmutableArray<Diagnostic> InFileOrder(IEnumerable<Diagnostic> diagnostics)
     {
-        List<Diagnostic> once = [];
-        foreach (var diagnostic in diagnostics)
-        {
-            if (!once.Contains(diagnostic))
-                once.Add(diagnostic);
-        }
+        List<Diagnostic> once = [.. diagnostics.Distinct()];
 
         return once.Count < 2
             ? [.. once]

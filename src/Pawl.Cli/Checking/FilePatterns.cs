@@ -48,7 +48,7 @@ internal static class FilePatterns
         var matcher = new Matcher(StringComparison.Ordinal).AddInclude(rest).AddExclude("**/.*/**");
         foreach (var excluded in exclude)
             matcher.AddExclude(excluded);
-        string[] files = [.. matcher.GetResultsInFullPath(start).Select(Path.GetFullPath)];
+        string[] files = [.. matcher.Execute(new PlainFolder(new(start))).Files.Select(match => Path.GetFullPath(match.Path, start))];
         Array.Sort(files, StringComparer.Ordinal);
         return files;
     }

@@ -1,3 +1,4 @@
+using Pawl.Specs.Files;
 using Pawl.Specs.Model;
 using Pawl.Specs.Reading;
 using Pawl.Specs.Text;
@@ -18,7 +19,32 @@ internal static class ProjectViews
         return load.Project is { } project ? Filled(view, project) : view;
     }
 
-    private static ProjectView Filled(ProjectView view, ProjectFile project) => view with
+    private static ProjectView Filled(ProjectView view, ProjectFile project)
+    {
+        // Patterns that lead out are not so much as tried: a search of the whole disk takes for ever, and its answer tells what is there.
+        Diagnostic[] outside =
+        [
+            .. OutsidePatterns(view.Root, project.Specs), .. OutsidePatterns(view.Root, project.Exclude),
+            .. OutsidePatterns(view.Root, project.Catalogues), .. OutsidePatterns(view.Root, project.Adapters),
+        ];
+        return outside.Length > 0 ? view with { Diagnostics = [.. view.Diagnostics, .. outside] } : Inside(view, project);
+    }
+
+    private static IEnumerable<Diagnostic> OutsidePatterns(string root, ImmutableArray<Stated<string>> patterns)
+    {
+        foreach (var pattern in patterns)
+        {
+            var parts = pattern.Value.Split('/', '\\');
+            if (Path.IsPathRooted(pattern.Value) || parts.Contains("..") || !ProjectGuard.IsInside(root, FilePatterns.FixedPart(pattern.Value)))
+            {
+                yield return new(
+                    CliCodes.OutsideProject, Severity.Error, pattern.Span, $"The pattern `{pattern.Value}` leads out of the project.",
+                    "Paths count from the project file and stay below it.");
+            }
+        }
+    }
+
+    private static ProjectView Inside(ProjectView view, ProjectFile project) => view with
     {
         Specs = List(project.Specs),
         Exclude = List(project.Exclude),
@@ -52,7 +78,7 @@ internal static class ProjectViews
     // A project that somebody sends may not write where it likes; whoever runs pawl may.
     private static IEnumerable<Diagnostic> OutsideReports(string root, ProjectFile project)
     {
-        if (project.Reports?.Folder is { } folder && SettingsResolver.IsOutside(root, folder.Value))
+        if (project.Reports?.Folder is { } folder && !ProjectGuard.IsInside(root, folder.Value))
             yield return new(CliCodes.OutsideProject, Severity.Error, folder.Span, $"The reports folder `{folder.Value}` lies outside the project.", "Name a folder inside it, or give --output.");
     }
 

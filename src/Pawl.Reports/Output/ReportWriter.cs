@@ -30,6 +30,8 @@ public static class ReportWriter
             var path = Path.Join(folder, file.Path);
             if (!IsInside(folder, path))
                 failures.Add(new(path, "the path leads out of the output folder"));
+            else if (LinkBelow(folder, file.Path) is { } link)
+                failures.Add(new(path, $"{link} is a link, which may lead out of the output folder"));
             else if (WriteFile(path, file.Text) is { } failure)
                 failures.Add(failure);
         }
@@ -98,6 +100,20 @@ public static class ReportWriter
 
     private static bool IsInside(string folder, string path) =>
         Path.GetFullPath(path).StartsWith(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    /// <summary>The first folder on the way that is a link; whoever sends a project may have put it there.</summary>
+    private static string? LinkBelow(string folder, string path)
+    {
+        var at = folder;
+        foreach (var part in path.Split('/')[..^1])
+        {
+            at = Path.Join(at, part);
+            if (new DirectoryInfo(at).LinkTarget is not null)
+                return at;
+        }
+
+        return null;
+    }
 
     private static void Remove(string? temporary)
     {

@@ -18,7 +18,7 @@ internal static class HouseFolders
         foreach (var folder in folders)
         {
             var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(Path.Combine(top, folder)));
-            if (Path.IsPathRooted(folder) || !IsWithin(full, top))
+            if (Path.IsPathRooted(folder) || !ProjectGuard.IsInside(top, full))
             {
                 diagnostics.Add(Outside(folder));
                 continue;
@@ -46,7 +46,7 @@ internal static class HouseFolders
                     return packs;
                 }
 
-                if (!IsRealPathWithin(file, top))
+                if (!ProjectGuard.IsInside(top, file))
                     diagnostics.Add(Outside(shown));
                 else if (Bytes(file, shown, diagnostics) is { } bytes)
                     packs.Add((shown, bytes));
@@ -97,30 +97,6 @@ internal static class HouseFolders
 
         return null;
     }
-
-    /// <summary>Links are followed: a pack may not lie outside the project by one.</summary>
-    private static bool IsRealPathWithin(string file, string top)
-    {
-        try
-        {
-            var info = new FileInfo(file);
-            var real = info.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? info.FullName;
-            for (var folder = info.Directory; folder is not null && folder.FullName.Length > top.Length; folder = folder.Parent)
-            {
-                if (folder.ResolveLinkTarget(returnFinalTarget: true) is { } target && !IsWithin(target.FullName, top))
-                    return false;
-            }
-
-            return IsWithin(real, top);
-        }
-        catch (IOException)
-        {
-            return false;
-        }
-    }
-
-    private static bool IsWithin(string path, string top) =>
-        path == top || path.StartsWith(top.EndsWith(Path.DirectorySeparatorChar) ? top : top + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private static Diagnostic Outside(string path) => RuleDiagnostics.Error(
         RuleCodes.OutsideRoot, SourceSpan.Whole(path), $"`{RuleDiagnostics.Short(path)}` lies outside the project.",

@@ -178,6 +178,7 @@ public sealed record DutySpec
     public CoastSpec? Coast { get; init; }
 
     [Display(Name = "Load spectrum", Description = "Shares of the service life with their torque and speed; the shares add up to 100 %.")]
+    [Count(0, 1000, "at most 1000 shares")]
     public ImmutableArray<SpectrumBinSpec> Spectrum { get; init; } = [];
 
     [Display(Name = "Peaks in the spectrum", Description = "included: the torques of the spectrum hold the dynamic peaks, so the application factor does not apply to them; excluded, also when absent: it does.")]

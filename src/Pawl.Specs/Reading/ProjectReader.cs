@@ -42,6 +42,9 @@ public static partial class ProjectReader
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(shown);
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && !ProjectGuard.IsInside(folder, path))
+            return new(null, [SpecDiagnostics.OutsideRoot(SourceSpan.Whole(shown), shown, "leads outside the project by a symbolic link")]);
+
         var file = FileStore.Read(new(path, shown));
         List<Diagnostic> diagnostics = [.. file.Diagnostics];
         if (file.Unreadable is { } unreadable)
