@@ -42,7 +42,7 @@ internal static class CliCodes
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),
         (OutsideProject, "A file lies outside the project root.", "Move it into the project, or give the root with --root."),
         (UnknownCord, "No O-ring of the table has that cord.", "Write cords as lengths, parted by commas: `--cord \"3.53 mm, 0.103 in\"`."),
-        (UnknownName, "No rule, quantity, subject, size, steel or diagnostic has that name, or no O-ring of a spec.", "Run `pawl explain` for the list."),
+        (UnknownName, "No rule, quantity, subject, key of a spec, size, steel or diagnostic has that name, or no O-ring of a spec.", "Run `pawl explain` for the list."),
         (Usage, "The command line cannot be understood.", "Run the command with --help."),
         (UnusedBase, "A base file is extended by no spec of this run.", "Remove it, or check the `extends:` of its variants."),
     ];

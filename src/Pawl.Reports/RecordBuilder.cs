@@ -54,9 +54,18 @@ public static class RecordBuilder
                 Variant = spec.Gearbox.Variant.Value,
                 Revision = spec.Gearbox.Revision?.Value ?? "",
                 Description = spec.Gearbox.Description?.Value ?? "",
+                Drawing = spec.Gearbox.Drawing?.Value ?? "",
+                PartNumber = spec.Gearbox.PartNumber?.Value ?? "",
                 File = spec.File,
             },
             AsOf = judgement.AsOf,
+            Parts = Map(spec.Parts, part => new PartRecord
+            {
+                Subject = part.Id.Value,
+                Drawing = part.Drawing?.Value ?? "",
+                PartNumber = part.PartNumber?.Value ?? "",
+                Revision = part.Revision?.Value ?? "",
+            }),
             Verdict = Verdicts.Of(findings, coverage.Overall, judgement.Rules.Weakened.Count(), NotStated(analysis)),
             Coverage = coverage,
             Topology = analysis.Topology,

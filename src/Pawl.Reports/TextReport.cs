@@ -51,6 +51,9 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
                 lines.Write($"  approved by {Safe(deviation.ApprovedBy)}: {Safe(deviation.Reason)}");
             }
 
+            foreach (var part in record.Parts)
+                lines.Write($"{Safe(record.Identity.File)}: {_paint.Dim("part")} {Safe(part.Subject)}: {Safe(Labels.NumbersOf(part.Drawing, part.Revision, part.PartNumber))}");
+
             foreach (var assumption in record.Assumptions)
             {
                 lines.Write($"{Safe(record.Identity.File)}: {_paint.Dim("assumed")} {Safe(assumption.Quantity)}: "
@@ -130,6 +133,8 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             _ => _paint.Blue(verdict),
         };
         var revision = record.Identity.Revision.Length == 0 ? "" : $" revision {Safe(record.Identity.Revision)}";
+        if (Labels.NumbersOf(record.Identity.Drawing, "", record.Identity.PartNumber) is { Length: > 0 } numbers)
+            revision += $" ({Safe(numbers)})";
         return $"{Safe(record.Identity.File)}: {Safe(record.Identity.Variant)}{revision} {painted}. {record.Verdict.Statement}";
     }
 

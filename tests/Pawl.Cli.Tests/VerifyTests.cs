@@ -237,6 +237,20 @@ public sealed class VerifyTests
         Assert.False(file.TryGetProperty("now", out _));
     }
 
+    [Fact]
+    public void A_number_beyond_all_numbers_is_refused()
+    {
+        using var place = Recorded();
+        var text = File.ReadAllText(place.PathOf(Kept));
+        var at = text.IndexOf("\"nominal\": ", StringComparison.Ordinal) + 11;
+        File.WriteAllText(place.PathOf(Kept), $"{text[..at]}1e999{text[text.IndexOfAny([',', '\n'], at)..]}");
+
+        var ran = place.Run("verify", Kept);
+
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("not finite", ran.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("not json")]
     [InlineData("{}")]

@@ -35,6 +35,8 @@ internal static class Examples
             ("pawl explain", "all names"),
             ("pawl explain mesh/tip-clearance", "a rule"),
             ("pawl explain mesh_gear.tip_clearance", "a quantity"),
+            ("pawl explain duty.input.speed", "a key of a spec: meaning, unit, example, rules"),
+            ("pawl explain joints", "a section of a spec"),
             ("pawl explain as568-238", "a size of O-ring"),
             ("pawl explain spec/unknown-unit", "a diagnostic"),
         ],
@@ -58,7 +60,8 @@ internal static class Examples
             ("pawl new r450", "specs/r450.yaml, a simple planetary stage"),
             ("pawl new r760 --kind stepped", "stepped planets"),
             ("pawl new r180 --kind pair --output specs/tarn/r180.yaml", "meshed planet pairs"),
-            ("pawl new workshop --project", "pawl.yaml and a catalogue to start from"),
+            ("pawl new r520 --full", "with every section and key, commented out"),
+            ("pawl new workshop --project", "pawl.yaml, a catalogue and schemas to start from"),
         ],
         _ =>
         [

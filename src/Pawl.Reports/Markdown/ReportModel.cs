@@ -28,6 +28,8 @@ internal sealed partial class ReportModel(ConformanceRecord record)
         },
         ["counts"] = Counts(record.Coverage.Overall, "all", Worst(record.Coverage.Domains)),
         ["domains"] = List(record.Coverage.Domains, d => Counts(d.Counts, d.Domain, d)),
+        ["parts"] = List(record.Parts, p => Row(
+            ("subject", Code(p.Subject)), ("drawing", Escape(p.Drawing)), ("revision", Escape(p.Revision)), ("part_number", Escape(p.PartNumber)))),
         ["files"] = List(record.Files, f => Row(("path", Code(f.Path)), ("sha256", Code(f.Sha256)))),
         ["packs"] = List(record.Packs, p => Row(
             ("name", Escape(p.Name)), ("path", Code(p.Path)), ("version", Escape(p.Version)), ("sha256", Code(p.Sha256)))),
@@ -65,6 +67,8 @@ internal sealed partial class ReportModel(ConformanceRecord record)
         ("variant", Escape(record.Identity.Variant)),
         ("revision", Escape(record.Identity.Revision)),
         ("description", Escape(record.Identity.Description)),
+        ("drawing", Escape(record.Identity.Drawing)),
+        ("part_number", Escape(record.Identity.PartNumber)),
         ("file", Code(record.Identity.File)));
 
     private static ScriptObject Counts(CountsRecord counts, string domain, DomainRecord? worst) => new()

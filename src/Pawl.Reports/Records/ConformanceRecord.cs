@@ -29,6 +29,9 @@ public sealed record ConformanceRecord
     [Display(Name = "Evaluation date", Description = "The day on which concessions were held to their expiry, year-month-day.")]
     public required DateOnly AsOf { get; init; }
 
+    [Display(Name = "Parts", Description = "Drawing and part numbers, as the spec states them.")]
+    public ImmutableArray<PartRecord> Parts { get; init => field = value.IsDefault ? [] : value; } = [];
+
     [Display(Name = "Verdict", Description = "The outcome as a whole.")]
     public required VerdictRecord Verdict { get; init; }
 
@@ -115,8 +118,30 @@ public sealed record IdentityRecord
     [Display(Name = "Description", Description = "A sentence about the variant.")]
     public string Description { get; init => field = value ?? ""; } = "";
 
+    [Display(Name = "Drawing", Description = "Number of the assembly drawing.")]
+    public string Drawing { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Part number", Description = "Number under which the variant is made or sold.")]
+    public string PartNumber { get; init => field = value ?? ""; } = "";
+
     [Display(Name = "Spec file", Description = "The variant's own file, from the project root.")]
     public required string File { get; init; }
+}
+
+/// <summary>What a part is drawn and ordered as.</summary>
+public sealed record PartRecord
+{
+    [Display(Name = "Subject", Description = "What it is: gears.sun, bodies.carrier.")]
+    public required string Subject { get; init; }
+
+    [Display(Name = "Drawing", Description = "Number of the drawing.")]
+    public string Drawing { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Part number", Description = "Number under which it is made, ordered or kept.")]
+    public string PartNumber { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Revision", Description = "Revision of the drawing.")]
+    public string Revision { get; init => field = value ?? ""; } = "";
 }
 
 /// <summary>The outcome as a whole.</summary>

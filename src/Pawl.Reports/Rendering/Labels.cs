@@ -30,6 +30,10 @@ internal static class Labels
         _ => "note",
     };
 
+    /// <summary><c>drawing T180-102 B, part 10-4182</c>; empty without numbers.</summary>
+    public static string NumbersOf(string drawing, string revision, string part) => string.Join(
+        ", ", ((string[])[drawing.Length == 0 ? revision : $"drawing {drawing} {revision}".TrimEnd(), part.Length == 0 ? "" : $"part {part}"]).Where(static each => each.Length > 0));
+
     /// <summary>The severity of a failure: one that the baseline lists is <c>known error</c>.</summary>
     public static string SeverityOf(FindingRecord finding) => (finding.Known is { Holds: true } ? "known " : "") + Of(finding.Severity);
 

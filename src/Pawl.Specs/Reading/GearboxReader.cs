@@ -22,6 +22,8 @@ internal static partial class GearboxReader
         CheckNames(read, reader);
         CheckDraws(read, reader);
         var variant = ((scope.Tree as YamlMap)?.Find("gearbox") as YamlMap)?.Find("variant") is YamlScalar { IsNull: false } name ? name.Value : null;
+        if (variant is not null || scope.Tree is null)
+            CheckParts(read, reader);
         foreach (var concession in read.Concessions)
         {
             var isOwn = variant is not null && concession.Span.File == scope.File;

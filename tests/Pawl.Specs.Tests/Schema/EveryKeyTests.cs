@@ -38,6 +38,7 @@ public sealed class EveryKeyTests
         ["joints.tightening.steps"] = "100 % at last",
         ["retaining_rings.groove"] = "more than the bore of",
         ["stacks.contributors"] = "one size or more",
+        ["parts.id"] = "declares no part",
         ["materials.treatments.class"] = "cannot be",
     };
 
