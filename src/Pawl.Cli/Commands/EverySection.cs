@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using Pawl.Specs.Schema;
 
@@ -12,6 +13,8 @@ internal static class EverySection
         # NAME is yours to choose; `pawl explain joints.NAME.thread` tells more of a key, docs/ what is judged by it.
 
         """;
+
+    private static readonly SearchValues<char> Marks = SearchValues.Create(":#{}'\"&*!|>%@`");
 
     private static readonly string[] Left = ["pawl", "extends"];
 
@@ -59,5 +62,5 @@ internal static class EverySection
 
     // An example with a colon, a bracket or a hash would be something else in YAML.
     private static string Quoted(string value) =>
-        value.StartsWith('[') || value.AsSpan().IndexOfAny(":#{}'\"&*!|>%@`") < 0 || value.EndsWith('%') ? value : $"'{value.Replace("'", "''", StringComparison.Ordinal)}'";
+        value.StartsWith('[') || !value.AsSpan().ContainsAny(Marks) || value.EndsWith('%') ? value : $"'{value.Replace("'", "''", StringComparison.Ordinal)}'";
 }
