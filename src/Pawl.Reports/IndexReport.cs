@@ -94,10 +94,10 @@ public static class IndexReport
             : MarkdownText.Escape(entry.SpecFile);
         return new()
         {
-            ["variant"] = entry.Name.Length == 0 ? title : $"[{title}]({Address(entry.Name + ending)})",
+            ["variant"] = (entry.Name.Length == 0 ? title : $"[{title}]({Address(entry.Name + ending)})") + Numbers(entry.Summary?.Identity),
             ["revision"] = MarkdownText.Escape(entry.Summary?.Identity.Revision ?? ""),
             ["verdict"] = entry.Summary is { Verdict: { } verdict }
-                ? $"{Labels.Symbol(verdict)} {Labels.Of(verdict)}{Besides(verdict.WeakenedRules, verdict.WeakenedRules == 1 ? "rule weakened" : "rules weakened")}"
+                ? $"{Labels.Symbol(verdict)} {Labels.Of(verdict)}{Besides(verdict.KnownFindings, "known")}{Besides(verdict.WeakenedRules, verdict.WeakenedRules == 1 ? "rule weakened" : "rules weakened")}"
                 : "? could not be judged",
             ["evaluated"] = entry.Summary is { Coverage.Overall: { } counts }
                 ? $"{Phrase.Whole(counts.Evaluated)} of {Phrase.Whole(counts.Applicable)}"
@@ -130,6 +130,9 @@ public static class IndexReport
 
         return "–";
     }
+
+    private static string Numbers(IdentityRecord? identity) =>
+        identity is not null && Labels.NumbersOf(identity.Drawing, "", identity.PartNumber) is { Length: > 0 } numbers ? $", {MarkdownText.Escape(numbers)}" : "";
 
     private static string Besides(int count, string what) => count > 0 ? $", {Phrase.Whole(count)} {what}" : "";
 

@@ -24,7 +24,7 @@ public enum RecordScope
 public static class RecordBuilder
 {
     /// <summary>The tool as this assembly knows it.</summary>
-    public static readonly ToolRecord Tool = new() { Name = "pawl", Version = VersionOfThis() };
+    public static readonly ToolRecord Tool = new() { Name = "pawl", Version = VersionOfThis(), Revision = RevisionOfThis() };
 
     /// <summary>The record of a judgement. Pure: the same judgement gives the same record.</summary>
     public static ConformanceRecord Build(Judgement judgement, RecordScope scope = RecordScope.Whole) => Build(judgement, Tool, scope);
@@ -54,17 +54,28 @@ public static class RecordBuilder
                 Variant = spec.Gearbox.Variant.Value,
                 Revision = spec.Gearbox.Revision?.Value ?? "",
                 Description = spec.Gearbox.Description?.Value ?? "",
+                Drawing = spec.Gearbox.Drawing?.Value ?? "",
+                PartNumber = spec.Gearbox.PartNumber?.Value ?? "",
                 File = spec.File,
             },
             AsOf = judgement.AsOf,
+            Parts = Map(spec.Parts, part => new PartRecord
+            {
+                Subject = part.Id.Value,
+                Drawing = part.Drawing?.Value ?? "",
+                PartNumber = part.PartNumber?.Value ?? "",
+                Revision = part.Revision?.Value ?? "",
+            }),
             Verdict = Verdicts.Of(findings, coverage.Overall, judgement.Rules.Weakened.Count(), NotStated(analysis)),
             Coverage = coverage,
             Topology = analysis.Topology,
             Files = Map(spec.FilesRead, f => new FileRecord { Path = f.Path, Sha256 = f.Sha256 }),
             Packs = Map(judgement.Rules.Packs, p =>
                 new PackRecord { Name = p.Name, Path = p.Path, Version = p.Version, Sha256 = p.Sha256 }),
+            ShippedFiles = whole ? ShippedFiles.Of(analysis.TablesUsed) : [],
             Tables = analysis.TablesUsed,
             Findings = findings,
+            Baseline = Baselines.Of(judgement, quantities),
             Waiting = WaitingList.Of(findings),
             Rules = Map(judgement.Rules.Rules, RuleWriter.Write),
             Deviations = RuleWriter.Deviations(judgement.Rules.Rules),
@@ -91,6 +102,8 @@ public static class RecordBuilder
     {
         var text = new StringBuilder();
         text.Append(tool.Name).Append('\n').Append(tool.Version).Append('\n');
+        if (tool.Revision.Length > 0)
+            text.Append(tool.Revision).Append('\n');
         text.Append(judgement.AsOf.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)).Append('\n');
         text.Append(judgement.Analysis.Spec.File).Append('\n');
         foreach (var demand in judgement.Analysis.Spec.RequiredSections)
@@ -104,4 +117,7 @@ public static class RecordBuilder
 
     private static string VersionOfThis() =>
         typeof(RecordBuilder).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+
+    private static string RevisionOfThis() =>
+        typeof(RecordBuilder).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().FirstOrDefault(each => each.Key == "SourceRevisionId")?.Value ?? "";
 }

@@ -49,6 +49,9 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
                 lines.Write($"  approved by {Safe(deviation.ApprovedBy)}: {Safe(deviation.Reason)}");
             }
 
+            foreach (var part in record.Parts)
+                lines.Write($"{Safe(record.Identity.File)}: {_paint.Dim("part")} {Safe(part.Subject)}: {Safe(Labels.NumbersOf(part.Drawing, part.Revision, part.PartNumber))}");
+
             foreach (var assumption in record.Assumptions)
             {
                 lines.Write($"{Safe(record.Identity.File)}: {_paint.Dim("assumed")} {Safe(assumption.Quantity)}: "
@@ -62,9 +65,11 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
     private void Write(Failure failure, Dictionary<string, RuleRecord> rules, Lines lines)
     {
         var (finding, indent, also) = (failure.Worst, failure.IsConsequence ? "  " : "", failure.Also(Safe));
-        var severity = Labels.Of(finding.Severity);
+        var severity = Labels.SeverityOf(finding);
+        var baseline = Labels.BaselineOf(finding);
         var painted = finding.Severity switch
         {
+            _ when finding.Known is { Holds: true } => _paint.Yellow(severity),
             SeverityWord.Error => _paint.Red(severity),
             SeverityWord.Warning => _paint.Yellow(severity),
             _ => _paint.Blue(severity),
@@ -72,13 +77,15 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         lines.Write($"{indent}{Place(finding)} {painted} {Head(finding)}: {FindingText.Measured(finding)}");
         if (also.Length > 0)
             lines.Write($"{indent}  {also}");
+        if (baseline.Length > 0)
+            lines.Write($"{indent}  {baseline}, {Safe(finding.Known!.Place.ToString())}");
         foreach (var reason in finding.Reasons)
             lines.Write($"{indent}  {Safe(reason)}");
         if (failure.IsConsequence)
             lines.Write($"{indent}  follows from {Safe(finding.FollowsFrom!.Rule)} on {Safe(finding.FollowsFrom.Subject)}");
 
-        // Whoever mends the cause needs no advice on what follows from it.
-        if (failure.IsConsequence && level != TextLevel.Verbose)
+        // Whoever mends the cause needs no advice on what follows from it, and of what is known it was read before.
+        if ((failure.IsConsequence || finding.Known is { Holds: true }) && level != TextLevel.Verbose)
             return;
         if (!rules.TryGetValue(finding.Rule, out var rule))
             return;
@@ -122,6 +129,8 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             _ => _paint.Blue(verdict),
         };
         var revision = record.Identity.Revision.Length == 0 ? "" : $" revision {Safe(record.Identity.Revision)}";
+        if (Labels.NumbersOf(record.Identity.Drawing, "", record.Identity.PartNumber) is { Length: > 0 } numbers)
+            revision += $" ({Safe(numbers)})";
         return $"{Safe(record.Identity.File)}: {Safe(record.Identity.Variant)}{revision} {painted}. {record.Verdict.Statement}";
     }
 

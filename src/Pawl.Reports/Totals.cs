@@ -9,6 +9,7 @@ public sealed class Totals
     private readonly HashSet<string> _rules = new(StringComparer.Ordinal);
     private readonly HashSet<string> _weakened = new(StringComparer.Ordinal);
     private readonly int[] _verdicts = new int[Enum.GetValues<VerdictWord>().Length];
+    private int _known;
     private CountsRecord _counts = new() { Conforms = 0, Fails = 0, UnderConcession = 0, NotEvaluated = 0, NotApplicable = 0 };
 
     /// <summary>Specs seen, those that could not be read included.</summary>
@@ -41,6 +42,7 @@ public sealed class Totals
     internal void Add(VerdictRecord verdict, CountsRecord more)
     {
         Specs++;
+        _known += verdict.KnownFindings;
         _verdicts[(int)verdict.Word]++;
         _counts = new()
         {
@@ -71,9 +73,10 @@ public sealed class Totals
         Say(specs, _verdicts[(int)VerdictWord.NotJudged] + Unreadable, "is not judged", "are not judged");
         var by = specs.Count == 0 ? "" : $" ({string.Join(", ", specs)})";
         var weakened = _weakened.Count == 0 ? "" : $" ({Phrase.Whole(_weakened.Count)} weakened by house rules)";
+        var known = _known == 0 ? "" : $" ({Phrase.Whole(_known)} of them {Phrase.Verb(_known, "a known finding", "known findings")} in the baseline)";
         var rules = Rules == 0 ? "" : $"{Phrase.Count(Rules, "rule")}{weakened}, ";
         new Lines(to).Write($"{Phrase.Count(Specs, "spec")}{by}, {rules}"
-            + $"{Phrase.Count(_counts.All, "evaluation")}: {Phrase.Whole(_counts.Conforms)} conform, {Phrase.Whole(_counts.Fails)} fail, "
+            + $"{Phrase.Count(_counts.All, "evaluation")}: {Phrase.Whole(_counts.Conforms)} conform, {Phrase.Whole(_counts.Fails)} fail{known}, "
             + $"{Phrase.Whole(_counts.UnderConcession)} under concession, {Phrase.Whole(_counts.NotEvaluated)} not evaluated, "
             + $"{Phrase.Whole(_counts.NotApplicable)} not applicable");
     }

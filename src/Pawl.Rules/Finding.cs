@@ -63,6 +63,9 @@ public sealed record Finding
     /// <summary>The concession that covers it.</summary>
     public ConcessionSpec? Concession { get; init; }
 
+    /// <summary>Its entry in the baseline; null when it is not listed, and where nothing fails.</summary>
+    public Known? Known { get; init; }
+
     /// <summary>The place in the spec that governs the value.</summary>
     public required SourceSpan Span { get; init; }
 

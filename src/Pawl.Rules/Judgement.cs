@@ -36,4 +36,10 @@ public sealed record Judgement
 
     /// <summary>The concessions of the spec as subjects; they are judged too and stand beside those of the analysis.</summary>
     public ImmutableArray<Subject> Concessions { get; init; } = [];
+
+    /// <summary>The known findings that it was held against; null without a baseline.</summary>
+    public Baseline? Baseline { get; init; }
+
+    /// <summary>Entries of the baseline for this spec that nothing fails for.</summary>
+    public ImmutableArray<Unneeded> Unneeded { get; init; } = [];
 }

@@ -19,7 +19,7 @@ internal static class ReaderGenerator
     /// <summary>Where the readers are kept, from the root of the repository.</summary>
     public const string Folder = "src/Pawl.Specs/Reading/Generated";
 
-    private static readonly Type[] Roots = [typeof(GearboxSpec), typeof(CatalogueFile), typeof(AdapterSpec), typeof(ProjectFile)];
+    private static readonly Type[] Roots = [typeof(GearboxSpec), typeof(CatalogueFile), typeof(AdapterSpec), typeof(ProjectFile), typeof(BaselineFile)];
 
     /// <summary>Texts of all readers by file name.</summary>
     public static SortedDictionary<string, string> Generate()

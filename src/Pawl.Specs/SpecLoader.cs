@@ -44,6 +44,9 @@ public sealed class SpecLoader
     /// <summary>The steels that ship inside, before a project adds to them or overrides them.</summary>
     public static Catalogue Shipped => ShippedCatalogue.Instance.Catalogue;
 
+    /// <summary>The file that they ship in, with its hash.</summary>
+    public static FileRead ShippedFile => ShippedCatalogue.Instance.Read;
+
     /// <summary>The project root, in full.</summary>
     public string Root => _root.Folder;
 
@@ -140,12 +143,7 @@ public sealed class SpecLoader
     /// <summary>By file, line and column; complaints at the same place in the order in which they were found, each once.</summary>
     internal static ImmutableArray<Diagnostic> InFileOrder(IEnumerable<Diagnostic> diagnostics)
     {
-        List<Diagnostic> once = [];
-        foreach (var diagnostic in diagnostics)
-        {
-            if (!once.Contains(diagnostic))
-                once.Add(diagnostic);
-        }
+        List<Diagnostic> once = [.. diagnostics.Distinct()];
 
         return once.Count < 2
             ? [.. once]

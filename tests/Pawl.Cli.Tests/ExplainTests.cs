@@ -33,13 +33,13 @@ public sealed class ExplainTests
     }
 
     [Fact]
-    public void The_list_holds_rules_subjects_quantities_sizes_steels_and_diagnostics()
+    public void The_list_holds_rules_subjects_quantities_keys_sizes_steels_and_diagnostics()
     {
         using var place = new Workplace();
 
         var kinds = place.Run("explain").OutLines.Select(l => l.Split(' ')[0]).Distinct();
 
-        Assert.Equal(["rule", "subject", "quantity", "size", "steel", "diagnostic"], kinds);
+        Assert.Equal(["rule", "subject", "quantity", "key", "size", "steel", "diagnostic"], kinds);
     }
 
     // AS568, size -238: 3.484 in ± 0.024 in by 0.139 in ± 0.004 in; from memory, as the table says of itself.
@@ -100,5 +100,49 @@ public sealed class ExplainTests
         using var json = System.Text.Json.JsonDocument.Parse(place.Run("explain", "train/error", "--format", "json").Out);
 
         Assert.Equal("train/error", json.RootElement[0].GetProperty("name").GetString());
+    }
+
+    private static string Shipped(params string[] arguments)
+    {
+        using var place = new Workplace { Engine = Checking.Engine.Shipped };
+        var ran = place.Run(["explain", .. arguments]);
+        Assert.True(ran.Code == 0, ran.Error);
+        return ran.Out;
+    }
+
+    [Fact]
+    public void A_key_is_told_with_unit_example_and_the_rules_that_need_it()
+    {
+        var text = Shipped("duty.input.speed");
+
+        Assert.StartsWith("key duty.input.speed\n  Speed\n", text, StringComparison.Ordinal);
+        Assert.Contains("rpm, 1/min, rad/s", text, StringComparison.Ordinal);
+        Assert.Contains("  example           speed: 8200 rpm\n", text, StringComparison.Ordinal);
+        Assert.Contains("train.input_speed", text, StringComparison.Ordinal);
+        Assert.Contains("plausible/input-speed", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("joints", "key joints\n")]
+    [InlineData("joints.flange.thread", "key joints.NAME.thread\n")]
+    [InlineData("joints.thread", "key joints.NAME.thread\n")]
+    [InlineData("train.gears.sun.heat_treatment.case_depth", "material/case-min")]
+    [InlineData("duty.spectrum.share", "key duty.spectrum.share\n")]
+    [InlineData("train", "key train\n")]
+    [InlineData("train", "subject train\n")]
+    public void A_key_is_found_by_its_path_with_a_name_or_without(string name, string told) =>
+        Assert.Contains(told, Shipped(name), StringComparison.Ordinal);
+
+    // By the model itself, whose properties are the keys.
+    [Fact]
+    public void Every_section_of_the_model_is_explained_with_its_keys()
+    {
+        foreach (var property in typeof(Pawl.Specs.Model.GearboxSpec).GetProperties().Where(p => p.GetCustomAttributes(typeof(Pawl.Specs.Model.NotAKeyAttribute), false).Length == 0))
+        {
+            var key = Pawl.Specs.Schema.SpecKeys.All.SingleOrDefault(each => each.Path == Pawl.Specs.Model.PropertyName.Of(property.Name));
+            Assert.NotNull(key);
+            Assert.NotEmpty(key.Description);
+            Assert.All(key.Below, below => Assert.Contains(Pawl.Specs.Schema.SpecKeys.All, each => each.IsMeantBy($"{key.Path}.{below}")));
+        }
     }
 }

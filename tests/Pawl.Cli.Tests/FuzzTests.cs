@@ -11,6 +11,8 @@ public sealed class FuzzTests
     [InlineData(FuzzKind.Pack, 300)]
     [InlineData(FuzzKind.Catalogue, 200)]
     [InlineData(FuzzKind.Project, 40)]
+    [InlineData(FuzzKind.Baseline, 60)]
+    [InlineData(FuzzKind.Record, 60)]
     public void No_spoiled_file_crashes_or_gives_a_number_that_is_not_finite(FuzzKind kind, int executions)
     {
         using var fuzzing = new Fuzzing(Repository(), kind, seed: 20);

@@ -19,6 +19,8 @@ public enum FuzzKind
     Pack,
     Catalogue,
     Project,
+    Baseline,
+    Record,
 }
 
 /// <summary>What became of one spoiled text.</summary>
@@ -29,7 +31,7 @@ public enum FuzzKind
 public sealed record Execution(string Text, bool Judged, string? Cause, string Detail);
 
 /// <summary>Runs the whole pipeline on spoiled files that start from the shipped ones. Number and seed settle an execution.</summary>
-public sealed class Fuzzing : IDisposable
+public sealed partial class Fuzzing : IDisposable
 {
     private static readonly DateOnly Day = new(2026, 1, 15);
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
@@ -83,15 +85,21 @@ public sealed class Fuzzing : IDisposable
             FuzzKind.Spec => [.. specs, Node.Parse(Concessions)],
             FuzzKind.Pack => [.. Parsed(Directory.GetFiles(Path.Combine(repository, "rules"), "*.yaml")).Select(OfTheHouse), Node.Parse(Override)],
             FuzzKind.Catalogue => Parsed(_catalogues.AddRange(_adapters).Select(f => Path.Combine(_folder, f))),
-            _ => [.. Parsed([Path.Combine(repository, "pawl.yaml")]), Node.Parse(Project)],
+            FuzzKind.Project => [.. Parsed([Path.Combine(repository, "pawl.yaml")]), Node.Parse(Project)],
+            _ => [Node.Parse(Known)],
         };
         _analyses = kind == FuzzKind.Pack ? [.. _specs.Take(8).Select(s => GearboxAnalyser.Analyse(_loader.Load("seed.yaml", s).Spec!))] : [];
         _mutator = new(_seeds);
-        if (kind == FuzzKind.Project)
+        if (kind is FuzzKind.Project or FuzzKind.Baseline or FuzzKind.Record)
         {
             Directory.CreateDirectory(Path.Combine(_folder, "rules"));
-            File.WriteAllBytes(Path.Combine(_folder, "specs/seed.yaml"), _specs[0]);
+            Directory.CreateDirectory(Path.Combine(_folder, "specs"));
+            File.WriteAllBytes(Path.Combine(_folder, "specs/seed.yaml"), kind == FuzzKind.Project ? _specs[0] : Encoding.UTF8.GetBytes(Small(specs[^1]).ToString()));
         }
+
+        if (kind is FuzzKind.Baseline or FuzzKind.Record)
+            File.WriteAllText(Path.Combine(_folder, "pawl.yaml"), "pawl: 1\nspecs: [specs/seed.yaml]\ncatalogues: [specs/catalogue/*.yaml, src/Pawl.Cli/Starters/materials.yaml, src/Pawl.Cli/Starters/lubricants.yaml]\n");
+        _record = kind == FuzzKind.Record ? Recorded() : "";
     }
 
     /// <summary>A shipped pack under another name: the shipped ones are there already.</summary>
@@ -120,7 +128,7 @@ public sealed class Fuzzing : IDisposable
     public Execution Run(long number)
     {
         var random = new Random(unchecked((int)((_seed * 1_000_003L) + number)));
-        var text = _mutator.Spoil(Seed(random), random);
+        var text = _kind == FuzzKind.Record ? SpoiltRecord(random) : _mutator.Spoil(Seed(random), random);
         var spent = Environment.CpuUsage.TotalTime;
         try
         {
@@ -177,9 +185,15 @@ public sealed class Fuzzing : IDisposable
                 return Judged(
                     new(_folder, beside ? _catalogues.Add("specs/house.yaml") : _catalogues, adapterPaths: beside ? _adapters : _adapters.Add("specs/house.yaml")),
                     _specs[random.Next(_specs.Length)], random);
+            case FuzzKind.Baseline:
+                Write("known.yaml", bytes);
+                return Checked("check", "--baseline", "known.yaml", "--prune", "--no-reports");
+            case FuzzKind.Record:
+                Write("r.json", bytes);
+                return Checked("verify", "r.json", "--verbose");
             default:
                 Write("pawl.yaml", bytes);
-                return Checked();
+                return Checked("check", "--verbose", "--no-reports");
         }
     }
 
@@ -217,20 +231,23 @@ public sealed class Fuzzing : IDisposable
             ? $"{quantity.Kind} is not finite."
             : quantity.Reasons.Any(r => r.Contains("Parameter", StringComparison.Ordinal)) ? $"{quantity.Kind} gives a reason of the framework." : null;
 
-    private (bool Judged, string? Wrong) Checked()
+    private (bool Judged, string? Wrong) Checked(params string[] arguments)
     {
         using var said = new StringWriter(CultureInfo.InvariantCulture);
-        var code = PawlCommand.Run(["check", "--verbose", "--no-reports"], new CommandContext
+        var code = Command(arguments, TextWriter.Null, said);
+        return (code is 0 or 1, code is >= 0 and <= 2 ? null : Cause($"exit code {code}", said.ToString()));
+    }
+
+    private int Command(string[] arguments, TextWriter output, TextWriter said) =>
+        PawlCommand.Run(arguments, new CommandContext
         {
-            Out = TextWriter.Null,
+            Out = output,
             Error = said,
             Input = () => Stream.Null,
             Clock = TimeProvider.System,
             Folder = _folder,
             Variable = _ => null,
         });
-        return (code is 0 or 1, code is >= 0 and <= 2 ? null : Cause($"exit code {code}", said.ToString()));
-    }
 
     // Guards are thrown in one place for all; the caller tells them apart.
     private static string Cause(string what, string stack)

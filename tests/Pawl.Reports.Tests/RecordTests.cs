@@ -54,6 +54,21 @@ public sealed class RecordTests
     }
 
     [Fact]
+    public void A_build_that_was_told_its_revision_says_so_and_no_other()
+    {
+        var judgement = new Sample().ToJudgement();
+        var tool = new ToolRecord { Name = "pawl", Version = "1.2.3" };
+        var plain = RecordBuilder.Build(judgement, tool);
+        var traced = RecordBuilder.Build(judgement, tool with { Revision = "4b825dc642cb6eb9a060e54bf8d69288fbee4904" });
+
+        Assert.DoesNotContain("\"revision\": \"4b825dc", plain.ToJson(), StringComparison.Ordinal);
+        Assert.Contains("\"revision\": \"4b825dc642cb6eb9a060e54bf8d69288fbee4904\"", traced.ToJson(), StringComparison.Ordinal);
+        Assert.NotEqual(plain.Id, traced.Id);
+        Assert.Contains("| Tool | pawl 1.2.3 (revision 4b825dc642cb6eb9a060e54bf8d69288fbee4904) |", Markdown.MarkdownReport.Render(traced), StringComparison.Ordinal);
+        Assert.Contains("| Tool | pawl 1.2.3 |", Markdown.MarkdownReport.Render(plain), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_record_of_rules_as_shipped_says_nothing_of_deviations()
     {
         var judgement = new Sample().ToJudgement();

@@ -138,6 +138,7 @@ public abstract class Definition<TSpec, TSelf> : QuantityKind
     private protected TSelf StatedWay<T>(Func<TSpec, Stated<T>?> select, string key, Func<Subject, Stated<T>, string, Quantity> read)
     {
         _missingKey = key;
+        DescribeKey(key, typeof(TSpec).Name);
         return Custom(subject => select((TSpec)subject.Model) is { } stated ? read(subject, stated, PathOf(subject, key)) : null);
     }
 

@@ -113,6 +113,14 @@ public class QuantityKind
         init => _note = value;
     }
 
+    /// <summary>The keys that state it, from the entry of its subject; a leading slash makes one a path from the top of the spec.</summary>
+    public ImmutableArray<string> StatedKeys { get; private set; } = [];
+
+    /// <summary>The type of the entry that they are keys of, as the model has it; empty where nothing states it.</summary>
+    public string StatedIn { get; private set; } = "";
+
+    private protected void DescribeKey(string key, string model) => (StatedKeys, StatedIn) = (StatedKeys.AddRange(key.Split(" or ")), model);
+
     /// <summary>What a definition says of itself after its name.</summary>
     private protected void Describe(string formula, string source, Certainty certainty) => (_formula, _source, _certainty) = (formula, source, certainty);
 

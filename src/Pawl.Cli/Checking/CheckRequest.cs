@@ -21,6 +21,12 @@ internal sealed record CheckRequest
 
     public string? Root { get; init; }
 
+    /// <summary>The file of known findings, from the working folder.</summary>
+    public string? Baseline { get; init; }
+
+    /// <summary>Whether the baseline is made smaller.</summary>
+    public bool Prune { get; init; }
+
     public string? StdinPath { get; init; }
 
     public bool Quiet { get; init; }

@@ -30,6 +30,7 @@ internal sealed class CheckRun : IDisposable
     private readonly StringWriter _fileText = new() { NewLine = "\n" };
     private readonly Sequence? _file;
     private readonly RunDocuments _documents;
+    private BaselineShrink? _shrink;
     private RuleUse? _use;
     private Progress? _progress;
     private bool _refused;
@@ -53,12 +54,16 @@ internal sealed class CheckRun : IDisposable
     /// <summary>Settles the settings and runs; returns the exit code.</summary>
     public static int Start(CommandContext context, Command command, CheckRequest request)
     {
+        if (request.Baseline is { Length: 0 })
+            return Usage.Report(context, command, "--baseline names no file.");
         if (SettingsResolver.Resolve(request, context, out var project, out var usage) is not { } settings)
             return Usage.Report(context, command, usage!);
 
         foreach (var diagnostic in project.Diagnostics)
             DiagnosticWriter.Write(context.Error, diagnostic);
         var isBad = project.Diagnostics.Any(d => d.Severity == Severity.Error);
+        if (request.Prune && settings.Baseline.Value is null && !isBad)
+            return Usage.Report(context, command, "--prune makes a baseline smaller, but none is in force.", "Give --baseline FILE.");
         if (request.ShowConfig && !isBad)
         {
             SettingsWriter.Write(context.Out, settings);
@@ -99,25 +104,24 @@ internal sealed class CheckRun : IDisposable
             return ExitCode.NotJudged;
         }
 
-        var load = engine.OpenSpecs(root, _settings.Catalogue.Value, _settings.Adapters.Value, _settings.StrictSchema);
-        ComputedSpec Compute(SpecInput input)
-        {
-            var loaded = load(input);
-            return new(input, loaded, loaded is { IsBase: false, Spec: { } spec }
-                ? engine.Analyse(spec with { RequiredSections = spec.RequiredSections.AddRange(_settings.RequiredSections) })
-                : null);
-        }
+        var bench = new Workbench(engine, _settings);
+        foreach (var problem in bench.Diagnostics)
+            Complain(problem);
+        if (_refused)
+            return ExitCode.NotJudged;
+        _shrink = bench.Baseline is { } baseline ? new(baseline, root) : null;
 
         // A task, because what it throws is said when its turn comes.
-        var first = new Task<ComputedSpec>(() => Compute(selection.Specs[0]));
+        var first = new Task<ComputedSpec>(() => bench.Compute(selection.Specs[0]));
         first.RunSynchronously();
         if (InForce(loading.GetAwaiter().GetResult()) is not { } rules)
             return NotJudged();
 
         _use = new(rules);
-        CheckAll(selection.Specs, Compute, first, new SpecChecker(engine, _settings, rules));
+        CheckAll(selection.Specs, bench.Compute, first, new SpecChecker(bench, _settings, rules));
         WarnOfUnusedBases();
         WarnOfIdleRules();
+        ShrinkBaseline(request.Prune);
         return Conclude();
     }
 
@@ -259,6 +263,7 @@ internal sealed class CheckRun : IDisposable
         if (result.Record is { } record)
         {
             _totals.Add(record);
+            _shrink?.Note(result);
             Note(record);
         }
         else
@@ -288,6 +293,22 @@ internal sealed class CheckRun : IDisposable
         if (_totals.Specs == _totals.Unreadable)
             return;
         foreach (var warning in _use!.Warnings)
+            Complain(warning);
+    }
+
+    /// <summary>Says which entries are to be removed, or removes them; of a run that met a refusal or a defect nothing is written.</summary>
+    private void ShrinkBaseline(bool prune)
+    {
+        if (_shrink is not { } shrink)
+            return;
+        if (prune && !_refused && !_defect)
+        {
+            if (shrink.Write(out var said))
+                Say(to => to.WriteLine(said));
+            return;
+        }
+
+        foreach (var warning in shrink.Warnings)
             Complain(warning);
     }
 

@@ -21,6 +21,9 @@ internal sealed record ProjectView
     /// <summary>Absolute; null when there is no project file.</summary>
     public string? File { get; init; }
 
+    /// <summary>The project file with its hash; null when there is none.</summary>
+    public FileRead? Read { get; init; }
+
     public Setting<ImmutableArray<string>>? Specs { get; init; }
 
     public Setting<ImmutableArray<string>>? Exclude { get; init; }
@@ -30,6 +33,8 @@ internal sealed record ProjectView
     public Setting<ImmutableArray<string>>? Adapters { get; init; }
 
     public Setting<ImmutableArray<string>>? Rules { get; init; }
+
+    public Setting<string>? Baseline { get; init; }
 
     public Setting<string>? ReportFolder { get; init; }
 

@@ -50,9 +50,9 @@ internal static class FilePatterns
         foreach (var excluded in exclude)
             matcher.AddExclude(excluded);
         var found = source == FileSource.Disk
-            ? matcher.GetResultsInFullPath(start)
-            : matcher.Match(start, All(source, start)).Files.Select(match => Path.Combine(start, match.Path));
-        string[] files = [.. found.Select(Path.GetFullPath)];
+            ? matcher.Execute(new PlainFolder(new(start))).Files.Select(match => match.Path)
+            : matcher.Match(start, All(source, start)).Files.Select(static match => match.Path);
+        string[] files = [.. found.Select(path => Path.GetFullPath(path, start))];
         Array.Sort(files, StringComparer.Ordinal);
         return files;
     }

@@ -15,17 +15,43 @@ internal static class ProjectViews
             return new ProjectView { Root = root ?? folder };
 
         var load = ProjectReader.Read(file, ProjectFile.FileName, source);
-        var view = new ProjectView { Root = root ?? Path.GetDirectoryName(file)!, File = file, Diagnostics = load.Diagnostics };
+        var view = new ProjectView { Root = root ?? Path.GetDirectoryName(file)!, File = file, Read = load.Read, Diagnostics = load.Diagnostics };
         return load.Project is { } project ? Filled(source, view, project) : view;
     }
 
-    private static ProjectView Filled(FileSource source, ProjectView view, ProjectFile project) => view with
+    private static ProjectView Filled(FileSource source, ProjectView view, ProjectFile project)
+    {
+        // Patterns that lead out are not so much as tried: a search of the whole disk takes for ever, and its answer tells what is there.
+        Diagnostic[] outside =
+        [
+            .. OutsidePatterns(source, view.Root, project.Specs), .. OutsidePatterns(source, view.Root, project.Exclude),
+            .. OutsidePatterns(source, view.Root, project.Catalogues), .. OutsidePatterns(source, view.Root, project.Adapters),
+        ];
+        return outside.Length > 0 ? view with { Diagnostics = [.. view.Diagnostics, .. outside] } : Inside(source, view, project);
+    }
+
+    private static IEnumerable<Diagnostic> OutsidePatterns(FileSource source, string root, ImmutableArray<Stated<string>> patterns)
+    {
+        foreach (var pattern in patterns)
+        {
+            var parts = pattern.Value.Split('/', '\\');
+            if (Path.IsPathRooted(pattern.Value) || parts.Contains("..") || !ProjectGuard.IsInside(root, FilePatterns.FixedPart(pattern.Value), source))
+            {
+                yield return new(
+                    CliCodes.OutsideProject, Severity.Error, pattern.Span, $"The pattern `{pattern.Value}` leads out of the project.",
+                    "Paths count from the project file and stay below it.");
+            }
+        }
+    }
+
+    private static ProjectView Inside(FileSource source, ProjectView view, ProjectFile project) => view with
     {
         Specs = List(project.Specs),
         Exclude = List(project.Exclude),
         Catalogues = List(project.Catalogues),
         Adapters = List(project.Adapters),
         Rules = List(project.Rules),
+        Baseline = One(project.Baseline),
         ReportFolder = One(project.Reports?.Folder),
         ReportFormats = project.Reports is { } reports ? List(reports.Formats) : null,
         FailOn = One(project.FailOn),
@@ -52,7 +78,7 @@ internal static class ProjectViews
     // A project that somebody sends may not write where it likes; whoever runs pawl may.
     private static IEnumerable<Diagnostic> OutsideReports(string root, ProjectFile project)
     {
-        if (project.Reports?.Folder is { } folder && SettingsResolver.IsOutside(root, folder.Value))
+        if (project.Reports?.Folder is { } folder && !ProjectGuard.IsInside(root, folder.Value))
             yield return new(CliCodes.OutsideProject, Severity.Error, folder.Span, $"The reports folder `{folder.Value}` lies outside the project.", "Name a folder inside it, or give --output.");
     }
 

@@ -1,4 +1,5 @@
 using Pawl.Reports;
+using Pawl.Specs.Model;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -22,6 +23,9 @@ internal sealed record Settings
     /// <summary>pawl.yaml, absolute; null when there is none.</summary>
     public required string? ProjectFile { get; init; }
 
+    /// <summary>pawl.yaml with its hash; null when there is none.</summary>
+    public FileRead? ProjectRead { get; init; }
+
     /// <summary>Paths and patterns to judge.</summary>
     public required Setting<ImmutableArray<string>> Specs { get; init; }
 
@@ -38,6 +42,9 @@ internal sealed record Settings
     public required Setting<ImmutableArray<string>> Adapters { get; init; }
 
     public required Setting<ImmutableArray<string>> Rules { get; init; }
+
+    /// <summary>The file of known findings, from the root; null for none.</summary>
+    public required Setting<string?> Baseline { get; init; }
 
     /// <summary>Least severity that fails; null for never.</summary>
     public required Setting<Severity?> FailOn { get; init; }

@@ -43,12 +43,16 @@ internal static class SettingsResolver
         {
             Root = new(project.Root, request.Root is not null ? Origins.CommandLine : project.File is not null ? "folder of the project file" : "no project file: working folder or that of the specs"),
             ProjectFile = project.File,
+            ProjectRead = project.Read,
             Specs = fromProject ? project.Specs ?? new([], Origins.Default) : new(request.Paths, Origins.CommandLine),
             FromProject = fromProject,
             Exclude = project.Exclude ?? new([], Origins.Default),
             Catalogue = Files(context, project, project.Catalogues),
             Adapters = Files(context, project, project.Adapters),
             Rules = HouseRules(request, project, context),
+            Baseline = request.Baseline is { } baseline ? new(RelativeTo(project.Root, context.Absolute(baseline)), Origins.CommandLine)
+                : project.Baseline is { } known ? new(known.Value, known.Origin)
+                : new(null, Origins.Default),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
             AllowIncomplete = request.AllowIncomplete ? new(true, Origins.CommandLine) : project.AllowIncomplete ?? new(false, Origins.Default),

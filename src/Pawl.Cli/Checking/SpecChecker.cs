@@ -16,7 +16,7 @@ namespace Pawl.Cli.Checking;
 internal sealed record ComputedSpec(SpecInput Input, SpecLoad Loaded, GearboxAnalysis? Analysis);
 
 /// <summary>Judges and renders one spec, and writes its reports. Thread-safe.</summary>
-internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rules)
+internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet rules)
 {
     /// <param name="computed">The spec as read and computed.</param>
     /// <param name="reportName">Name of its report files, without an ending.</param>
@@ -36,7 +36,7 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
                 result, CliCodes.BaseNamed, "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it.");
         }
 
-        return analysis is null ? result : Judged(result, engine.Judge(analysis, rules, settings.AsOf.Value), reportName);
+        return analysis is null ? result : Judged(result, bench.Judge(analysis, rules, settings.AsOf.Value), reportName);
     }
 
     private SpecResult Judged(SpecResult result, Judgement judgement, string reportName)
@@ -52,6 +52,7 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
             Rendered = Render(record, settings.Out.Value, settings.Color.Value),
             ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Render(record, settings.ReportFormats.Value[0], color: false) : null,
             Fails = Fails(judgement, record.Verdict.Word),
+            Margins = Margins(judgement),
         };
         return judgement.Coverage.Evaluated > 0
             ? result
@@ -70,17 +71,23 @@ internal sealed class SpecChecker(Engine engine, Settings settings, RuleSet rule
             return true;
         if (settings.FailOn.Value is not { } least)
             return false;
-        if (verdict == VerdictWord.Incomplete && !settings.AllowIncomplete.Value)
-            return true;
-
+        var (fails, open) = (false, verdict == VerdictWord.Incomplete);
         foreach (var finding in judgement.Findings)
         {
-            if (finding.Outcome == Outcome.Fails && finding.Rule.Severity >= least)
-                return true;
+            fails |= finding.Outcome == Outcome.Fails && finding.Rule.Severity >= least && finding.Known is not { Holds: true };
+
+            // What does not conform may wait for inputs as well; the baseline passes over what is known, not over that.
+            open |= finding.Outcome == Outcome.NotEvaluated && finding.Rule.Severity == Severity.Error && verdict == VerdictWord.DoesNotConform;
         }
 
-        return false;
+        return fails || (open && !settings.AllowIncomplete.Value);
     }
+
+    /// <summary>The margins of the known findings that still fail, to make the baseline smaller by.</summary>
+    private static ImmutableDictionary<FindingName, double?> Margins(Judgement judgement) => judgement.Baseline is null
+        ? ImmutableDictionary<FindingName, double?>.Empty
+        : judgement.Findings.Where(static finding => finding.Known is not null)
+            .ToImmutableDictionary(static finding => new FindingName(finding.Rule.Id, finding.Subject.Path), static finding => finding.Margin);
 
     /// <summary>The text of one spec; null in a format that is of the whole run.</summary>
     private string? Render(ConformanceRecord record, Format format, bool color) => format switch

@@ -1,4 +1,5 @@
 using Pawl.Reports.Records;
+using Pawl.Rules;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Checking;
@@ -41,6 +42,9 @@ internal sealed record SpecResult
 
     /// <summary>Whether a finding reaches the threshold, or a gap counts as one.</summary>
     public bool Fails { get; init; }
+
+    /// <summary>The known findings that still fail, with their margins now.</summary>
+    public ImmutableDictionary<FindingName, double?> Margins { get; init; } = ImmutableDictionary<FindingName, double?>.Empty;
 
     /// <summary>The files that it was read from, to tell which bases are of use.</summary>
     public ImmutableArray<string> FilesRead { get; init; } = [];

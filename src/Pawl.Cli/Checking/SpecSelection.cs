@@ -69,6 +69,8 @@ internal sealed record SpecSelection(ImmutableArray<SpecInput> Specs, ImmutableA
                 Drop(catalogue);
             foreach (var adapter in settings.Adapters.Value)
                 Drop(adapter);
+            if (settings.Baseline.Value is { } baseline)
+                Drop(baseline);
             Drop(ProjectFile.FileName);
 
             if (_found.Count == 0 && _problems.Count == 0)

@@ -26,7 +26,7 @@ internal static class CheckCommand
         failOn.AcceptOnlyFromAmong("error", "warning", "note", "never");
         var requireComplete = Flag("--require-complete", "A rule of any severity that could not be evaluated makes the exit code 1.");
         var allowIncomplete = Flag("--allow-incomplete", "A spec that is incomplete does not make the exit code 1.");
-        var asOf = Text("--as-of", "YYYY-MM-DD", "The day on which concessions are judged. Default: SOURCE_DATE_EPOCH, else today.");
+        var asOf = Text("--as-of", "YYYY-MM-DD", "The day on which concessions are judged; on its last day one still holds. Default: SOURCE_DATE_EPOCH, else today, both in UTC.");
         var rules = new Option<string[]>("--rules")
         {
             Description = "A folder with house rule packs, besides those of pawl.yaml. Repeatable.",
@@ -34,6 +34,8 @@ internal static class CheckCommand
             Arity = ArgumentArity.OneOrMore,
         };
         var root = Text("--root", "DIR", "The project root. Default: the folder of the nearest pawl.yaml upwards, else the working folder.");
+        var baseline = Text("--baseline", "FILE", "Known findings: what it lists and is no worse does not count towards the exit code. Default: the `baseline:` of pawl.yaml, else none.");
+        var prune = Flag("--prune", "Make the baseline smaller: remove what is gone, tighten what has become better.");
         var stdinPath = Text("--stdin-path", "PATH", "The path that standard input stands for: in messages, and for `extends:`.");
         var quiet = Flag("--quiet", "Only the verdict of each spec, the last line, and what kept a spec from being judged.", "-q");
         var verbose = Flag("--verbose", "Every rule put to every subject, not only what needs attention.", "-v");
@@ -45,7 +47,7 @@ internal static class CheckCommand
 
         var command = new Command("check", "Judge specs: print findings, write records and reports.")
         {
-            paths, format, output, failOn, requireComplete, allowIncomplete, asOf, rules, root, stdinPath, quiet, verbose, noReports, color, strictSchema, showConfig,
+            paths, format, output, failOn, requireComplete, allowIncomplete, asOf, rules, root, baseline, prune, stdinPath, quiet, verbose, noReports, color, strictSchema, showConfig,
         };
         if (context is null)
             return command;
@@ -61,6 +63,8 @@ internal static class CheckCommand
             AsOf = parsed.GetValue(asOf),
             Rules = [.. parsed.GetValue(rules) ?? []],
             Root = parsed.GetValue(root),
+            Baseline = parsed.GetValue(baseline),
+            Prune = parsed.GetValue(prune),
             StdinPath = parsed.GetValue(stdinPath),
             Quiet = parsed.GetValue(quiet),
             Verbose = parsed.GetValue(verbose),

@@ -13,6 +13,9 @@ internal static class CommandTree
         {
             CheckCommand.Build(context),
             CompareCommand.Build(context),
+            BaselineCommand.Build(context),
+            VerifyCommand.Build(context),
+            VerifyCommand.BuildSign(context),
             ExplainCommand.Build(context),
             ORingCommand.Build(context),
             SchemaCommand.Build(context),

@@ -12,6 +12,7 @@ internal static class Examples
             ("pawl check 'specs/**/*.yaml' --fail-on warning", "a pattern; warnings fail too"),
             ("pawl check specs --format html --output reports/out", "text here, pages there"),
             ("pawl check - --stdin-path specs/draft.yaml < draft.yaml", "from standard input, as an editor does"),
+            ("pawl check --baseline baseline.yaml --prune", "known findings do not fail; forget what is mended"),
             ("pawl check --show-config", "what is in force, and where it was set"),
         ],
         "compare" =>
@@ -23,11 +24,28 @@ internal static class Examples
             ("pawl compare reports/r180.json specs/tarn-180/r180.yaml", "a record with the spec as it is now"),
             ("pawl compare --family specs/tarn-180", "the variants of a family beside each other"),
         ],
+        "baseline" =>
+        [
+            ("pawl baseline --output baseline.yaml", "what fails today, of all specs of pawl.yaml"),
+            ("pawl baseline specs/old -o old.yaml --overwrite", "of one folder, anew"),
+        ],
+        "verify" =>
+        [
+            ("pawl verify reports/out/tarn-180/r180.json", "which files changed, and what that changes"),
+            ("pawl verify r180.json --key office.pub.pem", "the signature in r180.json.sig too"),
+            ("pawl verify reports/out/r180.json --format json", "for a program"),
+        ],
+        "sign" =>
+        [
+            ("pawl sign r180.json --key office.pem", "writes r180.json.sig"),
+        ],
         "explain" =>
         [
             ("pawl explain", "all names"),
             ("pawl explain mesh/tip-clearance", "a rule"),
             ("pawl explain mesh_gear.tip_clearance", "a quantity"),
+            ("pawl explain duty.input.speed", "a key of a spec: meaning, unit, example, rules"),
+            ("pawl explain joints", "a section of a spec"),
             ("pawl explain as568-238", "a size of O-ring"),
             ("pawl explain spec/unknown-unit", "a diagnostic"),
         ],
@@ -51,7 +69,8 @@ internal static class Examples
             ("pawl new r450", "specs/r450.yaml, a simple planetary stage"),
             ("pawl new r760 --kind stepped", "stepped planets"),
             ("pawl new r180 --kind pair --output specs/tarn/r180.yaml", "meshed planet pairs"),
-            ("pawl new workshop --project", "pawl.yaml and a catalogue to start from"),
+            ("pawl new r520 --full", "with every section and key, commented out"),
+            ("pawl new workshop --project", "pawl.yaml, a catalogue and schemas to start from"),
         ],
         _ =>
         [

@@ -5,6 +5,7 @@ using Pawl.Mechanics.Seals;
 using Pawl.Quantities;
 using Pawl.Rules;
 using Pawl.Specs;
+using Pawl.Specs.Schema;
 using Pawl.Specs.Text;
 
 namespace Pawl.Cli.Explaining;
@@ -33,6 +34,8 @@ internal static class ExplainRun
         }
 
         var meant = all.FindAll(e => e.Name == name || (e.Kind == "quantity" && e.Name.EndsWith($".{name}", StringComparison.Ordinal)));
+        if (meant.TrueForAll(static e => e.Kind != "key") && SpecKeys.All.FirstOrDefault(key => key.IsMeantBy(name)) is { } key)
+            meant.AddRange(all.Where(e => e.Kind == "key" && e.Name == key.Path));
         if (meant.Count == 0 && name.StartsWith("as568", StringComparison.OrdinalIgnoreCase))
         {
             if (!ORingTable.TryFind(name, out var size, out var reason))
@@ -55,6 +58,7 @@ internal static class ExplainRun
         .. rules.Rules.Select(Explanations.Of),
         .. SubjectKinds.All.Select(k => Explanations.Of(k, rules)),
         .. SubjectKinds.All.SelectMany(k => k.Quantities).Select(q => Explanations.Of(q, rules)),
+        .. KeyExplanations.All(rules),
         Explanations.OfSizes(),
         .. SpecLoader.Shipped.Materials.Entries.Select(Explanations.Of),
         .. engine.Diagnostics().AddRange(CliCodes.All)
@@ -75,7 +79,7 @@ internal static class ExplainRun
     private static int Unknown(CommandContext context, string name, string hint)
     {
         DiagnosticWriter.Write(context.Error, new(
-            CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject, size, steel or diagnostic is called `{name}`.", hint));
+            CliCodes.UnknownName, Severity.Error, new("pawl", default, default), $"No rule, quantity, subject, key of a spec, size, steel or diagnostic is called `{name}`.", hint));
         return ExitCode.NotJudged;
     }
 

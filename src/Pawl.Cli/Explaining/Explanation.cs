@@ -1,7 +1,7 @@
 namespace Pawl.Cli.Explaining;
 
 /// <summary>What there is to say of one name.</summary>
-/// <param name="Kind">rule, quantity, subject, size, steel or diagnostic.</param>
+/// <param name="Kind">rule, quantity, subject, key, size, steel or diagnostic.</param>
 /// <param name="Name">As rules and reports write it.</param>
 /// <param name="Title">For people.</param>
 /// <param name="Facts">Label and text, in the order of reading.</param>

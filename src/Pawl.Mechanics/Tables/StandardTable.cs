@@ -5,7 +5,7 @@ namespace Pawl.Mechanics.Tables;
 /// <param name="Title">What the table gives.</param>
 /// <param name="Source">The standard it is from.</param>
 /// <param name="Certainty">How sure its values are, and how they were checked.</param>
-/// <param name="Text">The whole file, head and all, for a hash in the record.</param>
+/// <param name="Text">The whole file, head and all.</param>
 public sealed record StandardTable(string Id, string Title, string Source, string Certainty, string Text)
 {
     private const string Prefix = "tables/";
@@ -33,12 +33,14 @@ public sealed record StandardTable(string Id, string Title, string Source, strin
     /// <summary>Reads one table. Callers that need it often keep it.</summary>
     public static StandardTable Read(string id)
     {
-        using var stream = typeof(StandardTable).Assembly.GetManifestResourceStream(Prefix + id + Ending)
-            ?? throw Guard.Because($"there is no table `{id}`");
-        using var reader = new StreamReader(stream);
+        using var reader = new StreamReader(Open(id));
         var text = reader.ReadToEnd();
         return new StandardTable(id, Head(text, "title"), Head(text, "source"), Head(text, "certainty"), text);
     }
+
+    /// <summary>The bytes of one table.</summary>
+    public static Stream Open(string id) => typeof(StandardTable).Assembly.GetManifestResourceStream(Prefix + id + Ending)
+        ?? throw Guard.Because($"there is no table `{id}`");
 
     /// <summary>The rows below the head and the line of column names.</summary>
     internal TableReader Rows() => new(Text);

@@ -187,7 +187,16 @@ internal sealed class TorqueSolver
         for (var f = 0; f < _train.Fixed.Length; f++) a[_equationOf[_train.Fixed[f]]][meshes.Length + 1 + f] = 1;
         b[_equationOf[_train.Input]] = -1;
         _solution = b;
-        return DenseSystem.TrySolve(a, b);
+        return DenseSystem.TrySolve(a, b) && IsFinite();
+    }
+
+    /// <summary>Ratios beyond the numbers of this machine, as of hundreds of stages in a row, are no solution.</summary>
+    private bool IsFinite()
+    {
+        for (var k = 0; k < _direction.Length; k++)
+            if (!double.IsFinite(FirstPower(k))) return false;
+
+        return true;
     }
 
     private ImmutableArray<MeshLoad> MeshLoads(out double efficiency)

@@ -35,6 +35,7 @@ internal static class FindingWriter
         Suggestion = finding.Suggestion?.Text,
         FollowsFrom = finding.FollowsFrom is { } cause ? new() { Rule = cause.Rule, Subject = cause.Subject } : null,
         Concession = finding.Concession is { } concession ? Write(concession, quantities) : null,
+        Known = Baselines.Of(finding.Known, quantities),
         Governing = withGoverning ? [.. finding.Governing.Select(quantities.Term)] : [],
     };
 

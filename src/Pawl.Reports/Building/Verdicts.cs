@@ -7,9 +7,11 @@ internal static class Verdicts
 {
     public static VerdictRecord Of(ImmutableArray<FindingRecord> findings, CountsRecord counts, int weakened, ImmutableArray<string> notStated)
     {
-        var (errors, open) = (0, 0);
+        var (errors, open, known, worse) = (0, 0, 0, 0);
         foreach (var finding in findings)
         {
+            known += finding.Known is { Holds: true } ? 1 : 0;
+            worse += finding.Known is { Holds: false } ? 1 : 0;
             if (finding.Severity != SeverityWord.Error)
                 continue;
             errors += finding.Outcome == OutcomeWord.Fails ? 1 : 0;
@@ -26,13 +28,14 @@ internal static class Verdicts
             Word = word,
             Complete = word != VerdictWord.NotJudged && counts.NotEvaluated == 0,
             WeakenedRules = weakened,
-            Statement = Statement(word, (errors, open), counts, weakened, notStated),
+            KnownFindings = known,
+            Statement = Statement(word, (errors, open), (known, worse), counts, weakened, notStated),
             NotStated = notStated,
         };
     }
 
     private static string Statement(
-        VerdictWord word, (int Fail, int Open) errors, CountsRecord counts, int weakened, ImmutableArray<string> notStated)
+        VerdictWord word, (int Fail, int Open) errors, (int Known, int Worse) listed, CountsRecord counts, int weakened, ImmutableArray<string> notStated)
     {
         List<string> sentences = [];
         if (word == VerdictWord.NotJudged)
@@ -45,6 +48,10 @@ internal static class Verdicts
         var lesser = counts.Fails - errors.Fail;
         if (lesser > 0)
             sentences.Add($"{Phrase.Count(lesser, "check")} {Phrase.Verb(lesser, "fails", "fail")} at severity warning or note.");
+        if (listed.Known > 0)
+            sentences.Add($"{Phrase.Count(listed.Known, "known finding")} in the baseline.");
+        if (listed.Worse > 0)
+            sentences.Add($"{Phrase.Count(listed.Worse, "finding")} {Phrase.Verb(listed.Worse, "is", "are")} worse than the baseline.");
         if (counts.UnderConcession > 0)
             sentences.Add($"{Phrase.Count(counts.UnderConcession, "check")} {Phrase.Verb(counts.UnderConcession, "stands", "stand")} under concession.");
         if (counts.NotEvaluated > 0)

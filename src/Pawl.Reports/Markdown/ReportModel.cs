@@ -7,7 +7,7 @@ using static Pawl.Reports.Markdown.MarkdownText;
 namespace Pawl.Reports.Markdown;
 
 /// <summary>A record as the template wants it: texts in Markdown, numbers rounded, in the order of the report.</summary>
-internal sealed class ReportModel(ConformanceRecord record)
+internal sealed partial class ReportModel(ConformanceRecord record)
 {
     private readonly Anchors _anchors = new();
     private readonly Dictionary<string, RuleRecord> _rules = record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
@@ -19,7 +19,7 @@ internal sealed class ReportModel(ConformanceRecord record)
         ["id"] = Code(record.Id),
         ["identity"] = Identity(),
         ["as_of"] = Day(record.AsOf),
-        ["tool"] = Escape($"{record.Tool.Name} {record.Tool.Version}"),
+        ["tool"] = Escape(record.Tool.ToString()),
         ["verdict"] = new ScriptObject
         {
             ["symbol"] = Labels.Symbol(record.Verdict),
@@ -28,11 +28,15 @@ internal sealed class ReportModel(ConformanceRecord record)
         },
         ["counts"] = Counts(record.Coverage.Overall, "all", Worst(record.Coverage.Domains)),
         ["domains"] = List(record.Coverage.Domains, d => Counts(d.Counts, d.Domain, d)),
+        ["parts"] = List(record.Parts, p => Row(
+            ("subject", Code(p.Subject)), ("drawing", Escape(p.Drawing)), ("revision", Escape(p.Revision)), ("part_number", Escape(p.PartNumber)))),
         ["files"] = List(record.Files, f => Row(("path", Code(f.Path)), ("sha256", Code(f.Sha256)))),
         ["packs"] = List(record.Packs, p => Row(
             ("name", Escape(p.Name)), ("path", Code(p.Path)), ("version", Escape(p.Version)), ("sha256", Code(p.Sha256)))),
+        ["shipped_files"] = List(record.ShippedFiles, t => Row(("path", Code(t.Path)), ("sha256", Code(t.Sha256)))),
         ["tables"] = string.Join(", ", record.Tables.Select(Code)),
         ["failures"] = List(FailureList.Of(record), Failure),
+        ["baseline"] = Baseline(),
         ["conceded"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession), Finding),
         ["waiting"] = List(record.Waiting, Wait),
         ["not_evaluated"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.NotEvaluated), Finding),
@@ -63,6 +67,8 @@ internal sealed class ReportModel(ConformanceRecord record)
         ("variant", Escape(record.Identity.Variant)),
         ("revision", Escape(record.Identity.Revision)),
         ("description", Escape(record.Identity.Description)),
+        ("drawing", Escape(record.Identity.Drawing)),
+        ("part_number", Escape(record.Identity.PartNumber)),
         ("file", Code(record.Identity.File)));
 
     private static ScriptObject Counts(CountsRecord counts, string domain, DomainRecord? worst) => new()
@@ -89,7 +95,8 @@ internal sealed class ReportModel(ConformanceRecord record)
             ["rule"] = RuleLink(finding.Rule),
             ["subject"] = Code(finding.Subject),
             ["title"] = Escape(finding.Title),
-            ["severity"] = Labels.Of(finding.Severity),
+            ["severity"] = Labels.SeverityOf(finding),
+            ["known"] = finding.Known is { } known ? $"{Escape(Labels.BaselineOf(finding))}, {Code(known.Place.ToString())}" : "",
             ["value"] = Escape(value),
             ["linked_value"] = Linked(value, finding.Measured),
             ["limit"] = Escape(limit),
@@ -361,61 +368,6 @@ internal sealed class ReportModel(ConformanceRecord record)
         ("why", Escape(rule.Why)),
         ("mend", Escape(rule.Mend)),
         ("place", Code(rule.Place.ToString())));
-
-    private ScriptObject Deviation(DeviationRecord deviation) => Row(
-        ("rule", RuleLink(deviation.Rule)),
-        ("what", deviation.What == "when" ? "condition" : Escape(deviation.What)),
-        ("shipped", Escape(deviation.Shipped)),
-        ("now", Escape(deviation.House)),
-        ("effect", Labels.Of(deviation.Effect)),
-        ("reason", Escape(deviation.Reason)),
-        ("approved_by", Escape(deviation.ApprovedBy)),
-        ("place", Code(deviation.Place.ToString())));
-
-    /// <summary>Limits and formulas whose source was not open when they were written down.</summary>
-    private ScriptArray Unchecked()
-    {
-        var rows = new ScriptArray();
-        foreach (var rule in record.Rules)
-        {
-            if (rule.Source.Certainty is CertaintyWord.Memory or CertaintyWord.CommonPractice)
-                rows.Add(Row(("what", $"limit of {RuleLink(rule.Id)}"), ("source", Escape(rule.Source.Limit)), ("certainty", Labels.Of(rule.Source.Certainty))));
-        }
-
-        HashSet<string> seen = new(StringComparer.Ordinal);
-        foreach (var subject in record.Subjects)
-        {
-            foreach (var quantity in subject.Quantities)
-            {
-                if (quantity is { Origin: OriginWord.Computed, Certainty: CertaintyWord.Memory or CertaintyWord.CommonPractice }
-                    && seen.Add($"{subject.Kind}.{quantity.Name}"))
-                {
-                    rows.Add(Row(
-                        ("what", $"formula of {Escape(Sheet.Titled(quantity))}"),
-                        ("source", Escape(quantity.Source)),
-                        ("certainty", Labels.Of(quantity.Certainty))));
-                }
-            }
-        }
-
-        return rows;
-    }
-
-    private ScriptArray Simplifications()
-    {
-        var rows = new ScriptArray();
-        HashSet<string> seen = new(StringComparer.Ordinal);
-        foreach (var subject in record.Subjects)
-        {
-            foreach (var quantity in subject.Quantities)
-            {
-                if (quantity.Note.Length > 0 && seen.Add($"{subject.Kind}.{quantity.Name}"))
-                    rows.Add(Row(("what", Escape(quantity.Title)), ("note", Escape(quantity.Note))));
-            }
-        }
-
-        return rows;
-    }
 
     private static ScriptArray List<T>(IEnumerable<T> items, Func<T, object> show)
     {

@@ -7,6 +7,7 @@ namespace Pawl.Reports.Markdown;
 /// <summary>The templates inside this assembly.</summary>
 internal static class Templates
 {
+    private const string Prefix = "templates/";
     private static readonly ConcurrentDictionary<string, Template> Parsed = new(StringComparer.Ordinal);
 
     /// <summary>Fills a template in. Every text of the model must be Markdown already.</summary>
@@ -26,11 +27,17 @@ internal static class Templates
     /// <summary>The text of a resource, with line feeds whatever the checkout made of them.</summary>
     public static string Read(string name)
     {
-        using var stream = typeof(Templates).Assembly.GetManifestResourceStream("templates/" + name)
-            ?? throw new InvalidOperationException($"The template {name} is not in the assembly.");
-        using var reader = new StreamReader(stream);
+        using var reader = new StreamReader(Open(name));
         return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
+
+    /// <summary>Names of all templates, in order.</summary>
+    public static IEnumerable<string> Names => typeof(Templates).Assembly.GetManifestResourceNames()
+        .Where(static each => each.StartsWith(Prefix, StringComparison.Ordinal)).Select(static each => each[Prefix.Length..]).Order(StringComparer.Ordinal);
+
+    /// <summary>The bytes of a template.</summary>
+    public static Stream Open(string name) => typeof(Templates).Assembly.GetManifestResourceStream(Prefix + name)
+        ?? throw new InvalidOperationException($"The template {name} is not in the assembly.");
 
     private static Template Parse(string name)
     {

@@ -30,6 +30,8 @@ public static class ReportWriter
             var path = Path.Join(folder, file.Path);
             if (!IsInside(folder, path))
                 failures.Add(new(path, "the path leads out of the output folder"));
+            else if (LinkBelow(folder, file.Path) is { } link)
+                failures.Add(new(path, $"{link} is a link, which may lead out of the output folder"));
             else if (WriteFile(path, file.Text) is { } failure)
                 failures.Add(failure);
         }
@@ -40,13 +42,21 @@ public static class ReportWriter
     /// <summary>Writes one file; null when it is there, whole.</summary>
     public static WriteFailure? WriteFile(string path, string text) => WriteFile(path, text, Create);
 
+    /// <summary>Writes bytes as they are, likewise.</summary>
+    public static WriteFailure? WriteFile(string path, ReadOnlyMemory<byte> bytes) => WriteFile(path, bytes, Create);
+
     /// <param name="path">The file.</param>
     /// <param name="text">Its text.</param>
     /// <param name="create">Makes a new file for writing; a test passes one whose disk is full.</param>
     internal static WriteFailure? WriteFile(string path, string text, Func<string, Stream> create)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
         ArgumentNullException.ThrowIfNull(text);
+        return WriteFile(path, Utf8.GetBytes(text), create);
+    }
+
+    private static WriteFailure? WriteFile(string path, ReadOnlyMemory<byte> bytes, Func<string, Stream> create)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
         string? temporary = null;
         try
         {
@@ -56,7 +66,7 @@ public static class ReportWriter
             // A device is written to, never replaced by a file of its name.
             if (IsDevice(path))
             {
-                Fill(path, text, p => new FileStream(p, FileMode.Open, FileAccess.Write));
+                Fill(path, bytes, p => new FileStream(p, FileMode.Open, FileAccess.Write));
                 return null;
             }
 
@@ -64,7 +74,7 @@ public static class ReportWriter
                 Directory.CreateDirectory(parent);
             var serial = Interlocked.Increment(ref _serial);
             temporary = string.Create(CultureInfo.InvariantCulture, $"{path}.{Environment.ProcessId}-{serial}.tmp");
-            Fill(temporary, text, create);
+            Fill(temporary, bytes, create);
             File.Move(temporary, path, overwrite: true);
             return null;
         }
@@ -78,10 +88,10 @@ public static class ReportWriter
 
     private static FileStream Create(string path) => new(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
 
-    private static void Fill(string path, string text, Func<string, Stream> create)
+    private static void Fill(string path, ReadOnlyMemory<byte> bytes, Func<string, Stream> create)
     {
         using var stream = create(path);
-        stream.Write(Utf8.GetBytes(text));
+        stream.Write(bytes.Span);
         stream.Flush();
     }
 
@@ -90,6 +100,20 @@ public static class ReportWriter
 
     private static bool IsInside(string folder, string path) =>
         Path.GetFullPath(path).StartsWith(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    /// <summary>The first folder on the way that is a link; whoever sends a project may have put it there.</summary>
+    private static string? LinkBelow(string folder, string path)
+    {
+        var at = folder;
+        foreach (var part in path.Split('/')[..^1])
+        {
+            at = Path.Join(at, part);
+            if (new DirectoryInfo(at).LinkTarget is not null)
+                return at;
+        }
+
+        return null;
+    }
 
     private static void Remove(string? temporary)
     {

@@ -29,6 +29,9 @@ public sealed record ConformanceRecord
     [Display(Name = "Evaluation date", Description = "The day on which concessions were held to their expiry, year-month-day.")]
     public required DateOnly AsOf { get; init; }
 
+    [Display(Name = "Parts", Description = "Drawing and part numbers, as the spec states them.")]
+    public ImmutableArray<PartRecord> Parts { get; init => field = value.IsDefault ? [] : value; } = [];
+
     [Display(Name = "Verdict", Description = "The outcome as a whole.")]
     public required VerdictRecord Verdict { get; init; }
 
@@ -38,17 +41,23 @@ public sealed record ConformanceRecord
     [Display(Name = "Topology", Description = "The train in words, as recognised from the graph.")]
     public string Topology { get; init => field = value ?? ""; } = "";
 
-    [Display(Name = "Files", Description = "Every file of the spec that was read, with its hash.")]
+    [Display(Name = "Files", Description = "Every file that was read, with its hash: the spec and what it extends, catalogues, adapters, pawl.yaml; \"shipped:\" in front for those inside the tool.")]
     public required ImmutableArray<FileRecord> Files { get; init; }
 
     [Display(Name = "Rule packs", Description = "Every rule pack in force, with its hash.")]
     public required ImmutableArray<PackRecord> Packs { get; init; }
+
+    [Display(Name = "Shipped files", Description = "Files inside the tool, besides its rule packs and its catalogue, with their hashes: standard tables used, templates of the pages.")]
+    public ImmutableArray<FileRecord> ShippedFiles { get; init => field = value.IsDefault ? [] : value; } = [];
 
     [Display(Name = "Standard tables", Description = "Standard tables used, by id.")]
     public required ImmutableArray<string> Tables { get; init; }
 
     [Display(Name = "Findings", Description = "Every rule put to every subject of its kind.")]
     public required ImmutableArray<FindingRecord> Findings { get; init; }
+
+    [Display(Name = "Baseline", Description = "The known findings that it was held against; absent without a baseline.")]
+    public BaselineRecord? Baseline { get; init; }
 
     [Display(Name = "Waiting", Description = "Why checks are not evaluated, the reason that holds up most of them first.")]
     public required ImmutableArray<WaitRecord> Waiting { get; init; }
@@ -87,6 +96,11 @@ public sealed record ToolRecord
 
     [Display(Name = "Version", Description = "Version of the tool.")]
     public required string Version { get; init; }
+
+    [Display(Name = "Revision", Description = "Revision of the sources that the tool was built from; absent when the build was not told.")]
+    public string Revision { get; init => field = value ?? ""; } = "";
+
+    public override string ToString() => Revision.Length == 0 ? $"{Name} {Version}" : $"{Name} {Version} (revision {Revision})";
 }
 
 /// <summary>What was judged.</summary>
@@ -104,8 +118,30 @@ public sealed record IdentityRecord
     [Display(Name = "Description", Description = "A sentence about the variant.")]
     public string Description { get; init => field = value ?? ""; } = "";
 
+    [Display(Name = "Drawing", Description = "Number of the assembly drawing.")]
+    public string Drawing { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Part number", Description = "Number under which the variant is made or sold.")]
+    public string PartNumber { get; init => field = value ?? ""; } = "";
+
     [Display(Name = "Spec file", Description = "The variant's own file, from the project root.")]
     public required string File { get; init; }
+}
+
+/// <summary>What a part is drawn and ordered as.</summary>
+public sealed record PartRecord
+{
+    [Display(Name = "Subject", Description = "What it is: gears.sun, bodies.carrier.")]
+    public required string Subject { get; init; }
+
+    [Display(Name = "Drawing", Description = "Number of the drawing.")]
+    public string Drawing { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Part number", Description = "Number under which it is made, ordered or kept.")]
+    public string PartNumber { get; init => field = value ?? ""; } = "";
+
+    [Display(Name = "Revision", Description = "Revision of the drawing.")]
+    public string Revision { get; init => field = value ?? ""; } = "";
 }
 
 /// <summary>The outcome as a whole.</summary>
@@ -120,6 +156,10 @@ public sealed record VerdictRecord
     [Display(Name = "Weakened rules", Description = "Shipped rules that house rules weaken: they may pass what the shipped rule refuses.")]
     public required int WeakenedRules { get; init; }
 
+    [Display(Name = "Known findings", Description = "Checks that fail and are in the baseline, no worse than listed there; absent: none.")]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public int KnownFindings { get; init; }
+
     [Display(Name = "Statement", Description = "The verdict in a sentence or two.")]
     public required string Statement { get; init; }
 
@@ -127,7 +167,7 @@ public sealed record VerdictRecord
     public ImmutableArray<string> NotStated { get; init => field = value.IsDefault ? [] : value; } = [];
 }
 
-/// <summary>A file of the spec that was read.</summary>
+/// <summary>A file that was read.</summary>
 public sealed record FileRecord
 {
     [Display(Name = "Path", Description = "From the project root, forward slashes.")]

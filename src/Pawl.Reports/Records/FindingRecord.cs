@@ -59,6 +59,9 @@ public sealed record FindingRecord
     [Display(Name = "Concession", Description = "The permission that covers it.")]
     public ConcessionRecord? Concession { get; init; }
 
+    [Display(Name = "Known", Description = "Its entry in the baseline; absent when it is not listed.")]
+    public KnownRecord? Known { get; init; }
+
     [Display(Name = "Governing", Description = "Declared inputs beneath the value.")]
     public ImmutableArray<TermRecord> Governing { get; init => field = value.IsDefault ? [] : value; } = [];
 }
@@ -108,6 +111,54 @@ public sealed record ConcessionRecord
     public ImmutableArray<string> Variants { get; init => field = value.IsDefault ? [] : value; } = [];
 
     [Display(Name = "Place", Description = "Where it is written.")]
+    public required PlaceRecord Place { get; init; }
+}
+
+/// <summary>That a finding is listed in the baseline. It fails all the same.</summary>
+public sealed record KnownRecord
+{
+    [Display(Name = "Worst margin", Description = "The margin that is listed, as a ratio; absent where there is none.")]
+    public double? WorstMargin { get; init; }
+
+    [Display(Name = "Holds", Description = "Whether the finding is no worse than listed.")]
+    public required bool Holds { get; init; }
+
+    [Display(Name = "Place", Description = "Where it is listed.")]
+    public required PlaceRecord Place { get; init; }
+}
+
+/// <summary>The known findings that a judgement was held against.</summary>
+public sealed record BaselineRecord
+{
+    [Display(Name = "Path", Description = "The file, from the project root.")]
+    public required string Path { get; init; }
+
+    [Display(Name = "Known", Description = "Findings that are listed and no worse than listed.")]
+    public required int Known { get; init; }
+
+    [Display(Name = "Worse", Description = "Findings that are worse than listed.")]
+    public required int Worse { get; init; }
+
+    [Display(Name = "Unneeded", Description = "Entries for this spec that nothing fails for.")]
+    public ImmutableArray<UnneededRecord> Unneeded { get; init => field = value.IsDefault ? [] : value; } = [];
+}
+
+/// <summary>An entry of the baseline that nothing fails for.</summary>
+public sealed record UnneededRecord
+{
+    [Display(Name = "Rule", Description = "Id of the rule.")]
+    public required string Rule { get; init; }
+
+    [Display(Name = "Subject", Description = "Path of the subject.")]
+    public required string Subject { get; init; }
+
+    [Display(Name = "Reason", Description = "What is so instead.")]
+    public required string Reason { get; init; }
+
+    [Display(Name = "Gone", Description = "Whether the entry is to be removed; not where the check is not evaluated.")]
+    public required bool IsGone { get; init; }
+
+    [Display(Name = "Place", Description = "Where it is listed.")]
     public required PlaceRecord Place { get; init; }
 }
 

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -28,6 +29,7 @@ internal static class RecordJson
         try
         {
             RequireFormat(json);
+            RequireNumbers(json);
             return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)Reading.GetTypeInfo(typeof(ConformanceRecord)))
                 ?? throw new FormatException("The record is null.");
         }
@@ -53,6 +55,17 @@ internal static class RecordJson
         {
             throw new FormatException(FormattableString.Invariant(
                 $"The record has format {number}; this build reads {ConformanceRecord.CurrentFormat}."));
+        }
+    }
+
+    // 1e999 is JSON and no number of this machine.
+    private static void RequireNumbers(string json)
+    {
+        var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(json));
+        while (reader.Read())
+        {
+            if (reader.TokenType == JsonTokenType.Number && !(reader.TryGetDouble(out var number) && double.IsFinite(number)))
+                throw new FormatException("The text is no conformance record: a number in it is not finite.");
         }
     }
 

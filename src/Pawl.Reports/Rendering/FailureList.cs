@@ -16,7 +16,7 @@ internal sealed record Failure(FindingRecord Worst, ImmutableArray<FindingRecord
 
 /// <summary>What fails, as a reader needs it: gravest first, a cause before what follows from it, one entry for one cause.</summary>
 /// <remarks>
-/// Failures of one rule that one place governs are one entry. An entry counts as grave as the gravest that follows from it, so that
+/// Failures of one rule that one place governs are one entry. What the baseline lists comes last. An entry counts as grave as the gravest that follows from it, so that
 /// a cause stands before its consequences whatever its own severity; among equals those of rules that explain others come first.
 /// </remarks>
 internal sealed class FailureList
@@ -33,7 +33,7 @@ internal sealed class FailureList
         foreach (var finding in failing)
         {
             var cause = finding.FollowsFrom is { } name ? known.GetValueOrDefault((name.Rule, name.Subject)) : null;
-            var key = new Key(finding.Rule, Spot(finding), Words(finding), cause?.Rule, cause is null ? null : Spot(cause));
+            var key = new Key(finding.Rule, Spot(finding), Words(finding), finding.Known?.Holds, cause?.Rule, cause is null ? null : Spot(cause));
             if (byKey.TryGetValue(key, out var entry))
                 entry.Others.Add(finding);
             else
@@ -48,7 +48,7 @@ internal sealed class FailureList
         }
     }
 
-    private sealed record Key(string Rule, (string, int, int) Spot, string? Words, string? Cause, (string, int, int)? CauseSpot);
+    private sealed record Key(string Rule, (string, int, int) Spot, string? Words, bool? IsKnown, string? Cause, (string, int, int)? CauseSpot);
 
     private sealed class Entry(FindingRecord worst, bool isBasic)
     {
@@ -62,6 +62,9 @@ internal sealed class FailureList
 
         public Entry? Cause { get; set; }
 
+        /// <summary>Whether it and all that follows from it is in the baseline.</summary>
+        public bool IsKnown => Worst.Known is { Holds: true } && Consequences.TrueForAll(static each => each.IsKnown);
+
         public SeverityWord Gravity => Consequences.Aggregate(Worst.Severity, static (most, each) => each.Gravity > most ? each.Gravity : most);
     }
 
@@ -71,7 +74,7 @@ internal sealed class FailureList
 
         // The entries are in order already, and sorting by keys keeps the order of equals.
         List<Failure> failures = [];
-        foreach (var entry in list._entries.Where(static e => e.Cause is null).OrderByDescending(static e => e.Gravity).ThenByDescending(static e => e.IsBasic))
+        foreach (var entry in list._entries.Where(static e => e.Cause is null).OrderBy(static e => e.IsKnown).ThenByDescending(static e => e.Gravity).ThenByDescending(static e => e.IsBasic))
             Add(entry, false, failures);
         return failures;
     }

@@ -30,6 +30,22 @@ internal static class Labels
         _ => "note",
     };
 
+    /// <summary><c>drawing T180-102 B, part 10-4182</c>; empty without numbers.</summary>
+    public static string NumbersOf(string drawing, string revision, string part) => string.Join(
+        ", ", ((string[])[drawing.Length == 0 ? revision : $"drawing {drawing} {revision}".TrimEnd(), part.Length == 0 ? "" : $"part {part}"]).Where(static each => each.Length > 0));
+
+    /// <summary>The severity of a failure: one that the baseline lists is <c>known error</c>.</summary>
+    public static string SeverityOf(FindingRecord finding) => (finding.Known is { Holds: true } ? "known " : "") + Of(finding.Severity);
+
+    /// <summary>What the baseline says of a failure: <c>in the baseline down to −5 %</c>; empty where it says nothing.</summary>
+    public static string BaselineOf(FindingRecord finding)
+    {
+        if (finding.Known is not { } known)
+            return "";
+        var listed = known.WorstMargin is { } margin ? $" down to {Figures.Margin(margin)}" : "";
+        return known.Holds ? $"in the baseline{listed}" : listed.Length == 0 ? "in the baseline without a margin" : $"worse than the baseline, which lists it{listed}";
+    }
+
     public static string Of(CertaintyWord certainty) => certainty switch
     {
         CertaintyWord.ClosedForm => "closed form",

@@ -18,7 +18,7 @@ internal static class HouseFolders
         foreach (var folder in folders)
         {
             var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(Path.Combine(top, folder)));
-            if (Path.IsPathRooted(folder) || !IsWithin(full, top))
+            if (Path.IsPathRooted(folder) || !ProjectGuard.IsInside(top, full))
             {
                 diagnostics.Add(Outside(folder));
                 continue;
@@ -46,7 +46,7 @@ internal static class HouseFolders
                     return packs;
                 }
 
-                if (!IsRealPathWithin(file, top, source))
+                if (!ProjectGuard.IsInside(top, file, source))
                     diagnostics.Add(Outside(shown));
                 else if (Bytes(file, shown, source, diagnostics) is { } bytes)
                     packs.Add((shown, bytes));
@@ -97,41 +97,6 @@ internal static class HouseFolders
 
         return null;
     }
-
-    /// <summary>Links are followed: a pack may not lie outside the project by one.</summary>
-    private static bool IsRealPathWithin(string file, string top, FileSource source)
-    {
-        try
-        {
-            for (var at = file; at is not null && at.Length > top.Length; at = Path.GetDirectoryName(at))
-            {
-                if (!IsWithin(EndOfLinks(at, source), top))
-                    return false;
-            }
-
-            return IsWithin(file, top);
-        }
-        catch (IOException)
-        {
-            return false;
-        }
-    }
-
-    private static string EndOfLinks(string path, FileSource source)
-    {
-        const int most = 40;
-        for (var i = 0; i < most; i++)
-        {
-            if (source.LinkTarget(path) is not { } target)
-                return path;
-            path = Path.GetFullPath(target, Path.GetDirectoryName(path)!);
-        }
-
-        throw new IOException("The links lead in a circle.");
-    }
-
-    private static bool IsWithin(string path, string top) =>
-        path == top || path.StartsWith(top.EndsWith(Path.DirectorySeparatorChar) ? top : top + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private static Diagnostic Outside(string path) => RuleDiagnostics.Error(
         RuleCodes.OutsideRoot, SourceSpan.Whole(path), $"`{RuleDiagnostics.Short(path)}` lies outside the project.",

@@ -19,6 +19,9 @@ internal sealed class Inheritance(ProjectRoot root, FileStore files)
     /// <summary>Longest row of bases of bases.</summary>
     public const int MostLevels = 16;
 
+    /// <summary>Most files that one file extends: each is laid over the ones before.</summary>
+    public const int MostBases = 32;
+
     private readonly ConcurrentDictionary<string, Merged> _bases = new(StringComparer.Ordinal);
 
     /// <summary>Merges a file that was read already.</summary>
@@ -41,7 +44,10 @@ internal sealed class Inheritance(ProjectRoot root, FileStore files)
 
             var reader = new MapReader(map, "", diagnostics);
             var names = reader.Texts("extends", orOne: true);
+            reader.Count("extends", 0, MostBases, $"at most {MostBases.ToString(Invariant)} files");
             var isWhole = !reader.HasErrors;
+            if (names.Length > MostBases)
+                names = [];
 
             _chain.Add(path);
             YamlNode? tree = null;

@@ -105,6 +105,9 @@ public sealed record GearboxSpec
     [Display(Name = "Lubrication", Description = "How the gearbox is lubricated and cooled.")]
     public LubricationSpec? Lubrication { get; init; }
 
+    [Display(Name = "Parts", Description = "Drawing and part numbers of what the spec declares, by what findings call it. Entries of a family are merged by id.")]
+    public ImmutableArray<PartSpec> Parts { get; init; } = [];
+
     [Display(Name = "Concessions", Description = "Permissions to use what does not conform (ISO 9000).")]
     public ImmutableArray<ConcessionSpec> Concessions { get; init; } = [];
 }
@@ -128,6 +131,33 @@ public sealed record IdentitySpec
 
     [Display(Name = "Description", Description = "A sentence for the report.")]
     public Stated<string>? Description { get; init; }
+
+    [Display(Name = "Drawing", Description = "Number of the assembly drawing.")]
+    [Example("T180-000")]
+    public Stated<string>? Drawing { get; init; }
+
+    [Display(Name = "Part number", Description = "Number under which the variant is made or sold.")]
+    [Example("10-4180")]
+    public Stated<string>? PartNumber { get; init; }
+}
+
+/// <summary>What a part of the gearbox is drawn and ordered as.</summary>
+public sealed record PartSpec
+{
+    [Display(Name = "Part", Description = "What it is, as findings print it: gears.sun, bodies.carrier, bearings.front, joints.flange.")]
+    [Example("gears.sun")]
+    public required Stated<string> Id { get; init; }
+
+    [Display(Name = "Drawing", Description = "Number of the drawing.")]
+    [Example("T180-102")]
+    public Stated<string>? Drawing { get; init; }
+
+    [Display(Name = "Part number", Description = "Number under which it is made, ordered or kept.")]
+    [Example("10-4182")]
+    public Stated<string>? PartNumber { get; init; }
+
+    [Display(Name = "Revision", Description = "Revision of the drawing.")]
+    public Stated<string>? Revision { get; init; }
 }
 
 /// <summary>The ratio that the train must have.</summary>
@@ -182,6 +212,7 @@ public sealed record DutySpec
     public CoastSpec? Coast { get; init; }
 
     [Display(Name = "Load spectrum", Description = "Shares of the service life with their torque and speed; the shares add up to 100 %.")]
+    [Count(0, 1000, "at most 1000 shares")]
     public ImmutableArray<SpectrumBinSpec> Spectrum { get; init; } = [];
 
     [Display(Name = "Peaks in the spectrum", Description = "included: the torques of the spectrum hold the dynamic peaks, so the application factor does not apply to them; excluded, also when absent: it does.")]

@@ -77,6 +77,8 @@ public static class Limits
     public const int MaxSeed = int.MaxValue;
     public const int FewestDraws = 1000;
     public const int MostDraws = 1_000_000;
+    public const int UsualDraws = 20_000;
+    public const int MostDrawnSizes = 100_000_000;
     public const double MinCoefficient = -20;
     public const double MaxCoefficient = 20;
     public const double MinCapability = 0.1;

@@ -28,6 +28,9 @@ public sealed record ProjectFile
     [Display(Name = "Rules", Description = "Folders with rule packs of the house.")]
     public ImmutableArray<Stated<string>> Rules { get; init; } = [];
 
+    [Display(Name = "Baseline", Description = "The file of known findings, from the folder of this file.")]
+    public Stated<string>? Baseline { get; init; }
+
     [Display(Name = "Required sections", Description = "Sections that every product of the project must have; one that is not stated leaves it incomplete.")]
     [OneOf(
         "ratio", "duty", "tolerances", "train", "bearings", "shafts", "splines", "parallel_keys", "interfaces", "joints",

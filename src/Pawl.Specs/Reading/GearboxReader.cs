@@ -20,7 +20,10 @@ internal static partial class GearboxReader
     {
         ClassLetters.Check(read, reader);
         CheckNames(read, reader);
+        CheckDraws(read, reader);
         var variant = ((scope.Tree as YamlMap)?.Find("gearbox") as YamlMap)?.Find("variant") is YamlScalar { IsNull: false } name ? name.Value : null;
+        if (variant is not null || scope.Tree is null)
+            CheckParts(read, reader);
         foreach (var concession in read.Concessions)
         {
             var isOwn = variant is not null && concession.Span.File == scope.File;
@@ -28,6 +31,23 @@ internal static partial class GearboxReader
                 reader.Report(SpecDiagnostics.MissingVariants(concession.Rule.Span, concession.Rule.Value));
             else if (isOwn && !concession.Covers(variant!))
                 reader.Report(SpecDiagnostics.OtherVariants(concession.Variants[0].Span, concession.Rule.Value, variant!));
+        }
+    }
+
+    /// <summary>Random sizes of all chains together: a sample that nobody could want is refused rather than waited for.</summary>
+    private static void CheckDraws(GearboxSpec read, MapReader reader)
+    {
+        var sizes = 0L;
+        foreach (var stack in read.Stacks.Entries)
+        {
+            var before = sizes;
+            sizes += (long)(stack.Draws?.Value ?? Limits.UsualDraws) * stack.Contributors.Entries.Length;
+            if (before <= Limits.MostDrawnSizes && sizes > Limits.MostDrawnSizes)
+            {
+                reader.Report(SpecDiagnostics.WrongCount(
+                    stack.Draws?.Span ?? stack.Name.Span, "stacks", $"at most {Limits.MostDrawnSizes.ToString(Invariant)} random sizes in all, contributors times draws", (int)Math.Min(sizes, int.MaxValue),
+                    "Ask for fewer draws."));
+            }
         }
     }
 

@@ -8,7 +8,11 @@ namespace Pawl.Specs.Reading;
 /// <summary>A project file as read.</summary>
 /// <param name="Project">Null when anything is wrong with it.</param>
 /// <param name="Diagnostics">What is wrong.</param>
-public sealed record ProjectLoad(ProjectFile? Project, ImmutableArray<Diagnostic> Diagnostics);
+public sealed record ProjectLoad(ProjectFile? Project, ImmutableArray<Diagnostic> Diagnostics)
+{
+    /// <summary>The file with its hash; null when there was nothing to hash.</summary>
+    public FileRead? Read { get; init; }
+}
 
 /// <summary>Finds and reads <c>pawl.yaml</c>.</summary>
 public static partial class ProjectReader
@@ -42,13 +46,16 @@ public static partial class ProjectReader
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(shown);
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && !ProjectGuard.IsInside(folder, path, source))
+            return new(null, [SpecDiagnostics.OutsideRoot(SourceSpan.Whole(shown), shown, "leads outside the project by a symbolic link")]);
+
         var file = new FileStore(source ?? FileSource.Disk).Read(new(path, shown));
         List<Diagnostic> diagnostics = [.. file.Diagnostics];
         if (file.Unreadable is { } unreadable)
             diagnostics.Add(unreadable(SourceSpan.Whole(shown), shown));
 
         var project = file.Tree is null ? null : Read(file.Tree, diagnostics);
-        return new(diagnostics.Exists(diagnostic => diagnostic.Severity == Severity.Error) ? null : project, SpecLoader.InFileOrder(diagnostics));
+        return new(diagnostics.Exists(diagnostic => diagnostic.Severity == Severity.Error) ? null : project, SpecLoader.InFileOrder(diagnostics)) { Read = file.Read };
     }
 
     /// <summary>Reads a project file's tree.</summary>

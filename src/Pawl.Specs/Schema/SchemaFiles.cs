@@ -24,6 +24,8 @@ public static class SchemaFiles
             SchemaPurpose.Whole, typeof(CatalogueFile), "Pawl catalogue", "Materials and lubricants that specs name by id.")),
         new("adapter.schema.json", () => Text(
             SchemaPurpose.Whole, typeof(AdapterSpec), "Pawl adapter", "What a gearbox is joined to: motor flange, coupling, mount.")),
+        new("baseline.schema.json", () => Text(
+            SchemaPurpose.Whole, typeof(BaselineFile), "Pawl baseline", "Findings that are known and not mended yet. It permits nothing, and only shrinks.")),
         new("project.schema.json", () => Text(
             SchemaPurpose.Whole, typeof(ProjectFile), "Pawl project", "pawl.yaml: which specs, catalogues and rules a project has.")),
     ];

@@ -124,6 +124,9 @@ public sealed partial class MapReader
         return found.DrainToImmutable();
     }
 
+    /// <summary>Most entries of one section: some checks hold every entry against every other.</summary>
+    public const int MostNamed = 2000;
+
     /// <summary>Reads a section of named mappings, in the order of the file; what <paramref name="read"/> drops is left out.</summary>
     public ImmutableArray<T> Named<T>(string key, Func<Stated<string>, MapReader, T?> read, bool required = false)
         where T : class
@@ -131,6 +134,11 @@ public sealed partial class MapReader
         ArgumentNullException.ThrowIfNull(read);
         if (Map(key, required)?._map is not { } map)
             return [];
+        if (map.Entries.Length > MostNamed)
+        {
+            Report(SpecDiagnostics.WrongCount(map.Span, PathOf(key), $"at most {MostNamed.ToString(Invariant)} entries", map.Entries.Length, "Take what is not used out, or split the file."));
+            return [];
+        }
 
         var entries = ImmutableArray.CreateBuilder<T>(map.Entries.Length);
         foreach (var (name, node) in map.Entries)

@@ -9,6 +9,9 @@ namespace Pawl.Specs.Yaml;
 /// <remarks>Nothing is constructed but text, lists and maps: a tag can ask for no type, an alias can repeat nothing without end.</remarks>
 internal sealed class TreeBuilder(string file, string text, ICollection<Diagnostic> diagnostics)
 {
+    // Names that an unknown one is compared with: a hundred thousand of each would take for ever.
+    private const int MostCompared = 200;
+
     private readonly Scanner _scanner = new(new StringReader(text));
     private readonly Stack<SourceSpan> _openFlows = new();
     private readonly Dictionary<string, Built?> _anchors = new(StringComparer.Ordinal);
@@ -154,7 +157,7 @@ internal sealed class TreeBuilder(string file, string text, ICollection<Diagnost
         if (!_anchors.TryGetValue(name, out var target))
         {
             _broken = true;
-            diagnostics.Add(SpecDiagnostics.UnknownAlias(SpanOf(alias), name, Nearest.To(name, _anchors.Keys)));
+            diagnostics.Add(SpecDiagnostics.UnknownAlias(SpanOf(alias), name, _anchors.Count > MostCompared ? null : Nearest.To(name, _anchors.Keys)));
             return Nothing(alias);
         }
 

@@ -38,6 +38,7 @@ public sealed class EveryKeyTests
         ["joints.tightening.steps"] = "100 % at last",
         ["retaining_rings.groove"] = "more than the bore of",
         ["stacks.contributors"] = "one size or more",
+        ["parts.id"] = "declares no part",
         ["materials.treatments.class"] = "cannot be",
     };
 
@@ -47,6 +48,7 @@ public sealed class EveryKeyTests
         (typeof(CatalogueFile), "catalogue.schema.json", (tree, found) => CatalogueReader.Read(tree, found)),
         (typeof(AdapterSpec), "adapter.schema.json", (tree, found) => AdapterReader.Read(tree, found)),
         (typeof(ProjectFile), "project.schema.json", (tree, found) => ProjectReader.Read(tree, found)),
+        (typeof(BaselineFile), "baseline.schema.json", (tree, found) => BaselineReader.Read(tree, found)),
     ];
 
     [Theory]
@@ -54,6 +56,7 @@ public sealed class EveryKeyTests
     [InlineData(nameof(CatalogueFile))]
     [InlineData(nameof(AdapterSpec))]
     [InlineData(nameof(ProjectFile))]
+    [InlineData(nameof(BaselineFile))]
     public async Task Reader_and_schema_agree_on_every_key(string file)
     {
         var (type, name, read) = Files.Single(each => each.Type.Name == file);
@@ -106,6 +109,7 @@ public sealed class EveryKeyTests
     [InlineData(nameof(CatalogueFile))]
     [InlineData(nameof(AdapterSpec))]
     [InlineData(nameof(ProjectFile))]
+    [InlineData(nameof(BaselineFile))]
     public async Task Neither_takes_a_key_that_is_not_known(string file)
     {
         var (type, name, read) = Files.Single(each => each.Type.Name == file);

@@ -32,6 +32,7 @@ static partial class DutyReader
             SpectrumPeaks = reader.Word("spectrum_peaks", SpectrumPeaksWords),
         };
         reader.Finish();
+        reader.Count("spectrum", 0, 1000, "at most 1000 shares");
         Check(read, reader, scope);
         return read;
     }

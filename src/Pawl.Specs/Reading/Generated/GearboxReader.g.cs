@@ -43,6 +43,7 @@ static partial class GearboxReader
             Shims = scope.Shims = new(reader.Named("shims", ShimListReader.Read, scope), entry => entry.Name.Value),
             Stacks = new(reader.Named("stacks", StackReader.Read, scope), entry => entry.Name.Value),
             Lubrication = reader.Map("lubrication", LubricationReader.Read, scope),
+            Parts = reader.Items("parts", PartReader.Read, scope),
             Concessions = reader.Items("concessions", ConcessionReader.Read, scope),
         };
         reader.Finish();

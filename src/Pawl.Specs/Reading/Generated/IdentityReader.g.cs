@@ -17,6 +17,8 @@ static partial class IdentityReader
             Variant = reader.Text("variant", required: true)!,
             Revision = reader.Text("revision"),
             Description = reader.Text("description"),
+            Drawing = reader.Text("drawing"),
+            PartNumber = reader.Text("part_number"),
         };
         reader.Finish();
         Check(read, reader, scope);

@@ -22,6 +22,7 @@ static partial class ProjectReader
             Catalogues = reader.Texts("catalogues"),
             Adapters = reader.Texts("adapters"),
             Rules = reader.Texts("rules"),
+            Baseline = reader.Text("baseline"),
             RequiredSections = reader.Words("required_sections", RequiredSectionsWords),
             Reports = reader.Map("reports", ReportsReader.Read, scope),
             FailOn = reader.Word("fail_on", FailOnWords),
