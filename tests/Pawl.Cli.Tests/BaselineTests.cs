@@ -129,7 +129,7 @@ public sealed class BaselineTests
 
         var ran = place.Run("check", "--baseline", "baseline.yaml", "--no-reports");
         Assert.Equal(0, ran.Code);
-        Assert.Contains("baseline.yaml:5:5: warning baseline/gone: The known finding ", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("baseline.yaml:6:5: warning baseline/gone: The known finding ", ran.Error, StringComparison.Ordinal);
         Assert.Contains("is gone: it conforms.", ran.Error, StringComparison.Ordinal);
         Assert.Contains("--prune", ran.Error, StringComparison.Ordinal);
         Assert.Equal(before, Listed(place));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Pawl.Cli.Output;
+using Pawl.Quantities;
 using Pawl.Reports.Records;
 using Pawl.Rules;
 using Pawl.Specs.Model;
@@ -10,6 +11,9 @@ namespace Pawl.Cli.Checking;
 /// <summary>Keeps account over a run of what the baseline lists and nothing fails for any more.</summary>
 internal sealed class BaselineShrink(Baseline baseline, string root)
 {
+    // What two readings of the same percentage may differ by.
+    private const double Rounding = 1e-9;
+
     private readonly Dictionary<string, (ImmutableArray<UnneededRecord> Unneeded, ImmutableDictionary<FindingName, double?> Margins)> _judged = new(StringComparer.Ordinal);
 
     /// <summary>Notes a spec that was judged.</summary>
@@ -47,10 +51,11 @@ internal sealed class BaselineShrink(Baseline baseline, string root)
             }
 
             var known = KnownFinding.Of(entry);
-            if (Reached(entry) is { } margin && margin > known.WorstMargin + 1e-6)
+            if (Reached(entry) is { } margin && BaselineText.Percent(margin) is var better
+                && Amount.TryParse(better, out var written, out _) && written.Coherent > entry.WorstMargin?.Value.Coherent + Rounding)
             {
                 tightened++;
-                known = known with { WorstMargin = margin };
+                known = known with { WorstMargin = better };
             }
 
             left.Add(known);

@@ -9,11 +9,11 @@ namespace Pawl.Cli.Checking;
 /// <param name="Spec">The spec file, from the project root.</param>
 /// <param name="Rule">Id of the rule.</param>
 /// <param name="Subject">Path of the subject.</param>
-/// <param name="WorstMargin">The margin as a ratio; null for a rule without.</param>
-internal sealed record KnownFinding(string Spec, string Rule, string Subject, double? WorstMargin)
+/// <param name="WorstMargin">The margin as a percentage, as written; null for a rule without.</param>
+internal sealed record KnownFinding(string Spec, string Rule, string Subject, string? WorstMargin)
 {
     public static KnownFinding Of(KnownFindingSpec entry) =>
-        new(entry.Spec.Value, entry.Rule.Value, entry.Subject.Value, entry.WorstMargin?.Value.Coherent);
+        new(entry.Spec.Value, entry.Rule.Value, entry.Subject.Value, entry.WorstMargin?.Text);
 }
 
 /// <summary>The file of known findings as YAML.</summary>
@@ -42,7 +42,7 @@ internal static class BaselineText
             spec = finding.Spec;
             text.Append("  - {spec: ").Append(Scalar(finding.Spec)).Append(", rule: ").Append(Scalar(finding.Rule)).Append(", subject: ").Append(Scalar(finding.Subject));
             if (finding.WorstMargin is { } margin)
-                text.Append(", worst_margin: ").Append(Percent(margin));
+                text.Append(", worst_margin: ").Append(margin);
             text.Append("}\n");
         }
 

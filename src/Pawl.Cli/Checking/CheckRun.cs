@@ -107,7 +107,7 @@ internal sealed class CheckRun : IDisposable
         var bench = new Workbench(engine, _settings);
         foreach (var problem in bench.Diagnostics)
             Complain(problem);
-        if (_refused)
+        if (bench.Diagnostics.Any(d => d.Severity == Severity.Error))
             return ExitCode.NotJudged;
         _shrink = bench.Baseline is { } baseline ? new(baseline, root) : null;
 

@@ -94,7 +94,7 @@ internal static class BaselineCommand
             known.AddRange(
                 from finding in bench.Judge(analysis, rules, settings.AsOf.Value).Findings
                 where finding.Outcome == Outcome.Fails
-                select new KnownFinding(input.Display, finding.Rule.Id, finding.Subject.Path, finding.Margin));
+                select new KnownFinding(input.Display, finding.Rule.Id, finding.Subject.Path, finding.Margin is { } margin ? BaselineText.Percent(margin) : null));
         }
 
         if (isWhole && specs > 0)

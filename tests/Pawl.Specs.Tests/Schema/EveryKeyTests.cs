@@ -292,7 +292,7 @@ public sealed class EveryKeyTests
     {
         if (IsNamed(property.PropertyType))
             return new Dictionary<string, object> { [ObjectOf(property) == typeof(TreatmentSpec) ? Treatments.Words[^1] : "a"] = value };
-        return !IsList(property.PropertyType) ? value : Enumerable.Repeat(value, property.GetCustomAttribute<CountAttribute>()?.Min ?? 1).ToArray();
+        return !IsList(property.PropertyType) ? value : Enumerable.Repeat(value, Math.Max(1, property.GetCustomAttribute<CountAttribute>()?.Min ?? 1)).ToArray();
     }
 
     /// <summary>A document that holds a value at a place; null leaves the key out.</summary>
