@@ -115,7 +115,7 @@ public sealed class BaselineTests
         using var place = Old();
         File.WriteAllLines(place.PathOf("baseline.yaml"), File.ReadAllLines(place.PathOf("baseline.yaml")).Where(line => !line.Contains("rating/micropitting", StringComparison.Ordinal)));
 
-        var ran = place.Run("check", "--baseline", "baseline.yaml", "--no-reports", "--quiet", "--verbose");
+        var ran = place.Run("check", "--baseline", "baseline.yaml", "--no-reports", "--verbose");
 
         Assert.True(ran.Out.IndexOf(": note rating/micropitting", StringComparison.Ordinal) < ran.Out.IndexOf(": known error ", StringComparison.Ordinal), ran.Out);
     }
