@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using Pawl.Specs.Text;
 
 namespace Pawl.Specs.Model;
 
