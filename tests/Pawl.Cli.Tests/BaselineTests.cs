@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Xml.Linq;
 using CsCheck;
 using Pawl.Cli.Checking;
 using Pawl.Quantities;
@@ -118,6 +120,30 @@ public sealed class BaselineTests
         var ran = place.Run("check", "--baseline", "baseline.yaml", "--no-reports", "--verbose");
 
         Assert.True(ran.Out.IndexOf(": note rating/micropitting", StringComparison.Ordinal) < ran.Out.IndexOf(": known error ", StringComparison.Ordinal), ran.Out);
+    }
+
+    [Fact]
+    public void What_is_known_is_told_to_machines_and_alarms_none()
+    {
+        using var place = Old();
+        string[] check = ["check", "--baseline", "baseline.yaml", "--no-reports", "--format"];
+
+        var results = JsonNode.Parse(place.Run([.. check, "sarif"]).Out)!["runs"]![0]!["results"]!.AsArray();
+        var known = results.Where(result => (string?)result!["kind"] == "fail").ToArray();
+        Assert.NotEmpty(known);
+        Assert.All(known, result =>
+        {
+            Assert.Equal("external", (string?)result!["suppressions"]![0]!["kind"]);
+            Assert.StartsWith("Known finding, in the baseline", (string?)result["suppressions"]![0]!["justification"], StringComparison.Ordinal);
+        });
+
+        var cases = XDocument.Parse(place.Run([.. check, "junit"]).Out).Descendants("testcase").ToArray();
+        Assert.Contains(cases, each => each.Element("system-out")?.Value.Contains(" known error ", StringComparison.Ordinal) == true);
+        Assert.DoesNotContain(cases, static each => each.Element("failure") is not null);
+
+        var lines = place.Run([.. check, "annotations"]).OutLines;
+        Assert.Contains(lines, static line => line.StartsWith("::notice ", StringComparison.Ordinal) && line.Contains("known error, in the baseline", StringComparison.Ordinal));
+        Assert.DoesNotContain(lines, static line => line.StartsWith("::error ", StringComparison.Ordinal));
     }
 
     [Fact]

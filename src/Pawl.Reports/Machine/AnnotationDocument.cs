@@ -96,7 +96,10 @@ public sealed class AnnotationDocument(string project) : RunDocument
         var finding = failure.Worst;
         var place = Places.Of(finding, record.Identity.File);
         var variant = SafeText.Line(record.Identity.Variant);
-        if (_byCause.TryGetValue((finding.Rule, place.File, place.Line, place.Column), out var known) && known.Level == finding.Severity)
+
+        // What the baseline lists is told, and alarms nobody.
+        var level = finding.Known is { Holds: true } ? SeverityWord.Note : finding.Severity;
+        if (_byCause.TryGetValue((finding.Rule, place.File, place.Line, place.Column), out var known) && known.Level == level)
         {
             if (!known.Others.Contains(variant))
                 known.Others.Add(variant);
@@ -105,7 +108,7 @@ public sealed class AnnotationDocument(string project) : RunDocument
             return;
         }
 
-        var note = new Note { Level = finding.Severity, Code = finding.Rule, Message = Message(failure, consequences, variant, rule), Place = place, Margin = finding.Margin };
+        var note = new Note { Level = level, Code = finding.Rule, Message = Message(failure, consequences, variant, rule), Place = place, Margin = finding.Margin };
         note.Others.Add(variant);
         _notes.Add(note);
         _byCause.TryAdd((finding.Rule, place.File, place.Line, place.Column), note);
@@ -117,6 +120,8 @@ public sealed class AnnotationDocument(string project) : RunDocument
         List<string> lines = [$"{variant}: {FindingText.Head(finding)}: {FindingText.Measured(finding)}"];
         if (failure.Also(SafeText.Line) is { Length: > 0 } also)
             lines.Add(also);
+        if (Labels.BaselineOf(finding) is { Length: > 0 } baseline)
+            lines.Add($"{Labels.SeverityOf(finding)}, {baseline}");
         lines.AddRange(finding.Reasons.Select(SafeText.Line));
         if (consequences > 0)
             lines.Add($"{Phrase.Count(consequences, "other failure")} {Phrase.Verb(consequences, "follows", "follow")} from it");

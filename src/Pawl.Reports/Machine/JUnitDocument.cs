@@ -110,7 +110,7 @@ public sealed class JUnitDocument : RunDocument, IDisposable
         NewLineHandling = NewLineHandling.Entitize,
     });
 
-    private bool IsFailure(FindingRecord finding) => finding.Outcome == OutcomeWord.Fails && finding.Severity >= _failOn;
+    private bool IsFailure(FindingRecord finding) => finding.Outcome == OutcomeWord.Fails && finding.Severity >= _failOn && finding.Known is not { Holds: true };
 
     private void Suite(string name, Tally tally, ConformanceRecord? record)
     {
@@ -181,7 +181,7 @@ public sealed class JUnitDocument : RunDocument, IDisposable
                 Problem("failure", finding.Rule, measured, finding.Place.ToString(), $"severity: {Labels.Of(finding.Severity)}", $"why: {rule?.Why}", $"mend: {rule?.Mend}");
                 break;
             case OutcomeWord.Fails:
-                Output($"{finding.Place}: {Labels.Of(finding.Severity)} {measured}");
+                Output($"{finding.Place}: {Labels.SeverityOf(finding)} {measured}{(finding.Known is null ? "" : $"; {Labels.BaselineOf(finding)}")}");
                 break;
             case OutcomeWord.UnderConcession:
                 Output($"{finding.Place}: under concession {measured}; {(finding.Concession is { } concession ? FindingText.Of(concession) : "")}");

@@ -140,7 +140,9 @@ public sealed class SarifDocument : RunDocument, IDisposable
         _json.WriteString(Fingerprint.Name, fingerprint.Of(finding));
         _json.WriteEndObject();
         if (finding is { Outcome: OutcomeWord.UnderConcession, Concession: { } concession })
-            Suppression(concession);
+            SarifSuppressions.Write(_json, concession, Physical);
+        else if (finding is { Outcome: OutcomeWord.Fails, Known: { Holds: true } known })
+            SarifSuppressions.Write(_json, finding, known, Physical);
         Properties(record, finding, fingerprint.Key(finding));
         _json.WriteEndObject();
     }
@@ -180,26 +182,6 @@ public sealed class SarifDocument : RunDocument, IDisposable
             _json.WriteEndObject();
         }
 
-        _json.WriteEndArray();
-    }
-
-    private void Suppression(ConcessionRecord concession)
-    {
-        _json.WriteStartArray("suppressions");
-        _json.WriteStartObject();
-        _json.WriteString("kind", "inSource");
-        _json.WriteString("status", "accepted");
-        _json.WriteString("justification", "Concession " + FindingText.Of(concession));
-        _json.WriteStartObject("location");
-        Physical(concession.Place);
-        _json.WriteEndObject();
-        _json.WriteStartObject("properties");
-        _json.WriteString("reason", SafeText.Line(concession.Reason));
-        _json.WriteString("approvedBy", SafeText.Line(concession.ApprovedBy));
-        _json.WriteString("expires", concession.Expires.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
-        _json.WriteNumber("worstMargin", concession.WorstMargin);
-        _json.WriteEndObject();
-        _json.WriteEndObject();
         _json.WriteEndArray();
     }
 
