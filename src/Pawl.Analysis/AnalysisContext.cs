@@ -13,6 +13,7 @@ internal sealed class AnalysisContext
 {
     private readonly SortedSet<string> _tables = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Subject> _byPath = new(StringComparer.Ordinal);
+    private readonly Dictionary<SubjectKind, List<Subject>> _byKind = [];
     private readonly Dictionary<(Subject, Type), object> _solved = [];
     private readonly Lazy<TrainForces?> _forces;
     private readonly Lazy<HeldBodies?> _held;
@@ -64,9 +65,15 @@ internal sealed class AnalysisContext
     public Subject Register(Subject subject)
     {
         Subjects.Add(subject);
+        if (!_byKind.TryGetValue(subject.Kind, out var alike))
+            _byKind.Add(subject.Kind, alike = []);
+        alike.Add(subject);
         _byPath.Add(subject.Path, subject);
         return subject;
     }
+
+    /// <summary>All subjects of a kind, in the order of the spec.</summary>
+    public IReadOnlyList<Subject> Of(SubjectKind kind) => _byKind.TryGetValue(kind, out var alike) ? alike : [];
 
     /// <summary>The subject of a kind with that name, or null.</summary>
     public Subject? Find(SubjectKind kind, string path) => _byPath.GetValueOrDefault(path) is { } found && found.Kind == kind ? found : null;

@@ -45,7 +45,7 @@ internal static class BodyInputs
     /// <summary>Train and load cases.</summary>
     public static Subject InDuty(this Subject part, AnalysisContext context) => part
         .Relate("train", () => context.Find(SubjectKinds.Train, "train"))
-        .RelateAll("load_cases", () => context.Subjects.Where(static subject => subject.Kind == SubjectKinds.LoadCase));
+        .RelateAll("load_cases", () => context.Of(SubjectKinds.LoadCase));
 
     /// <summary>Why a body has no torque.</summary>
     public static string NoTorque(string body) => $"the torque inside {body} is not computed: neither input, output nor held";

@@ -107,7 +107,7 @@ internal sealed class BearingPlay
     /// <summary>What a body is made of: its own material, else that of its first gear, else steel.</summary>
     private (Elastic Elastic, double Expansion) MaterialOf(string body)
     {
-        var id = _context.Spec.Train!.Bodies.Find(body)?.Material?.Value ?? _context.Train!.Gears.FirstOrDefault(gear => gear.Spec.On.Value == body)?.Spec.Material?.Value;
+        var id = _context.Spec.Train!.Bodies.Find(body)?.Material?.Value ?? _context.Train!.GearsOn(body).FirstOrDefault()?.Spec.Material?.Value;
         var material = id is null ? null : _context.Spec.Catalogue.Materials.Find(id);
         return (
             material is { ElasticModulus: { } modulus, PoissonRatio: { } poisson } ? new(modulus.Value.Coherent, poisson.Value) : Steel,

@@ -44,7 +44,7 @@ internal sealed class LoadShares
 
     private static LoadShares Build(Subject train)
     {
-        var cases = train.Context.Subjects.Where(subject => subject.Kind == SubjectKinds.LoadCase).ToImmutableArray();
+        var cases = train.Context.Of(SubjectKinds.LoadCase);
         ImmutableArray<Quantity> inputs =
         [
             train[T.InputTorque], train[T.InputSpeed], train[D.ApplicationFactor],

@@ -85,7 +85,7 @@ internal sealed class TrainForces
     /// <summary>Middle of all gears of a body along the axis, mm; null when none has a place.</summary>
     public double? MiddleOf(string body)
     {
-        var places = _train.Gears.Where(gear => gear.Spec.On.Value == body).Select(PlaceOf).OfType<Quantity>().ToImmutableArray();
+        var places = _train.GearsOn(body).Select(PlaceOf).OfType<Quantity>().ToImmutableArray();
         return places.IsEmpty ? null : places.Average(place => place.Value.Nominal);
     }
 

@@ -62,7 +62,7 @@ public sealed class Centrings : Section<CentringSpec>
     private static Subject? MeshOf(AnalysisContext context, CentringSpec spec)
     {
         var names = spec.Mesh.Select(gear => $"gears.{gear.Value}").ToHashSet();
-        return context.Subjects.FirstOrDefault(subject =>
-            subject.Kind == SubjectKinds.Mesh && names.Contains(subject.Reach("first")!.Path) && names.Contains(subject.Reach("second")!.Path));
+        return context.Of(SubjectKinds.Mesh).FirstOrDefault(subject =>
+            names.Contains(subject.Reach("first")!.Path) && names.Contains(subject.Reach("second")!.Path));
     }
 }

@@ -21,8 +21,7 @@ internal sealed class MeshBuilder
             ? held.Places.Where(place => place.Holds is not null && MeshTiltQuantities.PlanetsOf(Subject!).Contains(place.Holds))
                 .Select(place => context.Find(SubjectKinds.Bearing, $"bearings.{place.Name}")!)
             : []);
-        Subject.RelateAll("twisted_pins", () => context.Subjects.Where(each => each.Kind == SubjectKinds.PlanetPin
-            && each.Model is PlanetPinSpec pin && MeshTiltQuantities.PlanetsOf(Subject!).Contains(pin.Planets.Value) && each.Find(PlanetPins.CarrierTwist) is not null));
+        Subject.RelateAll("twisted_pins", () => context.Of(SubjectKinds.PlanetPin).Where(each => each.Model is PlanetPinSpec pin && MeshTiltQuantities.PlanetsOf(Subject!).Contains(pin.Planets.Value) && each.Find(PlanetPins.CarrierTwist) is not null));
         Subject.RelateOptional("pinion", () => pinion.Subject).RelateOptional("wheel", () => wheel.Subject);
         _first = OneGear(context, first, second);
         _second = OneGear(context, second, first);

@@ -110,7 +110,7 @@ public sealed class OilSystem : Section<LubricationSpec>
     public static readonly TruthDefinition<LubricationSpec> GreaseHasBearing = Truth("grease_has_bearing", "A bearing runs on the grease that is stated")
         .By("top_bearing: grease, or grease of the bearings, and a bearing lubricated by it", "the spec")
         .When(static s => s is { MountingPosition.Value: "vertical", TopBearing.Value: "grease" } or { Grease: not null })
-        .Solved([], static (_, subject) => subject.Context.Subjects.Any(static each => each.Kind == SubjectKinds.Bearing && Bearings.BearingWork.Of(each).IsGreased));
+        .Solved([], static (_, subject) => subject.Context.Of(SubjectKinds.Bearing).Any(static each => Bearings.BearingWork.Of(each).IsGreased));
 
     public static readonly NumberDefinition<LubricationSpec> MeshLoss =
         Number("mesh_loss", "P_mesh", "Power loss of the meshes", Units.Watt)
@@ -194,7 +194,7 @@ public sealed class OilSystem : Section<LubricationSpec>
             .RelateAll("rim_gears", () => Rims(context).Select(rim => rim.Planet));
     }
 
-    private static IEnumerable<Subject> All(AnalysisContext context, SubjectKind kind) => context.Subjects.Where(subject => subject.Kind == kind);
+    private static IEnumerable<Subject> All(AnalysisContext context, SubjectKind kind) => context.Of(kind);
 
     private static SourceSpan Place(GearboxSpec spec)
     {

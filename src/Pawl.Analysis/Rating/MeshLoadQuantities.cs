@@ -269,8 +269,16 @@ public sealed class MeshLoadQuantities : Section<MeshSpec>
     /// <summary>Whether the carrier, or a central gear that meshes with its planets, settles between them.</summary>
     private static bool Floats(Subject mesh)
     {
-        var train = mesh.Context.Spec.Train!;
         var carrier = Q.PlanetSetOf(mesh)!.Carrier.Value;
+        var body = mesh.Context.Find(SubjectKinds.Body, $"bodies.{carrier}")!;
+        return mesh.Context.Once(body, each => new Settling(Floats(each.Context.Spec.Train!, carrier))).Floats;
+    }
+
+    /// <summary>One answer for all meshes of a carrier.</summary>
+    private sealed record Settling(bool Floats);
+
+    private static bool Floats(TrainSpec train, string carrier)
+    {
         return IsFloating(carrier) || train.Meshes.Any(each => CarrierOf(each) == carrier && each.Gears.Any(IsFloatingCentre));
 
         string? CarrierOf(MeshSpec each) => each.Gears.Select(SetOf).FirstOrDefault(static set => set is not null)?.Carrier.Value;

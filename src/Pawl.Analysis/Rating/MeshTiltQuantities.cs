@@ -68,7 +68,7 @@ public sealed class MeshTiltQuantities : Section<MeshSpec>
 
     internal static IEnumerable<string> PlanetsOf(Subject mesh) => mesh.Context.Train is not { } train
         ? []
-        : ((MeshSpec)mesh.Model).Gears.Select(gear => train.Gears.First(each => each.Name == gear.Value).Spec.On.Value).Where(body => train.PlanetSet(body) is not null).Distinct();
+        : ((MeshSpec)mesh.Model).Gears.Select(gear => ((GearSpec)mesh.Context.Find(SubjectKinds.Gear, $"gears.{gear.Value}")!.Model).On.Value).Where(body => train.PlanetSet(body) is not null).Distinct();
 
     private static IInput<double> KnownRunIn() => Join(KnownMisalignment, LoadFactors.Pinion, LoadFactors.Wheel, Q.PitchLineSpeed, LoadFactors.MisalignmentRunIn);
 

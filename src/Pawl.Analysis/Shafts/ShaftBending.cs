@@ -127,7 +127,7 @@ internal sealed class ShaftBending
     private ImmutableArray<BearingPlace> Bearings => _held?.Holding(Body) ?? [];
 
     private ImmutableArray<double> Gears =>
-        [.. _context.Train!.Gears.Where(gear => gear.Spec.On.Value == Body).Select(TrainForces.PlaceOf).OfType<Quantity>().Select(place => place.Value.Nominal)];
+        [.. _context.Train!.GearsOn(Body).Select(TrainForces.PlaceOf).OfType<Quantity>().Select(place => place.Value.Nominal)];
 
     private double SlopeAt(double place) => Max((torque, speed) => _bent!.Slope(place, torque, speed));
 

@@ -11,6 +11,8 @@ internal sealed class TrainBuilder
     private readonly AnalysisContext _context;
     private readonly TrainSpec _spec;
     private readonly Dictionary<string, PlanetSetSpec> _planets;
+    private Dictionary<string, GearBuilder>? _gearsByName;
+    private ILookup<string, GearBuilder>? _gearsByBody;
 
     private TrainBuilder(AnalysisContext context, TrainSpec spec, Subject subject)
     {
@@ -101,14 +103,14 @@ internal sealed class TrainBuilder
 
     private GearBuilder Gear(string name)
     {
-        foreach (var gear in Gears)
-        {
-            if (gear.Name == name)
-                return gear;
-        }
-
-        throw new InvalidOperationException($"The reader let a mesh with the unknown gear {name} through.");
+        _gearsByName ??= Gears.ToDictionary(static gear => gear.Name, StringComparer.Ordinal);
+        return _gearsByName.TryGetValue(name, out var gear)
+            ? gear
+            : throw new InvalidOperationException($"The reader let a mesh with the unknown gear {name} through.");
     }
+
+    /// <summary>The gears on a body or planet, in the order of the spec.</summary>
+    public IEnumerable<GearBuilder> GearsOn(string body) => (_gearsByBody ??= Gears.ToLookup(static gear => gear.Spec.On.Value, StringComparer.Ordinal))[body];
 
     /// <summary>A planet stands at one radius: where one of its meshes with central gears states it, it holds for those that do not.</summary>
     private MeshBuilder? SharedCentre(MeshBuilder mesh)

@@ -51,9 +51,8 @@ public sealed class BodyInertiaQuantities : Section<BodyInTrain>
     {
         var model = (BodyInTrain)body.Model;
         var train = context.Train!;
-        body.RelateAll("body_gears", () => train.Gears.Where(gear => gear.Spec.On.Value == model.Name).Select(static gear => gear.Subject))
-            .RelateAll("body_sections", () => context.Subjects.Where(each => each.Kind == SubjectKinds.ShaftSection
-                && ((ShaftSpec)each.Reach("shaft")!.Model).Body.Value == model.Name));
+        body.RelateAll("body_gears", () => train.GearsOn(model.Name).Select(static gear => gear.Subject))
+            .RelateAll("body_sections", () => context.Of(SubjectKinds.ShaftSection).Where(each => ((ShaftSpec)each.Reach("shaft")!.Model).Body.Value == model.Name));
         if (model.Set is not { } set)
             return;
         body.RelateOptional("carrier", () => context.Find(SubjectKinds.Body, $"bodies.{set.Carrier.Value}"))

@@ -33,7 +33,7 @@ public sealed class SectionInertiaQuantities : Section<ShaftSectionSpec>
     private static ShaftSpec ShaftOf(Subject section) => (ShaftSpec)section.Reach("shaft")!.Model;
 
     private static IEnumerable<GearBuilder> GearsOf(Subject section) =>
-        section.Context.Train!.Gears.Where(gear => gear.Spec.On.Value == ShaftOf(section).Body.Value);
+        section.Context.Train!.GearsOn(ShaftOf(section).Body.Value);
 
     private static ImmutableArray<string> Reasons(Subject section)
     {

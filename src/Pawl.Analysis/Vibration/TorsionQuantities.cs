@@ -103,15 +103,14 @@ public sealed class TorsionQuantities : Section<GearboxSpec>
             return;
         var spec = context.Spec.Train!;
         train.Subject
-            .RelateAll("load_cases", () => context.Subjects.Where(static subject => subject.Kind == SubjectKinds.LoadCase))
-            .RelateAll("turning_bodies", () => context.Subjects.Where(subject => subject.Kind == SubjectKinds.Body
-                && spec.Fixed.All(held => held.Value != ((BodyInTrain)subject.Model).Name)))
+            .RelateAll("load_cases", () => context.Of(SubjectKinds.LoadCase))
+            .RelateAll("turning_bodies", () => context.Of(SubjectKinds.Body).Where(subject => spec.Fixed.All(held => held.Value != ((BodyInTrain)subject.Model).Name)))
             .RelateAll("input_shafts", () => ShaftsOf(context, spec.Input.Value))
             .RelateAll("output_shafts", () => ShaftsOf(context, spec.Output.Value));
     }
 
-    private static IEnumerable<Subject> ShaftsOf(AnalysisContext context, string body) => context.Subjects.Where(
-        subject => subject.Kind == SubjectKinds.Shaft && subject.Model is ShaftSpec { Sections.Entries.IsEmpty: false } shaft && shaft.Body.Value == body);
+    private static IEnumerable<Subject> ShaftsOf(AnalysisContext context, string body) => context.Of(SubjectKinds.Shaft).Where(
+        subject => subject.Model is ShaftSpec { Sections.Entries.IsEmpty: false } shaft && shaft.Body.Value == body);
 
     private static bool HasShaft(GearboxSpec spec, string? body) =>
         spec.Shafts.Entries.Any(shaft => shaft.Body.Value == body && !shaft.Sections.Entries.IsEmpty);

@@ -33,7 +33,7 @@ public sealed record TrainSpec
     public required Named<GearSpec> Gears { get; init; }
 
     [Display(Name = "Meshes", Description = "Pairs of gears that mesh.")]
-    [Count(0, 100, "at most 100 meshes")]
+    [Count(0, 2000, "at most 2000 meshes")]
     public required ImmutableArray<MeshSpec> Meshes { get; init; }
 
     [Display(Name = "Profile shift of internal gears", Description = "Sign convention: iso (positive shift thickens the tooth) or outward (positive shift moves the profile away from the axis).")]

@@ -26,7 +26,7 @@ static partial class TrainReader
             InternalProfileShift = reader.Word("internal_profile_shift", InternalProfileShiftWords),
         };
         reader.Finish();
-        reader.Count("meshes", 0, 100, "at most 100 meshes");
+        reader.Count("meshes", 0, 2000, "at most 2000 meshes");
         Check(read, reader, scope);
         return reader.HasErrors ? null : read;
     }
