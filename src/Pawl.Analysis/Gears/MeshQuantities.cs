@@ -151,7 +151,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
             Kind, Of("first", static () => G.Teeth, "z_1"), Of("second", static () => G.Teeth, "z_2"), Of("first", static () => G.BaseHelixAngle),
             Of("first", static () => G.ActiveTipDiameter, "d_Na1"), Of("first", static () => G.BaseDiameter, "d_b1"),
             Of("second", static () => G.ActiveTipDiameter, "d_Na2"), Of("second", static () => G.BaseDiameter, "d_b2"), WorkingPressureAngle,
-            static (kind, z1, z2, helix, tip1, base1, tip2, base2, angle) => LossOf(
+            static (kind, z1, z2, helix, tip1, base1, tip2, base2, angle) => MeshFormulas.LossOf(
                 (int)z1, Second(kind, z2), helix, ToothGeometry.PressureAngleAt(tip1, base1),
                 ToothGeometry.PressureAngleAt(Turn(kind) * tip2, Turn(kind) * base2), angle));
 
@@ -310,7 +310,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
             Of("first", static () => G.BaseDiameter, "d_b1"), Of("second", static () => G.TipDiameter, "d_a2"),
             Of("second", static () => G.BaseDiameter, "d_b2"), CentreDistance, WorkingPressureAngle,
             static (z1, z2, tip1, base1, tip2, base2, aw, angle) =>
-                Slack(InternalInterference.Tip((int)z1, -(int)z2, tip1, base1, -tip2, -base2, -aw, angle)));
+                MeshFormulas.Slack(InternalInterference.Tip((int)z1, -(int)z2, tip1, base1, -tip2, -base2, -aw, angle)));
 
     public static readonly NumberDefinition<MeshSpec> TrimmingClearance =
         Number("trimming_clearance", "", "Clearance of the tips as a pinion enters a ring radially", Units.Degree)
@@ -322,7 +322,7 @@ public sealed class MeshQuantities : Section<MeshSpec>
             Of("first", static () => G.BaseDiameter, "d_b1"), Of("second", static () => G.TipDiameter, "d_a2"),
             Of("second", static () => G.BaseDiameter, "d_b2"), CentreDistance, WorkingPressureAngle,
             static (z1, z2, tip1, base1, tip2, base2, aw, angle) =>
-                Slack(InternalInterference.Trimming((int)z1, -(int)z2, tip1, base1, -tip2, -base2, -aw, angle)));
+                MeshFormulas.Slack(InternalInterference.Trimming((int)z1, -(int)z2, tip1, base1, -tip2, -base2, -aw, angle)));
 
     public static readonly RowDefinition<MeshSpec, string> Insertion = Text("insertion", "How the planet enters the ring").OneOf("axial", "radial")
         .When(Kind, static kind => kind == G.Internal)
@@ -383,21 +383,4 @@ public sealed class MeshQuantities : Section<MeshSpec>
 
     private static bool IsSpur(Subject subject) =>
         subject.Reach("first")![G.HelixAngle] is { IsEvaluated: true, Value: { IsExact: true, Nominal: 0 } };
-
-    private static double LossOf(int z1, int z2, double baseHelix, double tip1, double tip2, double working)
-    {
-        var contactRatio = Sliding.TipContactRatio(z1, tip1, working) + Sliding.TipContactRatio(z2, tip2, working);
-        return contactRatio is >= 1 and <= 2
-            ? Sliding.LossFactor(z1, z2, baseHelix, tip1, tip2, working)
-            : throw Guard.Because($"the transverse contact ratio is {contactRatio:0.###}; the source of the loss factor covers 1 to 2");
-    }
-
-    /// <summary>Slack in rad; tips whose circles do not cross are as free as a full turn.</summary>
-    private static double Slack(Interference interference) => interference switch
-    {
-        Interference.Slack slack => slack.Radians,
-        Interference.TipCirclesApart => Math.Tau,
-        Interference.NotEvaluable because => throw new OutsideValidityException(because.Reason),
-        _ => throw new InvalidOperationException("An interference has three cases."),
-    };
 }
