@@ -49,14 +49,12 @@ internal static class FilePatterns
         var matcher = new Matcher(StringComparison.Ordinal).AddInclude(rest).AddExclude("**/.*/**");
         foreach (var excluded in exclude)
             matcher.AddExclude(excluded);
-        var found = source == FileSource.Disk
-            ? matcher.Execute(new PlainFolder(new(start))).Files.Select(match => match.Path)
-            : matcher.Match(start, All(source, start)).Files.Select(static match => match.Path);
-        string[] files = [.. found.Select(path => Path.GetFullPath(path, start))];
+        string[] files = [.. matcher.Match(start, All(source, start)).Files.Select(match => Path.GetFullPath(match.Path, start))];
         Array.Sort(files, StringComparer.Ordinal);
         return files;
     }
 
+    /// <summary>Every file below, but for folders that are hidden or links, which may lead in a circle or out of the project.</summary>
     private static IEnumerable<string> All(FileSource source, string folder)
     {
         foreach (var entry in source.Entries(folder))

@@ -1,16 +1,16 @@
 using System.Collections;
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using Pawl.Reports.Comparing;
 
 namespace Pawl.Reports.Records;
 
 /// <summary>The record as JSON and back.</summary>
 internal static class RecordJson
 {
-    private static readonly JsonSerializerOptions Written = Like(RecordContext.Default);
+    private static readonly JsonSerializerOptions Written = Options();
 
     private static readonly JsonSerializerOptions Reading = new(Written) { Converters = { new Finite() } };
 
@@ -29,7 +29,6 @@ internal static class RecordJson
         try
         {
             RequireFormat(json);
-            RequireNumbers(json);
             return JsonSerializer.Deserialize(json, (JsonTypeInfo<ConformanceRecord>)Reading.GetTypeInfo(typeof(ConformanceRecord)))
                 ?? throw new FormatException("The record is null.");
         }
@@ -58,33 +57,21 @@ internal static class RecordJson
         }
     }
 
-    // 1e999 is JSON and no number of this machine.
-    private static void RequireNumbers(string json)
-    {
-        var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(json));
-        while (reader.Read())
-        {
-            if (reader.TokenType == JsonTokenType.Number && !(reader.TryGetDouble(out var number) && double.IsFinite(number)))
-                throw new FormatException("The text is no conformance record: a number in it is not finite.");
-        }
-    }
-
-    /// <summary>The conventions of the record, for the types of a context.</summary>
-    public static JsonSerializerOptions Like(JsonSerializerContext context) => new(context.Options)
+    private static JsonSerializerOptions Options() => new(RecordContext.Default.Options)
     {
         // Units and symbols stay readable; the record is a file, never a piece of a web page.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         NewLine = "\n",
-        TypeInfoResolver = context.WithAddedModifier(LeaveOutWhatIsEmpty),
+        TypeInfoResolver = RecordContext.Default.WithAddedModifier(LeaveOutWhatIsEmpty),
     };
 
-    /// <summary>1e999 is a number of JSON and none that can be reckoned with.</summary>
+    /// <summary>1e999 is JSON and no number of this machine.</summary>
     private sealed class Finite : JsonConverter<double>
     {
         public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
             reader.TokenType == JsonTokenType.Number && reader.TryGetDouble(out var number) && double.IsFinite(number)
                 ? number
-                : throw new JsonException("A number is expected that is not too large.");
+                : throw new JsonException("a number in it is not finite.");
 
         public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options) => writer.WriteNumberValue(value);
     }
@@ -114,4 +101,5 @@ internal static class RecordJson
     WriteIndented = true,
     GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(ConformanceRecord))]
+[JsonSerializable(typeof(ComparisonRecord))]
 internal sealed partial class RecordContext : JsonSerializerContext;

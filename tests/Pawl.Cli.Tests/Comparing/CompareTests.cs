@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using LibGit2Sharp;
+using Pawl.Reports.Tests;
 
 namespace Pawl.Cli.Tests.Comparing;
 
