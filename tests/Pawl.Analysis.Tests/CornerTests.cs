@@ -37,6 +37,18 @@ public class CornerTests
         Assert.Equal(new Extent(40, 31.5, 49.5), rest.Value);
     }
 
+    // A shaft of 40 k5 is 40.002 to 40.013 mm (ISO 286-2) and never 40: in a bore of 40.01 exactly it has −0.003 to 0.008 mm of play.
+    [Fact]
+    public void A_nominal_outside_of_its_limits_is_no_worst_case()
+    {
+        var shaft = Leaf(0, 40, -0.002, 0.013);
+
+        var play = Quantity.Compute(Number, [shaft], x => 40.01 - x[0]).Value;
+
+        Assert.Equal((-0.003, 0.008), (Math.Round(play.Min, 9), Math.Round(play.Max, 9)));
+        Assert.Equal(0.01, play.Nominal, 1e-9);
+    }
+
     [Fact]
     public void Leaves_in_any_order_give_the_same_bounds()
     {

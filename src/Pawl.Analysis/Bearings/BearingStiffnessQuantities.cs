@@ -15,7 +15,7 @@ public sealed class BearingStiffnessQuantities : Section<BearingSpec>
         .By(
             "as stated; else Q = 5·F_r/(Z·i·cos α), balls: c_r = 1.5·F_r·cos α/(4.36·10⁻⁴·(Q²/D_w)^(1/3)), rollers: c_r = F_r·L_we^0.8·cos α/(0.9·7.68·10⁻⁵·Q^0.9)",
             "Palmgren, after textbooks of rolling bearings", Certainty.Memory)
-        .Noted("play about zero, stiff seats; softer under less load").Scaled(1000)
+        .Noted("small play, stiff seats; softer under less load").Scaled(1000)
         .Stated(static s => s.RadialStiffness)
         .From(B.Arrangement, B.RadialLoad, B.ElementCount, B.ElementDiameter, B.ElementLength.Or(double.NaN), static (place, load, count, diameter, length) =>
         {

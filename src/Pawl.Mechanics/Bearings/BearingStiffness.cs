@@ -11,7 +11,7 @@ public static class BearingStiffness
     /// <remarks>
     /// <code>Q = 5·F/(Z·cos α),  δ = 4.36·10⁻⁴·(Q²/D)^(1/3)/cos α</code>
     /// Source: Palmgren's formula for steel, as textbooks of rolling bearings give it; from memory.<br/>
-    /// Valid for: steel balls and rings, play about zero, seats that do not give way.
+    /// Valid for: steel balls and rings, small play (5 in place of 4.37 without any), seats that do not give way.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double BallApproach(double radial, double balls, double diameter, double contactAngle = 0)
@@ -28,7 +28,7 @@ public static class BearingStiffness
     /// <remarks>
     /// <code>Q = 5·F/(Z·cos α),  δ = 7.68·10⁻⁵·Q^0.9/(l^0.8·cos α)</code>
     /// Source: Palmgren's formula for steel, as textbooks of rolling bearings give it; from memory.<br/>
-    /// Valid for: steel rollers and rings, play about zero, seats that do not give way.
+    /// Valid for: steel rollers and rings, small play (5 in place of 4.08 without any), seats that do not give way.
     /// </remarks>
     /// <exception cref="OutsideValidityException">An input lies outside the range of validity.</exception>
     public static double RollerApproach(double radial, double rollers, double length, double contactAngle = 0) =>
