@@ -1,3 +1,4 @@
+using Pawl.Reports.Drawing;
 using Pawl.Reports.Markdown;
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
@@ -11,10 +12,10 @@ public static class HtmlReport
     public static string Render(ConformanceRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return Render(record, MarkdownReport.Render(record));
+        return Render(record, MarkdownReport.Render(record, "figures"));
     }
 
-    /// <summary>Renders the Markdown of a record, for a caller that has it already.</summary>
+    /// <summary>Renders the Markdown of a record, with the figures that it links to, for a caller that has it already.</summary>
     public static string Render(ConformanceRecord record, string markdown)
     {
         ArgumentNullException.ThrowIfNull(record);
@@ -24,6 +25,7 @@ public static class HtmlReport
             SafeText.Line($"Conformance report: {identity.Variant}{revision}"),
             OutcomeClass.Of(Labels.Alike(record.Verdict)),
             $"Report {record.Id}",
-            markdown);
+            markdown,
+            FigureList.Of(record));
     }
 }

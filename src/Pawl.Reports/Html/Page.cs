@@ -4,6 +4,7 @@ using System.Text;
 using Markdig;
 using Markdig.Extensions.AutoIdentifiers;
 using Markdig.Renderers;
+using Pawl.Reports.Drawing;
 using Pawl.Reports.Markdown;
 
 namespace Pawl.Reports.Html;
@@ -22,9 +23,10 @@ internal static class Page
     /// <param name="verdict">Style class of the verdict.</param>
     /// <param name="footer">Printed at the foot of every page; letters, digits and spaces.</param>
     /// <param name="markdown">The content.</param>
-    public static string Of(string title, string verdict, string footer, string markdown)
+    /// <param name="figures">Figures that images of the content stand for, by the name of their file.</param>
+    public static string Of(string title, string verdict, string footer, string markdown, ImmutableArray<Figure> figures = default)
     {
-        var style = Templates.Read("report.css").Replace("{footer}", Plain(footer), StringComparison.Ordinal);
+        var style = (Templates.Read("report.css") + Templates.Read("figure.css")).Replace("{footer}", Plain(footer), StringComparison.Ordinal);
         var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)));
         return $"""
             <!DOCTYPE html>
@@ -40,20 +42,22 @@ internal static class Page
             <body>
             <a class="skip" href="#content">Skip to the content</a>
             <main id="content" class="{verdict}">
-            {Body(markdown)}</main>
+            {Body(markdown, figures.IsDefault ? [] : figures)}</main>
             </body>
             </html>
 
             """.ReplaceLineEndings("\n");
     }
 
-    private static string Body(string markdown)
+    private static string Body(string markdown, ImmutableArray<Figure> figures)
     {
         using var writer = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
         Pipeline.Setup(renderer);
         renderer.ObjectRenderers.RemoveAll(r => r is Markdig.Extensions.Tables.HtmlTableRenderer);
         renderer.ObjectRenderers.Insert(0, new TableRenderer());
+        renderer.ObjectRenderers.RemoveAll(r => r is Markdig.Renderers.Html.ParagraphRenderer);
+        renderer.ObjectRenderers.Insert(0, new FigureRenderer(figures));
         renderer.Render(Markdig.Markdown.Parse(markdown, Pipeline));
         writer.Flush();
         return writer.ToString();

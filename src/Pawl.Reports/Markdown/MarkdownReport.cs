@@ -1,3 +1,4 @@
+using Pawl.Reports.Drawing;
 using Pawl.Reports.Records;
 
 namespace Pawl.Reports.Markdown;
@@ -6,11 +7,13 @@ namespace Pawl.Reports.Markdown;
 public static class MarkdownReport
 {
     /// <summary>Renders a record. Everything that a spec says is escaped.</summary>
-    public static string Render(ConformanceRecord record)
+    /// <param name="record">The record.</param>
+    /// <param name="figureFolder">Where its figures lie as files, as the report's own folder sees it; null: without figures.</param>
+    public static string Render(ConformanceRecord record, string? figureFolder = null)
     {
         ArgumentNullException.ThrowIfNull(record);
         if (!record.IsWhole)
             throw new InvalidOperationException("A record of findings alone has no derivations to report.");
-        return Templates.Render("report.md", new ReportModel(record).Build());
+        return Templates.Render("report.md", new ReportModel(record, figureFolder is null ? [] : FigureList.Of(record), figureFolder ?? "").Build());
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Pawl.Reports.Drawing;
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
 using Scriban.Runtime;
@@ -7,7 +8,7 @@ using static Pawl.Reports.Markdown.MarkdownText;
 namespace Pawl.Reports.Markdown;
 
 /// <summary>A record as the template wants it: texts in Markdown, numbers rounded, in the order of the report.</summary>
-internal sealed partial class ReportModel(ConformanceRecord record)
+internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArray<Figure> figures, string figureFolder)
 {
     private readonly Anchors _anchors = new();
     private readonly Dictionary<string, RuleRecord> _rules = record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
@@ -59,8 +60,23 @@ internal sealed partial class ReportModel(ConformanceRecord record)
         ["deviations"] = List(record.Deviations, Deviation),
         ["unchecked"] = Unchecked(),
         ["simplifications"] = Simplifications(),
+        ["figures"] = FigureLinks(),
         ["cautions"] = List(record.Cautions, Escape),
     };
+
+    /// <summary>For each part of the report its figures, as images; the page puts the drawings in their place.</summary>
+    private ScriptObject FigureLinks()
+    {
+        var sections = new ScriptObject();
+        foreach (var section in Enum.GetValues<FigureSection>())
+        {
+            sections[section.ToString().ToLowerInvariant()] = List(
+                figures.Where(f => f.Section == section),
+                f => $"![{Escape(f.Title)}: {Escape(f.Description)}]({figureFolder}/{f.Id}.svg)");
+        }
+
+        return sections;
+    }
 
     private ScriptObject Identity() => Row(
         ("family", Escape(record.Identity.Family)),

@@ -1,3 +1,4 @@
+using Pawl.Reports.Drawing;
 using Pawl.Reports.Html;
 using Pawl.Reports.Markdown;
 using Pawl.Reports.Records;
@@ -7,6 +8,9 @@ namespace Pawl.Reports.Output;
 /// <summary>The files of a record, and of all records together.</summary>
 public static class ReportFiles
 {
+    /// <summary>What the folder of a report's figures ends in.</summary>
+    private const string FigureFolder = "-figures";
+
     /// <summary>The files of one record.</summary>
     /// <param name="record">The record.</param>
     /// <param name="name">Its name by <see cref="ReportNames.Of"/>.</param>
@@ -20,9 +24,14 @@ public static class ReportFiles
         if ((formats & (ReportFormats.Markdown | ReportFormats.Html)) == 0)
             return files.DrainToImmutable();
 
-        var markdown = MarkdownReport.Render(record);
+        var folder = name[(name.LastIndexOf('/') + 1)..] + FigureFolder;
+        var markdown = MarkdownReport.Render(record, Uri.EscapeDataString(folder));
         if (formats.HasFlag(ReportFormats.Markdown))
+        {
             files.Add(new(name + ".md", markdown));
+            files.AddRange(FigureList.Of(record).Select(f => new OutputFile($"{name}{FigureFolder}/{f.Id}.svg", f.File())));
+        }
+
         if (formats.HasFlag(ReportFormats.Html))
             files.Add(new(name + ".html", HtmlReport.Render(record, markdown)));
         return files.DrainToImmutable();
