@@ -12,6 +12,7 @@ internal static class CommandTree
         var root = new RootCommand("Judges YAML specifications of planetary speed reducers by rules that are data, and reports.")
         {
             CheckCommand.Build(context),
+            LiveCommand.Build(context),
             CompareCommand.Build(context),
             BaselineCommand.Build(context),
             VerifyCommand.Build(context),

@@ -15,6 +15,11 @@ internal static class Examples
             ("pawl check --baseline baseline.yaml --prune", "known findings do not fail; forget what is mended"),
             ("pawl check --show-config", "what is in force, and where it was set"),
         ],
+        "live" =>
+        [
+            ("pawl live", "all specs that pawl.yaml names; open the address that it prints"),
+            ("pawl live specs/tarn-180/r180.yaml --port 9000", "one spec, on a port of your own"),
+        ],
         "compare" =>
         [
             ("pawl compare main .", "the working folder with main"),
