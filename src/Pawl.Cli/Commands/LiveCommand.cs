@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Pawl.Cli.Checking;
 using Pawl.Cli.Live;
 
 namespace Pawl.Cli.Commands;

@@ -156,8 +156,9 @@ internal sealed class LiveProject
                 Complaints = Shown(loaded.Diagnostics, root),
                 Marks = marks.Of(FileMarks.Of([own, .. loaded.FilesRead.Where(static f => !f.Path.StartsWith(Shipped, StringComparison.Ordinal)).Select(f => Path.GetFullPath(f.Path, root))])),
             };
+            // A variant that is being written names itself late; it does not vanish meanwhile.
             if (loaded.IsBase)
-                return spec.Input.Named ? Refused(spec, CliCodes.BaseNamed, "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it.") : null;
+                return spec.Input.Named || spec.Record is not null ? Refused(spec, CliCodes.BaseNamed, "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it.") : null;
             if (analysis is null)
                 return spec;
             var judgement = bench.Judge(analysis, rules, ground.Settings.AsOf.Value);
