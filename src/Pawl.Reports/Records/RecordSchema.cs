@@ -46,7 +46,7 @@ public static class RecordSchema
 
     private static JsonNode Describe(JsonSchemaExporterContext context, JsonNode schema)
     {
-        if (StoredSchema.Of(context.TypeInfo.Type) is { } reference)
+        if (context.TypeInfo.Options == RecordJson.StoredOptions && StoredSchema.Of(context.TypeInfo.Type) is { } reference)
             schema = reference;
         if (schema is not JsonObject members || context.PropertyInfo?.AttributeProvider is not { } property)
             return schema;
