@@ -113,7 +113,7 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
 
         var files = ReportFiles.Of(record, name, Formats.FilesOf(settings.ReportFormats.Value));
         if (settings.ReportFormats.Value.Contains(Format.Text))
-            files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false)));
+            files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false, width: null)));
         Written(ReportWriter.Write(folder, files));
     }
 
