@@ -255,7 +255,7 @@ public sealed class VerifyTests
     [InlineData("not json")]
     [InlineData("{}")]
     [InlineData("[]")]
-    [InlineData("{\"format\": 1}")]
+    [InlineData("{\"format\": 2}")]
     [InlineData("")]
     public void What_is_no_record_is_not_judged(string text)
     {
