@@ -128,9 +128,9 @@ public sealed class RecordTests
     }
 
     [Theory]
-    [InlineData("\"outcome\": \"fails\"", "\"outcome\": \"passes\"")]
-    [InlineData("\"margin\": -", "\"margin\": \"a lot\", \"x\": -")]
-    [InlineData("\"verdict\": {", "\"judgement\": {")]
+    [InlineData("\"outcome\":\"fails\"", "\"outcome\":\"passes\"")]
+    [InlineData("\"margin\":-", "\"margin\":\"a lot\",\"x\":-")]
+    [InlineData("\"verdict\":{", "\"judgement\":{")]
     public async Task The_schema_refuses_what_is_no_record(string right, string wrong)
     {
         var schema = await JsonSchema.FromJsonAsync(RecordSchema.Files[0].Generate(), TestContext.Current.CancellationToken);

@@ -61,7 +61,8 @@ internal static class RecordJson
         }
         catch (JsonException malformed)
         {
-            throw new FormatException($"The text is no conformance record: {malformed.Message}", malformed);
+            var path = malformed.Path is { } at && !malformed.Message.Contains("Path: ", StringComparison.Ordinal) ? $" Path: {at}." : "";
+            throw new FormatException($"The text is no conformance record: {malformed.Message}{path}", malformed);
         }
     }
 
