@@ -71,6 +71,9 @@ internal sealed record Settings
 
     public required Setting<bool> Color { get; init; }
 
+    /// <summary>Cells of the terminal that shows the text; null where standard output is none.</summary>
+    public int? Width { get; init; }
+
     public required bool Quiet { get; init; }
 
     public required bool Verbose { get; init; }
