@@ -71,6 +71,9 @@ internal sealed record Settings
 
     public required Setting<bool> Color { get; init; }
 
+    /// <summary>Whether sheets of every role are written beside the reports.</summary>
+    public bool Sheets { get; init; }
+
     public required bool Quiet { get; init; }
 
     public required bool Verbose { get; init; }

@@ -63,6 +63,7 @@ internal static class SettingsResolver
             ReportIsFile = isFile,
             ReportFormats = formats,
             Color = Color(request.Color, context),
+            Sheets = request.Sheets,
             Quiet = request.Quiet,
             Verbose = request.Verbose,
             StrictSchema = request.StrictSchema,
