@@ -119,7 +119,7 @@ internal sealed class FeatureList
     {
         if (Find(subject, name) is not { Value: { Nominal: { } nominal, Min: { } least, Max: { } greatest } value } quantity)
             return;
-        var (shown, low, high) = Limits.Inward(nominal, least, greatest, value.Unit == "µm" ? 1 : 3);
+        var (shown, low, high) = Limits.Inward(nominal, least, greatest, value.Unit == "µm" ? 1 : name is "tip_diameter" or "root_diameter" ? 4 : 3);
         _features.Add(new()
         {
             Part = part, Title = title ?? $"{quantity.Title}, {subject.Path}", Nominal = shown, Least = low, Greatest = high, Unit = value.Unit,

@@ -98,7 +98,7 @@ internal sealed partial class SheetModel
         foreach (var written in _declared.List($"{joint}.tightening.steps"))
         {
             if (Amount.TryParse(written, out var share, out _) && share.Dimension == Dimension.Ratio)
-                steps.Add((written, Twin.Of(torque with { Value = Math.Round(torque.Value * share.Coherent, 9) })));
+                steps.Add((written, Twin.Share(torque, share.Coherent)));
         }
 
         return steps.Count > 0 ? steps.DrainToImmutable() : [("100 %", Twin.Of(torque))];

@@ -39,11 +39,17 @@ internal sealed partial class SheetModel
         return row;
     }
 
-    private static ScriptArray Data(SubjectRecord subject, ImmutableArray<string> names) => List(
+    private ScriptArray Data(SubjectRecord subject, ImmutableArray<string> names) => List(
         names.Select(name => Find(subject, name)).OfType<QuantityRecord>(),
         (quantity, _) => Row(
             ("name", Escape(quantity.Title)), ("symbol", Escape(quantity.Symbol)),
-            ("value", quantity is { Origin: OriginWord.Computed, Value: { Min: not null, Max: not null } } ? Range(subject, quantity.Name) : Shown(subject, quantity.Name))));
+            ("value", Measured(subject, quantity) ?? (quantity is { Origin: OriginWord.Computed, Value: { Min: not null, Max: not null } } ? Range(subject, quantity.Name) : Shown(subject, quantity.Name)))));
+
+    /// <summary>The limits that stand among the features too, so that a sheet never says two things of one size.</summary>
+    private string? Measured(SubjectRecord subject, QuantityRecord quantity) =>
+        quantity.Origin == OriginWord.Computed && _features.FirstOrDefault(f => f.Part == subject.Path && f.Title == quantity.Title) is { Greatest.Length: > 0 } feature
+            ? Escape(feature.Least.Length == 0 ? $"up to {feature.Greatest} {feature.Unit}" : $"{feature.Least}…{feature.Greatest} {feature.Unit}")
+            : null;
 
     private ScriptArray Materials(string part)
     {

@@ -10,7 +10,7 @@ namespace Pawl.Reports.Sheets;
 internal sealed class SheetTableRenderer : HtmlObjectRenderer<Table>
 {
     /// <summary>Heads of the columns that are filled in by hand.</summary>
-    private static readonly ImmutableArray<string> Entries = ["Reading", "Instrument", "Done", "Name", "Date", "Signature", "Set", "Initials"];
+    private static readonly ImmutableArray<string> Entries = ["Reading", "Instrument", "Done", "Name", "Date", "Signature", "Initials"];
 
     protected override void Write(HtmlRenderer renderer, Table table)
     {
