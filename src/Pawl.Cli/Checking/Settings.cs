@@ -74,6 +74,9 @@ internal sealed record Settings
     /// <summary>Cells of the terminal that shows the text; null where standard output is none.</summary>
     public int? Width { get; init; }
 
+    /// <summary>Whether sheets of every role are written beside the reports.</summary>
+    public bool Sheets { get; init; }
+
     public required bool Quiet { get; init; }
 
     public required bool Verbose { get; init; }

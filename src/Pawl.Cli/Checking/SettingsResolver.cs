@@ -64,6 +64,7 @@ internal static class SettingsResolver
             ReportFormats = formats,
             Color = Color(request.Color, context),
             Width = context.OutIsTerminal ? context.Width : null,
+            Sheets = request.Sheets,
             Quiet = request.Quiet,
             Verbose = request.Verbose,
             StrictSchema = request.StrictSchema,

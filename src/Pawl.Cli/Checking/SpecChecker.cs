@@ -6,6 +6,7 @@ using Pawl.Reports.Markdown;
 using Pawl.Reports.Output;
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
+using Pawl.Reports.Sheets;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Text;
@@ -114,6 +115,12 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
         var files = ReportFiles.Of(record, name, Formats.FilesOf(settings.ReportFormats.Value));
         if (settings.ReportFormats.Value.Contains(Format.Text))
             files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false, width: null)));
+        if (settings.Sheets)
+        {
+            var formats = Formats.FilesOf(settings.ReportFormats.Value) & (ReportFormats.Markdown | ReportFormats.Html);
+            files = files.AddRange(RoleSheet.Files(record, name, formats == ReportFormats.None ? ReportFormats.Html : formats, [.. Enum.GetValues<SheetRole>()]));
+        }
+
         Written(ReportWriter.Write(folder, files));
     }
 

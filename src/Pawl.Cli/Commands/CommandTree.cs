@@ -19,6 +19,7 @@ internal static class CommandTree
             VerifyCommand.BuildSign(context),
             ExplainCommand.Build(context),
             ORingCommand.Build(context),
+            SheetCommand.Build(context),
             SchemaCommand.Build(context),
             NewCommand.Build(context),
         };

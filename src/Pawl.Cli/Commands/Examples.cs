@@ -34,6 +34,13 @@ internal static class Examples
             ("pawl baseline --output baseline.yaml", "what fails today, of all specs of pawl.yaml"),
             ("pawl baseline specs/old -o old.yaml --overwrite", "of one folder, anew"),
         ],
+        "sheet" =>
+        [
+            ("pawl sheet inspection specs/r400.yaml > inspection.html", "for a page to print"),
+            ("pawl sheet part specs/r400.yaml --part gears.sun", "one part"),
+            ("pawl sheet assembly specs/r400.yaml --output out", "beside the reports"),
+            ("pawl check --sheets --output reports/out", "every sheet of every spec"),
+        ],
         "verify" =>
         [
             ("pawl verify reports/out/tarn-180/r180.json", "which files changed, and what that changes"),
