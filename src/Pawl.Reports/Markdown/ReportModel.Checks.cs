@@ -74,6 +74,7 @@ internal sealed partial class ReportModel
                 ["why"] = Escape(rule?.Why ?? ""),
                 ["mend"] = Escape(rule?.Mend ?? ""),
                 ["entries"] = List(entries.Take(MostEntries), Entry),
+                ["rests_on"] = Texts(entries.Take(MostEntries).SelectMany(static e => e.Worst.Governing).Select(Governing).Distinct(StringComparer.Ordinal)),
                 ["left_out"] = entries.Count > MostEntries ? Phrase.Count(entries.Skip(MostEntries).Sum(static e => e.Others.Length + 1), "check") : "",
             });
         }

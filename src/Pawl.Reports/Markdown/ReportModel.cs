@@ -206,11 +206,14 @@ internal sealed partial class ReportModel(ConformanceRecord record, Markup marku
     private string QuantityLink(string reference) =>
         _quantities.Contains(reference) ? Link(Code(reference), _anchors.Quantity(reference)) : Code(reference);
 
-    private ScriptObject Wait(WaitRecord wait) => Row(
-        ("reason", Escape(wait.Reason)),
-        ("checks", Phrase.Whole(wait.Checks)),
-        ("alone", Phrase.Whole(wait.Alone)),
-        ("rules", string.Join(", ", wait.Rules.Select(RuleLink))));
+    private ScriptObject Wait(WaitRecord wait) => new()
+    {
+        ["reason"] = Escape(wait.Reason),
+        ["checks"] = Phrase.Whole(wait.Checks),
+        ["alone"] = Phrase.Whole(wait.Alone),
+        ["rules"] = string.Join(", ", wait.Rules.Select(RuleLink)),
+        ["rule_count"] = wait.Rules.Length,
+    };
 
     private ScriptArray NotApplicable()
     {
