@@ -1,3 +1,4 @@
+using System.Text;
 using Pawl.Reports.Drawing;
 using Pawl.Reports.Markdown;
 using Pawl.Reports.Records;
@@ -8,10 +9,10 @@ namespace Pawl.Reports.Html;
 /// <summary>The report of one spec as HTML that needs nothing beside it: the page of results and the page of derivations, or both in one.</summary>
 public static class HtmlReport
 {
-    /// <summary>What the page of results comes to at most, in characters, whatever the spec holds; about.</summary>
-    private const int MostOfPage = 380_000;
+    /// <summary>What the content of the page of results comes to with its figures, in bytes: the page stays below 400 kB.</summary>
+    private const int MostOfPage = 375_000;
 
-    /// <summary>What its figures come to at most.</summary>
+    /// <summary>What its figures come to at most, in bytes.</summary>
     private const int MostOfFigures = 150_000;
 
     /// <summary>Renders a record as one page, for where there is one file: the standard output.</summary>
@@ -67,10 +68,10 @@ public static class HtmlReport
         public string Results()
         {
             var plain = Body("report.html", _pages with { Main = "" });
-            var left = _separate ? Math.Min(MostOfFigures, MostOfPage - plain.Length) : int.MaxValue;
+            var left = _separate ? Math.Min(MostOfFigures, MostOfPage - Encoding.UTF8.GetByteCount(plain)) : int.MaxValue;
             foreach (var figure in _figures)
             {
-                var size = figure.Inline().Length + 200;
+                var size = Encoding.UTF8.GetByteCount(Drawn(figure));
                 if (size > left)
                     continue;
                 left -= size;

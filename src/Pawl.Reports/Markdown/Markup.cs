@@ -33,8 +33,13 @@ internal abstract class Markup
     /// <summary>A link to an anchor. The text must be markup already.</summary>
     public abstract string Link(string text, string anchor);
 
+    /// <summary>A link to another file. Text and address must be markup already.</summary>
+    public abstract string LinkTo(string text, string address);
+
     private sealed class MarkdownMarkup : Markup
     {
+        public override string LinkTo(string text, string address) => $"[{text}]({address})";
+
         public override bool HasChecks => false;
 
         public override string Escape(string text) => MarkdownText.Escape(text);
@@ -46,6 +51,8 @@ internal abstract class Markup
 
     private sealed class HtmlMarkup(string main, string derivations, Func<string, bool> inMain) : Markup
     {
+        public override string LinkTo(string text, string address) => $"<a href=\"{Escape(address)}\">{text}</a>";
+
         public override bool HasChecks => true;
 
         public override string Main => main;
