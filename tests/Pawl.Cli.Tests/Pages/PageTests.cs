@@ -70,7 +70,7 @@ public sealed partial class PageTests(Browser browser) : IClassFixture<Browser>
     [InlineData(R180 + "#quantity.gears.input_sun.teeth", Derivations)]
     [InlineData(R180 + "#subject.gears.long", Derivations)]
     [InlineData(R180 + "#requirement.mesh-factorising", Derivations)]
-    [InlineData(Derivations + "#quantity.meshes.input_sun~long.centre_distance", Derivations)]
+    [InlineData(Derivations + "#quantity.meshes.input_sun-long.centre_distance", Derivations)]
     public async Task A_deep_link_lands(string link, string page)
     {
         await using var window = await browser.Open();
@@ -78,7 +78,7 @@ public sealed partial class PageTests(Browser browser) : IClassFixture<Browser>
         await window.Page.GotoAsync(browser.Address(file) + "#" + anchor);
         await window.Page.WaitForURLAsync($"**/{page}#{anchor}");
 
-        var there = window.Page.Locator($"[id='{anchor.Replace('~', '-')}']");
+        var there = window.Page.Locator($"[id='{anchor}']");
         await Assertions.Expect(there).ToBeInViewportAsync();
         Assert.Empty(window.Wrong);
     }
