@@ -47,7 +47,7 @@ internal static partial class Page
 
         return Templates.Render("page.html", new()
         {
-            ["title"] = WebUtility.HtmlEncode(title),
+            ["title"] = WebUtility.HtmlEncode(Short(title)),
             ["policy"] = $"default-src 'none'; style-src '{Hash(style)}'; {(hasScript ? $"script-src '{Hash(script)}'; " : "")}img-src data:; base-uri 'none'; form-action 'none'",
             ["style"] = style,
             ["script"] = script,
@@ -55,6 +55,15 @@ internal static partial class Page
             ["contents"] = contents,
             ["body"] = body,
         });
+    }
+
+    /// <summary>A title as a window has room for it.</summary>
+    private static string Short(string title)
+    {
+        const int Most = 70;
+        if (title.Length <= Most)
+            return title;
+        return title[..(char.IsHighSurrogate(title[Most - 2]) ? Most - 2 : Most - 1)] + "…";
     }
 
     private static string Hash(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));

@@ -8,10 +8,10 @@ namespace Pawl.Reports.Markdown;
 internal sealed partial class ReportModel
 {
     /// <summary>Subjects that an entry of a summary names; the others are counted, and stand in the list of checks.</summary>
-    private const int MostNamed = 12;
+    private const int MostNamed = 8;
 
     /// <summary>Entries of one rule that a summary shows.</summary>
-    private const int MostEntries = 12;
+    private const int MostEntries = 8;
 
     /// <summary>What the list of checks of the first page may come to, in characters, about; the rest stands with the derivations.</summary>
     private const int MostOfChecks = 290_000;

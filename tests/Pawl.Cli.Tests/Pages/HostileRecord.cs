@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Pawl.Reports.Records;
 
