@@ -42,6 +42,9 @@ internal static class Svg
     /// <summary>A path by its data, made of <see cref="Number"/>s.</summary>
     public static XElement Path(string css, string data) => new("path", new XAttribute("class", css), new XAttribute("d", data));
 
+    /// <summary>A path that takes its colours from where it is used.</summary>
+    public static XElement Path(string data) => new("path", new XAttribute("d", data));
+
     /// <summary>Data of a path through points.</summary>
     public static string Data(IEnumerable<(double X, double Y)> points, bool closed)
     {
@@ -125,7 +128,8 @@ internal static class Svg
     }
 
     /// <summary>A definition shown; move it with <see cref="Moved"/>.</summary>
-    public static XElement Use(string id) => new("use", new XAttribute("href", "#" + id));
+    /// <remarks>Its class stands here, and what is defined takes its colours from it: rules of a style sheet do not reach into it from outside.</remarks>
+    public static XElement Use(string css, string id) => new("use", new XAttribute("class", css), new XAttribute("href", "#" + id));
 
     /// <summary>A line with an arrow head at its end.</summary>
     public static XElement Arrow(string css, double x1, double y1, double x2, double y2, double head = 6)

@@ -128,11 +128,11 @@ internal sealed class TrainView
             var id = $"{_id}.gear{Phrase.Whole(k + 1)}";
             var teeth = Svg.Relative(Outline(gear), closed: true);
             var (css, data) = gear.IsInternal
-                ? ("ring", teeth + Svg.CircleData(0, 0, gear.Outside * _scale))
+                ? ("metal", teeth + Svg.CircleData(0, 0, gear.Outside * _scale))
                 : (gear.OnPlanet ? "solid" : "metal", teeth + Bore(gear));
-            _content.Add(Svg.Definition(id, Svg.Path(css, data)));
+            _content.Add(Svg.Definition(id, Svg.Path(data)));
             foreach (var placed in _scene.Gears.Where(g => g.Gear == gear))
-                _content.Add(Svg.Moved(Svg.Use(id), X(placed.X), Y(placed.Y), Degrees(-(placed.Turn))));
+                _content.Add(Svg.Moved(Svg.Use(css, id), X(placed.X), Y(placed.Y), Degrees(-(placed.Turn))));
             if (Parts.Text(_parts.Subject($"bodies.{gear.Body}"), "role") == "fixed" && gear.IsInternal)
                 _content.Add(Ground(gear));
         }
