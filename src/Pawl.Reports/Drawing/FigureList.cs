@@ -10,6 +10,7 @@ internal static class FigureList
     [
         MarginBars.Of,
         TrainView.Of,
+        MeshCloseUp.Of,
     ];
 
     /// <summary>All that can be drawn; each id stands once.</summary>

@@ -261,13 +261,14 @@ internal sealed class TrainView
             if (_scene.Meshes.FirstOrDefault(m => m.Mesh == mesh) is not { } placed)
                 continue;
             var (x, y) = PitchPoint(placed);
-            foreach (var (subject, quantity, text) in MeshCloseUp.Interferences(_parts, mesh))
-            {
-                if (_parts.Broken(subject, quantity) is not { } broken)
-                    continue;
-                _content.Add(Svg.Cross(X(x), Y(y)));
-                Label(X(x), Y(y), broken, $"{mesh.Name}: {text}");
-            }
+            (FindingRecord Finding, string Text)[] broken = [.. MeshCloseUp.Interferences(_parts, mesh)
+                .Select(each => (Finding: _parts.Broken(each.Subject, each.Quantity), each.Text)).Where(static each => each.Finding is not null)
+                .Select(static each => (each.Finding!, each.Text))];
+            if (broken.Length == 0)
+                continue;
+            _content.Add(Svg.Cross(X(x), Y(y)));
+            var more = broken.Length > 1 ? $", and {Phrase.Whole(broken.Length - 1)} more" : "";
+            Label(X(x), Y(y), broken[0].Finding, $"{mesh.Name}: {broken[0].Text}{more}");
         }
 
         foreach (var passing in _parts.Passings)
@@ -295,7 +296,7 @@ internal sealed class TrainView
         var radius = gear.IsInternal ? gear.Outside - (0.3 * (gear.Outside - gear.RootRadius)) : gear.RootRadius * 0.82;
         var lines = new[]
         {
-            $"{gear.Name}: {(gear.IsInternal ? "ring, " : "")}z = {Phrase.Whole(gear.Teeth)}{(copies.Length > 1 ? $", {Phrase.Whole(copies.Length)} planets" : "")}",
+            $"{gear.Name}: z = {Phrase.Whole(gear.Teeth)}{(gear.IsInternal ? " internal" : "")}{(copies.Length > 1 ? $", {Phrase.Whole(copies.Length)} planets" : "")}",
             $"m {Number(gear.Module)}, tip ø {Number(2 * gear.TipRadius)}{Shift(gear)}",
         };
         var undercut = _parts.Broken(gear.Subject, "undercut_margin");
@@ -328,10 +329,10 @@ internal sealed class TrainView
 
     private static string[] Wrapped(string text)
     {
-        const int Most = 34;
+        const int Most = 33;
         if (text.Length <= Most || text.LastIndexOf(' ', Most) is not (> 0 and var at))
             return [text];
-        return [text[..at], text[(at + 1)..]];
+        return [text[..at], .. Wrapped(text[(at + 1)..])];
     }
 
     /// <summary>Texts in a column at the right, each with a line to what it names, in the order of height so that no lines cross needlessly.</summary>
