@@ -9,6 +9,7 @@ internal static class FigureList
     private static readonly ImmutableArray<Func<ConformanceRecord, IEnumerable<Figure>>> Kinds =
     [
         MarginBars.Of,
+        TrainSchematic.Of,
         TrainView.Of,
         MeshCloseUp.Of,
     ];

@@ -224,7 +224,7 @@ internal sealed class MeshCloseUp
             points.AddRange([("B", e - (sense * pitch)), ("D", a + (sense * pitch))]);
         foreach (var (name, at) in points)
             Point(name, On(at), normal, above: name is "A" or "E" or "C");
-        Point(_high.IsInternal ? "T₁" : "T₁", On(tangentLow), normal, above: false);
+        Point("T₁", On(tangentLow), normal, above: false);
         Point("T₂", On(tangentHigh), normal, above: false);
         var reach = (Low: Math.Abs(tangentLow), Length: Math.Abs(e - a));
         _said.Add($"{_mesh.Name}, {(_mesh.IsInternal ? "internal" : "external")}, centre distance {Number(_mesh.Centre)} mm, working pressure angle {Number(_mesh.WorkingAngle * 180 / Math.PI)}°");
@@ -256,7 +256,7 @@ internal sealed class MeshCloseUp
     /// <summary>Names, senses, clearances and what is broken, about the frame.</summary>
     private double Words()
     {
-        var ratio = Parts.Value(_mesh.Subject, "transverse_contact_ratio") is { Nominal: not null } contact ? $"ε_α {Figures.Of(contact)}" : "";
+        var ratio = Parts.Value(_mesh.Subject, "transverse_contact_ratio") is { Nominal: not null } contact ? $"ε_α {Figures.Nominal(contact)}" : "";
         var heads = new[]
         {
             $"{_high.Name}, z = {Phrase.Whole(_high.Teeth)}, above; {_low.Name}, z = {Phrase.Whole(_low.Teeth)}, below{(_isDriverKnown ? $"; {(_lowDrives ? _low.Name : _high.Name)} drives" : "")}",
@@ -292,8 +292,9 @@ internal sealed class MeshCloseUp
             yText += 16;
         }
 
-        _content.Add(Svg.Text("soft", 4, yText, "A, E begin and end of contact · B, D single contact · C pitch point · T base tangent points · dashed: base circles · dash-dotted: working pitch circles"));
-        return yText + Bottom - 12;
+        _content.Add(Svg.Text("soft", 4, yText, "A, E begin and end of contact · B, D of single contact · C pitch point · T₁, T₂ base tangent points"));
+        _content.Add(Svg.Text("soft", 4, yText + 15, "Circles: thin tip and root, dashed base, dash-dotted working pitch · arrows: sense of both gears at the pitch point, seen from the carrier"));
+        return yText + Bottom + 3;
     }
 
     /// <summary>The distance from a tip to the mate's root on the line of centres.</summary>
@@ -309,13 +310,13 @@ internal sealed class MeshCloseUp
             _content.Add(Svg.Line("thin", (Width / 2) - 7, y, (Width / 2) + 7, y));
         if (broken is not null)
             _content.Add(Svg.Cross(Width / 2, (from + to) / 2));
-        var text = $"{(broken is null ? "" : "✕ ")}tip of {gear.Name} to root {Figures.Of(value)}";
+        var text = $"{(broken is null ? "" : "✕ ")}tip of {gear.Name} to root {Figures.Nominal(value)}";
         _content.Add(Svg.Path("thin", [(Width / 2, (from + to) / 2), (x + 60, textY - 4), (x + 78, textY - 4)]));
         _content.Add(Svg.Text(broken is null ? "halo" : "fails halo", x + 82, textY, text));
         _said.Add(text.Replace("✕ ", "", StringComparison.Ordinal));
     }
 
-    private string Of(string quantity) => Parts.Value(_mesh.Subject, quantity) is { Nominal: not null } value ? Figures.Of(value) : "–";
+    private string Of(string quantity) => Parts.Value(_mesh.Subject, quantity) is { Nominal: not null } value ? Figures.Nominal(value) : "–";
 
     private static string Number(double value) => Figures.Of(new ValueRecord { Nominal = value });
 }
