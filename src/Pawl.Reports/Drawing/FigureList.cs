@@ -11,6 +11,7 @@ internal static class FigureList
         MarginBars.Of,
         TrainSchematic.Of,
         TrainView.Of,
+        PowerFlow.Of,
         MeshCloseUp.Of,
     ];
 

@@ -150,6 +150,9 @@ internal sealed class Parts
 
     public SubjectRecord? Subject(string path) => _subjects.GetValueOrDefault(path);
 
+    /// <summary>Subjects of a kind, in the order of the record.</summary>
+    public IEnumerable<SubjectRecord> Subjects(string kind) => _subjects.Values.Where(s => s.Kind == kind);
+
     /// <summary>The gear of a mesh as a subject of its own.</summary>
     public SubjectRecord? InMesh(MeshPart mesh, GearPart gear) => Subject($"{mesh.Subject.Path}.{gear.Name}");
 
