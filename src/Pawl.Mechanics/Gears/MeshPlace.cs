@@ -25,26 +25,25 @@ public static class MeshPlace
             Guard.Number(toPitchPoint2, "the direction of the pitch point", "rad") + Math.IEEERemainder(turns / teeth2, pitch), "the direction of the tooth");
     }
 
-    /// <summary>How far the second gear turns from the middle of the gaps until flanks touch, rad; below zero the teeth overlap.</summary>
+    /// <summary>Directions of teeth whose flanks touch at the pitch point, which stands above the axis of the first gear, rad.</summary>
     /// <remarks>
-    /// <code>
-    /// Δφ₂ = (π/|z₁| − ψ_w1) · |z₁|/|z₂| − ψ_w2
-    /// </code>
-    /// Symbols: ψ_w half angles of the teeth at the working pitch circles, rad (<see cref="ToothOutline.HalfAngleAt"/>); z teeth.<br/>
-    /// Source: on the working pitch circles equal arcs roll on each other, so half of the circumferential backlash is the half gap less
-    /// the half tooth there; ISO 21771, circumferential backlash.<br/>
-    /// Valid for: working pitch circles that the flanks reach.
+    /// <code>φ₁ = π/2 − s·ψ_w1,  φ₂ = −π/2 − s·ψ_w2  (internal second gear: π/2 + s·ψ_w2)</code>
+    /// Symbols: ψ_w half angles of the teeth at the working pitch circles, rad (<see cref="ToothOutline.HalfAngleAt"/>); s the side.<br/>
+    /// Source: closed form; there both flanks stand on the line of centres and have the line of action as their normal.<br/>
+    /// Valid for: working pitch circles that the flanks reach, also where teeth overlap or have play.
     /// </remarks>
-    /// <param name="first">The first gear.</param>
-    /// <param name="second">The second gear.</param>
+    /// <param name="first">The first gear, external.</param>
+    /// <param name="second">The second gear; its axis stands above the pitch point, that of an internal gear below.</param>
     /// <param name="workingPressureAngle">Working transverse pressure angle α_wt, rad.</param>
-    /// <exception cref="OutsideValidityException">The angle is none.</exception>
-    public static double HalfPlay(ToothOutline first, ToothOutline second, double workingPressureAngle)
+    /// <param name="left">Whether the first gear touches with its left flank, at the greater angles.</param>
+    /// <exception cref="OutsideValidityException">The flanks do not reach the pitch circles.</exception>
+    public static (double First, double Second) Touching(ToothOutline first, ToothOutline second, double workingPressureAngle, bool left)
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
+        var side = left ? 1 : -1;
         var half1 = first.HalfAngleAt(MeshGeometry.WorkingPitchDiameter(first.BaseDiameter, workingPressureAngle));
         var half2 = second.HalfAngleAt(MeshGeometry.WorkingPitchDiameter(second.BaseDiameter, workingPressureAngle));
-        return Guard.Finite(((first.HalfPitch - half1) * Math.Abs((double)first.Teeth / second.Teeth)) - half2, "the play");
+        return ((Math.PI / 2) - (side * half1), second.IsInternal ? (Math.PI / 2) + (side * half2) : (-Math.PI / 2) - (side * half2));
     }
 }

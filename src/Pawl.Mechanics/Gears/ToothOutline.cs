@@ -10,7 +10,7 @@ public readonly record struct SectionPoint(double X, double Y)
     public double Angle => Math.Atan2(Y, X);
 
     /// <summary>The point at a radius, mm, in a direction, rad.</summary>
-    public static SectionPoint At(double radius, double angle) => new(radius * Math.Cos(angle), radius * Math.Sin(angle));
+    internal static SectionPoint At(double radius, double angle) => new(radius * Math.Cos(angle), radius * Math.Sin(angle));
 
     /// <summary>Turned about the axis by an angle, rad, then moved by mm.</summary>
     public SectionPoint Moved(double angle, double x = 0, double y = 0) =>

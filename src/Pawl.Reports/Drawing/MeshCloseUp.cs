@@ -72,18 +72,6 @@ internal sealed class MeshCloseUp
         yield return (mesh.Subject, "transverse_contact_ratio", "contact ratio");
     }
 
-    /// <summary>Directions of teeth of the lower and the upper gear whose flanks touch at the pitch point; the axes stand below it, the upper one above it unless it is a ring.</summary>
-    /// <param name="low">The lower gear.</param>
-    /// <param name="high">The upper gear; an internal one has its axis below.</param>
-    /// <param name="workingAngle">Working transverse pressure angle, rad.</param>
-    /// <param name="side">1 where the lower gear touches with the flank at the greater angles, the left one; −1 with the right one.</param>
-    public static (double Low, double High) Touching(ToothOutline low, ToothOutline high, double workingAngle, double side)
-    {
-        var halfLow = low.HalfAngleAt(MeshGeometry.WorkingPitchDiameter(low.BaseDiameter, workingAngle));
-        var halfHigh = high.HalfAngleAt(MeshGeometry.WorkingPitchDiameter(high.BaseDiameter, workingAngle));
-        return ((Math.PI / 2) - (side * halfLow), high.IsInternal ? (Math.PI / 2) + (side * halfHigh) : (-Math.PI / 2) - (side * halfHigh));
-    }
-
     /// <summary>Speed of the lower gear seen from the carrier; 1 where it is not known.</summary>
     private double Turning()
     {
@@ -98,7 +86,7 @@ internal sealed class MeshCloseUp
     {
         var frame = new XElement(
             "svg", new XAttribute("x", "0"), new XAttribute("y", Svg.Number(Top)), new XAttribute("width", Svg.Number(Width)), new XAttribute("height", Svg.Number(FrameHeight)));
-        var (low, high) = Touching(_low.Outline, _high.Outline, _mesh.WorkingAngle, _side);
+        var (low, high) = MeshPlace.Touching(_low.Outline, _high.Outline, _mesh.WorkingAngle, left: _side > 0);
         Gear(_high, "metal", HighAxis, high);
         Gear(_low, "solid", -_lowRadius, low);
         Circles();
@@ -129,7 +117,7 @@ internal sealed class MeshCloseUp
 
     private void Gear(GearPart gear, string css, double axis, double turn)
     {
-        var reach = ((Width / 2) / _scale) + (2 * gear.Module);
+        var reach = (Width / 2 / _scale) + (2 * gear.Module);
         var toPitch = gear.IsInternal || gear == _low ? Math.PI / 2 : -Math.PI / 2;
         var pitch = 2 * gear.Outline.HalfPitch;
         var first = (int)Math.Round((toPitch - turn) / pitch);

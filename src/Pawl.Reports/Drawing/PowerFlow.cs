@@ -11,7 +11,7 @@ namespace Pawl.Reports.Drawing;
 /// </remarks>
 internal sealed class PowerFlow
 {
-    private const double Width = 720, Box = 122, BoxHeight = 62, RowHeight = 112, Side = 62, Widest = 34, Top = 26;
+    private const double Width = 720, Box = 150, BoxHeight = 62, RowHeight = 112, Side = 58, Widest = 34, Top = 26;
     private const int MostNodes = 40;
 
     private readonly Parts _parts;
@@ -19,6 +19,7 @@ internal sealed class PowerFlow
     private readonly List<Edge> _edges = [];
     private readonly double _greatest;
     private readonly List<string> _said = [];
+    private readonly List<string> _meshes = [];
     private readonly List<XElement> _bands = [];
     private readonly List<XElement> _boxes = [];
     private readonly List<XElement> _texts = [];
@@ -87,7 +88,9 @@ internal sealed class PowerFlow
             return;
         var lost = Math.Abs(rolling) * (1 - (efficiency / 100));
         var names = $"{Parts.NameOf(first)} – {Parts.NameOf(second)}";
-        _said.Add($"mesh {names}: rolling power {Number(Math.Abs(rolling))} kW, efficiency {Number(efficiency)} %, {driver} drives");
+        var text = $"mesh {names}: {driver} drives, rolling power {Number(Math.Abs(rolling))} kW, efficiency {Number(efficiency)} %{(Parts.Number(mesh, "tangential_force", "N") is { } force ? $", tangential force {Number(force)} N" : "")}";
+        _said.Add(text);
+        _meshes.Add(text);
         var planets = from.Set is not null ? from : to;
         planets.Loss += lost;
         if (from == to)
@@ -127,7 +130,7 @@ internal sealed class PowerFlow
         var train = _parts.Subject("train");
         var words = new[]
         {
-            Parts.Value(train, "efficiency") is { Nominal: not null } efficiency ? $"efficiency of the meshes {Figures.Of(efficiency)}" : "",
+            Parts.Value(train, "efficiency") is { Nominal: not null } efficiency ? $"efficiency of the meshes {Figures.Nominal(efficiency)}" : "",
             Parts.Value(train, "lost_power") is { Nominal: not null } lost ? $"lost in the meshes {Figures.Nominal(lost)}" : "",
             Parts.Value(train, "circulating_power") is { Nominal: { } most } ? $"greatest rolling power {Number(most)} of the input" : "",
         };
@@ -137,6 +140,12 @@ internal sealed class PowerFlow
             _texts.Add(Svg.Text("soft", 6, y, line));
             _said.Add(line);
             y += 16;
+        }
+
+        foreach (var mesh in _meshes.Take(MostNodes))
+        {
+            _texts.Add(Svg.Text("soft", 6, y, mesh));
+            y += 15;
         }
 
         if (_parts.Broken(train, "circulating_power") is { } broken)
@@ -294,7 +303,7 @@ internal sealed class PowerFlow
         _boxes.Add(Svg.Rectangle(node.Set is null ? "metal" : "solid", node.X, node.Y, Box, BoxHeight));
         var role = Parts.Text(node.Subject, "role");
         string[] lines = node.Set is { } set
-            ? [Cut(node.Name), $"{Phrase.Whole(set.Count)} planets", string.Join(", ", set.Bodies.Select(b => Of(_parts.Subject($"bodies.{b}"), "speed")).Where(static t => t.Length > 0))]
+            ? [Cut(set.Bodies[0]), set.Bodies.Length > 1 ? $"and {set.Bodies[1]}" : "", $"{Phrase.Whole(set.Count)} planets, {string.Join(" / ", set.Bodies.Select(b => Parts.Number(_parts.Subject($"bodies.{b}"), "speed", "1/min") is { } speed ? Number(Math.Round(speed)) : "–"))} 1/min"]
             : [Cut(role is null || role == node.Name ? node.Name : $"{node.Name} ({role})"), Of(node.Subject, "speed"), Of(node.Subject, "torque")];
         var y = node.Y + 17;
         foreach (var line in lines.Where(static l => l.Length > 0))
@@ -329,7 +338,7 @@ internal sealed class PowerFlow
 
     private static string Of(SubjectRecord? subject, string quantity) => Parts.Value(subject, quantity) is { Nominal: not null } value ? Figures.Nominal(value) : "";
 
-    private static string Cut(string text) => text.Length <= 21 ? text : text[..20] + "…";
+    private static string Cut(string text) => text.Length <= 28 ? text : text[..27] + "…";
 
     private static string Number(double value) => Figures.Of(new ValueRecord { Nominal = value });
 }

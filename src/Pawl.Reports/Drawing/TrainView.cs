@@ -220,7 +220,7 @@ internal sealed class TrainView
             var (mx, my) = (X((from.X + to.X) / 2), Y((from.Y + to.Y) / 2));
             if (broken is not null)
                 _content.Add(Svg.Cross(mx, my));
-            Label(mx, my, broken, $"clearance of planets {Figures.Of(value)}");
+            Label(mx, my, broken, $"clearance of planets {Figures.Nominal(value)}", Figures.Limits(value));
         }
     }
 
@@ -239,7 +239,7 @@ internal sealed class TrainView
         if (worst.Length > 0)
         {
             var (x, y) = PitchPoint(worst[0]);
-            _labels.Add((X(x), Y(y), ["✕ does not go in: teeth", $"{Number(Math.Abs(worst.Max(static m => Math.Abs(m.Misfit)) * 100))} % of a pitch beside the gaps"], "fails"));
+            _labels.Add((X(x), Y(y), ["✕ planets do not go in: teeth", $"{Number(worst.Max(static m => Math.Abs(m.Misfit)) * 100)} % of a pitch off"], "fails"));
             _said.Add($"planets that do not go in stand up to {Number(worst.Max(static m => Math.Abs(m.Misfit)) * 100)} % of a pitch beside the gaps");
         }
     }
@@ -282,7 +282,7 @@ internal sealed class TrainView
             var (x, y) = (X(placed.X + (pinion.TipRadius * Math.Cos(angle))), Y(placed.Y + (pinion.TipRadius * Math.Sin(angle))));
             if (broken is not null)
                 _content.Add(Svg.Cross(x, y));
-            Label(x, y, broken, $"{pinion.Name} passes {passed.Name} at {Figures.Of(value)}");
+            Label(x, y, broken, $"{pinion.Name} passes {passed.Name} at {Figures.Nominal(value)}", Figures.Limits(value));
         }
     }
 
@@ -320,16 +320,17 @@ internal sealed class TrainView
 
     private static string Shift(GearPart gear) => Parts.Number(gear.Subject, "profile_shift") is { } x ? $", x {Number(x)}" : "";
 
-    private void Label(double x, double y, FindingRecord? broken, string text)
+    private void Label(double x, double y, FindingRecord? broken, string text, string limits = "")
     {
-        _said.Add(broken is null ? text : $"{text}, {Labels.Of(broken.Outcome)} by {broken.Rule}");
+        var whole = limits.Length > 0 ? $"{text} ({limits})" : text;
+        _said.Add(broken is null ? whole : $"{whole}, {Labels.Of(broken.Outcome)} by {broken.Rule}");
         var css = broken is null ? "" : broken.Outcome == OutcomeWord.Fails ? "fails" : "conceded";
         _labels.Add((x, y, Wrapped((broken is null ? "" : "✕ ") + text), css));
     }
 
     private static string[] Wrapped(string text)
     {
-        const int Most = 33;
+        const int Most = 29;
         if (text.Length <= Most || text.LastIndexOf(' ', Most) is not (> 0 and var at))
             return [text];
         return [text[..at], .. Wrapped(text[(at + 1)..])];
@@ -354,7 +355,7 @@ internal sealed class TrainView
         return y + 6;
     }
 
-    private static string Cut(string text) => text.Length <= 36 ? text : text[..35] + "…";
+    private static string Cut(string text) => text.Length <= 34 ? text : text[..33] + "…";
 
     private static string Number(double value) => Figures.Of(new ValueRecord { Nominal = value });
 }
