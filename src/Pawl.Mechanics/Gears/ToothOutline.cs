@@ -1,8 +1,16 @@
 namespace Pawl.Mechanics.Gears;
 
 /// <summary>A point of a transverse section, mm.</summary>
-public readonly record struct SectionPoint(double X, double Y)
+public readonly record struct SectionPoint
 {
+    internal SectionPoint(double x, double y) => (X, Y) = (x, y);
+
+    /// <summary>To the right, mm.</summary>
+    public double X { get; internal init; }
+
+    /// <summary>Upwards, mm.</summary>
+    public double Y { get; internal init; }
+
     /// <summary>Distance from the axis, mm.</summary>
     public double Radius => Math.Sqrt((X * X) + (Y * Y));
 
@@ -13,7 +21,7 @@ public readonly record struct SectionPoint(double X, double Y)
     internal static SectionPoint At(double radius, double angle) => new(radius * Math.Cos(angle), radius * Math.Sin(angle));
 
     /// <summary>Turned about the axis by an angle, rad, then moved by mm.</summary>
-    public SectionPoint Moved(double angle, double x = 0, double y = 0) =>
+    internal SectionPoint Moved(double angle, double x = 0, double y = 0) =>
         new((X * Math.Cos(angle)) - (Y * Math.Sin(angle)) + x, (X * Math.Sin(angle)) + (Y * Math.Cos(angle)) + y);
 }
 
@@ -214,13 +222,14 @@ public sealed class ToothOutline
     {
         var (m, alpha, cosine) = (section.NormalModule, section.NormalPressureAngle, Math.Cos(section.HelixAngle));
         var dedendum = (section.ProfileShift * m) - ((RootDiameter - ReferenceDiameter) / 2);
-        var round = section.RootRadiusFactor * m;
+        var round = Guard.NotNegative(section.RootRadiusFactor, "the root radius factor") * m;
         var depth = dedendum - round;
         var across = (Math.PI * m / 4) - ((depth + (round * Math.Sin(alpha))) * Math.Tan(alpha)) - (round * Math.Cos(alpha));
         if (!(round > 0) || !(across >= 0) || !(depth > 0))
             return null;
 
         var pitch = ReferenceDiameter / 2;
+        var undercut = false;
         var points = ImmutableArray.CreateBuilder<(double Radius, double Half)>();
         for (var k = 0; k <= FilletSteps; k++)
         {
@@ -231,16 +240,19 @@ public sealed class ToothOutline
                 Half: HalfPitch - Math.Atan2(x, pitch + v) + ((x - u) / pitch) + allowance);
             if (points.Count > 0 && point.Radius <= points[^1].Radius)
                 continue;
-            if (point.Radius > BaseDiameter / 2 && point.Half >= HalfAngleAt(2 * point.Radius))
+            if (point.Radius > BaseDiameter / 2)
             {
-                // The rack's round has reached the flank: as its tangent, or across it, and then the root is undercut.
-                return (2 * point.Radius, points.DrainToImmutable());
+                // Within the flank: the root is undercut, and the involute begins where the round comes out again.
+                var beyond = point.Half - HalfAngleAt(2 * point.Radius);
+                if (undercut && beyond >= 0)
+                    return (2 * point.Radius, points.DrainToImmutable());
+                undercut |= beyond < -1e-9;
             }
 
             points.Add(point);
         }
 
-        return points[^1].Radius >= BaseDiameter / 2 ? (2 * points[^1].Radius, points.DrainToImmutable()) : null;
+        return points[^1].Radius >= BaseDiameter / 2 && !undercut ? (2 * points[^1].Radius, points.DrainToImmutable()) : null;
     }
 
     /// <summary>A root without a fillet that is known: along the radius from the base circle to the root circle.</summary>
