@@ -106,7 +106,7 @@ internal sealed record BearingPart(string Name, string Shaft, string Housing, do
 internal sealed class Parts
 {
     private const double MostLength = 1e5, LeastLength = 1e-3;
-    private const int MostTeeth = 2000, MostPlanets = 500;
+    private const int MostTeeth = 2000, MostPlanets = 500, MostGears = 100;
     private readonly Dictionary<string, SubjectRecord> _subjects = new(StringComparer.Ordinal);
     private readonly ILookup<string, FindingRecord> _broken;
 
@@ -118,10 +118,12 @@ internal sealed class Parts
             .Where(static f => f.Outcome is OutcomeWord.Fails or OutcomeWord.UnderConcession && f.Measured?.Quantity is not null)
             .ToLookup(static f => f.Measured!.Quantity!, StringComparer.Ordinal);
         Bodies = [.. record.Subjects.Where(static s => s.Kind == "body")];
-        Gears = [.. record.Subjects.Where(static s => s.Kind == "gear").Select(Gear).OfType<GearPart>()];
         AllGears = record.Subjects.Count(static s => s.Kind == "gear");
+
+        // More than this are no gearbox that one looks at, and each costs a figure.
+        Gears = AllGears > MostGears ? [] : [.. record.Subjects.Where(static s => s.Kind == "gear").Select(Gear).OfType<GearPart>()];
         var byPath = Gears.ToDictionary(static g => g.Subject.Path, StringComparer.Ordinal);
-        Meshes = [.. record.Subjects.Where(static s => s.Kind == "mesh").Select(s => Mesh(s, byPath)).OfType<MeshPart>()];
+        Meshes = [.. record.Subjects.Where(static s => s.Kind == "mesh").Select(s => Mesh(s, byPath)).OfType<MeshPart>().Take(MostGears)];
         Passings = [.. record.Subjects.Where(static s => s.Kind == "passing")];
         Bearings = [.. record.Subjects.Where(static s => s.Kind == "bearing").Select(Bearing).OfType<BearingPart>()];
         Planets = [.. record.Subjects.Where(static s => s.Kind == "planet_set").Select(Planet).OfType<PlanetParts>()];

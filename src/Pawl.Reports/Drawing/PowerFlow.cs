@@ -11,7 +11,7 @@ namespace Pawl.Reports.Drawing;
 /// </remarks>
 internal sealed class PowerFlow
 {
-    private const double Width = 720, Box = 150, BoxHeight = 62, RowHeight = 112, Side = 58, Widest = 34, Top = 26;
+    private const double Width = 720, Box = 140, BoxHeight = 62, RowHeight = 112, Side = 58, Widest = 34, Top = 26;
     private const int MostNodes = 40;
 
     private readonly Parts _parts;
@@ -285,11 +285,18 @@ internal sealed class PowerFlow
                 + $"C{Svg.Number(middle)} {Svg.Number(y2 + half)} {Svg.Number(middle)} {Svg.Number(y1 + half)} {Svg.Number(x1)} {Svg.Number(y1 + half)}Z"));
         }
 
-        var text = IsNothing(edge) ? $"{edge.Text}: holds" : $"{(circles ? "↻ " : "")}{Number(Math.Abs(edge.Power))} kW";
-        var y = ((y1 + y2) / 2) - (Wide(edge.Power) / 2) - 8;
-        _texts.Add(Svg.Text("middle halo", middle, y, text));
-        if (!IsNothing(edge))
-            _texts.Add(Svg.Text("middle soft halo", middle, ((y1 + y2) / 2) + (Wide(edge.Power) / 2) + 15, edge.Text));
+        var (above, below) = (((y1 + y2) / 2) - (Wide(edge.Power) / 2) - 8, ((y1 + y2) / 2) + (Wide(edge.Power) / 2) + 15);
+        if (IsNothing(edge))
+        {
+            _texts.Add(Svg.Text("middle soft halo", middle, below, edge.Text));
+            _texts.Add(Svg.Text("middle soft halo", middle, below + 13, "holds"));
+        }
+        else
+        {
+            _texts.Add(Svg.Text("middle halo", middle, above, $"{(circles ? "↻ " : "")}{Number(Math.Abs(edge.Power))} kW"));
+            _texts.Add(Svg.Text("middle soft halo", middle, below, edge.Text));
+        }
+
         _said.Add(IsNothing(edge)
             ? $"{edge.From.Name} takes torque of {edge.To.Name} and no power"
             : $"{edge.Giver.Name} hands {Number(Math.Abs(edge.Power))} kW to {edge.Taker.Name} ({edge.Text}){(circles ? ", circulating" : "")}");
@@ -303,7 +310,7 @@ internal sealed class PowerFlow
         _boxes.Add(Svg.Rectangle(node.Set is null ? "metal" : "solid", node.X, node.Y, Box, BoxHeight));
         var role = Parts.Text(node.Subject, "role");
         string[] lines = node.Set is { } set
-            ? [Cut(set.Bodies[0]), set.Bodies.Length > 1 ? $"and {set.Bodies[1]}" : "", $"{Phrase.Whole(set.Count)} planets, {string.Join(" / ", set.Bodies.Select(b => Parts.Number(_parts.Subject($"bodies.{b}"), "speed", "1/min") is { } speed ? Number(Math.Round(speed)) : "–"))} 1/min"]
+            ? [Cut(set.Bodies[0]), $"{(set.Bodies.Length > 1 ? $"and {Cut(set.Bodies[1])}, " : "")}{Phrase.Whole(set.Count)} {(set.Bodies.Length > 1 ? "each" : "planets")}", Speeds(set)]
             : [Cut(role is null || role == node.Name ? node.Name : $"{node.Name} ({role})"), Of(node.Subject, "speed"), Of(node.Subject, "torque")];
         var y = node.Y + 17;
         foreach (var line in lines.Where(static l => l.Length > 0))
@@ -336,9 +343,12 @@ internal sealed class PowerFlow
         _said.Add($"{Number(Math.Abs(node.External))} kW {(into ? "into" : "out of")} {node.Name}");
     }
 
+    private string Speeds(PlanetParts set) => string.Join(" / ", set.Bodies.Select(body =>
+        Parts.Number(_parts.Subject($"bodies.{body}"), "speed", "1/min") is { } speed ? Number(Math.Round(speed)) : "–")) + " 1/min";
+
     private static string Of(SubjectRecord? subject, string quantity) => Parts.Value(subject, quantity) is { Nominal: not null } value ? Figures.Nominal(value) : "";
 
-    private static string Cut(string text) => text.Length <= 28 ? text : text[..27] + "…";
+    private static string Cut(string text) => text.Length <= 22 ? text : text[..21] + "…";
 
     private static string Number(double value) => Figures.Of(new ValueRecord { Nominal = value });
 }

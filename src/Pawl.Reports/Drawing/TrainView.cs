@@ -220,7 +220,7 @@ internal sealed class TrainView
             var (mx, my) = (X((from.X + to.X) / 2), Y((from.Y + to.Y) / 2));
             if (broken is not null)
                 _content.Add(Svg.Cross(mx, my));
-            Label(mx, my, broken, $"clearance of planets {Figures.Nominal(value)}", Figures.Limits(value));
+            Label(mx, my, broken, $"planet clearance {Figures.Nominal(value)}", Figures.Limits(value));
         }
     }
 
