@@ -121,7 +121,7 @@ internal sealed class MeshCloseUp
         var toPitch = gear.IsInternal || gear == _low ? Math.PI / 2 : -Math.PI / 2;
         var pitch = 2 * gear.Outline.HalfPitch;
         var first = (int)Math.Round((toPitch - turn) / pitch);
-        var half = (int)Math.Ceiling(reach / gear.RootRadius / pitch) + 2;
+        var half = (int)Math.Min(gear.Teeth, Math.Ceiling(reach / gear.RootRadius / pitch) + 2);
         var whole = (2 * half) + 1 >= gear.Teeth;
         var (from, to) = whole ? (0, gear.Teeth - 1) : (first - half, first + half);
         var tooth = Svg.Thinned([.. gear.Outline.Tooth(24).Select(p => (p.X * _scale, p.Y * _scale))], 0.05);

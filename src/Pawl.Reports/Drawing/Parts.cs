@@ -121,7 +121,7 @@ internal sealed class Parts
         AllGears = record.Subjects.Count(static s => s.Kind == "gear");
 
         // More than this are no gearbox that one looks at, and each costs a figure.
-        Gears = AllGears > MostGears ? [] : [.. record.Subjects.Where(static s => s.Kind == "gear").Select(Gear).OfType<GearPart>()];
+        Gears = AllGears > MostGears ? [] : [.. record.Subjects.Where(static s => s.Kind == "gear").Select(Gear).OfType<GearPart>().DistinctBy(static g => g.Subject.Path)];
         var byPath = Gears.ToDictionary(static g => g.Subject.Path, StringComparer.Ordinal);
         Meshes = [.. record.Subjects.Where(static s => s.Kind == "mesh").Select(s => Mesh(s, byPath)).OfType<MeshPart>().Take(MostGears)];
         Passings = [.. record.Subjects.Where(static s => s.Kind == "passing")];

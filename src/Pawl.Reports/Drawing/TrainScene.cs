@@ -53,6 +53,8 @@ internal sealed class TrainScene
     {
         if (_orbits.TryGetValue(body, out var orbit))
         {
+            if (copy >= orbit.Set.Angles.Length)
+                return null;
             var angle = Up + orbit.Set.Angles[copy] + (orbit.Second ? orbit.Set.PairAngle : 0);
             return (orbit.Radius * Math.Cos(angle), orbit.Radius * Math.Sin(angle));
         }
