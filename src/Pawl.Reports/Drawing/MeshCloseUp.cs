@@ -224,7 +224,7 @@ internal sealed class MeshCloseUp
         }
     }
 
-    private double Curvature(GearPart gear)
+    private static double Curvature(GearPart gear)
     {
         var sign = gear.IsInternal ? -1 : 1;
         var tip = Parts.Number(gear.Subject, "active_tip_diameter", "mm") ?? (2 * gear.TipRadius);
