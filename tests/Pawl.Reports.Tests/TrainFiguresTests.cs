@@ -201,7 +201,7 @@ public sealed partial class TrainFiguresTests
         var figures = Kinds.SelectMany(kind => kind(Record(path))).Select(static figure => new HtmlParser().ParseDocument(figure.Inline())).ToArray();
 
         Assert.Contains(figures, figure => figure.QuerySelector("path.cross") is not null
-            && Texts(figure).Contains("✕", StringComparison.Ordinal) && Texts(figure).Contains(words, StringComparison.Ordinal));
+            && Texts(figure).Contains('✕') && Texts(figure).Contains(words, StringComparison.Ordinal));
     }
 
     private static string Texts(IDocument document) => string.Join(' ', document.QuerySelectorAll("text").Select(static e => e.TextContent));
