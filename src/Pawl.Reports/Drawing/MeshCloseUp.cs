@@ -281,7 +281,7 @@ internal sealed class MeshCloseUp
         }
 
         _content.Add(Svg.Text("soft", 4, yText, "A, E begin and end of contact · B, D of single contact · C pitch point · T₁, T₂ base tangent points"));
-        _content.Add(Svg.Text("soft", 4, yText + 15, "Circles: thin tip and root, dashed base, dash-dotted working pitch · arrows: sense of both gears at the pitch point, seen from the carrier"));
+        _content.Add(Svg.Text("soft", 4, yText + 15, "Circles: thin tip and root, dashed base, dash-dotted working pitch · arrows: sense of turning, from the carrier"));
         return yText + Bottom + 3;
     }
 

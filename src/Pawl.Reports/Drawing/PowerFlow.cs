@@ -310,7 +310,7 @@ internal sealed class PowerFlow
         _boxes.Add(Svg.Rectangle(node.Set is null ? "metal" : "solid", node.X, node.Y, Box, BoxHeight));
         var role = Parts.Text(node.Subject, "role");
         string[] lines = node.Set is { } set
-            ? [Cut(set.Bodies[0]), $"{(set.Bodies.Length > 1 ? $"and {Cut(set.Bodies[1])}, " : "")}{Phrase.Whole(set.Count)} {(set.Bodies.Length > 1 ? "each" : "planets")}", Speeds(set)]
+            ? [Cut(set.Bodies[0]), $"{(set.Bodies.Length > 1 ? $"{Cut(set.Bodies[1])}, " : "")}{Phrase.Whole(set.Count)} {(set.Bodies.Length > 1 ? "×" : "planets")}", Speeds(set)]
             : [Cut(role is null || role == node.Name ? node.Name : $"{node.Name} ({role})"), Of(node.Subject, "speed"), Of(node.Subject, "torque")];
         var y = node.Y + 17;
         foreach (var line in lines.Where(static l => l.Length > 0))

@@ -201,7 +201,7 @@ internal sealed class TrainSchematic
         {
             var (left, right) = Reach(pin);
             var x = atRight ? right + 9 : left - 9;
-            var orbit = _scene.Orbit(pin)! .Value * _scale;
+            var orbit = _scene.Orbit(pin)!.Value * _scale;
             var y = _axisY - (_gears.Where(g => g.Body == pin).Any(IsLower) ? -orbit : orbit);
             Line("body", atRight ? left : x, y, atRight ? x : right, y);
             plates.Add((x, y));
