@@ -29,10 +29,21 @@ public sealed record IndexEntry
             Summary = new(record.Identity, record.AsOf, record.Verdict, record.Coverage)
             {
                 Weakened = [.. record.Deviations.Where(d => d.IsWeakening).Select(d => d.Rule).Distinct()],
-                Tightest = Drawing.MarginBars.Tightest(record) is [var first, ..]
-                    ? new(first.Rule, first.Subject, Figures.Margin(first), first.Outcome == OutcomeWord.Fails)
-                    : null,
+                Tightest = TightestOf(record),
             },
+        };
+    }
+
+    /// <summary>A failure without a margin, of a word or a truth, is worse than a margin that is in hand.</summary>
+    private static TightestCheck? TightestOf(ConformanceRecord record)
+    {
+        var tightest = Drawing.MarginBars.Tightest(record) is [var least, ..] ? least : null;
+        var failing = record.Findings.FirstOrDefault(static f => f is { Outcome: OutcomeWord.Fails, Severity: SeverityWord.Error });
+        return (tightest, failing) switch
+        {
+            (null or { Outcome: not OutcomeWord.Fails }, { } fails) => new(fails.Rule, fails.Subject, fails.Margin is null ? Labels.Of(fails.Outcome) : Figures.Margin(fails), Fails: true),
+            ({ } first, _) => new(first.Rule, first.Subject, Figures.Margin(first), first.Outcome == OutcomeWord.Fails),
+            _ => null,
         };
     }
 }
