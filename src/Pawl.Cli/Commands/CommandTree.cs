@@ -17,6 +17,7 @@ internal static class CommandTree
             VerifyCommand.Build(context),
             VerifyCommand.BuildSign(context),
             ExplainCommand.Build(context),
+            SweepCommand.Build(context),
             ORingCommand.Build(context),
             SchemaCommand.Build(context),
             NewCommand.Build(context),
