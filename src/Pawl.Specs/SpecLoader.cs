@@ -120,6 +120,7 @@ public sealed class SpecLoader
             Diagnostics = InFileOrder(diagnostics),
             IsBase = isBase,
             Extends = merged.Extends,
+            Catalogue = catalogues.Catalogue,
             FilesRead = filesRead,
         };
     }

@@ -38,6 +38,13 @@ public sealed class SpecTemplate
         return Original.Merged is { } tree ? Find(tree, path) as YamlScalar : null;
     }
 
+    /// <summary>Whether a value can stand at a path: one does, or a key can be added there.</summary>
+    public bool HasPlace(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return path.Length > 0 && Original.Merged is { } tree && Set(tree, path, new(path, "")) is not null;
+    }
+
     /// <summary>Paths of all single values, in the order of the spec.</summary>
     public IEnumerable<string> Paths => Original.Merged is { } tree ? PathsIn(tree, "") : [];
 

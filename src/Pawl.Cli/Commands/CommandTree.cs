@@ -18,6 +18,7 @@ internal static class CommandTree
             VerifyCommand.BuildSign(context),
             ExplainCommand.Build(context),
             SweepCommand.Build(context),
+            SolveCommand.Build(context),
             ORingCommand.Build(context),
             SchemaCommand.Build(context),
             NewCommand.Build(context),

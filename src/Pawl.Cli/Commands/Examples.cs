@@ -64,6 +64,13 @@ internal static class Examples
             ("pawl sweep r180.yaml --vary train.gears.long.profile_shift=0..0.6:0.02 --format svg -o shift.svg", "as a figure"),
             ("pawl sweep r180.yaml --vary duty.oil.lubricant=gear-oil-vg100,gear-oil-vg220 --format csv", "words, for a spreadsheet"),
         ],
+        "solve" =>
+        [
+            ("pawl solve r180.yaml --for 'train.meshes[0].centre_distance'", "the range in which all rules hold"),
+            ("pawl solve r180.yaml --for 'train.meshes[0].centre_distance' --classes", "the classes of ISO 286 that do"),
+            ("pawl solve r180.yaml --for o_rings.housing_joint.depth --rule seal/squeeze-static", "for one rule"),
+            ("pawl solve r180.yaml --for duty.oil.lubricant", "which oils of the catalogue do"),
+        ],
         "schema" =>
         [
             ("pawl schema", "the names of the schemas"),

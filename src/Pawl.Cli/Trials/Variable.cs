@@ -30,7 +30,7 @@ internal sealed record Variable(string Path, ImmutableArray<string> Values, Immu
 
         var (path, values) = (text[..equals].Trim(), text[(equals + 1)..].Trim());
         var stated = template.Find(path)?.Value;
-        if (template.Find(path) is null && template.With([new(path, "1")]).Diagnostics is var found && found.Any(d => d.Message == template.NoPlace(path).Message))
+        if (!template.HasPlace(path))
         {
             error = (template.NoPlace(path).Message, template.NoPlace(path).Hint);
             return null;

@@ -35,6 +35,9 @@ public sealed record SweepLine
     /// <summary>Whether it says the same at every point that could be judged.</summary>
     public required bool IsSame { get; init; }
 
+    /// <summary>Whether it bears the same margin wherever it has one, so that it says nothing of the value.</summary>
+    internal bool IsStill => IsSame || (Findings.All(static f => f is not { Outcome: OutcomeWord.Fails, Margin: null }) && Findings.Where(static f => f?.Margin is not null).Select(static f => f!.Margin).Distinct().Count() == 1);
+
     internal bool FailsAt(int point) => Severity == SeverityWord.Error && Findings[point] is { Outcome: OutcomeWord.Fails };
 }
 
@@ -68,7 +71,7 @@ public sealed record SweepRecord
         var margin = double.PositiveInfinity;
         foreach (var line in Lines)
         {
-            if (line.IsSame || line.Severity != SeverityWord.Error || line.Findings[point] is not { Outcome: not (OutcomeWord.NotApplicable or OutcomeWord.NotEvaluated) } finding)
+            if (line.IsStill || line.Severity != SeverityWord.Error || line.Findings[point] is not { Outcome: not (OutcomeWord.NotApplicable or OutcomeWord.NotEvaluated) } finding)
                 continue;
             var its = finding.Margin ?? (finding.Outcome == OutcomeWord.Fails ? double.NegativeInfinity : double.PositiveInfinity);
             if (its < margin)

@@ -93,6 +93,9 @@ public static class SweepReport
         return (sweep.Second is null ? SweepFigure.Lines(sweep) : SweepFigure.Grid(sweep))?.File();
     }
 
+    /// <summary>A margin as all outputs write it.</summary>
+    public static string Margin(double margin) => Figures.Margin(margin);
+
     internal static (string First, string Second) TextAt(SweepRecord sweep, int point) =>
         (sweep.First.Texts[point % sweep.First.Texts.Length], sweep.Second?.Texts[point / sweep.First.Texts.Length] ?? "");
 
@@ -159,7 +162,7 @@ public static class SweepReport
     private static string Blocked(SweepRecord sweep, int point)
     {
         if (sweep.Points[point].Refusal is { Length: > 0 } refusal)
-            return $"the spec cannot be judged: {SafeText.Line(refusal)}";
+            return $"the spec cannot be judged: {SafeText.Line(refusal.TrimEnd('.'))}";
         ImmutableArray<SweepLine> failing = [.. sweep.FailingAt(point).OrderBy(line => line.Findings[point]!.Margin ?? double.NegativeInfinity)];
         return failing switch
         {
