@@ -18,6 +18,8 @@ internal static class CommandTree
             VerifyCommand.Build(context),
             VerifyCommand.BuildSign(context),
             ExplainCommand.Build(context),
+            SweepCommand.Build(context),
+            SolveCommand.Build(context),
             ORingCommand.Build(context),
             SheetCommand.Build(context),
             SchemaCommand.Build(context),

@@ -69,6 +69,20 @@ internal static class Examples
             ("pawl o-ring --gland face-inside --groove '60 mm H9'", "groove in a face"),
             ("pawl o-ring specs/tarn-120/r400.yaml housing_joint", "the gland of a spec"),
         ],
+        "sweep" =>
+        [
+            ("pawl sweep r180.yaml --vary duty.input.torque=50..250:5", "where each rule begins to fail"),
+            ("pawl sweep r180.yaml --vary duty.input.torque=50..250:25 --vary duty.input.speed=1000..4000:500", "two values"),
+            ("pawl sweep r180.yaml --vary train.gears.long.profile_shift=0..0.6:0.02 --format svg -o shift.svg", "as a figure"),
+            ("pawl sweep r180.yaml --vary duty.oil.lubricant=gear-oil-vg100,gear-oil-vg220 --format csv", "words, for a spreadsheet"),
+        ],
+        "solve" =>
+        [
+            ("pawl solve r180.yaml --for 'train.meshes[0].centre_distance'", "the range in which all rules hold"),
+            ("pawl solve r180.yaml --for 'train.meshes[0].centre_distance' --classes", "the classes of ISO 286 that do"),
+            ("pawl solve r180.yaml --for o_rings.housing_joint.depth --rule seal/squeeze-static", "for one rule"),
+            ("pawl solve r180.yaml --for duty.oil.lubricant", "which oils of the catalogue do"),
+        ],
         "schema" =>
         [
             ("pawl schema", "the names of the schemas"),

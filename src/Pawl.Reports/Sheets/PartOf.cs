@@ -57,9 +57,6 @@ internal sealed class PartOf(Declared declared)
             : name;
     }
 
-    /// <summary>The part that the quantities of a subject are of; empty where it is more than one.</summary>
-    public string Subject(SubjectRecord subject) => subject.Kind == "gear" ? subject.Path : "";
-
     private string? PinUnder(string planet) =>
         declared.Names("planet_pins").FirstOrDefault(pin => declared[$"planet_pins.{pin}.planets"] == planet && planet.Length > 0) is { } found ? $"planet_pins.{found}" : null;
 

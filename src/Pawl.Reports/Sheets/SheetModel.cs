@@ -1,7 +1,5 @@
 using System.Globalization;
-using Pawl.Quantities;
 using Pawl.Reports.Drawing;
-using Pawl.Reports.Markdown;
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
 using Scriban.Runtime;

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace Pawl.Reports.Records.Stored;
@@ -96,7 +95,7 @@ internal static class StoredSchema
         ["maxItems"] = count,
     };
 
-    private static JsonNode Exported(string name, Type type)
+    private static JsonObject Exported(string name, Type type)
     {
         var schema = RecordSchema.Generate(RecordJson.StoredOptions, type, "", "");
         schema.Remove("$schema");
