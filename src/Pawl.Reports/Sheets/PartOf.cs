@@ -1,5 +1,3 @@
-using Pawl.Reports.Records;
-
 namespace Pawl.Reports.Sheets;
 
 /// <summary>Which part a dimension of the spec belongs to.</summary>
