@@ -9,6 +9,7 @@ internal static class FigureList
     private static readonly ImmutableArray<Func<ConformanceRecord, IEnumerable<Figure>>> Kinds =
     [
         MarginBars.Of,
+        ORingSection.Of,
     ];
 
     /// <summary>All that can be drawn; each id stands once.</summary>
