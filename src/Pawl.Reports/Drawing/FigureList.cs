@@ -10,6 +10,11 @@ internal static class FigureList
     [
         MarginBars.Of,
         ORingSection.Of,
+        JointDiagram.Of,
+        BoltPattern.Of,
+        FitZones.Of,
+        StackWaterfall.Of,
+        RuleBars.Of,
     ];
 
     /// <summary>All that can be drawn; each id stands once.</summary>
