@@ -13,12 +13,12 @@ internal static class BoltPattern
     public static IEnumerable<Figure> Of(ConformanceRecord record)
     {
         var dowels = PartReader.All(record, "dowel").ToList();
-        return PartReader.All(record, "joint").Select(joint => Draw(joint, dowels.Find(d => Holds(d, joint)))).OfType<Figure>();
+        return PartReader.Drawn(record, "joint").Select(joint => Draw(joint, dowels.Find(d => Holds(d, joint)))).OfType<Figure>();
     }
 
     private static Figure? Draw(PartReader joint, PartReader? dowels)
     {
-        if (joint.Number("bolts") is not { Nominal: >= 1 and <= MostBolts and var bolts } || joint.Number("bolt_circle", "mm") is not { Nominal: > 0 and var circle })
+        if (joint.Number("bolts") is not { Nominal: >= 1 and <= MostBolts and var bolts } || joint.Number("bolt_circle", "mm") is not { Nominal: > 1e-6 and var circle })
             return null;
         var count = (int)Math.Round(bolts);
         var face = joint.Number("face", "mm")?.Nominal ?? 0;

@@ -10,11 +10,11 @@ internal static class FitZones
     /// <summary>Fits of one figure.</summary>
     public const int Most = 8;
 
-    private const double Width = 360, Left = 10, Plot = 340, Row = 76, Top = 30;
+    private const double Width = 360, Left = 10, Plot = 340, Row = 76, Top = 10;
 
     public static IEnumerable<Figure> Of(ConformanceRecord record)
     {
-        var fits = PartReader.All(record, "fit").Select(Read).OfType<Fit>().ToList();
+        var fits = PartReader.Drawn(record, "fit").Select(Read).OfType<Fit>().ToList();
         var sheets = fits.Chunk(Most).ToList();
         for (var i = 0; i < sheets.Count; i++)
             yield return Draw(sheets[i], sheets.Count == 1 ? "" : $" ({Phrase.Whole(i + 1)} of {Phrase.Whole(sheets.Count)})", i + 1);
@@ -47,11 +47,9 @@ internal static class FitZones
         var y = Top;
         foreach (var fit in fits)
             y = Add(content, fit, scale, y);
-        content.Add(Svg.Line("limit", scale.At(0), Top - 8, scale.At(0), y - 6));
-        content.Add(Svg.Text(scale.At(0) > Width / 2 ? "end soft" : "soft", scale.At(0) + (scale.At(0) > Width / 2 ? -4 : 4), Top - 14, "nominal size, contact"));
-        var step = JointDiagram.Nice(80 / scale.PerUnit);
+        var step = RangeScale.Nice(80 / scale.PerUnit);
         content.Add(Svg.Line("scale", Left, y + 2, Left + (step * scale.PerUnit), y + 2));
-        content.Add(Svg.Text("soft", Left + (step * scale.PerUnit) + 6, y + 6, $"{PartReader.Plain(step, "µm")}; C: clearance, left of the line interference"));
+        content.Add(Svg.Text("soft", Left + (step * scale.PerUnit) + 6, y + 6, $"{PartReader.Plain(step, "µm")}; line: nominal size, left of it interference"));
         return new()
         {
             Id = $"fits-{Phrase.Whole(number)}",
@@ -70,13 +68,16 @@ internal static class FitZones
             $"{fit.Part.Name} ⌀ {PartReader.Plain(fit.Nominal, "mm")}{(fit.Part.Text("function") is { } function ? $", {function}" : "")}", Width - (2 * Left))));
         content.Add(Svg.Rectangle("hole", scale.At(fit.Hole.Min!.Value), top + 9, Math.Max(1, scale.At(fit.Hole.Max!.Value) - scale.At(fit.Hole.Min.Value)), 11));
         content.Add(Svg.Rectangle("pin", scale.At(fit.Shaft.Min!.Value), top + 22, Math.Max(1, scale.At(fit.Shaft.Max!.Value) - scale.At(fit.Shaft.Min.Value)), 11));
-        content.Add(Svg.Text("soft", Left, top + 60, TextWidth.Fitted($"hole {Signed(fit.Hole)}, shaft {Signed(fit.Shaft)} µm", Width - (2 * Left), 11)));
+        content.Add(Svg.Line("", scale.At(0), top + 7, scale.At(0), top + 51));
+        content.Add(Svg.Text("soft", Left, top + 63, TextWidth.Fitted($"hole {Signed(fit.Hole)}, shaft {Signed(fit.Shaft)} µm", 190, 11)));
+        if (Limited(fit.Part) is { Length: > 0 } limits)
+            content.Add(Svg.Text("end soft", Width - 8, top + 63, TextWidth.Fitted(limits, 162, 11)));
         Put(fit.Hole, "hole", top + 18);
         Put(fit.Shaft, "shaft", top + 31);
         var broken = fit.Part.Broken;
         var css = broken.IsEmpty ? "range" : "range " + PartReader.SignClass(broken[0]);
         if (fit.Room is { } cold)
-            content.AddRange(scale.Bar(fit.Service is null ? css : "range", cold, top + 37, 5));
+            content.AddRange(scale.Bar(fit.Service is null ? css : "range", cold, top + 36, 5));
         if (fit.Service is { } service)
             content.AddRange(scale.Bar(css, service, top + 43, 5));
         foreach (var (least, most) in fit.Part.Limits("clearance", "µm").Select(static l => (l.Least, l.Most))
@@ -88,12 +89,12 @@ internal static class FitZones
 
         if (fit.Service is not null || fit.Room is not null)
         {
-            content.Add(Svg.Text("soft", Left, top + 73, TextWidth.Fitted(
-                $"C {(fit.Room is { } room ? $"at 20 °C {Signed(room)}" : "")}{(fit.Service is { } hot ? $" in service {Signed(hot)}" : "")} µm{Limited(fit.Part)}", Width - (2 * Left), 11)));
+            content.Add(Svg.Text("soft", Left, top + 77, TextWidth.Fitted(
+                $"clearance{(fit.Room is { } room ? $" at 20 °C {Signed(room)}" : "")}{(fit.Service is { } hot ? $" in service {Signed(hot)}" : "")} µm", Width - (2 * Left), 11)));
         }
 
-        content.AddRange(fit.Part.Signs(Left, top + 88, Width - (2 * Left), 2));
-        return top + Row + 14 + fit.Part.SignsHeight(2);
+        content.AddRange(fit.Part.Signs(Left, top + 92, Width - (2 * Left), 2));
+        return top + Row + 22 + fit.Part.SignsHeight(2);
 
         // Beside its zone, on the side that has more room.
         void Put(ValueRecord zone, string word, double y)
@@ -108,7 +109,7 @@ internal static class FitZones
     {
         var clearance = part.LimitWords("clearance", "µm");
         var interference = part.LimitWords("interference", "µm");
-        return (clearance.Length == 0 ? "" : $", limits {clearance}") + (interference.Length == 0 ? "" : $", limits of −C {interference}");
+        return clearance.Length > 0 ? $"clearance {clearance}" : interference.Length > 0 ? $"interference {interference}" : "";
     }
 
     private static string Words(Fit fit) =>

@@ -9,12 +9,15 @@ internal static class JointDiagram
 {
     private const double Width = 360, Top = 22, Tall = 210, Left = 14, Plot = 196, Labels = 232;
 
-    public static IEnumerable<Figure> Of(ConformanceRecord record) => PartReader.All(record, "joint").Select(Draw).OfType<Figure>();
+    // Of forces in kN and stiffnesses in N/mm; below it there is nothing to draw.
+    private const double Least = 1e-9;
+
+    public static IEnumerable<Figure> Of(ConformanceRecord record) => PartReader.Drawn(record, "joint").Select(Draw).OfType<Figure>();
 
     private static Figure? Draw(PartReader joint)
     {
-        if (Force(joint, "max_preload") is not { Nominal: > 0 } most || Force(joint, "min_preload") is not { } least
-            || joint.Number("bolt_stiffness", "N/mm") is not { Nominal: > 0 } bolt || joint.Number("parts_stiffness", "N/mm") is not { Nominal: > 0 } parts)
+        if (Force(joint, "max_preload") is not { Nominal: > Least } most || Force(joint, "min_preload") is not { } least
+            || joint.Number("bolt_stiffness", "N/mm") is not { Nominal: > Least } bolt || joint.Number("parts_stiffness", "N/mm") is not { Nominal: > Least } parts)
         {
             return null;
         }
@@ -42,7 +45,7 @@ internal static class JointDiagram
         var perKilonewton = Tall / (highest - lowest);
         var (elastic, stiff) = (1000 / bolt.Nominal!.Value, 1000 / parts.Nominal!.Value);
         var perMillimetre = Plot / (Math.Max(most.High.Value, inService?.High ?? 0) * elastic + (most.High.Value * stiff));
-        double Y(double force) => Top + ((highest - Math.Max(force, lowest)) * perKilonewton);
+        double Y(double force) => Top + ((highest - Math.Clamp(force, lowest, highest)) * perKilonewton);
         double X(double length) => Left + (length * perMillimetre);
         var content = ImmutableArray.CreateBuilder<XElement>();
 
@@ -63,8 +66,8 @@ internal static class JointDiagram
         content.AddRange(Ladder(shown, Y));
         content.Add(Svg.Text("soft", Left + 4, Top - 8, "force"));
         content.Add(Svg.Text("soft end", Left + Plot + 8, Y(0) + 13, "length"));
-        content.Add(Svg.Line("scale", Left, Y(lowest) + 18, X(0) + (Nice(0.4 * Plot / perMillimetre) * perMillimetre), Y(lowest) + 18));
-        content.Add(Svg.Text("soft", Left, Y(lowest) + 32, $"{PartReader.Plain(Nice(0.4 * Plot / perMillimetre) * 1000, "µm")}; line: bolt; light: at F_M,max; dark: at F_V,min"));
+        content.Add(Svg.Line("scale", Left, Y(lowest) + 18, X(0) + (RangeScale.Nice(0.4 * Plot / perMillimetre) * perMillimetre), Y(lowest) + 18));
+        content.Add(Svg.Text("soft", Left, Y(lowest) + 32, $"{PartReader.Plain(RangeScale.Nice(0.4 * Plot / perMillimetre) * 1000, "µm")}; line: bolt; light: at F_M,max; dark: at F_V,min"));
 
         var y = Y(lowest) + 50;
         foreach (var (label, name, unit) in (ReadOnlySpan<(string, string, string)>)
@@ -133,15 +136,6 @@ internal static class JointDiagram
 
     private static ForceMark? Mark(PartReader joint, string name, string symbol, Func<ValueRecord, double?> end, bool isLimit = false) =>
         Force(joint, name) is { } value && end(value) is { } force ? new(symbol, force, isLimit) : null;
-
-    /// <summary>The greatest of 1, 2 and 5 times a power of ten that is no greater.</summary>
-    internal static double Nice(double value)
-    {
-        if (value is not (> 0 and < 1e300))
-            return 1;
-        var power = Math.Pow(10, Math.Floor(Math.Log10(value)));
-        return power * (value / power >= 5 ? 5 : value / power >= 2 ? 2 : 1);
-    }
 
     /// <summary>A force that stands at the right of the diagram, kN.</summary>
     private sealed record ForceMark(string Symbol, double Force, bool IsLimit);

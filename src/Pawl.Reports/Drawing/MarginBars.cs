@@ -65,7 +65,7 @@ internal static class MarginBars
         return
         [
             Svg.Rectangle($"range {css}", from, top + 17, Math.Max(2, to - from), 10),
-            Svg.Text(sign.Length == 0 ? "" : css, Left + 2, top + 13, TextWidth.Fitted($"{sign}{finding.Rule} · {finding.Subject}", Width - (2 * Left))),
+            Svg.Text(sign.Length == 0 ? "" : css, Left + 2, top + 13, TextWidth.Fitted($"{sign}{finding.Rule} · {finding.Subject}", Width - (2 * Left), sign.Length == 0 ? 12 : TextWidth.Bold)),
             Svg.Text("", Width - Right + 8, top + 26, Figures.Margin(finding)),
         ];
     }

@@ -9,7 +9,7 @@ internal static class ORingSection
 {
     private const double Width = 360, Panel = 172, Top = 26, Wall = 14, Room = 150, Highest = 96;
 
-    public static IEnumerable<Figure> Of(ConformanceRecord record) => PartReader.All(record, "o_ring").Select(Draw).OfType<Figure>();
+    public static IEnumerable<Figure> Of(ConformanceRecord record) => PartReader.Drawn(record, "o_ring").Select(Draw).OfType<Figure>();
 
     private static Figure? Draw(PartReader ring)
     {
@@ -27,8 +27,9 @@ internal static class ORingSection
 
         var fill = ring.Number("gland_fill", "%");
         var y = bottom + Wall + 17;
-        content.Add(Svg.Line("scale", 12, y - 4, 12 + scale, y - 4));
-        content.Add(Svg.Text("soft", 12 + scale + 6, y, "1 mm; thin: cord before; dashed: hot and swollen"));
+        var step = RangeScale.Nice(40 / scale);
+        content.Add(Svg.Line("scale", 12, y - 4, 12 + (step * scale), y - 4));
+        content.Add(Svg.Text("soft", 12 + (step * scale) + 6, y, $"{PartReader.Plain(step, "mm")}; thin: cord before; dashed: hot, swollen"));
         y += 18;
         foreach (var (label, name, unit) in (ReadOnlySpan<(string, string, string)>)[("Squeeze", "squeeze", "%"), ("Fill", "gland_fill", "%"), ("Gap", "extrusion_gap", "mm")])
         {

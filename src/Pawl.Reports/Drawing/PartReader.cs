@@ -10,6 +10,9 @@ internal sealed class PartReader
     // Beyond it differences of coordinates would not be finite, or nothing of a part could be seen.
     private const double Greatest = 1e12;
 
+    // More figures of one kind make a report longer, not clearer.
+    private const int MostDrawn = 40;
+
     private readonly Dictionary<string, ValueRecord> _values = new(StringComparer.Ordinal);
     private readonly ImmutableArray<FindingRecord> _findings;
 
@@ -33,6 +36,13 @@ internal sealed class PartReader
     /// <summary>What is put to it and fails, or is under concession: the worst first.</summary>
     public ImmutableArray<FindingRecord> Broken =>
         [.. _findings.Where(static f => IsBroken(f)).OrderByDescending(static f => f.Severity).ThenBy(static f => f.Margin ?? double.NegativeInfinity).ThenBy(static f => f.Rule, StringComparer.Ordinal)];
+
+    /// <summary>The parts of one kind that are drawn, in the order of the record: of very many those first that break a rule.</summary>
+    public static IEnumerable<PartReader> Drawn(ConformanceRecord record, string kind)
+    {
+        var parts = All(record, kind).ToList();
+        return parts.Count <= MostDrawn ? parts : parts.OrderByDescending(static p => p._findings.Any(IsBroken)).Take(MostDrawn);
+    }
 
     /// <summary>All parts of one kind, in the order of the record.</summary>
     public static IEnumerable<PartReader> All(ConformanceRecord record, string kind)
@@ -61,7 +71,7 @@ internal sealed class PartReader
         return _findings
             .Where(f => f.Measured?.Quantity == path && f.Outcome is not (OutcomeWord.NotEvaluated or OutcomeWord.NotApplicable))
             .OrderByDescending(static f => f.Severity).ThenBy(static f => f.Rule, StringComparer.Ordinal)
-            .Select(f => new LimitMark(f, In(f.AtLeast?.Value, unit)?.Nominal, In(f.AtMost?.Value, unit)?.Nominal))
+            .Select(f => new LimitMark(f, In(f.AtLeast?.Value, unit)?.High, In(f.AtMost?.Value, unit)?.Low))
             .Where(static l => l.Least is not null || l.Most is not null);
     }
 
@@ -106,7 +116,7 @@ internal sealed class PartReader
         {
             var finding = broken[i];
             var more = i == most - 1 && broken.Length > most ? $" (+{Phrase.Whole(broken.Length - most)} more)" : "";
-            lines.Add(Svg.Text(SignClass(finding), x, y + (15 * i), TextWidth.Fitted($"{Sign(finding)}{more}", width)));
+            lines.Add(Svg.Text(SignClass(finding), x, y + (15 * i), TextWidth.Fitted($"{Sign(finding)}{more}", width, TextWidth.Bold)));
         }
 
         return lines.DrainToImmutable();

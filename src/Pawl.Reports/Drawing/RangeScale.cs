@@ -10,6 +10,8 @@ namespace Pawl.Reports.Drawing;
 /// <param name="width">How long it is.</param>
 internal sealed class RangeScale(double least, double most, double left, double width)
 {
+    private const double Narrowest = 4;
+
     /// <summary>A scale that holds all values and a little beside them; of equal values a little about them.</summary>
     public static RangeScale Around(IEnumerable<double> values, double left, double width, double beside = 0.06)
     {
@@ -28,14 +30,23 @@ internal sealed class RangeScale(double least, double most, double left, double 
     /// <summary>Where a value is; what is beyond an end is drawn at it.</summary>
     public double At(double value) => left + (Math.Clamp((value - least) / (most - least), 0, 1) * width);
 
+    /// <summary>The greatest of 1, 2 and 5 times a power of ten that is no greater.</summary>
+    public static double Nice(double value)
+    {
+        if (value is not (> 0 and < 1e300))
+            return 1;
+        var power = Math.Pow(10, Math.Floor(Math.Log10(value)));
+        return power * (value / power >= 5 ? 5 : value / power >= 2 ? 2 : 1);
+    }
+
     /// <summary>A worst-case range as a bar with its nominal as a mark.</summary>
     public ImmutableArray<XElement> Bar(string css, ValueRecord value, double top, double height)
     {
         if (value is not { Nominal: { } nominal, Low: { } low, High: { } high })
             return [];
         var (from, to) = (At(low), At(high));
-        if (to - from < 2)
-            (from, to) = (((from + to) / 2) - 1, ((from + to) / 2) + 1);
+        if (to - from < Narrowest)
+            (from, to) = (((from + to - Narrowest) / 2), ((from + to + Narrowest) / 2));
         var bar = Svg.Rectangle(css, from, top, to - from, height);
         return to - from < 6 || nominal <= low || nominal >= high ? [bar] : [bar, Svg.Line("mark", At(nominal), top, At(nominal), top + height)];
     }

@@ -34,9 +34,10 @@ internal static class RuleBars
         .OrderByDescending(static f => f.Outcome == OutcomeWord.Fails).ThenByDescending(static f => f.Severity).ThenBy(static f => f.Margin ?? 0)
         .ThenBy(static f => f.Rule, StringComparer.Ordinal).ThenBy(static f => f.Subject, StringComparer.Ordinal);
 
-    // What demands one value and has it has nothing in hand and needs nothing.
+    // What demands one value and has it has nothing in hand and needs nothing; what is merely plausible says nothing of a part.
     private static IEnumerable<FindingRecord> Tightest(IEnumerable<FindingRecord> findings) => findings
         .Where(static f => f is { Outcome: OutcomeWord.Conforms, Severity: SeverityWord.Error, Margin: not null, AbsoluteMargin: null }
+            && !f.Rule.StartsWith("plausible/", StringComparison.Ordinal)
             && Limits(f) is var (least, most) && (least is null || least != most))
         .OrderBy(static f => f.Margin).ThenBy(static f => f.Rule, StringComparer.Ordinal).ThenBy(static f => f.Subject, StringComparer.Ordinal);
 
@@ -82,7 +83,7 @@ internal static class RuleBars
             _ => ("conforms", "✓"),
         };
         var note = finding is { Outcome: OutcomeWord.Fails, Severity: not SeverityWord.Error } ? $"{Labels.Of(finding.Severity)} " : "";
-        content.Add(Svg.Text(PartReader.IsBroken(finding) ? PartReader.SignClass(finding) : "", Left, top + 12, TextWidth.Fitted($"{sign} {note}{finding.Rule} · {finding.Subject}", Width - (2 * Left))));
+        content.Add(Svg.Text(PartReader.IsBroken(finding) ? PartReader.SignClass(finding) : "", Left, top + 12, TextWidth.Fitted($"{sign} {note}{finding.Rule} · {finding.Subject}", Width - (2 * Left), PartReader.IsBroken(finding) ? TextWidth.Bold : 12)));
         content.AddRange(scale.Limits(least, most, top + 17, 14));
         content.AddRange(scale.Bar($"range {(css == "fails" && finding.Severity == SeverityWord.Note ? "noted" : css)}", value, top + 20, 8));
         content.Add(Svg.Text("soft", Left + Track + 8, top + 28, TextWidth.Fitted($"{Shown(finding, value)}{Bounds(least, most)}", Width - Left - Track - 12, 11)));
@@ -90,7 +91,7 @@ internal static class RuleBars
 
     /// <summary>The end that counts, or the nominal of what has no tolerance.</summary>
     private static string Shown(FindingRecord finding, ValueRecord value) =>
-        PartReader.Plain(finding.Worst ?? value.Nominal!.Value, value.Unit);
+        PartReader.Plain(finding.Worst is { } worst && double.IsFinite(worst) ? worst : value.Nominal!.Value, value.Unit);
 
     private static string Bounds(double? least, double? most) => (least, most) switch
     {

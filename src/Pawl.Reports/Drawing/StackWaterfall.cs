@@ -13,7 +13,7 @@ internal static class StackWaterfall
     public static IEnumerable<Figure> Of(ConformanceRecord record)
     {
         var sizes = PartReader.All(record, "contributor").ToLookup(static p => p.Subject.Related.FirstOrDefault(static r => r.Role == "stack")?.Subject, StringComparer.Ordinal);
-        return PartReader.All(record, "stack").Select(stack => Draw(stack, [.. sizes[stack.Path]])).OfType<Figure>();
+        return PartReader.Drawn(record, "stack").Select(stack => Draw(stack, [.. sizes[stack.Path]])).OfType<Figure>();
     }
 
     private static Figure? Draw(PartReader stack, ImmutableArray<PartReader> parts)
@@ -107,7 +107,7 @@ internal static class StackWaterfall
         if (sampled is not null)
             content.AddRange(scale.Bar("range conforms", sampled, floor + 6, 4));
         content.Add(Svg.Text("soft", 8, floor + 24, TextWidth.Fitted(
-            $"grey: worst case{(sampled is null ? "" : $"; below it: 99.73 % of random assemblies {Figures.Limits(sampled)}")}", Width - 16, 11)));
+            $"upper bar: worst case{(sampled is null ? "" : $"; lower: 99.73 %, {Figures.Limits(sampled)}")}", Width - 16, 11)));
         return floor + 30;
     }
 
@@ -136,7 +136,7 @@ internal static class StackWaterfall
 
         content.Add(Svg.Line("thin", scale.At(0), top, scale.At(0), y));
         content.Add(Svg.Text("middle soft", scale.At(0), y + 11, "0"));
-        var step = JointDiagram.Nice(90 / scale.PerUnit);
+        var step = RangeScale.Nice(90 / scale.PerUnit);
         content.Add(Svg.Line("scale", Width - 8 - (step * scale.PerUnit), y + 4, Width - 8, y + 4));
         content.Add(Svg.Text("end soft", Width - 14 - (step * scale.PerUnit), y + 10, PartReader.Plain(step, "mm")));
         return y + 16;

@@ -6,6 +6,9 @@ namespace Pawl.Reports.Drawing;
 /// <summary>About how wide a text is, so that it stays inside of its figure.</summary>
 internal static class TextWidth
 {
+    /// <summary>The size that bold text of the usual size is measured at.</summary>
+    public const double Bold = 13;
+
     /// <summary>Width of a text in the units of a drawing area, rather too wide than too narrow.</summary>
     /// <remarks>Widths of sans-serif letters, 12 units high; measured on common faces, no source.</remarks>
     public static double Of(string text, double size = 12) => text.EnumerateRunes().Sum(Of) * size / 12;
