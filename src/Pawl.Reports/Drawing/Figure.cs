@@ -76,4 +76,7 @@ internal enum FigureSection
     Joints,
     Fits,
     Stacks,
+
+    /// <summary>Shafts, splines, lubrication and what else has no part of its own.</summary>
+    Others,
 }

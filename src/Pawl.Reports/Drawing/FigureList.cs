@@ -13,6 +13,12 @@ internal static class FigureList
         TrainView.Of,
         PowerFlow.Of,
         MeshCloseUp.Of,
+        ORingSection.Of,
+        JointDiagram.Of,
+        BoltPattern.Of,
+        FitZones.Of,
+        StackWaterfall.Of,
+        RuleBars.Of,
     ];
 
     /// <summary>All that can be drawn; each id stands once.</summary>

@@ -10,7 +10,7 @@ internal static class MarginBars
     /// <summary>Checks that are shown.</summary>
     public const int Most = 10;
 
-    private const double RowHeight = 24, Left = 330, Right = 90, Width = 720;
+    private const double RowHeight = 34, Left = 8, Right = 84, Width = 360;
 
     /// <summary>
     /// The checks of severity error with the least margins, the worst first. Those without a margin as a share are left out, and those that
@@ -35,16 +35,17 @@ internal static class MarginBars
         if (findings.IsEmpty)
             yield break;
 
-        var scale = (Width - Left - Right) / 2;
-        var height = (RowHeight * findings.Length) + 34;
-        var zero = Left + scale;
+        // As far to either side as the bars reach, and never beyond the limit itself.
+        var worst = Math.Clamp(Math.Max(0, -findings[0].Margin!.Value), 0, 1);
+        var best = Math.Clamp(findings[^1].Margin!.Value, 0, 1);
+        var scale = new RangeScale(-worst, Math.Max(best, 0.01), Left, Width - Left - Right);
+        var height = RowHeight * findings.Length;
         var content = ImmutableArray.CreateBuilder<XElement>();
         for (var i = 0; i < findings.Length; i++)
-            content.Add(Row(findings[i], 8 + (RowHeight * i), zero, scale));
-        content.Add(Svg.Line("limit", zero, 4, zero, height - 26));
-        content.Add(Svg.Text("middle soft", zero, height - 10, "limit"));
-        content.Add(Svg.Text("middle soft", zero - scale, height - 10, "−100 %"));
-        content.Add(Svg.Text("middle soft", zero + scale, height - 10, "100 %"));
+            content.AddRange(Row(findings[i], RowHeight * i, scale));
+        content.Add(Svg.Line("limit", scale.At(0), 2, scale.At(0), height + 6));
+        content.Add(Svg.Text(worst > 0.4 * (worst + best) ? "middle soft" : "soft", Math.Max(Left, scale.At(0)), height + 18, "limit"));
+        content.Add(Svg.Text("end soft", Width - Right, height + 18, Figures.Margin(Math.Max(best, 0.01))));
         yield return new()
         {
             Id = "tightest-margins",
@@ -52,27 +53,26 @@ internal static class MarginBars
             Title = "The tightest margins",
             Description = string.Join("; ", findings.Select(static f => $"{f.Rule} on {f.Subject}: {Figures.Margin(f)}")) + ".",
             Width = Width,
-            Height = height,
+            Height = height + 24,
             Content = content.DrainToImmutable(),
         };
     }
 
-    private static XElement Row(FindingRecord finding, double top, double zero, double scale)
+    private static ImmutableArray<XElement> Row(FindingRecord finding, double top, RangeScale scale)
     {
         var margin = Math.Clamp(finding.Margin ?? 0, -1, 1);
-        var css = finding.Outcome switch
+        var (css, sign) = finding.Outcome switch
         {
-            OutcomeWord.Fails => "fails",
-            OutcomeWord.UnderConcession => "conceded",
-            _ => "conforms",
+            OutcomeWord.Fails => ("fails", "✕ "),
+            OutcomeWord.UnderConcession => ("conceded", "◐ "),
+            _ => ("conforms", ""),
         };
-        var end = zero + (margin * scale);
-        return Svg.Group(
-            "bar",
-            Svg.Text("end", Left - 10, top + 13, $"{finding.Rule} · {Short(finding.Subject)}"),
-            Svg.Rectangle(css, Math.Min(zero, end), top + 3, Math.Max(1.5, Math.Abs(end - zero)), RowHeight - 10),
-            Svg.Text("", Width - Right + 8, top + 13, Figures.Margin(finding)));
+        var (from, to) = (scale.At(Math.Min(0, margin)), scale.At(Math.Max(0, margin)));
+        return
+        [
+            Svg.Rectangle($"range {css}", from, top + 17, Math.Max(2, to - from), 10),
+            Svg.Text(sign.Length == 0 ? "" : css, Left + 2, top + 13, TextWidth.Fitted($"{sign}{finding.Rule} · {finding.Subject}", Width - (2 * Left), sign.Length == 0 ? 12 : TextWidth.Bold)),
+            Svg.Text("", Width - Right + 8, top + 26, Figures.Margin(finding)),
+        ];
     }
-
-    private static string Short(string subject) => subject.Length <= 26 ? subject : "…" + subject[^25..];
 }
