@@ -6,8 +6,6 @@ using NJsonSchema;
 using Pawl.Analysis;
 using Pawl.Reports.Records;
 using Pawl.Rules;
-using Pawl.Rules.Judging;
-using Pawl.Rules.Packs;
 using Pawl.Specs;
 
 namespace Pawl.Reports.Tests;

@@ -42,6 +42,6 @@ internal sealed partial record StatedNumber(double Value, Unit Unit, string Tail
     /// <summary>The number as text, without unit.</summary>
     public static string Plain(double value) => Formatting.Significant(value, Digits);
 
-    [GeneratedRegex(@"^\s*(?<number>[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?)(/(?<divisor>\d+))?(?<tail>(?!\s*\.\.)\D.*|)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^\s*(?<number>[+-]?(\d+(\.\d+)?|\.\d+)([eE][+-]?\d+)?)(/(?<divisor>\d+))?(?<tail>(?!\s*\.\.)\D.*|)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Form();
 }

@@ -228,7 +228,7 @@ public sealed class PartFigureTests
 
         Assert.Equal("✕ coldest start", root.Classed("fails").First(static e => e.Name.LocalName == "text").Value);
         var bar = root.Classed("range").Single(static r => r.Attribute("class")!.Value == "range fails");
-        var limit = root.Classed("limit").Last();
+        var limit = root.Classed("limit")[^1];
         Assert.InRange(limit.Number("x1"), bar.Number("x") + 1, bar.Number("x") + bar.Number("width") - 1);
     }
 
