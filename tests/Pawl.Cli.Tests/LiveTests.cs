@@ -217,6 +217,9 @@ public sealed class LiveTests
         {
             using var request = new HttpRequestMessage(HttpMethod.Get, new Uri(Address, path));
             request.Headers.Host = host;
+
+            // A listener ends the connection over which another name was asked for.
+            request.Headers.ConnectionClose = host is not null;
             using var response = await Client.SendAsync(request, Test);
             return (response.StatusCode, await response.Content.ReadAsStringAsync(Test));
         }

@@ -211,10 +211,10 @@ public sealed class VerifyTests
         Assert.Equal(2, ran.Code);
         Assert.Contains("It was made by version 0.0.9 of the tool", ran.Error, StringComparison.Ordinal);
 
-        Alter(place, record => record["format"] = 2);
+        Alter(place, record => record["format"] = 3);
         ran = place.Run("verify", Kept);
         Assert.Equal(2, ran.Code);
-        Assert.Contains("format 2", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("format 3", ran.Error, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -36,7 +36,7 @@ internal static class Examples
         ],
         "sheet" =>
         [
-            ("pawl sheet inspection specs/r400.yaml > inspection.html", "for a page to print"),
+            ("pawl sheet inspection specs/r400.yaml --output sheets", "for a page to print"),
             ("pawl sheet part specs/r400.yaml --part gears.sun", "one part"),
             ("pawl sheet assembly specs/r400.yaml --output out", "beside the reports"),
             ("pawl check --sheets --output reports/out", "every sheet of every spec"),
@@ -71,17 +71,17 @@ internal static class Examples
         ],
         "sweep" =>
         [
-            ("pawl sweep r180.yaml --vary duty.input.torque=50..250:5", "where each rule begins to fail"),
-            ("pawl sweep r180.yaml --vary duty.input.torque=50..250:25 --vary duty.input.speed=1000..4000:500", "two values"),
-            ("pawl sweep r180.yaml --vary train.gears.long.profile_shift=0..0.6:0.02 --format svg -o shift.svg", "as a figure"),
-            ("pawl sweep r180.yaml --vary duty.oil.lubricant=gear-oil-vg100,gear-oil-vg220 --format csv", "words, for a spreadsheet"),
+            ("pawl sweep a.yaml --vary duty.input.torque=50..250:5", "where each rule begins to fail"),
+            ("pawl sweep a.yaml --vary KEY=1,2,3 --vary OTHER=5..9:1", "two values"),
+            ("pawl sweep a.yaml --vary KEY=0..0.6 -f svg -o x.svg", "margins over the value, as a figure"),
+            ("pawl sweep a.yaml --vary KEY=50..250 -f csv -o x.csv", "for a spreadsheet"),
         ],
         "solve" =>
         [
-            ("pawl solve r180.yaml --for 'train.meshes[0].centre_distance'", "the range in which all rules hold"),
-            ("pawl solve r180.yaml --for 'train.meshes[0].centre_distance' --classes", "the classes of ISO 286 that do"),
-            ("pawl solve r180.yaml --for o_rings.housing_joint.depth --rule seal/squeeze-static", "for one rule"),
-            ("pawl solve r180.yaml --for duty.oil.lubricant", "which oils of the catalogue do"),
+            ("pawl solve a.yaml --for duty.input.torque", "the range in which all rules hold"),
+            ("pawl solve a.yaml --for fits.seat.shaft --classes", "the classes of ISO 286 that do"),
+            ("pawl solve a.yaml --for KEY --rule seal/gland-fill", "for one rule"),
+            ("pawl solve a.yaml --for duty.oil.lubricant", "which oils of the catalogue do"),
         ],
         "schema" =>
         [

@@ -16,13 +16,11 @@ internal sealed class LiveServer : IDisposable
     private readonly HttpListener _listener;
     private readonly LiveProject _project;
     private readonly CancellationToken _cancelled;
-    private readonly ImmutableArray<string> _hosts;
 
     private LiveServer(HttpListener listener, int port, LiveProject project, CancellationToken cancelled)
     {
         (_listener, _project, _cancelled) = (listener, project, cancelled);
         Address = $"http://{Loopback}:{Phrase(port)}/";
-        _hosts = [$"{Loopback}:{Phrase(port)}", $"localhost:{Phrase(port)}"];
     }
 
     /// <summary>What to open in a browser.</summary>
@@ -31,6 +29,7 @@ internal sealed class LiveServer : IDisposable
     /// <summary>Listens on a port; null when another program has it.</summary>
     public static LiveServer? Start(int port, LiveProject project, CancellationToken cancelled)
     {
+        // By these names alone: a site elsewhere may give a name of its own to this address, and is not answered.
         var listener = new HttpListener();
         listener.Prefixes.Add($"http://{Loopback}:{Phrase(port)}/");
         listener.Prefixes.Add($"http://localhost:{Phrase(port)}/");
@@ -79,10 +78,7 @@ internal sealed class LiveServer : IDisposable
             call.Response.Headers["Referrer-Policy"] = "no-referrer";
             call.Response.Headers["Cache-Control"] = "no-store";
 
-            // A site elsewhere may give its own name to this address; what asks by another name is not this machine's page.
-            if (!_hosts.Contains(call.Request.UserHostName, StringComparer.OrdinalIgnoreCase))
-                await Send(call, HttpStatusCode.MisdirectedRequest, "text/plain", "This address serves this machine alone.\n");
-            else if (call.Request.HttpMethod is not ("GET" or "HEAD"))
+            if (call.Request.HttpMethod is not ("GET" or "HEAD"))
                 await Send(call, HttpStatusCode.MethodNotAllowed, "text/plain", "There is nothing to send here.\n");
             else if (call.Request.Url?.AbsolutePath is "/events")
                 await Events(call);
