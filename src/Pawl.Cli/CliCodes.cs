@@ -9,6 +9,7 @@ internal static class CliCodes
     public const string BaselineOpen = "baseline/open";
     public const string BaselineRepeated = "baseline/repeated";
     public const string BaseNamed = "cli/base-named";
+    public const string BadTemplate = "cli/bad-template";
     public const string CannotRead = "cli/cannot-read";
     public const string CannotWrite = "cli/cannot-write";
     public const string GlandOpen = "cli/gland-open";
@@ -23,6 +24,7 @@ internal static class CliCodes
     public const string PortTaken = "cli/port-taken";
     public const string UnknownCord = "cli/unknown-cord";
     public const string UnknownName = "cli/unknown-name";
+    public const string UnknownTemplate = "cli/unknown-template";
     public const string UnusedBase = "spec/unused-base";
     public const string Usage = "cli/usage";
 
@@ -34,6 +36,7 @@ internal static class CliCodes
         (BaselineRepeated, "The baseline lists a finding twice.", "Keep one of the entries."),
         (BadKey, "A file holds no key that signs or verifies: PEM, ECDSA on the curve P-256.", "Give the private key to sign, the public one to verify."),
         (BadSignature, "A signature is not of that record by that key.", "Ask whoever signed for the record as it was signed, and for the key."),
+        (BadTemplate, "A template of the project cannot be filled in.", "docs/templates.md lists what a template is given."),
         (BaseNamed, "A file without a variant was named to be judged. It is a base for others.", "Name a variant that extends it."),
         (CannotRead, "A file or folder cannot be read.", "Check that it exists and that you may read it."),
         (CannotWrite, "A report or the standard output cannot be written.", "Check the folder, its permissions and the space on the disk."),
@@ -49,6 +52,7 @@ internal static class CliCodes
         (PortTaken, "Nothing can be served on a port.", "Give another with --port, or end the program that has it."),
         (UnknownCord, "No O-ring of the table has that cord.", "Write cords as lengths, parted by commas: `--cord \"3.53 mm, 0.103 in\"`."),
         (UnknownName, "No rule, quantity, subject, key of a spec, size, steel or diagnostic has that name, or no O-ring of a spec.", "Run `pawl explain` for the list."),
+        (UnknownTemplate, "A file among the templates of the project has the name of none.", "Give it the name of a shipped template, or take it away; `pawl new NAME --templates` writes all."),
         (Usage, "The command line cannot be understood.", "Run the command with --help."),
         (UnusedBase, "A base file is extended by no spec of this run.", "Remove it, or check the `extends:` of its variants."),
     ];

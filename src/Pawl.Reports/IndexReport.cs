@@ -70,18 +70,20 @@ public static class IndexReport
 {
     /// <param name="entries">The specs, in the order of the page.</param>
     /// <param name="ending">Ending of the reports it links to: <c>.md</c>.</param>
-    public static string Markdown(ImmutableArray<IndexEntry> entries, string ending)
+    /// <param name="templates">The templates; null: those that ship inside.</param>
+    public static string Markdown(ImmutableArray<IndexEntry> entries, string ending, ReportTemplates? templates = null)
     {
         ArgumentNullException.ThrowIfNull(ending);
-        return Templates.Render("index.md", Model(entries, ending, Markup.Markdown));
+        return (templates ?? ReportTemplates.Shipped).Render("index.md", Model(entries, ending, Markup.Markdown));
     }
 
     /// <summary>The page as HTML, with links to the reports in HTML.</summary>
-    public static string Html(ImmutableArray<IndexEntry> entries) => Page.Filled(
+    public static string Html(ImmutableArray<IndexEntry> entries, ReportTemplates? templates = null) => Page.Filled(
+        templates ?? ReportTemplates.Shipped,
         "Conformance of all specs",
         OutcomeClass.Of(Worst(entries)),
         "All specs",
-        Templates.Render("index.html", Model(entries, ".html", Markup.Html("", "", static _ => true))),
+        (templates ?? ReportTemplates.Shipped).Render("index.html", Model(entries, ".html", Markup.Html("", "", static _ => true))),
         hasScript: false);
 
     private static ScriptObject Model(ImmutableArray<IndexEntry> entries, string ending, Markup markup)

@@ -24,6 +24,9 @@ internal sealed record CheckRequest
     /// <summary>The file of known findings, from the working folder.</summary>
     public string? Baseline { get; init; }
 
+    /// <summary>The folder of templates, from the working folder.</summary>
+    public string? Templates { get; init; }
+
     /// <summary>Whether the baseline is made smaller.</summary>
     public bool Prune { get; init; }
 

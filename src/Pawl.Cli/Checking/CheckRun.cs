@@ -30,6 +30,7 @@ internal sealed class CheckRun : IDisposable
     private readonly StringWriter _fileText = new() { NewLine = "\n" };
     private readonly Sequence? _file;
     private readonly RunDocuments _documents;
+    private ReportTemplates _templates = ReportTemplates.Shipped;
     private BaselineShrink? _shrink;
     private RuleUse? _use;
     private Progress? _progress;
@@ -111,6 +112,7 @@ internal sealed class CheckRun : IDisposable
             Complain(problem);
         if (bench.Diagnostics.Any(d => d.Severity == Severity.Error))
             return ExitCode.NotJudged;
+        _templates = bench.Templates;
         _shrink = bench.Baseline is { } baseline ? new(baseline, root) : null;
 
         // A task, because what it throws is said when its turn comes.
@@ -136,6 +138,7 @@ internal sealed class CheckRun : IDisposable
 
     private int Conclude()
     {
+        var index = Index();
         var code = _defect ? ExitCode.Defect
             : _refused || _totals.Counts.Evaluated == 0 ? ExitCode.NotJudged
             : _fails ? ExitCode.Findings
@@ -148,8 +151,8 @@ internal sealed class CheckRun : IDisposable
             Files.Write(_settings.ReportPlace.Value!, _fileText.ToString());
         }
 
-        if (_many && _settings is { ReportIsFile: false, ReportPlace.Value: { } folder })
-            SpecChecker.Written(ReportWriter.Write(folder, ReportFiles.Index([.. _index], Formats.FilesOf(_settings.ReportFormats.Value))));
+        if (!index.IsEmpty)
+            SpecChecker.Written(ReportWriter.Write(_settings.ReportPlace.Value!, index));
 
         // Whatever else standard output carries, the counts are said somewhere, and last.
         var to = _settings.Out.Value == Format.Text ? _context.Out : _context.Error;
@@ -159,6 +162,22 @@ internal sealed class CheckRun : IDisposable
             to.WriteLine($"reports in {Plain.Line(Path.GetRelativePath(_context.Folder, place).Replace('\\', '/'))}");
         _totals.Write(to);
         return code;
+    }
+
+    /// <summary>The page about all specs, where one is asked for; a template that does not serve is complained of.</summary>
+    private ImmutableArray<OutputFile> Index()
+    {
+        if (!_many || _settings is not { ReportIsFile: false, ReportPlace.Value: not null })
+            return [];
+        try
+        {
+            return ReportFiles.Index([.. _index], Formats.FilesOf(_settings.ReportFormats.Value), _templates);
+        }
+        catch (TemplateFaultException fault)
+        {
+            Complain(TemplateFolder.Said(fault));
+            return [];
+        }
     }
 
     private RuleSet? InForce(RuleSetLoad load)

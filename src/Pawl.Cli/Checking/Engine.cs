@@ -36,6 +36,8 @@ internal sealed record ProjectView
 
     public Setting<string>? Baseline { get; init; }
 
+    public Setting<string>? Templates { get; init; }
+
     public Setting<string>? ReportFolder { get; init; }
 
     public Setting<ImmutableArray<string>>? ReportFormats { get; init; }

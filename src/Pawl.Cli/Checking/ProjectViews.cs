@@ -52,6 +52,7 @@ internal static class ProjectViews
         Adapters = List(project.Adapters),
         Rules = List(project.Rules),
         Baseline = One(project.Baseline),
+        Templates = One(project.Templates),
         ReportFolder = One(project.Reports?.Folder),
         ReportFormats = project.Reports is { } reports ? List(reports.Formats) : null,
         FailOn = One(project.FailOn),

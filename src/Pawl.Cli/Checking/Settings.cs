@@ -46,6 +46,9 @@ internal sealed record Settings
     /// <summary>The file of known findings, from the root; null for none.</summary>
     public required Setting<string?> Baseline { get; init; }
 
+    /// <summary>The folder of templates, from the root; null for those that ship inside.</summary>
+    public required Setting<string?> Templates { get; init; }
+
     /// <summary>Least severity that fails; null for never.</summary>
     public required Setting<Severity?> FailOn { get; init; }
 

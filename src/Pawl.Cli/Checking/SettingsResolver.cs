@@ -53,6 +53,9 @@ internal static class SettingsResolver
             Baseline = request.Baseline is { } baseline ? new(RelativeTo(project.Root, context.Absolute(baseline)), Origins.CommandLine)
                 : project.Baseline is { } known ? new(known.Value, known.Origin)
                 : new(null, Origins.Default),
+            Templates = request.Templates is { } templates ? new(RelativeTo(project.Root, context.Absolute(templates)), Origins.CommandLine)
+                : project.Templates is { } folder ? new(folder.Value, folder.Origin)
+                : new(null, Origins.Default),
             FailOn = FailOn(request, project),
             RequireComplete = request.RequireComplete ? new(true, Origins.CommandLine) : project.RequireComplete ?? new(false, Origins.Default),
             AllowIncomplete = request.AllowIncomplete ? new(true, Origins.CommandLine) : project.AllowIncomplete ?? new(false, Origins.Default),

@@ -17,6 +17,7 @@ internal static class SettingsWriter
         Line(to, "adapters", List(settings.Adapters.Value), settings.Adapters.Origin);
         Line(to, "rules", List(settings.Rules.Value), settings.Rules.Origin);
         Line(to, "baseline", settings.Baseline.Value ?? "null", settings.Baseline.Origin);
+        Line(to, "templates", settings.Templates.Value ?? "null", settings.Templates.Origin);
         Line(to, "fail_on", settings.FailOn.Value is { } severity ? DiagnosticWriter.Word(severity) : "never", settings.FailOn.Origin);
         Line(to, "require_complete", settings.RequireComplete.Value ? "true" : "false", settings.RequireComplete.Origin);
         Line(to, "allow_incomplete", settings.AllowIncomplete.Value ? "true" : "false", settings.AllowIncomplete.Origin);

@@ -37,7 +37,14 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
                 result, CliCodes.BaseNamed, "This file names no variant, so it is a base for others and cannot be judged.", "Name a spec that extends it.");
         }
 
-        return analysis is null ? result : Judged(result, bench.Judge(analysis, rules, settings.AsOf.Value), reportName);
+        try
+        {
+            return analysis is null ? result : Judged(result, bench.Judge(analysis, rules, settings.AsOf.Value), reportName);
+        }
+        catch (TemplateFaultException fault)
+        {
+            return result with { Diagnostics = result.Diagnostics.Add(TemplateFolder.Said(fault)) };
+        }
     }
 
     private SpecResult Judged(SpecResult result, Judgement judgement, string reportName)
@@ -91,12 +98,12 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
             .ToImmutableDictionary(static finding => new FindingName(finding.Rule.Id, finding.Subject.Path), static finding => finding.Margin);
 
     /// <summary>The text of one spec; null in a format that is of the whole run.</summary>
-    private static string? Render(ConformanceRecord record, Format format, TextLevel level, bool color, int? width) => format switch
+    private string? Render(ConformanceRecord record, Format format, TextLevel level, bool color, int? width) => format switch
     {
         _ when Formats.IsOfRun(format) => null,
         Format.Json => LogText.Json(record.ToJson()),
-        Format.Html => LogText.Markup(HtmlReport.Render(record)),
-        Format.Markdown => LogText.Lines(MarkdownReport.Render(record)),
+        Format.Html => LogText.Markup(HtmlReport.Render(record, bench.Templates)),
+        Format.Markdown => LogText.Lines(MarkdownReport.Render(record, templates: bench.Templates)),
         _ => Text(record, level, color, width),
     };
 
@@ -112,13 +119,13 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
         if (settings.ReportPlace.Value is not { } folder || settings.ReportIsFile)
             return;
 
-        var files = ReportFiles.Of(record, name, Formats.FilesOf(settings.ReportFormats.Value));
+        var files = ReportFiles.Of(record, name, Formats.FilesOf(settings.ReportFormats.Value), bench.Templates);
         if (settings.ReportFormats.Value.Contains(Format.Text))
             files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false, width: null)));
         if (settings.Sheets)
         {
             var formats = Formats.FilesOf(settings.ReportFormats.Value) & (ReportFormats.Markdown | ReportFormats.Html);
-            files = files.AddRange(RoleSheet.Files(record, name, formats == ReportFormats.None ? ReportFormats.Html : formats, [.. Enum.GetValues<SheetRole>()]));
+            files = files.AddRange(RoleSheet.Files(record, name, formats == ReportFormats.None ? ReportFormats.Html : formats, [.. Enum.GetValues<SheetRole>()], templates: bench.Templates));
         }
 
         Written(ReportWriter.Write(folder, files));

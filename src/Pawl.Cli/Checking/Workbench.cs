@@ -1,4 +1,5 @@
 using Pawl.Analysis;
+using Pawl.Reports;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Model;
@@ -21,12 +22,17 @@ internal sealed class Workbench
         _settings = settings;
         _load = engine.OpenSpecs(settings.Root.Value, settings.Catalogue.Value, settings.Adapters.Value, settings.StrictSchema);
         var known = settings.Baseline.Value is { } path ? BaselineReader.Load(settings.Root.Value, path) : null;
-        Diagnostics = known is null ? [] : [.. known.Diagnostics, .. Repeated(known.Baseline)];
+        var templates = TemplateFolder.Load(settings.Root.Value, settings.Templates);
+        Templates = templates.Templates;
+        Diagnostics = [.. known is null ? [] : known.Diagnostics, .. Repeated(known?.Baseline), .. templates.Diagnostics];
         Baseline = known?.Baseline is { } file ? new(settings.Baseline.Value!, file) : null;
-        _ofProject = [.. new[] { settings.ProjectRead, known?.Read }.OfType<FileRead>()];
+        _ofProject = [.. new[] { settings.ProjectRead, known?.Read }.OfType<FileRead>(), .. templates.Read];
     }
 
-    /// <summary>What is wrong with the baseline; with an error nothing is judged.</summary>
+    /// <summary>What reports are made by.</summary>
+    public ReportTemplates Templates { get; }
+
+    /// <summary>What is wrong with the baseline or the templates; with an error nothing is judged.</summary>
     public ImmutableArray<Diagnostic> Diagnostics { get; }
 
     /// <summary>The known findings; null without a baseline.</summary>

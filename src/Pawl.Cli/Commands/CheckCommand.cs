@@ -35,6 +35,7 @@ internal static class CheckCommand
         };
         var root = Text("--root", "DIR", "The project root. Default: the folder of the nearest pawl.yaml upwards, else the working folder.");
         var baseline = Text("--baseline", "FILE", "Known findings: what it lists and is no worse does not count towards the exit code. Default: the `baseline:` of pawl.yaml, else none.");
+        var templates = Text("--templates", "DIR", "A folder with templates in the place of those that ship inside. Default: the `templates:` of pawl.yaml, else none.");
         var prune = Flag("--prune", "Make the baseline smaller: remove what is gone, tighten what has become better.");
         var stdinPath = Text("--stdin-path", "PATH", "The path that standard input stands for: in messages, and for `extends:`.");
         var quiet = Flag("--quiet", "Only the verdict of each spec, the last line, and what kept a spec from being judged.", "-q");
@@ -48,7 +49,7 @@ internal static class CheckCommand
 
         var command = new Command("check", "Judge specs: print findings, write records and reports.")
         {
-            paths, format, output, failOn, requireComplete, allowIncomplete, asOf, rules, root, baseline, prune, stdinPath, quiet, verbose, noReports, sheets, color, strictSchema, showConfig,
+            paths, format, output, failOn, requireComplete, allowIncomplete, asOf, rules, root, baseline, templates, prune, stdinPath, quiet, verbose, noReports, sheets, color, strictSchema, showConfig,
         };
         if (context is null)
             return command;
@@ -65,6 +66,7 @@ internal static class CheckCommand
             Rules = [.. parsed.GetValue(rules) ?? []],
             Root = parsed.GetValue(root),
             Baseline = parsed.GetValue(baseline),
+            Templates = parsed.GetValue(templates),
             Prune = parsed.GetValue(prune),
             StdinPath = parsed.GetValue(stdinPath),
             Quiet = parsed.GetValue(quiet),

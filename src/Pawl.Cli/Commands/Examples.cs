@@ -96,6 +96,7 @@ internal static class Examples
             ("pawl new r760 --kind stepped", "stepped planets"),
             ("pawl new r180 --kind pair --output specs/tarn/r180.yaml", "meshed planet pairs"),
             ("pawl new r520 --full", "with every section and key, commented out"),
+            ("pawl new templates --templates", "the templates of reports, to be changed"),
             ("pawl new workshop --project", "pawl.yaml, a catalogue and schemas to start from"),
         ],
         _ =>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using Pawl.Cli.Output;
+using Pawl.Reports;
 
 namespace Pawl.Cli.Commands;
 
@@ -16,11 +17,31 @@ internal static class NewCommand
         kind.AcceptOnlyFromAmong("simple", "stepped", "pair");
         var output = CheckCommand.Text("--output", "FILE", "The file to write. Default: specs/NAME.yaml.", "-o");
         var project = CheckCommand.Flag("--project", "Write pawl.yaml, a catalogue and the schemas that editors help by into the working folder instead of a spec.");
+        var templates = CheckCommand.Flag("--templates", "Write the templates of reports and sheets into a folder NAME, to be changed.");
         var full = CheckCommand.Flag("--full", "Add every section and key that a spec may state, commented out.");
-        var command = new Command("new", "Write a commented spec, or a project, to start from. Overwrites nothing.") { name, kind, output, project, full };
+        var command = new Command("new", "Write a commented spec, or a project, to start from. Overwrites nothing.") { name, kind, output, project, templates, full };
         if (context is not null)
-            command.SetAction(parsed => Run(context, command, parsed.GetValue(name)!, parsed.GetValue(kind) ?? "simple", parsed.GetValue(output), parsed.GetValue(project), parsed.GetValue(full)));
+            command.SetAction(parsed => parsed.GetValue(templates)
+                ? Templates(context, command, parsed.GetValue(name)!, parsed.GetValue(project) || parsed.GetValue(full) || parsed.GetValue(output) is not null)
+                : Run(context, command, parsed.GetValue(name)!, parsed.GetValue(kind) ?? "simple", parsed.GetValue(output), parsed.GetValue(project), parsed.GetValue(full)));
         return command;
+    }
+
+    private static int Templates(CommandContext context, Command command, string name, bool isMore)
+    {
+        if (isMore)
+            return Usage.Report(context, command, "--templates writes a folder of its own.", "Run the command twice.");
+        if (!IsName(name))
+            return Usage.Report(context, command, $"`{name}` is no name: it starts with a letter and has letters, digits, - and _.");
+        if (Path.Exists(context.Absolute(name)))
+            return Usage.Report(context, command, $"{name} is there already; it is not overwritten.", "Give another name.");
+        foreach (var template in ReportTemplates.Names)
+        {
+            Files.Write(context.Absolute($"{name}/{template}"), ReportTemplates.TextOf(template));
+            context.Out.WriteLine($"{name}/{template}");
+        }
+
+        return ExitCode.Conforms;
     }
 
     private static int Run(CommandContext context, Command command, string name, string kind, string? output, bool project, bool full)

@@ -84,6 +84,7 @@ internal sealed class LiveProject
             .. settings.Catalogue.Value.Select(Absolute),
             .. settings.Adapters.Value.Select(Absolute),
             .. settings.Baseline.Value is { } baseline ? [Absolute(baseline)] : (ImmutableArray<string>)[],
+            .. settings.Templates.Value is { } templates ? PacksIn(Absolute(templates)) : [],
             .. settings.Rules.Value.SelectMany(folder => PacksIn(Absolute(folder))),
         ]);
         if (before is not null && marks.Equals(before.Marks) && settings.AsOf == before.Settings.AsOf)
@@ -145,7 +146,7 @@ internal sealed class LiveProject
         var marks = FileMarks.Of([own]).With((old?.Marks ?? FileMarks.None).Again());
         spec = spec with { Record = old?.Record, Version = old?.Version ?? 0, Pages = old?.Pages ?? spec.Pages, Marks = marks };
         if (spec.Name != old?.Name && spec.Record is { } last)
-            spec = spec with { Pages = PagesOf(last, spec.Name) };
+            spec = spec with { Pages = PagesOf(last, spec.Name, bench.Templates) };
         if (ground.Rules is not { } rules || bench.Diagnostics.Any(static d => d.Severity == Severity.Error))
             return spec;
         try
@@ -165,7 +166,7 @@ internal sealed class LiveProject
             if (judgement.Coverage.Evaluated == 0)
                 spec = Refused(spec, CliCodes.NothingEvaluated, "Not one rule could be evaluated, so the spec is not judged.", "State the inputs that the report lists as missing.");
             var record = RecordBuilder.Build(judgement);
-            return spec with { Record = record, IsCurrent = true, Version = spec.Version + 1, Pages = PagesOf(record, spec.Name) };
+            return spec with { Record = record, IsCurrent = true, Version = spec.Version + 1, Pages = PagesOf(record, spec.Name, bench.Templates) };
         }
 #pragma warning disable CA1031 // Whatever it is, it is told of this spec, and the others stay alive.
         catch (Exception defect) when (defect is not OperationCanceledException)
@@ -180,8 +181,17 @@ internal sealed class LiveProject
         Complaints = spec.Complaints.Add(new(new(code, Severity.Error, SourceSpan.Whole(spec.Input.Display), message, hint), null)),
     };
 
-    private static Lazy<ImmutableArray<OutputFile>> PagesOf(Reports.Records.ConformanceRecord record, string name) =>
-        new(() => ReportFiles.Of(record, name, ReportFormats.Html));
+    private static Lazy<ImmutableArray<OutputFile>> PagesOf(Reports.Records.ConformanceRecord record, string name, ReportTemplates templates) => new(() =>
+    {
+        try
+        {
+            return ReportFiles.Of(record, name, ReportFormats.Html, templates);
+        }
+        catch (TemplateFaultException fault)
+        {
+            return [new(name + ".html", LivePage.Nothing($"{fault.Path}:{fault.Line}:{fault.Column}: {fault.Message} {fault.Hint}"))];
+        }
+    });
 
     private void Publish(ImmutableArray<LiveComplaint> complaints, ImmutableArray<LiveSpec> specs)
     {

@@ -65,10 +65,18 @@ internal sealed class SheetRun
         var judgement = bench.Judge(analysis, rules, _settings.AsOf.Value);
         if (judgement.Coverage.Evaluated == 0)
             return Refuse(CliCodes.NothingEvaluated, input.Display, "Not one rule could be evaluated, so the spec is not judged.", "State the inputs that the report lists as missing.");
-        return Write(RecordBuilder.Build(judgement, RecordScope.Whole), input.Display);
+        try
+        {
+            return Write(RecordBuilder.Build(judgement, RecordScope.Whole), input.Display, bench.Templates);
+        }
+        catch (TemplateFaultException fault)
+        {
+            Told([TemplateFolder.Said(fault)]);
+            return ExitCode.NotJudged;
+        }
     }
 
-    private int Write(ConformanceRecord record, string display)
+    private int Write(ConformanceRecord record, string display, ReportTemplates templates)
     {
         string? part = null;
         if (_request.Part is { } asked && (part = Find(RoleSheet.Parts(record), asked)) is null)
@@ -81,14 +89,14 @@ internal sealed class SheetRun
 
         if (_request.Output is { } folder)
         {
-            var files = RoleSheet.Files(record, ReportNames.Of([display])[0], _request.IsMarkdown ? ReportFormats.Markdown : ReportFormats.Html, [_request.Role], part);
+            var files = RoleSheet.Files(record, ReportNames.Of([display])[0], _request.IsMarkdown ? ReportFormats.Markdown : ReportFormats.Html, [_request.Role], part, templates);
             SpecChecker.Written(ReportWriter.Write(_context.Absolute(folder), files));
             foreach (var file in files)
                 _context.Out.WriteLine(Plain.Line(Path.Join(folder, file.Path).Replace('\\', '/')));
         }
         else
         {
-            _context.Out.Write(_request.IsMarkdown ? LogText.Lines(RoleSheet.Markdown(record, _request.Role, part)) : LogText.Markup(RoleSheet.Html(record, _request.Role, part)));
+            _context.Out.Write(_request.IsMarkdown ? LogText.Lines(RoleSheet.Markdown(record, _request.Role, part, templates)) : LogText.Markup(RoleSheet.Html(record, _request.Role, part, templates)));
         }
 
         return record.Verdict.Word is VerdictWord.Conforms or VerdictWord.ConformsUnderConcession ? ExitCode.Conforms : ExitCode.Findings;

@@ -16,9 +16,9 @@ public static class HtmlReport
     private const int MostOfFigures = 150_000;
 
     /// <summary>Renders a record as one page, for where there is one file: the standard output.</summary>
-    public static string Render(ConformanceRecord record)
+    public static string Render(ConformanceRecord record, ReportTemplates? templates = null)
     {
-        var parts = new Parts(record, "", "", separate: false);
+        var parts = new Parts(templates ?? ReportTemplates.Shipped, record, "", "", separate: false);
         return parts.Page(parts.Title, parts.Results() + parts.Derivations());
     }
 
@@ -26,16 +26,18 @@ public static class HtmlReport
     /// <param name="record">The record.</param>
     /// <param name="main">Address of the page of results, as its neighbour sees it.</param>
     /// <param name="derivations">Address of the page of derivations, likewise.</param>
-    public static (string Main, string Derivations) Render(ConformanceRecord record, string main, string derivations)
+    /// <param name="templates">The templates; null: those that ship inside.</param>
+    public static (string Main, string Derivations) Render(ConformanceRecord record, string main, string derivations, ReportTemplates? templates = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(main);
         ArgumentException.ThrowIfNullOrEmpty(derivations);
-        var parts = new Parts(record, main, derivations, separate: true);
+        var parts = new Parts(templates ?? ReportTemplates.Shipped, record, main, derivations, separate: true);
         return (parts.Page(parts.Title, parts.Results()), parts.Page("Derivations: " + parts.Title, parts.Derivations()));
     }
 
     private sealed class Parts
     {
+        private readonly ReportTemplates _templates;
         private readonly ConformanceRecord _record;
         private readonly (string Main, string Derivations) _pages;
         private readonly bool _separate;
@@ -43,12 +45,12 @@ public static class HtmlReport
         private readonly HashSet<string> _first = new(StringComparer.Ordinal);
         private readonly Lazy<IReadOnlySet<string>> _anchors;
 
-        public Parts(ConformanceRecord record, string main, string derivations, bool separate)
+        public Parts(ReportTemplates templates, ConformanceRecord record, string main, string derivations, bool separate)
         {
             ArgumentNullException.ThrowIfNull(record);
             if (!record.IsWhole)
                 throw new InvalidOperationException("A record of findings alone has no derivations to report.");
-            (_record, _pages, _separate, _figures) = (record, (main, derivations), separate, FigureList.Of(record));
+            (_templates, _record, _pages, _separate, _figures) = (templates, record, (main, derivations), separate, FigureList.Of(record));
             _anchors = new(() => Model("", "").AnchorsOfFirstPage);
         }
 
@@ -62,7 +64,7 @@ public static class HtmlReport
         }
 
         public string Page(string title, string body) =>
-            Html.Page.Filled(title, OutcomeClass.Of(Labels.Alike(_record.Verdict)), $"Report {_record.Id}", body, hasScript: true);
+            Html.Page.Filled(_templates, title, OutcomeClass.Of(Labels.Alike(_record.Verdict)), $"Report {_record.Id}", body, hasScript: true);
 
         /// <summary>The body of the page of results. Figures that it has no room for go to the other one.</summary>
         public string Results()
@@ -89,7 +91,7 @@ public static class HtmlReport
             var model = Model(pages.Main, pages.Derivations).Build();
             model["other_figures"] = ReportModel.Texts(_figures.Where(f => !_first.Contains(f.Id)).Select(Drawn));
             model["is_alone"] = !_separate;
-            return Templates.Render(template, model);
+            return _templates.Render(template, model);
         }
 
         private ReportModel Model(string main, string derivations)

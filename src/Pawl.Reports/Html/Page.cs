@@ -5,7 +5,6 @@ using System.Text.RegularExpressions;
 using Markdig;
 using Markdig.Extensions.AutoIdentifiers;
 using Markdig.Renderers;
-using Pawl.Reports.Markdown;
 using Scriban.Runtime;
 
 namespace Pawl.Reports.Html;
@@ -26,18 +25,19 @@ internal static partial class Page
     /// <param name="footer">Printed at the foot of every page; letters, digits and spaces.</param>
     /// <param name="markdown">The content.</param>
     public static string Of(string title, string verdict, string footer, string markdown) =>
-        Filled(title, verdict, footer, Body(markdown), hasScript: false);
+        Filled(ReportTemplates.Shipped, title, verdict, footer, Body(markdown), hasScript: false);
 
     /// <summary>A page of HTML. Its policy permits its own style and, where it has one, its own script, by their hashes; nothing is fetched.</summary>
+    /// <param name="templates">The templates.</param>
     /// <param name="title">Title of the window, in plain text.</param>
     /// <param name="verdict">Style class of the verdict.</param>
     /// <param name="footer">Printed at the foot of every page; letters, digits and spaces.</param>
     /// <param name="body">The content, without scripts.</param>
     /// <param name="hasScript">Whether it has a list of contents, and lists to filter.</param>
-    public static string Filled(string title, string verdict, string footer, string body, bool hasScript)
+    public static string Filled(ReportTemplates templates, string title, string verdict, string footer, string body, bool hasScript)
     {
-        var style = (Templates.Read("report.css") + Templates.Read("figure.css")).Replace("{footer}", Plain(footer), StringComparison.Ordinal);
-        var script = hasScript ? Templates.Read("page.js") : "";
+        var style = (templates.Read("report.css") + templates.Read("figure.css")).Replace("{footer}", Plain(footer), StringComparison.Ordinal);
+        var script = hasScript ? templates.Read("page.js") : "";
         var contents = new ScriptArray();
         if (hasScript)
         {
@@ -45,7 +45,7 @@ internal static partial class Page
                 contents.Add(new ScriptObject { ["anchor"] = heading.Groups[1].Value, ["title"] = heading.Groups[2].Value });
         }
 
-        return Templates.Render("page.html", new()
+        return templates.Render("page.html", new()
         {
             ["title"] = WebUtility.HtmlEncode(Short(title)),
             ["policy"] = $"default-src 'none'; style-src '{Hash(style)}'; {(hasScript ? $"script-src '{Hash(script)}'; " : "")}img-src data:; base-uri 'none'; form-action 'none'",

@@ -9,7 +9,8 @@ public static class MarkdownReport
     /// <summary>Renders a record. Everything that a spec says is escaped.</summary>
     /// <param name="record">The record.</param>
     /// <param name="figureFolder">Where its figures lie as files, as the report's own folder sees it; null: without figures.</param>
-    public static string Render(ConformanceRecord record, string? figureFolder = null)
+    /// <param name="templates">The templates; null: those that ship inside.</param>
+    public static string Render(ConformanceRecord record, string? figureFolder = null, ReportTemplates? templates = null)
     {
         ArgumentNullException.ThrowIfNull(record);
         if (!record.IsWhole)
@@ -17,6 +18,6 @@ public static class MarkdownReport
         var markup = Markup.Markdown;
         var model = new ReportModel(
             record, markup, figureFolder is null ? [] : FigureList.Of(record), f => $"![{markup.Escape(f.Title)}: {markup.Escape(f.Description)}]({figureFolder}/{f.Id}.svg)");
-        return Templates.Render("report.md", model.Build());
+        return (templates ?? ReportTemplates.Shipped).Render("report.md", model.Build());
     }
 }

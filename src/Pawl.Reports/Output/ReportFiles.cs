@@ -17,7 +17,8 @@ public static class ReportFiles
     /// <param name="record">The record.</param>
     /// <param name="name">Its name by <see cref="ReportNames.Of"/>.</param>
     /// <param name="formats">Which files.</param>
-    public static ImmutableArray<OutputFile> Of(ConformanceRecord record, string name, ReportFormats formats)
+    /// <param name="templates">The templates; null: those that ship inside.</param>
+    public static ImmutableArray<OutputFile> Of(ConformanceRecord record, string name, ReportFormats formats, ReportTemplates? templates = null)
     {
         ArgumentNullException.ThrowIfNull(record);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
@@ -26,13 +27,13 @@ public static class ReportFiles
         var last = name[(name.LastIndexOf('/') + 1)..];
         if (formats.HasFlag(ReportFormats.Markdown))
         {
-            files.Add(new(name + ".md", MarkdownReport.Render(record, Uri.EscapeDataString(last + FigureFolder))));
+            files.Add(new(name + ".md", MarkdownReport.Render(record, Uri.EscapeDataString(last + FigureFolder), templates)));
             files.AddRange(FigureList.Of(record).Select(f => new OutputFile($"{name}{FigureFolder}/{f.Id}.svg", f.File())));
         }
 
         if (formats.HasFlag(ReportFormats.Html))
         {
-            var (main, derivations) = HtmlReport.Render(record, Uri.EscapeDataString(last + ".html"), Uri.EscapeDataString(last + DerivationsEnding));
+            var (main, derivations) = HtmlReport.Render(record, Uri.EscapeDataString(last + ".html"), Uri.EscapeDataString(last + DerivationsEnding), templates);
             files.Add(new(name + ".html", main));
             files.Add(new(name + DerivationsEnding, derivations));
         }
@@ -41,13 +42,13 @@ public static class ReportFiles
     }
 
     /// <summary>The page about all specs.</summary>
-    public static ImmutableArray<OutputFile> Index(ImmutableArray<IndexEntry> entries, ReportFormats formats)
+    public static ImmutableArray<OutputFile> Index(ImmutableArray<IndexEntry> entries, ReportFormats formats, ReportTemplates? templates = null)
     {
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         if (formats.HasFlag(ReportFormats.Markdown))
-            files.Add(new(ReportNames.IndexName + ".md", IndexReport.Markdown(entries, ".md")));
+            files.Add(new(ReportNames.IndexName + ".md", IndexReport.Markdown(entries, ".md", templates)));
         if (formats.HasFlag(ReportFormats.Html))
-            files.Add(new(ReportNames.IndexName + ".html", IndexReport.Html(entries)));
+            files.Add(new(ReportNames.IndexName + ".html", IndexReport.Html(entries, templates)));
         return files.DrainToImmutable();
     }
 }

@@ -1,5 +1,4 @@
 using System.Text;
-using Pawl.Reports.Markdown;
 using Pawl.Reports.Output;
 using Pawl.Reports.Records;
 using Scriban.Runtime;
@@ -22,14 +21,16 @@ public static class RoleSheet
     /// <param name="record">The record, whole.</param>
     /// <param name="role">Whom it is for.</param>
     /// <param name="part">Of a part sheet the id of the part, by <see cref="Parts"/>; null: every part, each on a page of its own.</param>
-    public static string Markdown(ConformanceRecord record, SheetRole role, string? part = null) => Render(record, role, part, "figures").Markdown;
+    /// <param name="templates">The templates; null: those that ship inside.</param>
+    public static string Markdown(ConformanceRecord record, SheetRole role, string? part = null, ReportTemplates? templates = null) =>
+        Render(templates ?? ReportTemplates.Shipped, record, role, part, "figures").Markdown;
 
     /// <summary>A sheet as a page that needs nothing beside it.</summary>
-    /// <inheritdoc cref="Markdown(ConformanceRecord, SheetRole, string?)"/>
-    public static string Html(ConformanceRecord record, SheetRole role, string? part = null)
+    /// <inheritdoc cref="Markdown(ConformanceRecord, SheetRole, string?, ReportTemplates?)"/>
+    public static string Html(ConformanceRecord record, SheetRole role, string? part = null, ReportTemplates? templates = null)
     {
-        var (markdown, figures) = Render(record, role, part, "figures");
-        return Page(record, role, part, markdown, figures);
+        var (markdown, figures) = Render(templates ?? ReportTemplates.Shipped, record, role, part, "figures");
+        return Page(templates ?? ReportTemplates.Shipped, record, role, part, markdown, figures);
     }
 
     /// <summary>The files of some roles; of the part sheets one a part.</summary>
@@ -38,7 +39,8 @@ public static class RoleSheet
     /// <param name="formats">Markdown, HTML or both.</param>
     /// <param name="roles">Which sheets.</param>
     /// <param name="part">The one part; null: all.</param>
-    public static ImmutableArray<OutputFile> Files(ConformanceRecord record, string name, ReportFormats formats, ImmutableArray<SheetRole> roles, string? part = null)
+    /// <param name="templates">The templates; null: those that ship inside.</param>
+    public static ImmutableArray<OutputFile> Files(ConformanceRecord record, string name, ReportFormats formats, ImmutableArray<SheetRole> roles, string? part = null, ReportTemplates? templates = null)
     {
         ArgumentNullException.ThrowIfNull(record);
         var files = ImmutableArray.CreateBuilder<OutputFile>();
@@ -51,9 +53,9 @@ public static class RoleSheet
                 var file = stem;
                 for (var i = 2; !taken.Add(file); i++)
                     file = $"{stem}-{Phrase.Whole(i)}";
-                var (markdown, figures) = Render(record, role, one, "figures");
+                var (markdown, figures) = Render(templates ?? ReportTemplates.Shipped, record, role, one, "figures");
                 if (formats.HasFlag(ReportFormats.Html))
-                    files.Add(new($"{name}{Folder}/{file}.html", Page(record, role, one, markdown, figures)));
+                    files.Add(new($"{name}{Folder}/{file}.html", Page(templates ?? ReportTemplates.Shipped, record, role, one, markdown, figures)));
                 if (!formats.HasFlag(ReportFormats.Markdown))
                     continue;
                 files.Add(new($"{name}{Folder}/{file}.md", markdown));
@@ -64,13 +66,13 @@ public static class RoleSheet
         return files.DrainToImmutable();
     }
 
-    private static (string Markdown, ImmutableArray<Drawing.Figure> Figures) Render(ConformanceRecord record, SheetRole role, string? part, string figureFolder)
+    private static (string Markdown, ImmutableArray<Drawing.Figure> Figures) Render(ReportTemplates templates, ConformanceRecord record, SheetRole role, string? part, string figureFolder)
     {
         ArgumentNullException.ThrowIfNull(record);
         if (!record.IsWhole)
             throw new InvalidOperationException("A record of findings alone has no sizes to put on a sheet.");
         var model = new SheetModel(record);
-        var head = Templates.Render("sheet-head.md", model.Head(TitleOf(record, role, part)));
+        var head = templates.Render("sheet-head.md", model.Head(TitleOf(record, role, part)));
         var content = role switch
         {
             SheetRole.Assembly => model.Assembly(figureFolder),
@@ -78,7 +80,7 @@ public static class RoleSheet
             SheetRole.Audit => model.Audit(),
             _ => Parted(model, part),
         };
-        return (head + "\n" + Templates.Render($"sheet-{SheetRoles.NameOf(role)}.md", content), model.Drawn);
+        return (head + "\n" + templates.Render($"sheet-{SheetRoles.NameOf(role)}.md", content), model.Drawn);
     }
 
     private static ScriptObject Parted(SheetModel model, string? part)
@@ -89,13 +91,13 @@ public static class RoleSheet
         return new() { ["parts"] = parts };
     }
 
-    private static string Page(ConformanceRecord record, SheetRole role, string? part, string markdown, ImmutableArray<Drawing.Figure> figures)
+    private static string Page(ReportTemplates templates, ConformanceRecord record, SheetRole role, string? part, string markdown, ImmutableArray<Drawing.Figure> figures)
     {
         var numbers = part is null ? null : record.Parts.FirstOrDefault(p => p.Subject == part);
         var (drawing, revision) = numbers is null ? (record.Identity.Drawing, record.Identity.Revision) : (numbers.Drawing, numbers.Revision);
         var title = TitleOf(record, role, part) + (drawing.Length > 0 ? $", drawing {drawing}" : "") + (revision.Length > 0 ? $" rev. {revision}" : "");
         return SheetPage.Of(
-            title, $"{SheetRoles.NameOf(role)} {(Banner.IsOpen(record) ? "blocked" : "free")}", $"Report {record.Id}", Banner.IsOpen(record) ? Banner.Of(record) : "", markdown, figures);
+            templates, title, $"{SheetRoles.NameOf(role)} {(Banner.IsOpen(record) ? "blocked" : "free")}", $"Report {record.Id}", Banner.IsOpen(record) ? Banner.Of(record) : "", markdown, figures);
     }
 
     private static string TitleOf(ConformanceRecord record, SheetRole role, string? part)

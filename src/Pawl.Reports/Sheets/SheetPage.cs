@@ -8,7 +8,6 @@ using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 using Pawl.Reports.Drawing;
-using Pawl.Reports.Markdown;
 using Pawl.Reports.Rendering;
 
 namespace Pawl.Reports.Sheets;
@@ -18,15 +17,16 @@ internal static class SheetPage
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().DisableHtml().Build();
 
+    /// <param name="templates">The templates.</param>
     /// <param name="title">Title of the window and head of each printed page, in plain text.</param>
     /// <param name="css">Classes of the sheet: its role and its verdict.</param>
     /// <param name="foot">Foot of each printed page, in plain text.</param>
     /// <param name="state">Whether it is released, on each printed page, in plain text.</param>
     /// <param name="markdown">The content.</param>
     /// <param name="figures">Figures that images of the content stand for, by the name of their file.</param>
-    public static string Of(string title, string css, string foot, string state, string markdown, ImmutableArray<Figure> figures)
+    public static string Of(ReportTemplates templates, string title, string css, string foot, string state, string markdown, ImmutableArray<Figure> figures)
     {
-        var style = (Templates.Read("sheet.css") + Templates.Read("figure.css"))
+        var style = (templates.Read("sheet.css") + templates.Read("figure.css"))
             .Replace("{head}", InString(title), StringComparison.Ordinal)
             .Replace("{foot}", InString(foot), StringComparison.Ordinal)
             .Replace("{state}", InString(state), StringComparison.Ordinal);

@@ -31,6 +31,9 @@ public sealed record ProjectFile
     [Display(Name = "Baseline", Description = "The file of known findings, from the folder of this file.")]
     public Stated<string>? Baseline { get; init; }
 
+    [Display(Name = "Templates", Description = "Folder with templates of reports and sheets in the place of those that ship inside, from the folder of this file.")]
+    public Stated<string>? Templates { get; init; }
+
     [Display(Name = "Required sections", Description = "Sections that every product of the project must have; one that is not stated leaves it incomplete.")]
     [OneOf(
         "ratio", "duty", "tolerances", "train", "bearings", "shafts", "splines", "parallel_keys", "interfaces", "joints",

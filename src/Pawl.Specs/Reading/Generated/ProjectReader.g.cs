@@ -23,6 +23,7 @@ static partial class ProjectReader
             Adapters = reader.Texts("adapters"),
             Rules = reader.Texts("rules"),
             Baseline = reader.Text("baseline"),
+            Templates = reader.Text("templates"),
             RequiredSections = reader.Words("required_sections", RequiredSectionsWords),
             Reports = reader.Map("reports", ReportsReader.Read, scope),
             FailOn = reader.Word("fail_on", FailOnWords),
