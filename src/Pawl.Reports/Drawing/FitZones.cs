@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using Pawl.Reports.Records;
-using Pawl.Reports.Rendering;
 
 namespace Pawl.Reports.Drawing;
 

@@ -7,7 +7,7 @@ namespace Pawl.Reports.Drawing;
 /// <summary>Joint diagrams after VDI 2230: force over the lengths that a bolt and its parts give, for one bolt or a central nut.</summary>
 internal static class JointDiagram
 {
-    private const double Width = 360, Top = 22, Tall = 210, Left = 14, Plot = 196, Labels = 232;
+    private const double Width = 360, Top = 22, Tall = 210, Left = 14, Plot = 176, Labels = 208;
 
     // Of forces in kN and stiffnesses in N/mm; below it there is nothing to draw.
     private const double Least = 1e-9;
@@ -72,8 +72,8 @@ internal static class JointDiagram
         var y = Y(lowest) + 50;
         foreach (var (label, name, unit) in (ReadOnlySpan<(string, string, string)>)
             [
-                ("F_A", "axial_force", "N"), ("F_Z", "embedding_loss", "N"), ("F_M,max/F_Mzul", "preload_utilisation", ""), ("F_KR", "residual_clamp", "N"),
-                ("Yield S_F", "service_safety", ""), ("Parting S_A", "parting_safety", ""), ("Slip S_G", "slip_safety", ""),
+                ("F_A", "axial_force", "N"), ("F_Z", "embedding_loss", "N"), ("Utilisation", "preload_utilisation", ""), ("F_KR", "residual_clamp", "N"),
+                ("Yield", "service_safety", ""), ("Separation", "parting_safety", ""), ("Slip", "slip_safety", ""),
             ])
         {
             if (joint.Number(name, unit) is not { } value)
