@@ -158,7 +158,7 @@ internal sealed class PartReader
 
     private static string Sign(FindingRecord finding)
     {
-        var (symbol, word) = finding.Outcome == OutcomeWord.UnderConcession ? ("◐", " conceded") : finding.Severity == SeverityWord.Note ? ("✕", " note") : ("✕", "");
+        var (symbol, word) = finding.Outcome == OutcomeWord.UnderConcession ? ("◐", " conceded") : finding.Severity == SeverityWord.Error ? ("✕", "") : ("✕", " " + Labels.Of(finding.Severity));
         return $"{symbol}{word} {finding.Rule} {(finding.Margin is null ? "fails" : Figures.Margin(finding))}";
     }
 

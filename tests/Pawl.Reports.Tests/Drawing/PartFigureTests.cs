@@ -55,6 +55,22 @@ public sealed class PartFigureTests
         Assert.Contains("limits ≤ 90 %", root.Texts(), StringComparison.Ordinal);
     }
 
+    // Gravest first, each with its word; what is permitted has a sign of its own.
+    [Fact]
+    public void Broken_rules_of_a_part_are_named_with_their_severity()
+    {
+        var squeeze = Value(20, "%");
+        var root = Assert.Single(ORingSection.Of(Of(
+            [Ring(0.73, 3.53)],
+            Finding("a/note", "o_rings.a", "squeeze", squeeze, 30, outcome: OutcomeWord.Fails, severity: SeverityWord.Note),
+            Finding("a/warning", "o_rings.a", "squeeze", squeeze, 25, outcome: OutcomeWord.Fails, margin: -0.2, severity: SeverityWord.Warning),
+            Finding("a/conceded", "o_rings.a", "squeeze", squeeze, 22, outcome: OutcomeWord.UnderConcession, margin: -0.1),
+            Finding("a/also", "o_rings.a", "other", squeeze, 22, outcome: OutcomeWord.Fails, margin: -0.3, severity: SeverityWord.Warning)))).Root();
+
+        Assert.Equal(["◐ conceded a/conceded −10 %", "✕ warning a/also −30 %", "✕ warning a/warning −20 % (+1 more)"], root.Descendants("text").TakeLast(3).Select(static t => t.Value));
+        Assert.Equal(["conceded", "fails", "fails"], root.Descendants("text").TakeLast(3).Select(static t => t.Attribute("class")!.Value));
+    }
+
     private static SubjectRecord Ring(double squeezed, double cord, ValueRecord? fill = null) => Part(
         "o_ring", "o_rings.a",
         ("cord", Value(cord, "mm")), ("width", Value(5, "mm")), ("squeeze", Value(squeezed / cord * 100, "%")), ("squeeze_length", Value(squeezed, "mm")),
@@ -228,7 +244,7 @@ public sealed class PartFigureTests
 
         Assert.Equal("✕ coldest start", root.Classed("fails").First(static e => e.Name.LocalName == "text").Value);
         var bar = root.Classed("range").Single(static r => r.Attribute("class")!.Value == "range fails");
-        var limit = root.Classed("limit").Last();
+        var limit = root.Classed("limit")[^1];
         Assert.InRange(limit.Number("x1"), bar.Number("x") + 1, bar.Number("x") + bar.Number("width") - 1);
     }
 
