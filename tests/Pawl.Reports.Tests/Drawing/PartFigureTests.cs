@@ -248,6 +248,19 @@ public sealed class PartFigureTests
         Assert.InRange(limit.Number("x1"), bar.Number("x") + 1, bar.Number("x") + bar.Number("width") - 1);
     }
 
+    // As assembled 0.2 to 0.8 mm in a window from 0.1 to 0.9 mm: the limits are a sixth of the bar beyond its ends.
+    [Fact]
+    public void The_window_stands_beside_the_gap_as_assembled()
+    {
+        var gap = Value(0.5, 0.2, 0.8, "mm");
+        var root = Assert.Single(StackWaterfall.Of(Stack(Finding("stack/end-play", "stacks.a", "end_play", gap, 0.1, 0.9)))).Root();
+
+        var bar = root.Classed("range").Last(static r => r.Attribute("class")!.Value == "range conforms");
+        var limits = root.Classed("limit").TakeLast(2).Select(l => (l.Number("x1") - bar.Number("x")) / bar.Number("width")).ToList();
+        Assert.Equal(-1.0 / 6, limits[0], tolerance: 0.001);
+        Assert.Equal(7.0 / 6, limits[1], tolerance: 0.001);
+    }
+
     private static ConformanceRecord Stack(params IEnumerable<FindingRecord> findings)
     {
         static SubjectRecord Size(string name, double sign, double nominal, double least, double most) =>
