@@ -78,6 +78,18 @@ internal sealed class PartReader
             .Where(static l => l.Least is not null || l.Most is not null);
     }
 
+    /// <summary>Whether a rule that demands one of some quantities fails, by more than a note and without a concession.</summary>
+    public bool Breaks(params ReadOnlySpan<string> names)
+    {
+        foreach (var name in names)
+        {
+            if (_findings.Any(f => f.Outcome == OutcomeWord.Fails && f.Severity != SeverityWord.Note && f.Measured?.Quantity == $"{Path}.{name}"))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>The limits in words: <c>8…35, warning 10…30 %</c>; empty without any.</summary>
     public string LimitWords(string name, string unit = "")
     {

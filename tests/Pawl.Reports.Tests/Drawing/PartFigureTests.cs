@@ -114,6 +114,16 @@ public sealed class PartFigureTests
     }
 
     [Fact]
+    public void A_preload_beyond_its_limit_is_marked_where_it_stands()
+    {
+        var share = Value(1.2);
+        var root = Assert.Single(JointDiagram.Of(Of(
+            [Joint()], Finding("joint/preload-utilisation", "joints.a", "preload_utilisation", share, most: 1, outcome: OutcomeWord.Fails, margin: -0.2)))).Root();
+
+        Assert.Equal(["✕ F_M,max 20 kN", "✕ joint/preload-utilisation −20 %"], root.Classed("fails").Select(static t => t.Value));
+    }
+
+    [Fact]
     public void A_joint_that_separates_says_so()
     {
         var figure = Assert.Single(JointDiagram.Of(Of([Joint(residual: Value(-1000, -2000, 500, "N"))])));
