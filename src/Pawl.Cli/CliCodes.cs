@@ -16,9 +16,11 @@ internal static class CliCodes
     public const string NoRecord = "cli/no-record";
     public const string NoRules = "cli/no-rules";
     public const string NoSpec = "cli/no-spec";
+    public const string NothingDepends = "cli/nothing-depends";
     public const string NothingEvaluated = "cli/nothing-evaluated";
     public const string NotComparable = "cli/not-comparable";
     public const string OutsideProject = "cli/outside-project";
+    public const string PortTaken = "cli/port-taken";
     public const string UnknownCord = "cli/unknown-cord";
     public const string UnknownName = "cli/unknown-name";
     public const string UnusedBase = "spec/unused-base";
@@ -40,9 +42,11 @@ internal static class CliCodes
         (NoRecord, "A file holds no record that this version reads.", "Name a record that `pawl check --format json` wrote; verify one of another version with that version."),
         (NoRules, "No rule is in force, so nothing can be judged.", "Check --rules and `rules:` in pawl.yaml."),
         (NoSpec, "No spec was found where the arguments or pawl.yaml look.", "Check the paths; a pattern that matches nothing is never a pass."),
+        (NothingDepends, "No rule depends on a value that is to be varied or solved for.", "Name another key; `pawl explain KEY` lists the rules that it governs."),
         (NothingEvaluated, "Not one rule could be evaluated on a spec.", "State the inputs that the report lists as missing."),
         (NotComparable, "A side of a comparison is no file, folder, record or git revision, or it cannot be read.", "Name what is on the disk, or a revision as git writes it; the message says which."),
         (OutsideProject, "A file lies outside the project root.", "Move it into the project, or give the root with --root."),
+        (PortTaken, "Nothing can be served on a port.", "Give another with --port, or end the program that has it."),
         (UnknownCord, "No O-ring of the table has that cord.", "Write cords as lengths, parted by commas: `--cord \"3.53 mm, 0.103 in\"`."),
         (UnknownName, "No rule, quantity, subject, key of a spec, size, steel or diagnostic has that name, or no O-ring of a spec.", "Run `pawl explain` for the list."),
         (Usage, "The command line cannot be understood.", "Run the command with --help."),

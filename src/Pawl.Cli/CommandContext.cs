@@ -24,6 +24,9 @@ public sealed record CommandContext
 
     public bool ErrorIsTerminal { get; init; }
 
+    /// <summary>Cells in a line of the terminal; null when it does not say.</summary>
+    public int? Width { get; init; }
+
     public CancellationToken Cancelled { get; init; }
 
     /// <summary>Where projects and specs are read from.</summary>
@@ -43,8 +46,21 @@ public sealed record CommandContext
         Variable = Environment.GetEnvironmentVariable,
         OutIsTerminal = !Console.IsOutputRedirected,
         ErrorIsTerminal = !Console.IsErrorRedirected,
+        Width = WidthOfTerminal(),
         Cancelled = cancelled,
     };
+
+    private static int? WidthOfTerminal()
+    {
+        try
+        {
+            return !Console.IsOutputRedirected && Console.WindowWidth is > 0 and var width ? width : null;
+        }
+        catch (Exception unknown) when (unknown is IOException or PlatformNotSupportedException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>A path as the user wrote it, absolute.</summary>
     public string Absolute(string path) => Path.GetFullPath(path, Folder);

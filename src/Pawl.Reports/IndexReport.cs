@@ -29,7 +29,21 @@ public sealed record IndexEntry
             Summary = new(record.Identity, record.AsOf, record.Verdict, record.Coverage)
             {
                 Weakened = [.. record.Deviations.Where(d => d.IsWeakening).Select(d => d.Rule).Distinct()],
+                Tightest = TightestOf(record),
             },
+        };
+    }
+
+    /// <summary>A failure without a margin, of a word or a truth, is worse than a margin that is in hand.</summary>
+    private static TightestCheck? TightestOf(ConformanceRecord record)
+    {
+        var tightest = Drawing.MarginBars.Tightest(record) is [var least, ..] ? least : null;
+        var failing = record.Findings.FirstOrDefault(static f => f is { Outcome: OutcomeWord.Fails, Severity: SeverityWord.Error });
+        return (tightest, failing) switch
+        {
+            (null or { Outcome: not OutcomeWord.Fails }, { } fails) => new(fails.Rule, fails.Subject, fails.Margin is null ? Labels.Of(fails.Outcome) : Figures.Margin(fails), Fails: true),
+            ({ } first, _) => new(first.Rule, first.Subject, Figures.Margin(first), first.Outcome == OutcomeWord.Fails),
+            _ => null,
         };
     }
 }
@@ -39,7 +53,17 @@ public sealed record IndexSummary(IdentityRecord Identity, DateOnly AsOf, Verdic
 {
     /// <summary>Ids of the shipped rules that house rules weaken.</summary>
     public ImmutableArray<string> Weakened { get; init; } = [];
+
+    /// <summary>The check of severity error with the least margin; null when none has one.</summary>
+    public TightestCheck? Tightest { get; init; }
 }
+
+/// <summary>The check with the least margin of all.</summary>
+/// <param name="Rule">Id of its rule.</param>
+/// <param name="Subject">Path of its subject.</param>
+/// <param name="Margin">Its margin, as a reader sees it.</param>
+/// <param name="Fails">Whether it fails.</param>
+public sealed record TightestCheck(string Rule, string Subject, string Margin, bool Fails);
 
 /// <summary>The page about all specs: verdict and worst margin of each domain.</summary>
 public static class IndexReport
@@ -49,6 +73,19 @@ public static class IndexReport
     public static string Markdown(ImmutableArray<IndexEntry> entries, string ending)
     {
         ArgumentNullException.ThrowIfNull(ending);
+        return Templates.Render("index.md", Model(entries, ending, Markup.Markdown));
+    }
+
+    /// <summary>The page as HTML, with links to the reports in HTML.</summary>
+    public static string Html(ImmutableArray<IndexEntry> entries) => Page.Filled(
+        "Conformance of all specs",
+        OutcomeClass.Of(Worst(entries)),
+        "All specs",
+        Templates.Render("index.html", Model(entries, ".html", Markup.Html("", "", static _ => true))),
+        hasScript: false);
+
+    private static ScriptObject Model(ImmutableArray<IndexEntry> entries, string ending, Markup markup)
+    {
         List<string> domains = [];
         foreach (var entry in entries)
         {
@@ -61,53 +98,57 @@ public static class IndexReport
 
         var rows = new ScriptArray();
         foreach (var entry in entries)
-            rows.Add(Row(entry, domains, ending));
+            rows.Add(Row(entry, domains, ending, markup));
 
         var heads = new ScriptArray();
         foreach (var domain in domains)
-            heads.Add(MarkdownText.Escape(domain));
+            heads.Add(markup.Escape(domain));
 
         using var totals = new StringWriter();
         Total(entries).Write(totals);
-        return Templates.Render("index.md", new()
+        return new()
         {
             ["heads"] = heads,
             ["rows"] = rows,
-            ["totals"] = MarkdownText.Escape(totals.ToString()),
-            ["weakened"] = string.Join(", ", entries.SelectMany(e => e.Summary?.Weakened ?? []).Distinct().Select(MarkdownText.Code)),
+            ["totals"] = markup.Escape(totals.ToString()),
+            ["weakened"] = string.Join(", ", entries.SelectMany(e => e.Summary?.Weakened ?? []).Distinct().Select(markup.Code)),
             ["days"] = string.Join(", ", entries.Select(e => e.Summary?.AsOf).Where(d => d is not null).Distinct().Order()
                 .Select(d => d!.Value.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))),
-        });
+        };
     }
 
-    /// <summary>The page as HTML, with links to the reports in HTML.</summary>
-    public static string Html(ImmutableArray<IndexEntry> entries) =>
-        Page.Of("Conformance of all specs", OutcomeClass.Of(Worst(entries)), "All specs", Markdown(entries, ".html"));
-
-    private static ScriptObject Row(IndexEntry entry, List<string> domains, string ending)
+    private static ScriptObject Row(IndexEntry entry, List<string> domains, string ending, Markup markup)
     {
         var cells = new ScriptArray();
         foreach (var domain in domains)
             cells.Add(Cell(entry.Summary, domain));
-        var title = entry.Summary is { } summary
-            ? MarkdownText.Escape($"{summary.Identity.Family} {summary.Identity.Variant}")
-            : MarkdownText.Escape(entry.SpecFile);
+        var summary = entry.Summary;
+        var title = markup.Escape(summary is null ? entry.SpecFile : $"{summary.Identity.Family} {summary.Identity.Variant}");
+        var counts = summary?.Coverage.Overall;
+        var errors = summary?.Coverage.Domains.Sum(static d => d.FailingErrors) ?? 0;
         return new()
         {
-            ["variant"] = (entry.Name.Length == 0 ? title : $"[{title}]({Address(entry.Name + ending)})") + Numbers(entry.Summary?.Identity),
-            ["revision"] = MarkdownText.Escape(entry.Summary?.Identity.Revision ?? ""),
-            ["verdict"] = entry.Summary is { Verdict: { } verdict }
+            ["variant"] = entry.Name.Length == 0 ? title : markup.LinkTo(title, Address(entry.Name + ending)),
+            ["numbers"] = summary is null ? "" : markup.Escape(Labels.NumbersOf(summary.Identity.Drawing, "", summary.Identity.PartNumber)),
+            ["revision"] = markup.Escape(summary?.Identity.Revision ?? ""),
+            ["verdict"] = summary is { Verdict: { } verdict }
                 ? $"{Labels.Symbol(verdict)} {Labels.Of(verdict)}{Besides(verdict.KnownFindings, "known")}{Besides(verdict.WeakenedRules, verdict.WeakenedRules == 1 ? "rule weakened" : "rules weakened")}"
                 : "? could not be judged",
-            ["evaluated"] = entry.Summary is { Coverage.Overall: { } counts }
-                ? $"{Phrase.Whole(counts.Evaluated)} of {Phrase.Whole(counts.Applicable)}"
-                : "–",
-            ["not_stated"] = MarkdownText.Escape(string.Join(", ", entry.Summary?.Verdict.NotStated ?? [])),
+            ["css"] = OutcomeClass.Of(summary is null ? OutcomeWord.NotEvaluated : Labels.Alike(summary.Verdict)),
+            ["worst"] = summary?.Tightest is { } tightest ? $"{Labels.Symbol(tightest.Fails ? OutcomeWord.Fails : OutcomeWord.Conforms)} {tightest.Margin}" : "–",
+            ["worst_at"] = summary?.Tightest is { } worst ? $"{markup.Code(worst.Rule)} on {markup.Code(worst.Subject)}" : "",
+            ["errors"] = counts is null ? "–" : Phrase.Whole(errors),
+            ["remarks"] = counts is null ? "–" : Phrase.Whole(counts.Fails - errors),
+            ["under_concession"] = counts is null ? "–" : Phrase.Whole(counts.UnderConcession),
+            ["not_evaluated"] = counts is null ? "–" : Phrase.Whole(counts.NotEvaluated),
+            ["evaluated"] = counts is null ? "–" : $"{Phrase.Whole(counts.Evaluated)} of {Phrase.Whole(counts.Applicable)}",
+            ["not_stated"] = markup.Escape(string.Join(", ", summary?.Verdict.NotStated ?? [])),
             ["cells"] = cells,
         };
     }
 
-    private static string Cell(IndexSummary? summary, string name)
+    /// <summary>Sign and worst margin of a part of a report, over the rules of severity error, with its style class.</summary>
+    private static ScriptObject Cell(IndexSummary? summary, string name)
     {
         foreach (var domain in summary?.Coverage.Domains ?? [])
         {
@@ -121,18 +162,15 @@ public static class IndexReport
                 { Counts.Evaluated: 0 } => OutcomeWord.NotApplicable,
                 _ => OutcomeWord.Conforms,
             };
-            var remarks = domain.Counts.Fails - domain.FailingErrors;
 
             // A text or a truth value fails without a margin.
-            return $"{Labels.Symbol(outcome)} {(domain.WorstErrorMargin is { } worst && (worst < 0 || domain.FailingErrors == 0) ? Figures.Margin(worst, domain.WorstErrorAbsoluteMargin) : Labels.Of(outcome))}"
-                + Besides(remarks, remarks == 1 ? "remark" : "remarks") + Besides(domain.Counts.NotEvaluated, "open");
+            var margin = domain.WorstErrorMargin is { } worst && (worst < 0 || domain.FailingErrors == 0) ? Figures.Margin(worst, domain.WorstErrorAbsoluteMargin)
+                : Labels.Of(outcome);
+            return new() { ["css"] = OutcomeClass.Of(outcome), ["text"] = $"{Labels.Symbol(outcome)} {margin}" };
         }
 
-        return "–";
+        return new() { ["css"] = "aside", ["text"] = "–" };
     }
-
-    private static string Numbers(IdentityRecord? identity) =>
-        identity is not null && Labels.NumbersOf(identity.Drawing, "", identity.PartNumber) is { Length: > 0 } numbers ? $", {MarkdownText.Escape(numbers)}" : "";
 
     private static string Besides(int count, string what) => count > 0 ? $", {Phrase.Whole(count)} {what}" : "";
 

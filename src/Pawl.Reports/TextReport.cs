@@ -19,21 +19,27 @@ public enum TextLevel
 /// <summary>Text for people and for editors that read <c>file:line:column: severity rule: message</c>.</summary>
 /// <param name="level">How much it says.</param>
 /// <param name="colour">Whether to colour it with escape sequences.</param>
-public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour = false)
+/// <param name="width">Cells of the terminal that shows it, to break lines at; null where a program reads it: each finding has its line then.</param>
+public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour = false, int? width = null)
 {
+    /// <summary>Cells from the start of a label to its text: <c>why:  </c>, <c>mend: </c>.</summary>
+    private const int Label = 6;
+
     private readonly Paint _paint = new(colour);
 
-    /// <summary>One spec: findings first, the worst before all but what follows under its cause; a summary line last.</summary>
+    /// <summary>One spec: the verdict first, then the findings, the worst before all but what follows under its cause.</summary>
     public void Write(ConformanceRecord record, TextWriter to)
     {
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(to);
-        var lines = new Lines(to);
+        var lines = new Lines(to, width);
+        lines.Write(Summary(record));
         if (level != TextLevel.Quiet)
         {
             var rules = record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
-            foreach (var failure in FailureList.Of(record))
-                Write(failure, rules, lines);
+            HashSet<string> told = new(StringComparer.Ordinal);
+            foreach (var failure in width is null ? FailureList.Of(record) : SameWords(FailureList.Of(record)))
+                Write(failure, rules, told, lines);
             Concessions(record, lines);
             Waiting(record, lines);
         }
@@ -58,11 +64,33 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
                     + $"{Safe(Figures.Of(assumption.Value))}, {Safe(assumption.Basis)}");
             }
         }
-
-        lines.Write(Summary(record));
     }
 
-    private void Write(Failure failure, Dictionary<string, RuleRecord> rules, Lines lines)
+    /// <summary>Causes of one rule with the same words as one entry; what has consequences stays by itself, above them.</summary>
+    private static List<Failure> SameWords(List<Failure> failures)
+    {
+        List<Failure> merged = [];
+        Dictionary<(string, string, bool?), int> places = [];
+        for (var i = 0; i < failures.Count; i++)
+        {
+            var failure = failures[i];
+            var isAlone = !failure.IsConsequence && (i + 1 == failures.Count || !failures[i + 1].IsConsequence);
+            var key = (failure.Worst.Rule, FindingText.Measured(failure.Worst), failure.Worst.Known?.Holds);
+            if (isAlone && places.TryGetValue(key, out var at))
+            {
+                merged[at] = merged[at] with { Others = [.. merged[at].Others, failure.Worst, .. failure.Others] };
+                continue;
+            }
+
+            if (isAlone)
+                places.Add(key, merged.Count);
+            merged.Add(failure);
+        }
+
+        return merged;
+    }
+
+    private void Write(Failure failure, Dictionary<string, RuleRecord> rules, HashSet<string> told, Lines lines)
     {
         var (finding, indent, also) = (failure.Worst, failure.IsConsequence ? "  " : "", failure.Also(Safe));
         var severity = Labels.SeverityOf(finding);
@@ -76,7 +104,7 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
         };
         lines.Write($"{indent}{Place(finding)} {painted} {Head(finding)}: {FindingText.Measured(finding)}");
         if (also.Length > 0)
-            lines.Write($"{indent}  {also}");
+            lines.Write($"{indent}  {also}", Label);
         if (baseline.Length > 0)
             lines.Write($"{indent}  {baseline}, {Safe(finding.Known!.Place.ToString())}");
         foreach (var reason in finding.Reasons)
@@ -89,8 +117,14 @@ public sealed class TextReport(TextLevel level = TextLevel.Normal, bool colour =
             return;
         if (!rules.TryGetValue(finding.Rule, out var rule))
             return;
-        lines.Write($"{indent}  {_paint.Dim("why:")} {Safe(rule.Why)}");
-        lines.Write($"{indent}  {_paint.Dim("mend:")} {Safe(rule.Mend)}");
+
+        // The same advice again is noise.
+        if (told.Add(rule.Id))
+        {
+            lines.Write($"{indent}  {_paint.Dim("why:")}  {Safe(rule.Why)}", Label);
+            lines.Write($"{indent}  {_paint.Dim("mend:")} {Safe(rule.Mend)}", Label);
+        }
+
         if (finding.Suggestion is { } suggestion)
             lines.Write($"{indent}  {_paint.Dim("would do:")} {Safe(suggestion)}");
     }

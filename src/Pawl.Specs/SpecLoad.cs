@@ -16,6 +16,9 @@ public sealed record SpecLoad
     /// <summary>The file with everything it extends laid beneath it; null when a part could not be read.</summary>
     public YamlNode? Merged { get; init; }
 
+    /// <summary>What the catalogues of the project declare.</summary>
+    public Catalogue Catalogue { get; init; } = Catalogue.Empty;
+
     /// <summary>Every complaint, in the order of file, line and column.</summary>
     public ImmutableArray<Diagnostic> Diagnostics { get; init; } = [];
 

@@ -80,9 +80,21 @@ public sealed class SpecLoader
         return Load(ParsedFile.Of(displayPath, content), new(full, displayPath));
     }
 
-    private SpecLoad Load(ParsedFile file, SourcePath source)
+    /// <summary>Reads a spec whose values are to be tried: each trial reads the tree again, not the file.</summary>
+    /// <param name="path">Absolute, or from the project root.</param>
+    public SpecTemplate Template(string path)
     {
+        ArgumentNullException.ThrowIfNull(path);
+        if (_root.Find(path, out _) is not { } source || _files.Read(source) is not { Unreadable: null } file)
+            return new(Load(path), static (_, load) => load);
         var merged = _inheritance.Merge(file, source);
+        return new(Load(file, source, merged), (tree, _) => Load(file, source, merged with { Tree = tree }));
+    }
+
+    private SpecLoad Load(ParsedFile file, SourcePath source) => Load(file, source, _inheritance.Merge(file, source));
+
+    private SpecLoad Load(ParsedFile file, SourcePath source, Merged merged)
+    {
         var catalogues = _catalogues.Value;
         List<Diagnostic> diagnostics = [.. merged.Diagnostics, .. catalogues.Diagnostics];
         var filesRead = Ordered([.. merged.FilesRead, .. catalogues.FilesRead]);
@@ -108,6 +120,7 @@ public sealed class SpecLoader
             Diagnostics = InFileOrder(diagnostics),
             IsBase = isBase,
             Extends = merged.Extends,
+            Catalogue = catalogues.Catalogue,
             FilesRead = filesRead,
         };
     }

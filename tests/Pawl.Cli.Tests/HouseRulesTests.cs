@@ -1,5 +1,5 @@
-using System.Text.Json;
 using Pawl.Cli.Checking;
+using Pawl.Reports.Records;
 
 namespace Pawl.Cli.Tests;
 
@@ -80,20 +80,17 @@ public sealed class HouseRulesTests : IDisposable
     {
         _place.With("house/house.yaml", Weak);
 
-        using var record = JsonDocument.Parse(Check("--format", "json").Out);
+        var record = ConformanceRecord.Read(Check("--format", "json").Out);
 
-        Assert.Equal(2, record.RootElement.GetProperty("verdict").GetProperty("weakened_rules").GetInt32());
+        Assert.Equal(2, record.Verdict.WeakenedRules);
         Assert.Equal(
             [
                 "train/ratio-agrees severity weakened error warning house 10",
                 "mesh/contact-ratio limit weakened at least 1.2 at least 1.1 house 5",
                 "mesh/hunting severity tightened note error house 15",
             ],
-            record.RootElement.GetProperty("deviations").EnumerateArray().Select(d => string.Join(
-                ' ', ((string[])["rule", "what", "effect", "shipped", "house", "pack"]).Select(key => d.GetProperty(key).GetString())
-                    .Append($"{d.GetProperty("place").GetProperty("line").GetInt32()}"))));
-        var first = record.RootElement.GetProperty("deviations")[1];
-        Assert.Equal(("Ten boats run quietly with it.", "A. Designer"), (first.GetProperty("reason").GetString(), first.GetProperty("approved_by").GetString()));
+            record.Deviations.Select(static d => $"{d.Rule} {d.What} {d.Effect.ToString().ToLowerInvariant()} {d.Shipped} {d.House} {d.Pack} {d.Place.Line}"));
+        Assert.Equal(("Ten boats run quietly with it.", "A. Designer"), (record.Deviations[1].Reason, record.Deviations[1].ApprovedBy));
     }
 
     [Fact]
@@ -133,8 +130,9 @@ public sealed class HouseRulesTests : IDisposable
 
         Assert.DoesNotContain("weakened", ran.Out + ran.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("weakened by", File.ReadAllText(_place.PathOf("out/r1.md")) + File.ReadAllText(_place.PathOf("out/index.md")), StringComparison.Ordinal);
-        Assert.Contains("\"deviations\": []", File.ReadAllText(_place.PathOf("out/r1.json")), StringComparison.Ordinal);
-        Assert.Contains("\"weakened_rules\": 0", File.ReadAllText(_place.PathOf("out/r1.json")), StringComparison.Ordinal);
+        var record = ConformanceRecord.Read(File.ReadAllText(_place.PathOf("out/r1.json")));
+        Assert.Empty(record.Deviations);
+        Assert.Equal(0, record.Verdict.WeakenedRules);
     }
 
     [Fact]
@@ -146,8 +144,9 @@ public sealed class HouseRulesTests : IDisposable
         var ran = Check("--format", "json");
 
         Assert.DoesNotContain("weakened by house rules", ran.Out, StringComparison.Ordinal);
-        Assert.Contains("\"weakened_rules\": 0", ran.Out, StringComparison.Ordinal);
-        Assert.Contains("\"effect\": \"tightened\"", ran.Out, StringComparison.Ordinal);
+        var record = ConformanceRecord.Read(ran.Out);
+        Assert.Equal(0, record.Verdict.WeakenedRules);
+        Assert.Contains(record.Deviations, static d => !d.IsWeakening);
     }
 
     private const string Idle =

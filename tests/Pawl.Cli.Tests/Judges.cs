@@ -30,6 +30,10 @@ internal static class Judges
     /// <summary>A workflow or an action, by the published schemas of both.</summary>
     public static Task<(int Code, string Said)> Workflow(string file) => Run("node", [PathOf("@action-validator/cli", "cli.mjs"), file]);
 
+    /// <summary>Pages, by a validator of HTML.</summary>
+    public static Task<(int Code, string Said)> Html(params string[] pages) =>
+        Run("node", [PathOf("html-validate", "bin/html-validate.mjs"), "--config", Path.Combine(Folder, "html-validate.json"), "--formatter", "text", .. pages]);
+
     public static async Task<(int Code, string Said)> Run(string program, string[] arguments, string? folder = null)
     {
         using var process = Process.Start(new ProcessStartInfo(program, arguments)

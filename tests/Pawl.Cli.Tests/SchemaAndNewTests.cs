@@ -94,7 +94,8 @@ public sealed class SchemaAndNewTests
         var markdown = File.ReadAllText(place.PathOf("out/r450.md"));
         Assert.Contains("| Drawing | D-450 |", markdown, StringComparison.Ordinal);
         Assert.Contains("| `gears.sun` | D-451 | B | &lt;10-451&gt; |", markdown, StringComparison.Ordinal);
-        Assert.Contains("D-451", File.ReadAllText(place.PathOf("out/r450.html")), StringComparison.Ordinal);
+        Assert.Contains("D-450", File.ReadAllText(place.PathOf("out/r450.html")), StringComparison.Ordinal);
+        Assert.Contains("D-451", File.ReadAllText(place.PathOf("out/r450.derivations.html")), StringComparison.Ordinal);
         using var record = System.Text.Json.JsonDocument.Parse(File.ReadAllText(place.PathOf("out/r450.json")));
         Assert.Equal("10-450", record.RootElement.GetProperty("identity").GetProperty("part_number").GetString());
         Assert.Equal("<10-451>", record.RootElement.GetProperty("parts")[0].GetProperty("part_number").GetString());

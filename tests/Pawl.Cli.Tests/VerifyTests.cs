@@ -211,10 +211,10 @@ public sealed class VerifyTests
         Assert.Equal(2, ran.Code);
         Assert.Contains("It was made by version 0.0.9 of the tool", ran.Error, StringComparison.Ordinal);
 
-        Alter(place, record => record["format"] = 2);
+        Alter(place, record => record["format"] = 3);
         ran = place.Run("verify", Kept);
         Assert.Equal(2, ran.Code);
-        Assert.Contains("format 2", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("format 3", ran.Error, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -242,8 +242,8 @@ public sealed class VerifyTests
     {
         using var place = Recorded();
         var text = File.ReadAllText(place.PathOf(Kept));
-        var at = text.IndexOf("\"nominal\": ", StringComparison.Ordinal) + 11;
-        File.WriteAllText(place.PathOf(Kept), $"{text[..at]}1e999{text[text.IndexOfAny([',', '\n'], at)..]}");
+        var at = text.IndexOf("\"margin\":", StringComparison.Ordinal) + 9;
+        File.WriteAllText(place.PathOf(Kept), $"{text[..at]}1e999{text[text.IndexOfAny([',', '}'], at)..]}");
 
         var ran = place.Run("verify", Kept);
 
@@ -255,7 +255,7 @@ public sealed class VerifyTests
     [InlineData("not json")]
     [InlineData("{}")]
     [InlineData("[]")]
-    [InlineData("{\"format\": 1}")]
+    [InlineData("{\"format\": 2}")]
     [InlineData("")]
     public void What_is_no_record_is_not_judged(string text)
     {

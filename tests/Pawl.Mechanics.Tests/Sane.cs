@@ -36,6 +36,10 @@ internal static class Sane
     private static object? Whole(Type type) =>
         type == typeof(InvoluteSpline) ? new InvoluteSpline(default, 20, 2, Math.PI / 6, SplineRoot.Fillet)
         : type == typeof(RatedTooth) ? new RatedTooth(20, 2, 0.349066, 0, 0, 44)
+        : type == typeof(ToothOutline) ? ToothOutline.Of(new()
+        {
+            Teeth = 20, NormalModule = 2, NormalPressureAngle = 0.349066, ProfileShift = 0, TipDiameter = 44, RootDiameter = 35, RootRadiusFactor = 0.38,
+        })
         : type == typeof(RackTool) ? new RackTool(1.25, 0.38)
         : type == typeof(PinionCutter) ? new PinionCutter(25, 55, 0.4, 0)
         : type == typeof(LoadBin) ? new LoadBin(1000, 100, 0.5)

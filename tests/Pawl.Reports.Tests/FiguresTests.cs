@@ -31,7 +31,7 @@ public sealed class FiguresTests
     [InlineData(0, "on the limit")]
     [InlineData(-0.2, "−20 %")]
     [InlineData(0.1234, "+12 %")]
-    [InlineData(12.34, "+1234 %")]
+    [InlineData(12.34, "+12 times the limit")]
     [InlineData(-0.00013, "−0.013 %")]
     public void A_margin_is_a_signed_percentage(double margin, string text) => Assert.Equal(text, Figures.Margin(margin));
 

@@ -61,8 +61,8 @@ public sealed class RecordTests
         var plain = RecordBuilder.Build(judgement, tool);
         var traced = RecordBuilder.Build(judgement, tool with { Revision = "4b825dc642cb6eb9a060e54bf8d69288fbee4904" });
 
-        Assert.DoesNotContain("\"revision\": \"4b825dc", plain.ToJson(), StringComparison.Ordinal);
-        Assert.Contains("\"revision\": \"4b825dc642cb6eb9a060e54bf8d69288fbee4904\"", traced.ToJson(), StringComparison.Ordinal);
+        Assert.DoesNotContain("\"revision\":\"4b825dc", plain.ToJson(), StringComparison.Ordinal);
+        Assert.Contains("\"revision\":\"4b825dc642cb6eb9a060e54bf8d69288fbee4904\"", traced.ToJson(), StringComparison.Ordinal);
         Assert.NotEqual(plain.Id, traced.Id);
         Assert.Contains("| Tool | pawl 1.2.3 (revision 4b825dc642cb6eb9a060e54bf8d69288fbee4904) |", Markdown.MarkdownReport.Render(traced), StringComparison.Ordinal);
         Assert.Contains("| Tool | pawl 1.2.3 |", Markdown.MarkdownReport.Render(plain), StringComparison.Ordinal);
@@ -86,8 +86,8 @@ public sealed class RecordTests
     [InlineData("", "no conformance record")]
     [InlineData("[]", "states no format")]
     [InlineData("{}", "states no format")]
-    [InlineData("{\"format\": 2}", "has format 2; this build reads 1")]
-    [InlineData("{\"format\": 1}", "no conformance record")]
+    [InlineData("{\"format\": 1}", "has format 1; this build reads 2")]
+    [InlineData("{\"format\": 2}", "no conformance record")]
     [InlineData("{\"format\": 1e99}", "states no format")]
     public void What_is_no_record_is_refused_with_the_reason(string json, string reason)
     {
@@ -128,9 +128,9 @@ public sealed class RecordTests
     }
 
     [Theory]
-    [InlineData("\"outcome\": \"fails\"", "\"outcome\": \"passes\"")]
-    [InlineData("\"margin\": -", "\"margin\": \"a lot\", \"x\": -")]
-    [InlineData("\"verdict\": {", "\"judgement\": {")]
+    [InlineData("\"outcome\":\"fails\"", "\"outcome\":\"passes\"")]
+    [InlineData("\"margin\":-", "\"margin\":\"a lot\",\"x\":-")]
+    [InlineData("\"verdict\":{", "\"judgement\":{")]
     public async Task The_schema_refuses_what_is_no_record(string right, string wrong)
     {
         var schema = await JsonSchema.FromJsonAsync(RecordSchema.Files[0].Generate(), TestContext.Current.CancellationToken);

@@ -68,6 +68,11 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
         .By("θ_k = round(k·D/N) · 360°/D", Closed)
         .From(SpacingDivisor, Count, static (divisor, count) => Angles(new MinMeshAngle((long)divisor).NearestToEqual((int)count)));
 
+    public static readonly RowDefinition<PlanetGroupSpec, string> Positions = Text("positions", "Positions of the planets, from the first")
+        .By("θ_k − θ_1", "closed form")
+        .When(EquallySpaced, static equal => !equal)
+        .Solved([], static (spec, _) => Angles([.. spec.Positions.Select(each => each.Value.Coherent - spec.Positions[0].Value.Coherent)]));
+
     public static readonly NumberDefinition<PlanetGroupSpec> MisfitAngle =
         Number("misfit_angle", "Δθ", "Maximum angle of a planet beside a place where it goes in", Units.Degree)
         .By("distance of θ_k from the nearest multiple of θ₀", Closed).Scaled(1e-3)
@@ -271,8 +276,10 @@ public sealed class PlanetSetQuantities : Section<PlanetGroupSpec>
                 : Arranged(subject);
     }
 
-    private static string Angles(PlanetPositions positions) => string.Join(
-        ", ", positions.Angles.Select(static angle => Formatting.Significant(angle * 180 / Math.PI, 7) + "°"));
+    private static string Angles(PlanetPositions positions) => Angles(positions.Angles);
+
+    private static string Angles(IEnumerable<double> angles) => string.Join(
+        ", ", angles.Select(static angle => Formatting.Significant(angle * 180 / Math.PI, 7) + "°"));
 
     private static string Phases(PlanetGroupSpec spec, PlanetLayout layout) => string.Join("; ", layout.Central.Select(mesh =>
     {

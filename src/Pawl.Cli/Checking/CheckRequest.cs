@@ -35,6 +35,9 @@ internal sealed record CheckRequest
 
     public bool NoReports { get; init; }
 
+    /// <summary>Whether sheets of every role are written beside the reports.</summary>
+    public bool Sheets { get; init; }
+
     public string? Color { get; init; }
 
     public bool StrictSchema { get; init; }

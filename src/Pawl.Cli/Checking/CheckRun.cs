@@ -64,6 +64,8 @@ internal sealed class CheckRun : IDisposable
         var isBad = project.Diagnostics.Any(d => d.Severity == Severity.Error);
         if (request.Prune && settings.Baseline.Value is null && !isBad)
             return Usage.Report(context, command, "--prune makes a baseline smaller, but none is in force.", "Give --baseline FILE.");
+        if (request.Sheets && !isBad && (settings.ReportPlace.Value is null || settings.ReportIsFile))
+            return Usage.Report(context, command, "--sheets are files beside the reports.", "Give --output DIR.");
         if (request.ShowConfig && !isBad)
         {
             SettingsWriter.Write(context.Out, settings);

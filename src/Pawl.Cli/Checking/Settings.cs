@@ -71,6 +71,12 @@ internal sealed record Settings
 
     public required Setting<bool> Color { get; init; }
 
+    /// <summary>Cells of the terminal that shows the text; null where standard output is none.</summary>
+    public int? Width { get; init; }
+
+    /// <summary>Whether sheets of every role are written beside the reports.</summary>
+    public bool Sheets { get; init; }
+
     public required bool Quiet { get; init; }
 
     public required bool Verbose { get; init; }

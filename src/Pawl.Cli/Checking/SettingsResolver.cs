@@ -63,6 +63,8 @@ internal static class SettingsResolver
             ReportIsFile = isFile,
             ReportFormats = formats,
             Color = Color(request.Color, context),
+            Width = context.OutIsTerminal ? context.Width : null,
+            Sheets = request.Sheets,
             Quiet = request.Quiet,
             Verbose = request.Verbose,
             StrictSchema = request.StrictSchema,

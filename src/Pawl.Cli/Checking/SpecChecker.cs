@@ -6,6 +6,7 @@ using Pawl.Reports.Markdown;
 using Pawl.Reports.Output;
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
+using Pawl.Reports.Sheets;
 using Pawl.Rules;
 using Pawl.Specs;
 using Pawl.Specs.Text;
@@ -49,8 +50,8 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
         {
             State = SpecState.Judged,
             Record = record,
-            Rendered = Render(record, settings.Out.Value, settings.Color.Value),
-            ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Render(record, settings.ReportFormats.Value[0], color: false) : null,
+            Rendered = Render(record, settings.Out.Value, settings.Level, settings.Color.Value, settings.Width),
+            ForFile = settings is { ReportIsFile: true, ReportPlace.Value: not null } ? Render(record, settings.ReportFormats.Value[0], settings.Level, color: false, width: null) : null,
             Fails = Fails(judgement, record.Verdict.Word),
             Margins = Margins(judgement),
         };
@@ -90,19 +91,19 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
             .ToImmutableDictionary(static finding => new FindingName(finding.Rule.Id, finding.Subject.Path), static finding => finding.Margin);
 
     /// <summary>The text of one spec; null in a format that is of the whole run.</summary>
-    private string? Render(ConformanceRecord record, Format format, bool color) => format switch
+    private static string? Render(ConformanceRecord record, Format format, TextLevel level, bool color, int? width) => format switch
     {
         _ when Formats.IsOfRun(format) => null,
         Format.Json => LogText.Json(record.ToJson()),
         Format.Html => LogText.Markup(HtmlReport.Render(record)),
         Format.Markdown => LogText.Lines(MarkdownReport.Render(record)),
-        _ => Text(record, settings.Level, color),
+        _ => Text(record, level, color, width),
     };
 
-    private static string Text(ConformanceRecord record, TextLevel level, bool color)
+    private static string Text(ConformanceRecord record, TextLevel level, bool color, int? width)
     {
         using var text = new StringWriter { NewLine = "\n" };
-        new TextReport(level, color).Write(record, text);
+        new TextReport(level, color, width).Write(record, text);
         return text.ToString();
     }
 
@@ -113,7 +114,13 @@ internal sealed class SpecChecker(Workbench bench, Settings settings, RuleSet ru
 
         var files = ReportFiles.Of(record, name, Formats.FilesOf(settings.ReportFormats.Value));
         if (settings.ReportFormats.Value.Contains(Format.Text))
-            files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false)));
+            files = files.Add(new(name + ".txt", Text(record, TextLevel.Verbose, color: false, width: null)));
+        if (settings.Sheets)
+        {
+            var formats = Formats.FilesOf(settings.ReportFormats.Value) & (ReportFormats.Markdown | ReportFormats.Html);
+            files = files.AddRange(RoleSheet.Files(record, name, formats == ReportFormats.None ? ReportFormats.Html : formats, [.. Enum.GetValues<SheetRole>()]));
+        }
+
         Written(ReportWriter.Write(folder, files));
     }
 

@@ -40,6 +40,7 @@ internal static class CheckCommand
         var quiet = Flag("--quiet", "Only the verdict of each spec, the last line, and what kept a spec from being judged.", "-q");
         var verbose = Flag("--verbose", "Every rule put to every subject, not only what needs attention.", "-v");
         var noReports = Flag("--no-reports", "Write no reports, whatever pawl.yaml asks for.");
+        var sheets = Flag("--sheets", "Write the sheets of every role beside the reports: assembly, inspection, part by part, audit.");
         var color = Text("--color", "WHEN", "auto, always or never. auto: colours on a terminal unless NO_COLOR is set.");
         color.AcceptOnlyFromAmong("auto", "always", "never");
         var strictSchema = Flag("--strict-schema", "Put specs before the JSON Schema too, a second judge beside the reader; slower.");
@@ -47,7 +48,7 @@ internal static class CheckCommand
 
         var command = new Command("check", "Judge specs: print findings, write records and reports.")
         {
-            paths, format, output, failOn, requireComplete, allowIncomplete, asOf, rules, root, baseline, prune, stdinPath, quiet, verbose, noReports, color, strictSchema, showConfig,
+            paths, format, output, failOn, requireComplete, allowIncomplete, asOf, rules, root, baseline, prune, stdinPath, quiet, verbose, noReports, sheets, color, strictSchema, showConfig,
         };
         if (context is null)
             return command;
@@ -69,6 +70,7 @@ internal static class CheckCommand
             Quiet = parsed.GetValue(quiet),
             Verbose = parsed.GetValue(verbose),
             NoReports = parsed.GetValue(noReports),
+            Sheets = parsed.GetValue(sheets),
             Color = parsed.GetValue(color),
             StrictSchema = parsed.GetValue(strictSchema),
             ShowConfig = parsed.GetValue(showConfig),

@@ -12,12 +12,16 @@ internal static class CommandTree
         var root = new RootCommand("Judges YAML specifications of planetary speed reducers by rules that are data, and reports.")
         {
             CheckCommand.Build(context),
+            LiveCommand.Build(context),
             CompareCommand.Build(context),
             BaselineCommand.Build(context),
             VerifyCommand.Build(context),
             VerifyCommand.BuildSign(context),
             ExplainCommand.Build(context),
+            SweepCommand.Build(context),
+            SolveCommand.Build(context),
             ORingCommand.Build(context),
+            SheetCommand.Build(context),
             SchemaCommand.Build(context),
             NewCommand.Build(context),
         };

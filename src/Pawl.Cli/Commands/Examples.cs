@@ -15,6 +15,11 @@ internal static class Examples
             ("pawl check --baseline baseline.yaml --prune", "known findings do not fail; forget what is mended"),
             ("pawl check --show-config", "what is in force, and where it was set"),
         ],
+        "live" =>
+        [
+            ("pawl live", "all specs that pawl.yaml names; open the address that it prints"),
+            ("pawl live specs/tarn-180/r180.yaml --port 9000", "one spec, on a port of your own"),
+        ],
         "compare" =>
         [
             ("pawl compare main .", "the working folder with main"),
@@ -28,6 +33,13 @@ internal static class Examples
         [
             ("pawl baseline --output baseline.yaml", "what fails today, of all specs of pawl.yaml"),
             ("pawl baseline specs/old -o old.yaml --overwrite", "of one folder, anew"),
+        ],
+        "sheet" =>
+        [
+            ("pawl sheet inspection specs/r400.yaml --output sheets", "for a page to print"),
+            ("pawl sheet part specs/r400.yaml --part gears.sun", "one part"),
+            ("pawl sheet assembly specs/r400.yaml --output out", "beside the reports"),
+            ("pawl check --sheets --output reports/out", "every sheet of every spec"),
         ],
         "verify" =>
         [
@@ -56,6 +68,20 @@ internal static class Examples
             ("pawl o-ring --plug '40 mm' --gland bore --elastomer NBR", "groove in the outer part"),
             ("pawl o-ring --gland face-inside --groove '60 mm H9'", "groove in a face"),
             ("pawl o-ring specs/tarn-120/r400.yaml housing_joint", "the gland of a spec"),
+        ],
+        "sweep" =>
+        [
+            ("pawl sweep a.yaml --vary duty.input.torque=50..250:5", "where each rule begins to fail"),
+            ("pawl sweep a.yaml --vary KEY=1,2,3 --vary OTHER=5..9:1", "two values"),
+            ("pawl sweep a.yaml --vary KEY=0..0.6 -f svg -o x.svg", "margins over the value, as a figure"),
+            ("pawl sweep a.yaml --vary KEY=50..250 -f csv -o x.csv", "for a spreadsheet"),
+        ],
+        "solve" =>
+        [
+            ("pawl solve a.yaml --for duty.input.torque", "the range in which all rules hold"),
+            ("pawl solve a.yaml --for fits.seat.shaft --classes", "the classes of ISO 286 that do"),
+            ("pawl solve a.yaml --for KEY --rule seal/gland-fill", "for one rule"),
+            ("pawl solve a.yaml --for duty.oil.lubricant", "which oils of the catalogue do"),
         ],
         "schema" =>
         [

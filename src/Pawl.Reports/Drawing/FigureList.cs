@@ -9,6 +9,10 @@ internal static class FigureList
     private static readonly ImmutableArray<Func<ConformanceRecord, IEnumerable<Figure>>> Kinds =
     [
         MarginBars.Of,
+        TrainSchematic.Of,
+        TrainView.Of,
+        PowerFlow.Of,
+        MeshCloseUp.Of,
         ORingSection.Of,
         JointDiagram.Of,
         BoltPattern.Of,

@@ -12,16 +12,22 @@ internal static class MarginBars
 
     private const double RowHeight = 34, Left = 8, Right = 84, Width = 360;
 
-    /// <summary>The checks of severity error with the least margins, the worst first. Those without a margin as a share are left out.</summary>
+    /// <summary>
+    /// The checks of severity error with the least margins, the worst first. Those without a margin as a share are left out, and those that
+    /// demand one value and have it: nothing can be in hand there.
+    /// </summary>
     public static ImmutableArray<FindingRecord> Tightest(ConformanceRecord record) =>
     [
         .. record.Findings
-            .Where(static f => f is { Margin: not null, AbsoluteMargin: null, Severity: SeverityWord.Error })
+            .Where(static f => f is { Margin: not null, AbsoluteMargin: null, Severity: SeverityWord.Error } && !IsExact(f))
             .OrderBy(static f => f.Margin)
             .ThenBy(static f => f.Rule, StringComparer.Ordinal)
             .ThenBy(static f => f.Subject, StringComparer.Ordinal)
             .Take(Most),
     ];
+
+    private static bool IsExact(FindingRecord finding) =>
+        finding is { Margin: 0, Outcome: OutcomeWord.Conforms, AtLeast.Value: var least, AtMost.Value: var most } && least == most;
 
     public static IEnumerable<Figure> Of(ConformanceRecord record)
     {

@@ -20,7 +20,7 @@ internal sealed class TableRenderer : HtmlObjectRenderer<Table>
         _number++;
         var caption = $"table-{Phrase.Whole(_number)}";
         renderer.EnsureLine();
-        renderer.Write($"<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-labelledby=\"{caption}\">\n<table>\n<caption id=\"{caption}\">");
+        renderer.Write($"<section class=\"scroll\" tabindex=\"0\" aria-labelledby=\"{caption}\">\n<table>\n<caption id=\"{caption}\">");
         renderer.Write($"Table {Phrase.Whole(_number)}");
         if (Heading(table) is { Inline: { } heading })
         {
@@ -44,7 +44,7 @@ internal sealed class TableRenderer : HtmlObjectRenderer<Table>
                 renderer.Write("</thead>\n");
         }
 
-        renderer.Write(inBody ? "</tbody>\n" : "").Write("</table>\n</div>\n");
+        renderer.Write(inBody ? "</tbody>\n" : "").Write("</table>\n</section>\n");
     }
 
     private static void Row(HtmlRenderer renderer, Table table, TableRow row)

@@ -18,6 +18,15 @@ internal sealed class Anchors
     /// <summary>The anchor of a quantity, <c>subject.quantity</c>.</summary>
     public string Quantity(string reference) => Of("quantity.", reference);
 
+    /// <summary>The anchor of what a rule demands, where its checks have the anchor of the rule.</summary>
+    public string Requirement(string id) => Of("requirement.", id);
+
+    /// <summary>The anchor of a subject.</summary>
+    public string Subject(string path) => Of("subject.", path);
+
+    /// <summary>The anchor of the checks of a part of the report.</summary>
+    public string Checks(string domain) => Of("checks.", domain);
+
     private string Of(string prefix, string name)
     {
         var key = prefix + name;

@@ -14,6 +14,9 @@ public static class MarkdownReport
         ArgumentNullException.ThrowIfNull(record);
         if (!record.IsWhole)
             throw new InvalidOperationException("A record of findings alone has no derivations to report.");
-        return Templates.Render("report.md", new ReportModel(record, figureFolder is null ? [] : FigureList.Of(record), figureFolder ?? "").Build());
+        var markup = Markup.Markdown;
+        var model = new ReportModel(
+            record, markup, figureFolder is null ? [] : FigureList.Of(record), f => $"![{markup.Escape(f.Title)}: {markup.Escape(f.Description)}]({figureFolder}/{f.Id}.svg)");
+        return Templates.Render("report.md", model.Build());
     }
 }

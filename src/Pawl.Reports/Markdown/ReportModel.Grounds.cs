@@ -1,7 +1,6 @@
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
 using Scriban.Runtime;
-using static Pawl.Reports.Markdown.MarkdownText;
 
 namespace Pawl.Reports.Markdown;
 

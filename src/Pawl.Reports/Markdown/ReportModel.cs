@@ -3,17 +3,41 @@ using Pawl.Reports.Drawing;
 using Pawl.Reports.Records;
 using Pawl.Reports.Rendering;
 using Scriban.Runtime;
-using static Pawl.Reports.Markdown.MarkdownText;
 
 namespace Pawl.Reports.Markdown;
 
-/// <summary>A record as the template wants it: texts in Markdown, numbers rounded, in the order of the report.</summary>
-internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArray<Figure> figures, string figureFolder)
+/// <summary>A record as the templates want it: texts in the markup of the report, numbers rounded, in the order of the report.</summary>
+/// <param name="record">The record.</param>
+/// <param name="markup">How texts and links are written down.</param>
+/// <param name="figures">The figures of the report.</param>
+/// <param name="show">A figure in the markup.</param>
+internal sealed partial class ReportModel(ConformanceRecord record, Markup markup, ImmutableArray<Figure> figures, Func<Figure, string> show)
 {
-    private readonly Anchors _anchors = new();
+    private readonly Anchors _anchors = AnchorsOf(record);
     private readonly Dictionary<string, RuleRecord> _rules = record.Rules.ToDictionary(r => r.Id, StringComparer.Ordinal);
     private readonly HashSet<string> _quantities =
         [.. record.Subjects.SelectMany(s => s.Quantities.Select(q => $"{s.Path}.{q.Name}"))];
+    private readonly HashSet<string> _checked = [.. record.Findings.Where(static f => f.Outcome != OutcomeWord.NotApplicable).Select(static f => f.Rule)];
+
+    /// <summary>The anchors in the order of the record, so that names which come out alike get the same ones in every page.</summary>
+    private static Anchors AnchorsOf(ConformanceRecord record)
+    {
+        var anchors = new Anchors();
+        foreach (var rule in record.Rules)
+        {
+            anchors.Rule(rule.Id);
+            anchors.Requirement(rule.Id);
+        }
+
+        foreach (var subject in record.Subjects)
+        {
+            anchors.Subject(subject.Path);
+            foreach (var quantity in subject.Quantities)
+                anchors.Quantity($"{subject.Path}.{quantity.Name}");
+        }
+
+        return anchors;
+    }
 
     public ScriptObject Build() => new()
     {
@@ -37,6 +61,13 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
         ["shipped_files"] = List(record.ShippedFiles, t => Row(("path", Code(t.Path)), ("sha256", Code(t.Sha256)))),
         ["tables"] = string.Join(", ", record.Tables.Select(Code)),
         ["failures"] = List(FailureList.Of(record), Failure),
+        ["failing"] = Failing(),
+        ["tightest"] = List(MarginBars.Tightest(record), Finding),
+        ["open"] = Open(),
+        ["checks"] = Checks(further: false),
+        ["further_checks"] = Checks(further: true),
+        ["not_stated"] = List(record.Verdict.NotStated, Code),
+        ["pages"] = Row(("main", markup.Main), ("derivations", markup.Derivations)),
         ["baseline"] = Baseline(),
         ["conceded"] = List(FindingOrder.WorstFirst(record.Findings, OutcomeWord.UnderConcession), Finding),
         ["waiting"] = List(record.Waiting, Wait),
@@ -64,7 +95,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
         ["cautions"] = List(record.Cautions, Escape),
     };
 
-    /// <summary>For each part of the report its figures, as images; the page puts the drawings in their place.</summary>
+    /// <summary>For each part of the report its figures; <c>parts</c>: those of all parts that have no heading of their own.</summary>
     private ScriptObject FigureLinks()
     {
         var sections = new ScriptObject();
@@ -72,9 +103,10 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
         {
             sections[section.ToString().ToLowerInvariant()] = List(
                 figures.Where(f => f.Section == section),
-                f => $"![{Escape(f.Title)}: {Escape(f.Description)}]({figureFolder}/{f.Id}.svg)");
+                show);
         }
 
+        sections["parts"] = List(figures.Where(static f => f.Section is not (FigureSection.Summary or FigureSection.Train or FigureSection.Meshes or FigureSection.Bearings)), show);
         return sections;
     }
 
@@ -87,7 +119,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
         ("part_number", Escape(record.Identity.PartNumber)),
         ("file", Code(record.Identity.File)));
 
-    private static ScriptObject Counts(CountsRecord counts, string domain, DomainRecord? worst) => new()
+    private ScriptObject Counts(CountsRecord counts, string domain, DomainRecord? worst) => new()
     {
         ["domain"] = Escape(domain),
         ["conforms"] = Phrase.Whole(counts.Conforms),
@@ -138,7 +170,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
         return model;
     }
 
-    private static ScriptObject Concession(ConcessionRecord concession) => Row(
+    private ScriptObject Concession(ConcessionRecord concession) => Row(
         ("reason", Escape(concession.Reason)),
         ("approved_by", Escape(concession.ApprovedBy)),
         ("expires", Day(concession.Expires)),
@@ -163,16 +195,25 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
             ? Link(Escape(value), _anchors.Quantity(quantity))
             : Escape(value);
 
-    private string RuleLink(string id) => _rules.ContainsKey(id) ? Link(Code(id), _anchors.Rule(id)) : Code(id);
+    private string RuleLink(string id) => _rules.ContainsKey(id) ? Link(Code(id), markup.HasChecks && !_checked.Contains(id) ? _anchors.Requirement(id) : _anchors.Rule(id)) : Code(id);
+
+    private string Escape(string text) => markup.Escape(text);
+
+    private string Code(string name) => markup.Code(name);
+
+    private string Link(string text, string anchor) => markup.Link(text, anchor);
 
     private string QuantityLink(string reference) =>
         _quantities.Contains(reference) ? Link(Code(reference), _anchors.Quantity(reference)) : Code(reference);
 
-    private ScriptObject Wait(WaitRecord wait) => Row(
-        ("reason", Escape(wait.Reason)),
-        ("checks", Phrase.Whole(wait.Checks)),
-        ("alone", Phrase.Whole(wait.Alone)),
-        ("rules", string.Join(", ", wait.Rules.Select(RuleLink))));
+    private ScriptObject Wait(WaitRecord wait) => new()
+    {
+        ["reason"] = Escape(wait.Reason),
+        ["checks"] = Phrase.Whole(wait.Checks),
+        ["alone"] = Phrase.Whole(wait.Alone),
+        ["rules"] = string.Join(", ", wait.Rules.Select(RuleLink)),
+        ["rule_count"] = wait.Rules.Length,
+    };
 
     private ScriptArray NotApplicable()
     {
@@ -232,7 +273,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
         };
     }
 
-    private static string TitleOf(string name, List<SubjectRecord> subjects)
+    private string TitleOf(string name, List<SubjectRecord> subjects)
     {
         foreach (var subject in subjects)
         {
@@ -281,7 +322,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
                 kinds.Add(new ScriptObject
                 {
                     ["title"] = Escape(kind.First().Title),
-                    ["tables"] = Sheet.Of([.. kind], _anchors),
+                    ["tables"] = Sheet.Of([.. kind], _anchors, markup),
                 });
             }
 
@@ -317,6 +358,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
     private ScriptObject Derivations(SubjectRecord subject) => new()
     {
         ["subject"] = Code(subject.Path),
+        ["anchor"] = _anchors.Subject(subject.Path),
         ["title"] = Escape(subject.Title),
         ["place"] = Code(subject.Place.ToString()),
         ["quantities"] = List(subject.Quantities, q => Derivation(subject, q)),
@@ -339,7 +381,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
             ("wide", quantity.Wide ? "The bounds take the inputs as independent: wide, never narrow." : ""));
     }
 
-    private static string Origin(QuantityRecord quantity) => quantity.Origin switch
+    private string Origin(QuantityRecord quantity) => quantity.Origin switch
     {
         OriginWord.Declared when quantity.Written is { } written && quantity.Place is { } place =>
             $"declared as “{Escape(written)}” at {Code(place.ToString())}"
@@ -349,7 +391,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
         _ => "",
     };
 
-    private static string Source(QuantityRecord quantity) => quantity switch
+    private string Source(QuantityRecord quantity) => quantity switch
     {
         { Origin: not OriginWord.Computed } or { Source: "" } => "",
         { Certainty: CertaintyWord.Memory or CertaintyWord.CommonPractice } =>
@@ -370,6 +412,7 @@ internal sealed partial class ReportModel(ConformanceRecord record, ImmutableArr
 
     private ScriptObject Rule(RuleRecord rule) => Row(
         ("anchor", _anchors.Rule(rule.Id)),
+        ("requirement", _anchors.Requirement(rule.Id)),
         ("id", Code(rule.Id)),
         ("title", Escape(rule.Title)),
         ("applies_to", Code(rule.AppliesTo)),

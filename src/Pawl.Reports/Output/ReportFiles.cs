@@ -11,6 +11,8 @@ public static class ReportFiles
     /// <summary>What the folder of a report's figures ends in.</summary>
     private const string FigureFolder = "-figures";
 
+    private const string DerivationsEnding = ReportNames.Derivations + ".html";
+
     /// <summary>The files of one record.</summary>
     /// <param name="record">The record.</param>
     /// <param name="name">Its name by <see cref="ReportNames.Of"/>.</param>
@@ -21,19 +23,20 @@ public static class ReportFiles
         var files = ImmutableArray.CreateBuilder<OutputFile>();
         if (formats.HasFlag(ReportFormats.Json))
             files.Add(new(name + ".json", record.ToJson()));
-        if ((formats & (ReportFormats.Markdown | ReportFormats.Html)) == 0)
-            return files.DrainToImmutable();
-
-        var folder = name[(name.LastIndexOf('/') + 1)..] + FigureFolder;
-        var markdown = MarkdownReport.Render(record, Uri.EscapeDataString(folder));
+        var last = name[(name.LastIndexOf('/') + 1)..];
         if (formats.HasFlag(ReportFormats.Markdown))
         {
-            files.Add(new(name + ".md", markdown));
+            files.Add(new(name + ".md", MarkdownReport.Render(record, Uri.EscapeDataString(last + FigureFolder))));
             files.AddRange(FigureList.Of(record).Select(f => new OutputFile($"{name}{FigureFolder}/{f.Id}.svg", f.File())));
         }
 
         if (formats.HasFlag(ReportFormats.Html))
-            files.Add(new(name + ".html", HtmlReport.Render(record, markdown)));
+        {
+            var (main, derivations) = HtmlReport.Render(record, Uri.EscapeDataString(last + ".html"), Uri.EscapeDataString(last + DerivationsEnding));
+            files.Add(new(name + ".html", main));
+            files.Add(new(name + DerivationsEnding, derivations));
+        }
+
         return files.DrainToImmutable();
     }
 

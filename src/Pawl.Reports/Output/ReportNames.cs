@@ -5,6 +5,9 @@ namespace Pawl.Reports.Output;
 /// <summary>Names of report files, made of the paths of the specs and of nothing that stands inside them.</summary>
 public static class ReportNames
 {
+    /// <summary>What is added to the name of a report for its page of derivations; no name ends in it.</summary>
+    public const string Derivations = ".derivations";
+
     private const string SpecsFolder = "specs";
 
     /// <summary>
@@ -50,6 +53,8 @@ public static class ReportNames
             return "spec";
 
         parts[^1] = WithoutEnding(parts[^1]);
+        if (parts[^1].EndsWith(Derivations, StringComparison.OrdinalIgnoreCase))
+            parts[^1] += "_";
         for (var i = 0; i < parts.Count; i++)
             parts[i] = Portable(parts[i]);
         return string.Join('/', parts);

@@ -8,7 +8,7 @@ namespace Pawl.Reports.Records;
 public sealed record ConformanceRecord
 {
     /// <summary>The version of the record's format that this build writes and reads.</summary>
-    public const int CurrentFormat = 1;
+    public const int CurrentFormat = 2;
 
     /// <summary>Whether all of the judgement is in it; a record of findings alone is printed, never archived.</summary>
     [JsonIgnore]
@@ -84,7 +84,7 @@ public sealed record ConformanceRecord
     /// <exception cref="FormatException">The text is no record that this build reads; the message says why.</exception>
     public static ConformanceRecord Read(string json) => RecordJson.Read(json);
 
-    /// <summary>The record as JSON: indented, line feeds, snake case, one order of keys.</summary>
+    /// <summary>The record as JSON: what repeats stands once, an entry a line, line feeds, snake case, one order of keys.</summary>
     public string ToJson() => RecordJson.Write(this);
 }
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using Pawl.Reports.Comparing;
+using Pawl.Reports.Records.Stored;
 using Pawl.Specs.Schema;
 
 namespace Pawl.Reports.Records;
@@ -14,11 +15,11 @@ public static class RecordSchema
     /// <summary>The schemas of this layer, as kept in the folder <c>schema</c>.</summary>
     public static ImmutableArray<SchemaFile> Files { get; } =
     [
-        new("record.schema.json", () => Generate(RecordJson.SerializerOptions, typeof(ConformanceRecord), "Pawl conformance record", "The judgement of one variant as one document.")),
-        new("comparison.schema.json", () => Generate(ComparisonJson.SerializerOptions, typeof(ComparisonRecord), "Pawl comparison", "What a change does to every check, as one document.")),
+        new("record.schema.json", () => Text(StoredSchema.Add(Generate(RecordJson.StoredOptions, typeof(StoredRecord), "Pawl conformance record", "The judgement of one variant as one document. What repeats stands once and is referred to by its number in a list, from 0.")))),
+        new("comparison.schema.json", () => Text(Generate(ComparisonJson.SerializerOptions, typeof(ComparisonRecord), "Pawl comparison", "What a change does to every check, as one document."))),
     ];
 
-    private static string Generate(JsonSerializerOptions options, Type type, string title, string description)
+    internal static JsonObject Generate(JsonSerializerOptions options, Type type, string title, string description)
     {
         var node = options.GetJsonSchemaAsNode(type, new()
         {
@@ -38,11 +39,15 @@ public static class RecordSchema
             schema[key] = value;
         }
 
-        return schema.ToJsonString(options) + "\n";
+        return schema;
     }
+
+    internal static string Text(JsonObject schema) => schema.ToJsonString(RecordJson.SerializerOptions) + "\n";
 
     private static JsonNode Describe(JsonSchemaExporterContext context, JsonNode schema)
     {
+        if (context.TypeInfo.Options == RecordJson.StoredOptions && StoredSchema.Of(context.TypeInfo.Type) is { } reference)
+            schema = reference;
         if (schema is not JsonObject members || context.PropertyInfo?.AttributeProvider is not { } property)
             return schema;
         if (property.GetCustomAttributes(typeof(DisplayAttribute), inherit: false) is not [DisplayAttribute display])

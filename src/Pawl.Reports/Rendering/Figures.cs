@@ -9,6 +9,7 @@ internal static class Figures
 {
     private const int Usual = 4;
     private const int Most = 12;
+    private const double MostPercent = 999;
 
     /// <summary>A value in a table or sentence: <c>0.12 mm (0.10…0.14)</c>, <c>yes</c>, a text, <c>not evaluated</c>.</summary>
     public static string Of(ValueRecord value) => Of(value, DigitsFor(value));
@@ -26,12 +27,16 @@ internal static class Figures
         return Join($"{low}…{high}", value.Unit);
     }
 
-    /// <summary>A margin: <c>−20 %</c>, <c>+12 %</c>, <c>on the limit</c>.</summary>
+    /// <summary>A margin: <c>−20 %</c>, <c>+12 %</c>, <c>on the limit</c>; beyond ten times the limit a multiple of it, <c>−423 times the limit</c>.</summary>
     public static string Margin(double margin)
     {
         if (margin == 0)
             return "on the limit";
         var percent = margin * 100;
+
+        // Hundreds of times the limit read as a percentage say nothing.
+        if (Math.Abs(percent) > MostPercent)
+            return $"{(margin > 0 ? "+" : "")}{Rounded(margin, Math.Clamp(Magnitude(margin) + 1, 2, 3))} times the limit";
         var digits = Math.Max(2, Magnitude(percent) + 1);
         return $"{(margin > 0 ? "+" : "")}{Rounded(percent, digits)} %";
     }

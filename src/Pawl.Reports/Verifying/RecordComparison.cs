@@ -23,8 +23,8 @@ public static class RecordComparison
     {
         ArgumentNullException.ThrowIfNull(was);
         ArgumentNullException.ThrowIfNull(now);
-        using var old = JsonDocument.Parse(was.ToJson());
-        using var young = JsonDocument.Parse(now.ToJson());
+        using var old = JsonDocument.Parse(RecordJson.Whole(was));
+        using var young = JsonDocument.Parse(RecordJson.Whole(now));
         var walk = new Walk(ofSameFiles, ofSameFiles && was.Tool == now.Tool);
         walk.Objects("", old.RootElement, young.RootElement);
         return new([.. walk.Differences.OrderBy(static difference => difference.Kind)], walk.Numbers, walk.Outcomes);
