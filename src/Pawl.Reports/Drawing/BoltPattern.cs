@@ -62,7 +62,7 @@ internal static class BoltPattern
             content.Add(Svg.Text("middle soft", Middle, centre + 43, $"{Phrase.Whole(places.Length)} dowels {PartReader.Plain(pin, "mm")}"));
         content.Add(Svg.Text("soft", 8, text, order is null ? "Bolts spread evenly" : "Bolts spread evenly, numbered in the order of tightening"));
         if (!places.IsEmpty)
-            content.Add(Svg.Text("soft", 8, text += 14, "Black: dowels, drawn midway between bolts"));
+            content.Add(Svg.Text("soft", 8, text += 14, "Filled: dowels, drawn midway between bolts"));
         text += 16;
         content.AddRange(dowels?.Signs(8, text, Width - 16) ?? []);
         text += dowels?.SignsHeight() ?? 0;

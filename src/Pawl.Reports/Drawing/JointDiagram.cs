@@ -7,7 +7,7 @@ namespace Pawl.Reports.Drawing;
 /// <summary>Joint diagrams after VDI 2230: force over the lengths that a bolt and its parts give, for one bolt or a central nut.</summary>
 internal static class JointDiagram
 {
-    private const double Width = 360, Top = 22, Tall = 210, Left = 14, Plot = 196, Labels = 232;
+    private const double Width = 360, Top = 22, Tall = 210, Left = 14, Plot = 176, Labels = 208;
 
     // Of forces in kN and stiffnesses in N/mm; below it there is nothing to draw.
     private const double Least = 1e-9;
@@ -33,11 +33,15 @@ internal static class JointDiagram
         [
             Mark(joint, "permitted_preload", "F_Mzul", static v => v.Low, isLimit: true),
             Mark(joint, "proof_load", "F_p", static v => v.Low, isLimit: true),
-            Mark(joint, "bolt_force", "F_S,max", static v => v.High),
-            Mark(joint, "max_preload", "F_M,max", static v => v.High),
+            Mark(joint, "bolt_force", "F_S,max", static v => v.High) is { } bolted ? bolted with { IsBroken = joint.Breaks("service_safety", "bolt_force") } : null,
+            Mark(joint, "max_preload", "F_M,max", static v => v.High) is { } tightened
+                ? tightened with { IsBroken = joint.Breaks("max_preload", "preload_utilisation", "proof_share", "yield_share") }
+                : null,
             Mark(joint, "min_preload", "F_M,min", static v => v.Low),
             settled is { } left ? new("F_V,min", left, false) : null,
-            Mark(joint, "residual_clamp", "F_KR,min", static v => v.Low),
+            Mark(joint, "residual_clamp", "F_KR,min", static v => v.Low) is { } kept
+                ? kept with { IsBroken = kept.Force < 0 || joint.Breaks("residual_clamp", "parting_safety") }
+                : null,
         ];
         var shown = marks.OfType<ForceMark>().Where(m => !m.IsLimit || m.Force <= 2.5 * most.High!.Value).ToList();
         var highest = Math.Max(most.High!.Value, shown.Max(static m => m.Force)) * 1.03;
@@ -72,8 +76,8 @@ internal static class JointDiagram
         var y = Y(lowest) + 50;
         foreach (var (label, name, unit) in (ReadOnlySpan<(string, string, string)>)
             [
-                ("F_A", "axial_force", "N"), ("F_Z", "embedding_loss", "N"), ("F_M,max/F_Mzul", "preload_utilisation", ""), ("F_KR", "residual_clamp", "N"),
-                ("Yield S_F", "service_safety", ""), ("Parting S_A", "parting_safety", ""), ("Slip S_G", "slip_safety", ""),
+                ("F_A", "axial_force", "N"), ("F_Z", "embedding_loss", "N"), ("Utilisation", "preload_utilisation", ""), ("F_KR", "residual_clamp", "N"),
+                ("Yield", "service_safety", ""), ("Separation", "parting_safety", ""), ("Slip", "slip_safety", ""),
             ])
         {
             if (joint.Number(name, unit) is not { } value)
@@ -123,10 +127,9 @@ internal static class JointDiagram
         for (var i = 0; i < sorted.Length; i++)
         {
             var (mark, y) = (sorted[i], at(sorted[i].Force));
-            var lost = mark is { IsLimit: false, Force: < 0 };
             yield return Svg.Line(mark.IsLimit ? "limit" : "thin", mark.IsLimit ? Left : Left + 4, y, Left + Plot + 8, y);
             yield return Svg.Line("thin", Left + Plot + 8, y, Labels - 4, places[i]);
-            yield return Svg.Text(lost ? "fails" : "", Labels, places[i] + 4, $"{(lost ? "✕ " : mark.IsLimit ? "F_M ≤ " : "")}{mark.Symbol} {Kilonewtons(mark.Force)}");
+            yield return Svg.Text(mark.IsBroken ? "fails" : "", Labels, places[i] + 4, $"{(mark.IsBroken ? "✕ " : mark.IsLimit ? "F_M ≤ " : "")}{mark.Symbol} {Kilonewtons(mark.Force)}");
         }
     }
 
@@ -138,5 +141,5 @@ internal static class JointDiagram
         Force(joint, name) is { } value && end(value) is { } force ? new(symbol, force, isLimit) : null;
 
     /// <summary>A force that stands at the right of the diagram, kN.</summary>
-    private sealed record ForceMark(string Symbol, double Force, bool IsLimit);
+    private sealed record ForceMark(string Symbol, double Force, bool IsLimit, bool IsBroken = false);
 }

@@ -38,14 +38,12 @@ internal static class MarginBars
         // As far to either side as the bars reach, and never beyond the limit itself.
         var worst = Math.Clamp(Math.Max(0, -findings[0].Margin!.Value), 0, 1);
         var best = Math.Clamp(findings[^1].Margin!.Value, 0, 1);
-        var scale = new RangeScale(-worst, Math.Max(best, 0.01), Left, Width - Left - Right);
-        var height = RowHeight * findings.Length;
+        var scale = new RangeScale(-worst, Math.Max(best, 0.01), Left + 2, Width - Left - Right);
         var content = ImmutableArray.CreateBuilder<XElement>();
-        for (var i = 0; i < findings.Length; i++)
-            content.AddRange(Row(findings[i], RowHeight * i, scale));
-        content.Add(Svg.Line("limit", scale.At(0), 2, scale.At(0), height + 6));
-        content.Add(Svg.Text(worst > 0.4 * (worst + best) ? "middle soft" : "soft", Math.Max(Left, scale.At(0)), height + 18, "limit"));
-        content.Add(Svg.Text("end soft", Width - Right, height + 18, Figures.Margin(Math.Max(best, 0.01))));
+        var height = 0.0;
+        foreach (var finding in findings)
+            height = Add(content, finding, height, scale);
+        content.Add(Svg.Text("soft", Left + 2, height + 14, "bar: margin, right of the limit; fails: left of it"));
         yield return new()
         {
             Id = "tightest-margins",
@@ -53,12 +51,12 @@ internal static class MarginBars
             Title = "The tightest margins",
             Description = string.Join("; ", findings.Select(static f => $"{f.Rule} on {f.Subject}: {Figures.Margin(f)}")) + ".",
             Width = Width,
-            Height = height + 24,
+            Height = height + 20,
             Content = content.DrainToImmutable(),
         };
     }
 
-    private static ImmutableArray<XElement> Row(FindingRecord finding, double top, RangeScale scale)
+    private static double Add(ImmutableArray<XElement>.Builder content, FindingRecord finding, double top, RangeScale scale)
     {
         var margin = Math.Clamp(finding.Margin ?? 0, -1, 1);
         var (css, sign) = finding.Outcome switch
@@ -68,11 +66,12 @@ internal static class MarginBars
             _ => ("conforms", ""),
         };
         var (from, to) = (scale.At(Math.Min(0, margin)), scale.At(Math.Max(0, margin)));
-        return
-        [
-            Svg.Rectangle($"range {css}", from, top + 17, Math.Max(2, to - from), 10),
-            Svg.Text(sign.Length == 0 ? "" : css, Left + 2, top + 13, TextWidth.Fitted($"{sign}{finding.Rule} · {finding.Subject}", Width - (2 * Left), sign.Length == 0 ? 12 : TextWidth.Bold)),
-            Svg.Text("", Width - Right + 8, top + 26, Figures.Margin(finding)),
-        ];
+        var label = PartReader.Label(sign.Length == 0 ? "" : css, sign + finding.Rule, finding.Subject, Left + 2, top + 13, Width - (2 * Left));
+        content.AddRange(label);
+        top += (label.Length - 1) * PartReader.LineHeight;
+        content.Add(Svg.Rectangle($"range {css}", from, top + 17, Math.Max(2, to - from), 10));
+        content.Add(Svg.Line("limit", scale.At(0), top + 15, scale.At(0), top + 29));
+        content.Add(Svg.Text("", Width - Right + 8, top + 26, Figures.Margin(finding)));
+        return top + RowHeight;
     }
 }

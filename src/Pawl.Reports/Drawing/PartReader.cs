@@ -13,6 +13,9 @@ internal sealed class PartReader
     // More figures of one kind make a report longer, not clearer.
     private const int MostDrawn = 40;
 
+    /// <summary>From one line of text to the next.</summary>
+    public const double LineHeight = 14;
+
     private readonly Dictionary<string, ValueRecord> _values = new(StringComparer.Ordinal);
     private readonly ImmutableArray<FindingRecord> _findings;
 
@@ -75,7 +78,19 @@ internal sealed class PartReader
             .Where(static l => l.Least is not null || l.Most is not null);
     }
 
-    /// <summary>The limits in words: <c>8…35 %, warning 10…30 %</c>; empty without any.</summary>
+    /// <summary>Whether a rule that demands one of some quantities fails, by more than a note and without a concession.</summary>
+    public bool Breaks(params ReadOnlySpan<string> names)
+    {
+        foreach (var name in names)
+        {
+            if (_findings.Any(f => f.Outcome == OutcomeWord.Fails && f.Severity != SeverityWord.Note && f.Measured?.Quantity == $"{Path}.{name}"))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>The limits in words: <c>8…35, warning 10…30 %</c>; empty without any.</summary>
     public string LimitWords(string name, string unit = "")
     {
         List<string> words = [];
@@ -85,25 +100,26 @@ internal sealed class PartReader
             var most = group.Min(static l => l.Most);
             var range = (least, most) switch
             {
-                ({ } low, { } high) => Figures.Limits(new() { Nominal = low, Min = low, Max = high, Unit = unit }),
-                ({ } low, _) => "≥ " + Plain(low, unit),
-                _ => "≤ " + Plain(most!.Value, unit),
+                ({ } low, { } high) => $"{Plain(low, "")}…{Plain(high, "")}",
+                ({ } low, _) => "≥ " + Plain(low, ""),
+                _ => "≤ " + Plain(most!.Value, ""),
             };
             words.Add(group.Key == SeverityWord.Error ? range : $"{Labels.Of(group.Key)} {range}");
         }
 
-        return string.Join(", ", words.Distinct(StringComparer.Ordinal));
+        return words.Count == 0 ? "" : Figures.Join(string.Join(", ", words), unit);
     }
 
     /// <summary>A value at the left and its limits at the right of one line.</summary>
     public static ImmutableArray<XElement> Row(string value, string limits, double y, double width)
     {
-        const double Left = 8, Middle = 158;
+        const double Left = 8, Middle = 164;
+        var titled = $"limits {limits}";
         return limits.Length == 0
             ? [Svg.Text("", Left, y, TextWidth.Fitted(value, width - (2 * Left)))]
             : [
                 Svg.Text("", Left, y, TextWidth.Fitted(value, Middle - Left - 4)),
-                Svg.Text("soft", Middle, y, TextWidth.Fitted($"limits {limits}", width - Middle - 2, 11)),
+                Svg.Text("soft", Middle, y, TextWidth.Fitted(TextWidth.Of(titled, 11) < width - Middle ? titled : limits, width - Middle - 2, 11)),
             ];
     }
 
@@ -133,12 +149,28 @@ internal sealed class PartReader
         return broken.IsEmpty ? "" : " Broken: " + string.Join("; ", broken.Take(Most).Select(static f => $"{f.Rule} ({Labels.Of(f.Outcome)}, {Labels.Of(f.Severity)})")) + (broken.Length > Most ? $" and {Phrase.Whole(broken.Length - Most)} more." : ".");
     }
 
+    /// <summary>A rule and its subject: on one line where they fit, else the subject below.</summary>
+    /// <param name="css">Class of the rule.</param>
+    /// <param name="rule">The rule, with its sign.</param>
+    /// <param name="subject">The subject.</param>
+    /// <param name="x">Where they begin.</param>
+    /// <param name="y">Base line of the first.</param>
+    /// <param name="width">Room for each.</param>
+    public static ImmutableArray<XElement> Label(string css, string rule, string subject, double x, double y, double width)
+    {
+        var size = css.Length == 0 ? 12 : TextWidth.Bold;
+        var whole = $"{rule} · {subject}";
+        return TextWidth.Of(SafeText.Line(whole), size) <= width
+            ? [Svg.Text(css, x, y, whole)]
+            : [Svg.Text(css, x, y, TextWidth.Fitted(rule, width, size)), Svg.Text("soft", x + 12, y + LineHeight, TextWidth.Fitted(subject, width - 12, 11))];
+    }
+
     /// <summary>The class of figure.css for the outcome of a finding.</summary>
     public static string SignClass(FindingRecord finding) => finding.Outcome == OutcomeWord.UnderConcession ? "conceded" : finding.Severity == SeverityWord.Note ? "noted" : "fails";
 
     private static string Sign(FindingRecord finding)
     {
-        var (symbol, word) = finding.Outcome == OutcomeWord.UnderConcession ? ("◐", " conceded") : finding.Severity == SeverityWord.Note ? ("✕", " note") : ("✕", "");
+        var (symbol, word) = finding.Outcome == OutcomeWord.UnderConcession ? ("◐", " conceded") : finding.Severity == SeverityWord.Error ? ("✕", "") : ("✕", " " + Labels.Of(finding.Severity));
         return $"{symbol}{word} {finding.Rule} {(finding.Margin is null ? "fails" : Figures.Margin(finding))}";
     }
 

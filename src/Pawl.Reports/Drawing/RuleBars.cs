@@ -13,6 +13,9 @@ internal static class RuleBars
     /// <summary>Checks of one part that are shown where fewer are broken.</summary>
     public const int Least = 4;
 
+    /// <summary>Checks that hold which are shown at least, if there are as many.</summary>
+    public const int LeastTight = 2;
+
     private const double Width = 360, Row = 36, Track = 196, Left = 8, Legend = 16;
 
     public static IEnumerable<Figure> Of(ConformanceRecord record)
@@ -20,7 +23,7 @@ internal static class RuleBars
         foreach (var domain in record.Findings.Where(static f => HasBar(f)).GroupBy(static f => f.Domain, StringComparer.Ordinal))
         {
             var broken = Broken(domain).ToList();
-            var shown = broken.Take(MostBroken).Concat(Tightest(domain).Take(Math.Max(0, Least - broken.Count))).ToList();
+            var shown = broken.Take(MostBroken).Concat(Tightest(domain).Take(Math.Max(LeastTight, Least - broken.Count))).ToList();
             if (shown.Count > 0)
                 yield return Draw(domain.Key, shown, broken.Count - Math.Min(broken.Count, MostBroken));
         }
@@ -54,9 +57,10 @@ internal static class RuleBars
     private static Figure Draw(string domain, List<FindingRecord> findings, int more)
     {
         var content = ImmutableArray.CreateBuilder<XElement>();
-        for (var i = 0; i < findings.Count; i++)
-            Add(content, findings[i], Row * i);
-        var end = (Row * findings.Count) + 12;
+        var y = 0.0;
+        foreach (var finding in findings)
+            y = Add(content, finding, y);
+        var end = y + 12;
         content.Add(Svg.Text("soft", Left, end, TextWidth.Fitted(
             $"bar: worst case; notch: nominal; light: permitted{(more == 0 ? "" : $"; {Phrase.Whole(more)} more broken")}", Width - (2 * Left), 11)));
         return new()
@@ -71,7 +75,7 @@ internal static class RuleBars
         };
     }
 
-    private static void Add(ImmutableArray<XElement>.Builder content, FindingRecord finding, double top)
+    private static double Add(ImmutableArray<XElement>.Builder content, FindingRecord finding, double top)
     {
         var value = finding.Measured!.Value;
         var (least, most) = Limits(finding)!.Value;
@@ -83,10 +87,14 @@ internal static class RuleBars
             _ => ("conforms", "✓"),
         };
         var note = finding is { Outcome: OutcomeWord.Fails, Severity: not SeverityWord.Error } ? $"{Labels.Of(finding.Severity)} " : "";
-        content.Add(Svg.Text(PartReader.IsBroken(finding) ? PartReader.SignClass(finding) : "", Left, top + 12, TextWidth.Fitted($"{sign} {note}{finding.Rule} · {finding.Subject}", Width - (2 * Left), PartReader.IsBroken(finding) ? TextWidth.Bold : 12)));
+        var label = PartReader.Label(
+            PartReader.IsBroken(finding) ? PartReader.SignClass(finding) : "", $"{sign} {note}{finding.Rule}", finding.Subject, Left, top + 12, Width - (2 * Left));
+        content.AddRange(label);
+        top += (label.Length - 1) * PartReader.LineHeight;
         content.AddRange(scale.Limits(least, most, top + 17, 14));
         content.AddRange(scale.Bar($"range {(css == "fails" && finding.Severity == SeverityWord.Note ? "noted" : css)}", value, top + 20, 8));
         content.Add(Svg.Text("soft", Left + Track + 8, top + 28, TextWidth.Fitted($"{Shown(finding, value)}{Bounds(least, most)}", Width - Left - Track - 12, 11)));
+        return top + Row;
     }
 
     /// <summary>The end that counts, or the nominal of what has no tolerance.</summary>

@@ -7,7 +7,7 @@ namespace Pawl.Reports.Drawing;
 internal static class TextWidth
 {
     /// <summary>The size that bold text of the usual size is measured at.</summary>
-    public const double Bold = 13;
+    public const double Bold = 13.4;
 
     /// <summary>Width of a text in the units of a drawing area, rather too wide than too narrow.</summary>
     /// <remarks>Widths of sans-serif letters, 12 units high; measured on common faces, no source.</remarks>
@@ -40,8 +40,8 @@ internal static class TextWidth
     {
         'i' or 'j' or 'l' or 'I' or '.' or ',' or ':' or ';' or '\'' or '|' or '!' or '(' or ')' or '[' or ']' or ' ' or 'f' or 't' or 'r' or '/' => 4.4,
         'm' or 'w' or 'M' or 'W' or '%' or '@' or '…' or '✕' or '◐' => 11,
-        >= 'A' and <= 'Z' => 8.4,
+        >= 'A' and <= 'Z' => 8.6,
         >= 0x1100 => 13,
-        _ => 7,
+        _ => 7.3,
     };
 }

@@ -55,6 +55,22 @@ public sealed class PartFigureTests
         Assert.Contains("limits ≤ 90 %", root.Texts(), StringComparison.Ordinal);
     }
 
+    // Gravest first, each with its word; what is permitted has a sign of its own.
+    [Fact]
+    public void Broken_rules_of_a_part_are_named_with_their_severity()
+    {
+        var squeeze = Value(20, "%");
+        var root = Assert.Single(ORingSection.Of(Of(
+            [Ring(0.73, 3.53)],
+            Finding("a/note", "o_rings.a", "squeeze", squeeze, 30, outcome: OutcomeWord.Fails, severity: SeverityWord.Note),
+            Finding("a/warning", "o_rings.a", "squeeze", squeeze, 25, outcome: OutcomeWord.Fails, margin: -0.2, severity: SeverityWord.Warning),
+            Finding("a/conceded", "o_rings.a", "squeeze", squeeze, 22, outcome: OutcomeWord.UnderConcession, margin: -0.1),
+            Finding("a/also", "o_rings.a", "other", squeeze, 22, outcome: OutcomeWord.Fails, margin: -0.3, severity: SeverityWord.Warning)))).Root();
+
+        Assert.Equal(["◐ conceded a/conceded −10 %", "✕ warning a/also −30 %", "✕ warning a/warning −20 % (+1 more)"], root.Descendants("text").TakeLast(3).Select(static t => t.Value));
+        Assert.Equal(["conceded", "fails", "fails"], root.Descendants("text").TakeLast(3).Select(static t => t.Attribute("class")!.Value));
+    }
+
     private static SubjectRecord Ring(double squeezed, double cord, ValueRecord? fill = null) => Part(
         "o_ring", "o_rings.a",
         ("cord", Value(cord, "mm")), ("width", Value(5, "mm")), ("squeeze", Value(squeezed / cord * 100, "%")), ("squeeze_length", Value(squeezed, "mm")),
@@ -95,6 +111,16 @@ public sealed class PartFigureTests
         var scale = root.Classed("scale")[0].Length();
         Assert.Contains("50 µm", root.Texts(), StringComparison.Ordinal);
         Assert.Equal(100.0 / 50, bolt / scale, tolerance: 0.01);
+    }
+
+    [Fact]
+    public void A_preload_beyond_its_limit_is_marked_where_it_stands()
+    {
+        var share = Value(1.2);
+        var root = Assert.Single(JointDiagram.Of(Of(
+            [Joint()], Finding("joint/preload-utilisation", "joints.a", "preload_utilisation", share, most: 1, outcome: OutcomeWord.Fails, margin: -0.2)))).Root();
+
+        Assert.Equal(["✕ F_M,max 20 kN", "✕ joint/preload-utilisation −20 %"], root.Classed("fails").Select(static t => t.Value));
     }
 
     [Fact]
@@ -230,6 +256,19 @@ public sealed class PartFigureTests
         var bar = root.Classed("range").Single(static r => r.Attribute("class")!.Value == "range fails");
         var limit = root.Classed("limit")[^1];
         Assert.InRange(limit.Number("x1"), bar.Number("x") + 1, bar.Number("x") + bar.Number("width") - 1);
+    }
+
+    // As assembled 0.2 to 0.8 mm in a window from 0.1 to 0.9 mm: the limits are a sixth of the bar beyond its ends.
+    [Fact]
+    public void The_window_stands_beside_the_gap_as_assembled()
+    {
+        var gap = Value(0.5, 0.2, 0.8, "mm");
+        var root = Assert.Single(StackWaterfall.Of(Stack(Finding("stack/end-play", "stacks.a", "end_play", gap, 0.1, 0.9)))).Root();
+
+        var bar = root.Classed("range").Last(static r => r.Attribute("class")!.Value == "range conforms");
+        var limits = root.Classed("limit").TakeLast(2).Select(l => (l.Number("x1") - bar.Number("x")) / bar.Number("width")).ToList();
+        Assert.Equal(-1.0 / 6, limits[0], tolerance: 0.001);
+        Assert.Equal(7.0 / 6, limits[1], tolerance: 0.001);
     }
 
     private static ConformanceRecord Stack(params IEnumerable<FindingRecord> findings)
