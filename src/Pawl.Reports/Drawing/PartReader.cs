@@ -149,21 +149,16 @@ internal sealed class PartReader
         return broken.IsEmpty ? "" : " Broken: " + string.Join("; ", broken.Take(Most).Select(static f => $"{f.Rule} ({Labels.Of(f.Outcome)}, {Labels.Of(f.Severity)})")) + (broken.Length > Most ? $" and {Phrase.Whole(broken.Length - Most)} more." : ".");
     }
 
-    /// <summary>A rule and its subject: on one line where they fit, else the subject below.</summary>
-    /// <param name="css">Class of the rule.</param>
+    /// <summary>A rule and its subject: on one line where the rule holds, the subject below a rule that is broken.</summary>
+    /// <param name="css">Class of the rule; empty where it holds.</param>
     /// <param name="rule">The rule, with its sign.</param>
     /// <param name="subject">The subject.</param>
     /// <param name="x">Where they begin.</param>
     /// <param name="y">Base line of the first.</param>
     /// <param name="width">Room for each.</param>
-    public static ImmutableArray<XElement> Label(string css, string rule, string subject, double x, double y, double width)
-    {
-        var size = css.Length == 0 ? 12 : TextWidth.Bold;
-        var whole = $"{rule} · {subject}";
-        return TextWidth.Of(SafeText.Line(whole), size) <= width
-            ? [Svg.Text(css, x, y, whole)]
-            : [Svg.Text(css, x, y, TextWidth.Fitted(rule, width, size)), Svg.Text("soft", x + 12, y + LineHeight, TextWidth.Fitted(subject, width - 12, 11))];
-    }
+    public static ImmutableArray<XElement> Label(string css, string rule, string subject, double x, double y, double width) => css.Length == 0
+        ? [Svg.Text(css, x, y, TextWidth.Fitted($"{rule} · {subject}", width))]
+        : [Svg.Text(css, x, y, TextWidth.Fitted(rule, width, TextWidth.Bold)), Svg.Text("soft", x + 12, y + LineHeight, TextWidth.Fitted(subject, width - 12, 11))];
 
     /// <summary>The class of figure.css for the outcome of a finding.</summary>
     public static string SignClass(FindingRecord finding) => finding.Outcome == OutcomeWord.UnderConcession ? "conceded" : finding.Severity == SeverityWord.Note ? "noted" : "fails";
