@@ -14,7 +14,7 @@ public sealed class SampleReportsTests
 
     private static readonly string Samples = Path.Combine(Root, "reports", "samples");
 
-    private const string Whole = "tarn-180/r180.";
+    private const string Whole = "tarn-180/r180";
 
     private static string Here([CallerFilePath] string file = "") => file;
 
