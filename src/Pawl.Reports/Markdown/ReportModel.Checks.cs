@@ -14,7 +14,7 @@ internal sealed partial class ReportModel
     private const int MostEntries = 8;
 
     /// <summary>What the list of checks of the first page may come to, in characters, about; the rest stands with the derivations.</summary>
-    private const int MostOfChecks = 220_000;
+    private const int MostOfChecks = 290_000;
 
     private HashSet<string>? _first;
 
